@@ -1,0 +1,76 @@
+import type { Model } from '../model.ts';
+import type { Situation } from '../loads/situation.ts';
+
+export type LimitState = 'strength' | 'fatigue' | 'serviceability' | 'stability' | 'handling';
+
+/** How a design basis puts its safety: factors on load and resistance, or an allowable part of the strength. */
+export type Safety = 'partial factors' | 'allowable stress';
+
+/** Where a rule or number comes from. `memory` marks one that was not read in the document itself. */
+export interface Source {
+  readonly document: string;
+  readonly edition?: string;
+  readonly clause?: string;
+  readonly memory?: boolean;
+  /** Given when the source serves one kind of design basis only. */
+  readonly safety?: Safety;
+}
+
+/** A value that cannot be had, and what would have to be known. Makes a check "cannot be judged". */
+export interface Missing {
+  readonly missing: string;
+}
+
+export type Reading = number | Missing;
+export const missing = (what: string): Missing => ({ missing: what });
+
+/** A named quantity that a check takes in. */
+export interface Input {
+  /** Unit for print, in mathjs words; `1` for a pure number. `read` gives SI. */
+  readonly unit: string;
+  readonly meaning: string;
+  /** Where the number comes from: "document: panels", "catalogue: fasteners", "loads: share", "geometry". */
+  readonly from: string;
+  readonly read: (model: Model, place: string, situation: Situation) => Reading;
+}
+
+/** One printed line of a check, which is also the line that is computed. */
+export type Step =
+  | { readonly symbol: string; readonly expression: string; readonly unit: string; readonly meaning: string }
+  /** A step that is no expression (a series, a group sum): a registered kernel of these symbols. */
+  | { readonly symbol: string; readonly kernel: string; readonly arguments: readonly string[]; readonly unit: string; readonly meaning: string };
+
+/** An independent bound or simpler method for a symbol that decides. Outside [low, high] is a finding. */
+export interface SecondOpinion {
+  readonly title: string;
+  readonly source: readonly Source[];
+  readonly steps: readonly Step[];
+  /** The symbol judged, and the symbols of its bounds. */
+  readonly of: string;
+  readonly low?: string;
+  readonly high?: string;
+}
+
+/** A design check as data: what is printed is what is computed. */
+export interface Check {
+  readonly id: string;
+  readonly title: string;
+  readonly limitState: LimitState;
+  readonly source: readonly Source[];
+  /** Places where the check can be made: ids of panel fields, tubes, crossings or attachments. */
+  readonly places: (model: Model) => readonly string[];
+  /** True, or the reason why the check does not apply at this place. */
+  readonly applies: (model: Model, place: string, situation: Situation) => true | string;
+  /** Situations (load case and direction) at which it is made; all by default. */
+  readonly situations?: (situation: Situation) => boolean;
+  readonly inputs: Readonly<Record<string, Input>>;
+  readonly steps: Readonly<Partial<Record<Safety, readonly Step[]>>>;
+  readonly demand: string;
+  readonly capacity: string;
+  /** Conditions under which the formula holds; the first that is false makes the check "cannot be judged". */
+  readonly range?: readonly { readonly holds: string; readonly otherwise: string }[];
+  readonly second: SecondOpinion;
+  readonly cautions: readonly string[];
+}
+
+export type Verdict = 'passes' | 'fails' | 'not applicable' | 'cannot be judged';
