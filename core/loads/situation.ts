@@ -1,0 +1,70 @@
+import type { Finding } from '../finding.ts';
+
+/** One load case in one direction: what acts, what balances it, and what each panel field and tube gets. SI. */
+export interface Situation {
+  /** Unique: case and direction, for example "service-up". */
+  readonly id: string;
+  readonly loadCase: LoadCaseName;
+  /** Of the force of the water (or of what loads the plate) on the plate; up is positive. */
+  readonly direction: 'up' | 'down';
+  readonly title: string;
+  /** Sentence: what acts, which way, on which path (plate on tube, or bolts). */
+  readonly path: string;
+  /** Situations with something lost or broken, judged with the factors of accidents. */
+  readonly accidental: boolean;
+  /** Load factor applied in `force` and `pressures`, by the design basis; 1 under allowable stress. */
+  readonly loadFactor: number;
+  /** Total force on the plate, N, up positive, factored. */
+  readonly force: number;
+  /** Pressure on each panel field, Pa, factored, up positive, by bay id (net of the panel's own weight or inertia where it relieves). */
+  readonly pressures: ReadonlyMap<string, number>;
+  /** Force on each panel (pressure by area), N, by panel id. */
+  readonly panelForces: ReadonlyMap<string, number>;
+  /** Forces at attachments (up positive on the plate), N, by attachment id. */
+  readonly attachmentForces: ReadonlyMap<string, number>;
+  readonly balance: Balance;
+  /** Internal forces of tubes, largest along each tube, by tube id. */
+  readonly tubes: ReadonlyMap<string, TubeForces>;
+  /** Set when the case cannot be judged: what is missing. */
+  readonly missing?: string;
+}
+
+export type LoadCaseName =
+  | 'service' | 'crossing the surface' | 'lifting out' | 'lift in air' | 'support on deck'
+  | 'lost bolt row' | 'lost panel' | 'lost leg';
+
+/** Equilibrium as a printed line: what acts, what balances it, and what is left over. */
+export interface Balance {
+  readonly by: 'suspension' | 'weight in water' | 'own inertia' | 'supports on deck' | 'slings';
+  readonly terms: readonly { readonly name: string; readonly force: number }[];
+  /** Sum of all terms over the largest: zero but for rounding. */
+  readonly residual: number;
+  /** Upward acceleration when the plate's own inertia balances, m/s². */
+  readonly acceleration: number;
+}
+
+export interface TubeForces {
+  readonly moment: number;
+  readonly shear: number;
+  readonly torque: number;
+  readonly axial: number;
+  /** Moment and shear at the same section, worst pair. */
+  readonly momentWithShear: number;
+  readonly shearWithMoment: number;
+  readonly deflection: number;
+  /** Independent bound on the moment: statics of the loads alone. */
+  readonly momentBound: number;
+  /** Force per length of a panel's edge on the tube's wall, and where it acts: largest. */
+  readonly wallLine: number;
+}
+
+export interface LoadReport {
+  readonly situations: readonly Situation[];
+  /** Sentence on the stated load: amplitude or range, extreme or mean, what it includes, and what the other readings would give. */
+  readonly definition: readonly string[];
+  /** Shares of each panel field by plan area and by stated shape, summing to one with the tubes' own share. */
+  readonly shares: ReadonlyMap<string, { readonly area: number; readonly shape: number }>;
+  /** Share of the tubes' own plan area. */
+  readonly tubeShare: { readonly area: number; readonly shape: number };
+  readonly findings: readonly Finding[];
+}
