@@ -32,6 +32,8 @@ export interface Input {
   /** Where the number comes from: "document: panels", "catalogue: fasteners", "loads: share", "geometry". */
   readonly from: string;
   readonly read: (model: Model, place: string, situation: Situation) => Reading;
+  /** Set on a factor that only one kind of design basis has. */
+  readonly only?: Safety;
 }
 
 /** One printed line of a check, which is also the line that is computed. */
@@ -40,7 +42,10 @@ export type Step =
   /** A step that is no expression (a series, a group sum): a registered kernel of these symbols. */
   | { readonly symbol: string; readonly kernel: string; readonly arguments: readonly string[]; readonly unit: string; readonly meaning: string };
 
-/** An independent bound or simpler method for a symbol that decides. Outside [low, high] is a finding. */
+/**
+ * An independent bound or simpler method for a symbol that decides. Outside [low, high] is a finding. Its steps may use
+ * the inputs that every design basis has, and the check's demand or capacity.
+ */
 export interface SecondOpinion {
   readonly title: string;
   readonly source: readonly Source[];
@@ -61,8 +66,10 @@ export interface Check {
   readonly places: (model: Model) => readonly string[];
   /** True, or the reason why the check does not apply at this place. */
   readonly applies: (model: Model, place: string, situation: Situation) => true | string;
-  /** Situations (load case and direction) at which it is made; all by default. */
-  readonly situations?: (situation: Situation) => boolean;
+  /** Made once for each place, because no load enters; by default once for each situation (load case and direction). */
+  readonly once?: true;
+  /** A rule that fails whatever the numbers are: gives the reason, or undefined when the rule is kept. */
+  readonly rule?: (model: Model, place: string, situation: Situation) => string | undefined;
   readonly inputs: Readonly<Record<string, Input>>;
   readonly steps: Readonly<Partial<Record<Safety, readonly Step[]>>>;
   readonly demand: string;

@@ -1,0 +1,78 @@
+import { catalogueWith } from './catalogue/catalogue.ts';
+import { designBasis } from './catalogue/design-basis.ts';
+import { checkRows } from './checks/evaluate-check.ts';
+import { graver, type CheckRow } from './checks/check-row.ts';
+import { checks } from './checks/index.ts';
+import { documentOfOption } from './document/option.ts';
+import { documentHash } from './document/document-hash.ts';
+import type { RawDocument } from './document/read-document.ts';
+import type { PlateDocument } from './document/schema.ts';
+import type { Finding } from './finding.ts';
+import { geometryOf } from './geometry/geometry-of.ts';
+import { loadReport } from './loads/load-report.ts';
+import { limitStates, type LimitStateSummary } from './limit-states.ts';
+import { massReport } from './mass/mass-report-of.ts';
+import type { Model } from './model.ts';
+import { quantitiesOf, type Quantities } from './quantities.ts';
+
+/** The whole result for one option: what the window, the command line, the note and `verify` show. */
+export interface Appraisal {
+  readonly model: Model;
+  readonly optionId: string | null;
+  readonly optionTitle: string;
+  readonly documentHash: string;
+  readonly quantities: Quantities;
+  readonly rows: readonly CheckRow[];
+  /** Gravest row of each limit state. */
+  readonly governing: Readonly<Record<string, CheckRow>>;
+  readonly limitStates: readonly LimitStateSummary[];
+  readonly findings: readonly Finding[];
+}
+
+/**
+ * Appraises a document under one option (`null`: as it stands): pure, the only entry to the engine.
+ * Refuses a document that cannot be built; what can be built but not judged comes back as rows and findings.
+ */
+export function appraise(raw: RawDocument, document: PlateDocument, optionId: string | null): Appraisal {
+  const { resolved, findings: lost } = documentOfOption(raw, document, optionId);
+  const model = modelOf(resolved);
+  const judged = checks.map((check) => checkRows(check, model));
+  const rows = judged.flatMap(({ rows }) => rows);
+  const governing: Record<string, CheckRow> = {};
+  for (const row of rows) {
+    const leader = governing[row.limitState];
+    if (!leader || graver(row, leader) < 0) governing[row.limitState] = row;
+  }
+  return {
+    model,
+    optionId,
+    optionTitle: optionId === null ? 'The document as it stands' : (document.options.find((o) => o.id === optionId)?.title ?? optionId),
+    documentHash: documentHash(raw),
+    quantities: quantitiesOf(model, rows),
+    rows,
+    governing,
+    limitStates: limitStates(model, rows),
+    findings: [...lost, ...model.catalogue.findings, ...model.geometry.findings, ...model.mass.findings, ...model.loads.findings, ...judged.flatMap(({ findings }) => findings)],
+  };
+}
+
+/** A document (one option of it) with geometry, mass and loads derived. */
+export function modelOf(document: PlateDocument): Model {
+  const basis = designBasis(document.basis.table, document.basis.overrides);
+  const catalogue = catalogueWith(userRows(document));
+  const geometry = geometryOf(document, catalogue);
+  const mass = massReport(document, geometry, catalogue);
+  const byId = <T extends { readonly id: string }>(items: readonly T[]) => new Map(items.map((item) => [item.id, item]));
+  return {
+    document,
+    basis,
+    catalogue,
+    geometry,
+    mass,
+    loads: loadReport(document, basis, geometry, mass),
+    fields: new Map(geometry.panels.flatMap((panel) => panel.fields.map((field) => [field.bay, field]))),
+    panels: byId(geometry.panels),
+    tubes: byId([...geometry.mainTubes, ...geometry.crossTubes]),
+    bays: byId(geometry.bays),
+  };
+}

@@ -1,0 +1,35 @@
+import type { LoadCaseName } from '../loads/situation.ts';
+import type { LimitState, Source, Verdict } from './check.ts';
+
+/** One check at one place in one situation, judged. SI. */
+export interface CheckRow {
+  readonly id: string;
+  readonly title: string;
+  readonly limitState: LimitState;
+  readonly place: string;
+  /** Null for a check in which no load enters. */
+  readonly situation: string | null;
+  readonly loadCase: LoadCaseName | null;
+  readonly direction: 'up' | 'down' | null;
+  readonly accidental: boolean;
+  readonly demand: number | null;
+  readonly capacity: number | null;
+  /** SI unit of demand and capacity in mathjs words, as printed by the check. */
+  readonly unit: string;
+  readonly utilisation: number | null;
+  readonly verdict: Verdict;
+  /** Passes, with a utilisation of 0.8 or more. */
+  readonly near: boolean;
+  /** Why it fails by rule, does not apply or cannot be judged; empty otherwise. */
+  readonly reason: string;
+  readonly sources: readonly Source[];
+}
+
+export const nearFrom = 0.8;
+
+const rank = { 'cannot be judged': 2, fails: 3, passes: 1, 'not applicable': 0 } as const;
+
+/** Order by what matters: a fail outranks an unjudged row, that a pass; then the higher utilisation. Negative when `a` comes first. */
+export function graver(a: CheckRow, b: CheckRow): number {
+  return rank[b.verdict] - rank[a.verdict] || (b.utilisation ?? Infinity) - (a.utilisation ?? Infinity);
+}

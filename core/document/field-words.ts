@@ -1,0 +1,16 @@
+/** Words for the parts of a field's path, so that a message reads "loads, service force" beside `loads.service.force`. */
+const words: Readonly<Record<string, string>> = {
+  mainTubes: 'main tubes', crossTubes: 'cross tubes', padEyes: 'pad eyes', jointThroat: 'throat of the joint welds', edgeDistance: 'edge distance', cornerNotch: 'corner notch',
+  lossPerFace: 'corrosion loss on each face', tubeOutside: 'outside of tubes', tubeInside: 'inside of tubes', returnPeriod: 'return period', wavePeriod: 'wave period',
+  cyclesPerYear: 'cycles a year', pressureShape: 'pressure shape', middleOverMean: 'middle over mean', liftOut: 'lifting out', liftInAir: 'lift in air', crossing: 'crossing the surface',
+  dynamicFactor: 'dynamic factor', dragCoefficient: 'drag coefficient', slamCoefficient: 'slam coefficient', holeDiameter: 'hole diameter', pinDiameter: 'pin diameter', weldThroat: 'weld throat',
+  onMain: 'onto main tubes', onCross: 'onto cross tubes', dryDensity: 'dry density', longTerm: 'long-term values', hardnessLimit: 'hardness limit', slipFactor: 'slip factor',
+  threadsInShearPlane: 'threads in the shear plane', basis: 'design basis', cathodic: 'cathodic protection', yieldStrength: 'yield strength', ultimateStrength: 'ultimate strength',
+};
+
+/** The path in words: `grid.mainTubes.spacing` → "grid, main tubes, spacing". */
+export const fieldWords = (path: string): string =>
+  path
+    .split('.')
+    .map((part) => (Object.hasOwn(words, part) ? words[part] : part))
+    .join(', ');
