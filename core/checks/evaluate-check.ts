@@ -77,18 +77,19 @@ export function valuesAt(check: Check, model: Model, place: string, situation: S
   const run = compiled[check.id]?.[safety];
   if (!run) return { missing: `this check has no rule under ${model.basis.title}` };
   const all: Record<string, number> = {};
-  for (const symbol in check.inputs) {
-    const input = check.inputs[symbol]!;
-    if (input.only && input.only !== safety) continue;
-    const value = input.read(model, place, situation);
-    if (typeof value !== 'number') return value;
-    if (!Number.isFinite(value)) return { missing: `${input.meaning} is ${value}, no finite number` };
-    all[symbol] = value;
-  }
   let results: readonly number[];
   try {
+    for (const symbol in check.inputs) {
+      const input = check.inputs[symbol]!;
+      if (input.only && input.only !== safety) continue;
+      const value = input.read(model, place, situation);
+      if (typeof value !== 'number') return value;
+      if (!Number.isFinite(value)) return { missing: `${input.meaning} is ${value}, no finite number` };
+      all[symbol] = value;
+    }
     results = run(all, kernels);
   } catch (error) {
+    // A strength beyond its table, a kernel outside its range: said as the reason why the check cannot be judged.
     if (!(error instanceof Refusal)) throw error;
     return { missing: `${error.what}. ${error.mend}` };
   }

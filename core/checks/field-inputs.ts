@@ -1,7 +1,7 @@
 import type { Field, Panel, Spans } from '../geometry/geometry.ts';
 import type { Situation } from '../loads/situation.ts';
 import type { Model } from '../model.ts';
-import { strengthAt } from '../catalogue/strength-at-thickness.ts';
+import { yieldOf } from '../catalogue/strength-at-thickness.ts';
 import { missing, type Input, type Reading } from './check.ts';
 
 /** Places of checks on a panel's part over one bay: the bay's id. */
@@ -48,5 +48,5 @@ function modulusOf({ material, design }: Panel): Reading {
 function yieldOfPanel({ material, design, thickness }: Panel): Reading {
   if (material.judged === 'no published rule') return missing(`a published design rule for ${material.title}: none is held`);
   if (material.heatAffected && design.fixing.kind === 'welded') return material.heatAffected.yield;
-  return strengthAt(material.yieldStrength, thickness);
+  return yieldOf(material, thickness);
 }

@@ -1,6 +1,5 @@
 import type { Check } from './check.ts';
-import { boltTension } from './bolt-tension.ts';
 import { panelBendingFourSides } from './panel-bending-four-sides.ts';
 
 /** Every check, in the order of the note. */
-export const checks: readonly Check[] = [panelBendingFourSides, boltTension];
+export const checks: readonly Check[] = [panelBendingFourSides];
