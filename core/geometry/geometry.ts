@@ -18,7 +18,9 @@ export interface Geometry {
   readonly bays: readonly Bay[];
   readonly crossings: readonly Crossing[];
   readonly panels: readonly Panel[];
-  /** Plan outline's extents over tubes and panels. */
+  /** Rectangle around the tubes: the plate's outline in plan. */
+  readonly outline: Rectangle;
+  /** Rectangle around tubes and panels. */
   readonly extents: Rectangle;
   readonly areas: PlanAreas;
   readonly findings: readonly Finding[];
@@ -41,7 +43,7 @@ export interface Tube {
   readonly drain: number | null;
   /** Centre line: y of a main tube, x of a cross tube. */
   readonly at: number;
-  /** Ends along its own axis. */
+  /** Ends of its steel along its own axis. */
   readonly from: number;
   readonly to: number;
   readonly bottom: number;
@@ -57,7 +59,7 @@ export interface Bay {
   readonly cross: readonly [low: string, high: string];
   /** Clear opening between the tubes' faces, in plan. */
   readonly opening: Rectangle;
-  /** Clear opening less what panels cover, m². */
+  /** Clear opening less what panels cover, m²; a panel's holes and the notches that reach past the tubes count as open. */
   readonly openArea: number;
 }
 
@@ -81,17 +83,19 @@ export interface Panel {
   readonly design: PanelDesign;
   readonly material: Material;
   readonly bays: readonly string[];
+  /** Force of the water that presses it onto its tubes: a topside panel is pressed down, an underside panel up. */
+  readonly pressedBy: 'up' | 'down';
   /** Outline before notches. */
   readonly outline: Rectangle;
   readonly thickness: number;
-  /** Thickness at the end of life. */
+  /** Thickness at the end of life: both faces lose. */
   readonly thicknessEnd: number;
   readonly bottom: number;
   readonly top: number;
-  /** Outer contour and holes (bolt holes included), metres, in plan. */
+  /** Outer contour, counter-clockwise from the low corner, notches cut; and holes (bolt holes included), metres, in plan. */
   readonly contour: readonly Point[];
   readonly cutouts: readonly Cutout[];
-  /** Net plan area, m². */
+  /** Net plan area, m²: contour less the holes that lie inside it. */
   readonly area: number;
   readonly bearings: readonly Bearing[];
   readonly bolts: readonly Bolt[];
@@ -121,6 +125,8 @@ export interface Bearing {
   readonly flatLap: number;
   /** True if the panel's and the tube's faces meet (same level). */
   readonly level: boolean;
+  /** True if the panel is bolted or may be welded to this tube: level, and among the sides that the design relies on. */
+  readonly fixed: boolean;
 }
 
 export interface Bolt {
@@ -128,14 +134,19 @@ export interface Bolt {
   readonly id: string;
   readonly x: number;
   readonly y: number;
+  /** A corner bolt counts to the main tube's side; a bolt on an inner tube to the bay of lower number. */
   readonly side: Side;
   readonly tube: string;
+  /** On a tube between the panel's bays, not at its edge. */
+  readonly inner: boolean;
+  /** Diameter of its hole in the panel, m. */
+  readonly hole: number;
   /** Hole's centre to the panel's nearest edge, square to the side; and along it. */
   readonly edge2: number;
   readonly edge1: number;
   /** Pitch along its side, m. */
   readonly pitch: number;
-  /** Bolt line to the tube's near face (where the panel leaves the tube), m. */
+  /** Bolt line to the tube's near face (where the panel leaves the tube), m; negative where the bolt misses the tube. */
   readonly fromFace: number;
 }
 
@@ -161,26 +172,33 @@ export interface Field {
   readonly area: number;
 }
 
+/** Span lengths reach over tubes that give no support (welded panels pulled off an inner tube span all their bays). */
 export interface Spans {
   /** Span along x (between cross tubes) and along y (between main tubes), m, between the support lines. */
   readonly a: number;
   readonly b: number;
   /** Which sides hold it as a line. `bolts`: it hangs on discrete bolts, no line. */
   readonly supports: 'four sides' | 'main tubes' | 'cross tubes' | 'bolts';
-  /** Bolts along each x-side and each y-side between the bolt lines, corners counted in both, for `bolts`; 0 otherwise. */
+  /** Bolts along each x-side and each y-side between the bolt lines, corners counted in both, the fewer of the two sides, for `bolts`; 0 otherwise. */
   readonly boltsAlongX: number;
   readonly boltsAlongY: number;
-  /** Overhang of the plate beyond the bolt line, x and y. */
+  /** Overhang of the plate beyond the bolt line, x and y, the larger of the two sides; 0 where the plate goes on. */
   readonly insetX: number;
   readonly insetY: number;
 }
 
+/** Plan areas, m², of polygons on a lattice of 1 µm. */
 export interface PlanAreas {
-  /** Rectangle around tubes (outline of the plate), m². */
+  /** Rectangle around the tubes. */
   readonly outline: number;
-  /** Union of tubes and panels seen from above. */
+  /** Union of tubes and panels seen from above; holes of panels are open, bolt holes are filled by their bolts. */
   readonly solid: number;
+  /** Union of the tubes alone. */
   readonly tubes: number;
+  /** What panels close that tubes leave open: solid less tubes. */
   readonly panels: number;
+  /** Outline that is not solid. */
   readonly open: number;
+  /** open / outline. */
+  readonly openRatio: number;
 }

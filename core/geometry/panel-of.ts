@@ -1,0 +1,114 @@
+import type { Catalogue } from '../catalogue/catalogue.ts';
+import type { BoltedFixing, PlateDocument } from '../document/schema.ts';
+import { refusal } from '../refusal.ts';
+import { boltsOf } from './bolts-of.ts';
+import { contourOf } from './contour-of.ts';
+import { fieldsOf } from './fields-of.ts';
+import type { Bearing, Cutout, Panel, Point, Rectangle, Side, Tube } from './geometry.ts';
+import type { LengthText } from './length-text.ts';
+import type { PlacedPanel } from './placed-panels.ts';
+import { gridLines } from './grid-lines.ts';
+import { weldRunsOf } from './weld-runs-of.ts';
+
+/**
+ * A panel with all its dimensions, m. It lies on the highest (topside) or lowest (underside) face of the tubes that it
+ * touches; on a side whose tube is not at that level its overlap only sets the outline.
+ * Refuses a panel that no pair of opposite tubes holds, a corrosion loss that leaves nothing, notches that meet, and a
+ * bolt that has no hole of the chosen kind.
+ */
+export function panelOf(placed: PlacedPanel, tubes: ReadonlyMap<string, Tube>, document: PlateDocument, catalogue: Catalogue, text: LengthText): Panel {
+  const { id, designName, design, bays } = placed;
+  const where = { path: `designs.${designName}`, panel: id };
+  const thickness = design.thickness.si;
+  const thicknessEnd = thickness - 2 * document.protection.lossPerFace.panel.si;
+  if (!(thicknessEnd > 0))
+    throw refusal({
+      what: `Panel ${id} is ${text(thickness)} thick and loses ${text(document.protection.lossPerFace.panel.si)} from each face: nothing is left at the end of life`,
+      where: { path: 'protection.lossPerFace.panel', panel: id },
+      mend: 'Take a thicker panel, protect it better, or take a shorter life.',
+    });
+
+  const lines = gridLines(placed, tubes);
+  const touched = [...lines.main, ...lines.cross].map(({ tube }) => tube);
+  const topside = design.side === 'topside';
+  const face = topside ? Math.max(...touched.map((t) => t.top)) : Math.min(...touched.map((t) => t.bottom));
+  const isLevel = (tube: Tube): boolean => Math.abs((topside ? tube.top : tube.bottom) - face) < 1e-6;
+
+  const tube = (side: Side): Tube => tubes.get(placed.tubes[side])!;
+  const { onMain, onCross } = { onMain: design.overlap.onMain.si, onCross: design.overlap.onCross.si };
+  const outline: Rectangle = {
+    x0: tube('crossLow').at + tube('crossLow').section.width / 2 - onCross,
+    y0: tube('mainLow').at + tube('mainLow').section.width / 2 - onMain,
+    x1: tube('crossHigh').at - tube('crossHigh').section.width / 2 + onCross,
+    y1: tube('mainHigh').at - tube('mainHigh').section.width / 2 + onMain,
+  };
+
+  const bearing = (side: Side): Bearing => {
+    const lap = side.startsWith('main') ? onMain : onCross;
+    const level = isLevel(tube(side));
+    const relied = design.support === 'four sides' || design.support === (side.startsWith('main') ? 'main tubes' : 'cross tubes');
+    return { side, tube: placed.tubes[side], lap, flatLap: lap - tube(side).section.outerRadius, level, fixed: level && relied && lap > 0 };
+  };
+  const bearings = (['mainLow', 'mainHigh', 'crossLow', 'crossHigh'] as const).map(bearing);
+  const holds = { main: bearings[0]!.fixed && bearings[1]!.fixed, cross: bearings[2]!.fixed && bearings[3]!.fixed };
+  if (!holds.main && !holds.cross) {
+    const on = bearings.filter((b) => b.level).map((b) => b.tube);
+    throw refusal({
+      what: `Panel ${id} hangs in the air: no two opposite tubes hold it (support “${design.support}”, overlap ${text(onMain)} on main and ${text(onCross)} on cross tubes, at its level: ${on.join(', ')})`,
+      where,
+      mend: 'Rely on tubes at the panel’s level (a stacked grid has cross tubes on top, main tubes below), and give it an overlap there.',
+    });
+  }
+
+  const notch = design.cornerNotch?.si ?? 0;
+  if (2 * notch >= Math.min(outline.x1 - outline.x0, outline.y1 - outline.y0))
+    throw refusal({ what: `The corner notches of panel ${id}, ${text(notch)} each, leave nothing of its edge`, where: { ...where, field: 'cornerNotch' }, mend: 'Make the notches smaller.' });
+  const contour = contourOf(outline, notch);
+
+  const bolts = design.fixing.kind === 'bolted' ? boltsOf({ id, fixing: design.fixing, hole: holeOf(design.fixing, catalogue), outline, notch, bearings, lines, isLevel }) : [];
+  const weldRuns = design.fixing.kind === 'welded' ? weldRunsOf({ id, fixing: design.fixing, outline, notch, bearings }) : [];
+  const centre: Point = [(outline.x0 + outline.x1) / 2, (outline.y0 + outline.y1) / 2];
+  const cutouts: Cutout[] = [
+    ...bolts.map(({ x, y, hole }) => ({ x, y, diameter: hole, purpose: 'bolt' as const })),
+    ...design.holes.map((hole) => ({ x: centre[0] + hole.x.si, y: centre[1] + hole.y.si, diameter: hole.diameter.si, purpose: hole.purpose })),
+  ];
+  const { x0, y0, x1, y1 } = outline;
+  const holesInside = cutouts.filter((c) => isInside(c, outline, notch));
+  return {
+    id,
+    designName,
+    design,
+    material: catalogue.material(design.material),
+    bays: bays.map((b) => b.id),
+    pressedBy: topside ? 'down' : 'up',
+    outline,
+    thickness,
+    thicknessEnd,
+    bottom: topside ? face : face - thickness,
+    top: topside ? face + thickness : face,
+    contour,
+    cutouts,
+    area: (x1 - x0) * (y1 - y0) - 4 * notch ** 2 - holesInside.reduce((sum, c) => sum + (Math.PI / 4) * c.diameter ** 2, 0),
+    bearings,
+    bolts,
+    weldRuns,
+    cutLength: 2 * (x1 - x0 + y1 - y0) + cutouts.reduce((sum, c) => sum + Math.PI * c.diameter, 0),
+    fields: fieldsOf({ id, outline, notch, bearings, lines, isLevel, bays, edgeDistance: design.fixing.kind === 'bolted' ? design.fixing.edgeDistance.si : null, bolts, weldRuns }),
+  };
+}
+
+/** Diameter of the bolt hole, m. */
+function holeOf(fixing: BoltedFixing, catalogue: Catalogue): number {
+  const bolt = catalogue.bolt(fixing.bolt);
+  const diameter = { fine: bolt.holeFine, medium: bolt.holeMedium, normal: bolt.holeNormal, oversize: bolt.holeOversize }[fixing.hole];
+  if (diameter === null) throw refusal({ what: `The catalogue has no ${fixing.hole} hole for the bolt ${bolt.id}`, where: { bolt: bolt.id }, mend: 'Choose a normal, medium or fine hole.' });
+  return diameter;
+}
+
+/** True where a hole lies wholly inside the panel, clear of edges and notches. */
+export function isInside({ x, y, diameter }: Cutout, { x0, y0, x1, y1 }: Rectangle, notch: number): boolean {
+  const r = diameter / 2;
+  const [dx, dy] = [Math.min(x - x0, x1 - x), Math.min(y - y0, y1 - y)];
+  if (dx < r || dy < r) return false;
+  return notch === 0 || Math.hypot(Math.max(dx - notch, 0), Math.max(dy - notch, 0)) >= r;
+}
