@@ -45,5 +45,5 @@ function numerator(over: Box): string {
 
 function raised(text: string): string {
   if (/^−?\d+$/.test(text)) return [...text].map((c) => '⁰¹²³⁴⁵⁶⁷⁸⁹'[Number(c)] ?? '⁻').join('');
-  return /^[\d.]+$/.test(text) ? `^${text}` : `^(${text})`;
+  return /^[\p{L}\d.]+$/u.test(text) ? `^${text}` : `^(${text})`;
 }

@@ -163,7 +163,7 @@ class Reader {
 
   private symbol(name: string): Formula {
     const declared = this.names.has(name);
-    if (declared && (name === 'pi' || name in functions))
+    if (declared && (name === 'pi' || Object.hasOwn(functions, name)))
       throw this.refused(
         `uses “${name}” as a declared name, which is reserved`,
         `Rename the quantity, for example ${name}_1`,

@@ -8,7 +8,7 @@ import type { Box } from './box.ts';
 export function symbolBox(name: string): Box {
   const [head = name, ...rest] = name.split('_').filter((part) => part !== '');
   const [, letters = head, digits = ''] = /^([A-Za-z]+?)(\d*)$/.exec(head) ?? [];
-  const prefixed = letters === 'Delta' && digits === '' && rest[0] !== undefined && rest[0] in greek;
+  const prefixed = letters === 'Delta' && digits === '' && rest[0] !== undefined && Object.hasOwn(greek, rest[0]);
   const base: Box = { kind: 'symbol', text: prefixed ? letter(letters) + letter(rest[0]!) : letter(letters) };
   const sub = [...(digits ? [digits] : []), ...rest.slice(prefixed ? 1 : 0).map(letter)].join(',');
   return sub ? { kind: 'script', base, sub: { kind: 'text', text: sub } } : base;
