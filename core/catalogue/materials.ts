@@ -25,14 +25,14 @@ const en10025: SourceOfRow = { document: 'EN 10025-2', edition: '2004', clause: 
 const en10210: SourceOfRow = {
   document: 'EN 10210-1',
   edition: '2006',
-  clause: "Table A.3, from a mill's copy to 70 mm",
+  clause: 'Table A.3, from a public copy',
 };
 const en10210fine: SourceOfRow = { document: 'EN 10210-1', edition: '2006', clause: 'Table B.3', memory: true };
 const en10219: SourceOfRow = { document: 'EN 10219-1', edition: '2006', clause: 'Table A.3', memory: true };
 const en10219fine: SourceOfRow = { document: 'EN 10219-1', edition: '2006', clause: 'Table B.5', memory: true };
 const stainless: SourceOfRow = {
-  document: 'EN 1993-1-4 Table 2.1 and EN 10088-2',
-  clause: 'strengths from a public copy of EN 10088-2, density EN 10088-1',
+  document: 'EN 10088-2 and EN 10088-1',
+  clause: 'hot rolled plate, from a public copy; EN 1993-1-4:2006 Table 2.1 repeats the strengths, from memory',
 };
 const en1999sheet: SourceOfRow = { document: 'EN 1999-1-1', edition: '2007', clause: 'Table 3.2a', memory: true };
 const en1999extruded: SourceOfRow = { document: 'EN 1999-1-1', edition: '2007', clause: 'Table 3.2b', memory: true };
@@ -207,7 +207,7 @@ export const materials: readonly Material[] = [
     yieldStrength: steps([200, 250]),
     ultimateStrength: steps([200, 400]),
     forms: plate,
-    source: { document: 'ASTM A36/A36M', clause: 'tensile requirements', memory: true },
+    source: { document: 'ASTM A36/A36M', edition: '2004', clause: 'tensile requirements, from a public copy' },
     cautions: [notForEN, transverse],
   },
   {
@@ -217,7 +217,7 @@ export const materials: readonly Material[] = [
     yieldStrength: steps([100, 345]),
     ultimateStrength: steps([100, 450]),
     forms: plate,
-    source: { document: 'ASTM A572/A572M', clause: 'grade 50 [345]', memory: true },
+    source: { document: 'ASTM A572/A572M', edition: '2004', clause: 'grade 50 [345], from a public copy' },
     cautions: [notForEN, transverse],
   },
   {
@@ -227,7 +227,7 @@ export const materials: readonly Material[] = [
     yieldStrength: steps([25, 315]),
     ultimateStrength: steps([25, 400]),
     forms: hollow,
-    source: { document: 'ASTM A500/A500M', clause: 'grade B, shaped', memory: true },
+    source: { document: 'ASTM A500/A500M', clause: 'grade B, shaped, from a public copy' },
     cautions: [notForEN, 'Round sections of this grade have a lower yield strength.'],
   },
   {
@@ -237,7 +237,7 @@ export const materials: readonly Material[] = [
     yieldStrength: steps([25, 345]),
     ultimateStrength: steps([25, 425]),
     forms: hollow,
-    source: { document: 'ASTM A500/A500M', clause: 'grade C, shaped', memory: true },
+    source: { document: 'ASTM A500/A500M', clause: 'grade C, shaped, from a public copy' },
     cautions: [notForEN, 'Round sections of this grade have a lower yield strength.'],
   },
   {
@@ -410,7 +410,11 @@ export const materials: readonly Material[] = [
     longTermModulus: null,
     forms: ['plate', 'hollow section'],
     judged: 'no published rule',
-    source: { document: 'EN 13706-3', edition: '2002', clause: 'Table 1, grade E23; density is typical', memory: true },
+    source: {
+      document: 'EN 13706-3',
+      edition: '2002',
+      clause: 'Table 1, grade E23, from a public copy; density and Poisson ratio are typical',
+    },
     cautions: [...plasticCautions, 'Much weaker across the fibres: both directions must be judged.'],
   },
 ];

@@ -112,7 +112,7 @@ export interface Bolt extends Row {
   readonly holeFine: number;
   readonly holeMedium: number;
   readonly holeCoarse: number;
-  /** Holes for structures: EN 1090-2 Table 11; for inch bolts AISC 360 Table J3.3. Null where the table has none. */
+  /** Holes for structures: EN 1090-2 Table 11; for inch bolts AISC 360 Table J3.3. Slots: the whole length. Null where the table has none. */
   readonly holeNormal: number;
   readonly holeOversize: number | null;
   readonly shortSlotLength: number | null;

@@ -114,13 +114,13 @@ const inchSizes = [
 const hotSource: SourceOfRow = {
   document: 'EN 10210-2',
   edition: '2006',
-  clause: 'Annex B, formulas; sizes from memory of the tables',
+  clause: 'formulas of Annex B, held to printed rows; size list from memory',
   memory: true,
 };
 const coldSource: SourceOfRow = {
   document: 'EN 10219-2',
   edition: '2006',
-  clause: 'Annex B, formulas; sizes from memory of the tables',
+  clause: 'formulas of Annex B, held to printed rows and radii; size list from memory',
   memory: true,
 };
 const inchSource: SourceOfRow = {
