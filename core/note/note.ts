@@ -45,7 +45,7 @@ export interface Table {
 /** A cell is text, or a symbol set as mathematics. */
 export type Cell = string | { readonly box: Box };
 
-/** One step: symbol = formula = numbers = result, with meaning, unit and an optional source at the margin. */
+/** One step: symbol = formula = numbers = result, with its meaning and an optional source at the margin. */
 export interface EquationBlock {
   readonly kind: 'equation';
   readonly meaning: string;
@@ -53,6 +53,8 @@ export interface EquationBlock {
   readonly formula?: Box;
   readonly substituted?: Box;
   readonly result: Box;
+  /** Document and clause, in short, for the margin. */
+  readonly source?: string;
   /** The same in one line of text, for readers that take no pictures and for copying. */
   readonly plain: string;
 }
@@ -73,9 +75,12 @@ export type Fill = 'none' | 'panel' | 'tube' | 'section' | 'paper' | 'accent';
 export type Shape =
   | { readonly kind: 'path'; readonly rings: readonly (readonly (readonly [number, number])[])[]; readonly closed: boolean; readonly pen: Pen; readonly fill?: Fill }
   | { readonly kind: 'circle'; readonly at: readonly [number, number]; readonly radius: number; readonly pen: Pen; readonly fill?: Fill }
-  /** Size in points on paper, not in the figure's own units. */
+  /** Baseline starts, is centred or ends at `at`. Size in points on paper; `turn` in degrees, counter-clockwise. */
   | { readonly kind: 'label'; readonly at: readonly [number, number]; readonly text: string; readonly size: number; readonly anchor: 'start' | 'middle' | 'end'; readonly turn?: number }
-  /** Dimension line with its ends, offset outwards (in points) from the two points, and its text. */
+  /**
+   * Dimension line with its ends and its text. It stands off the two points by `offset` (in points on paper), away
+   * from the middle of the figure's box; a negative offset leads towards the middle.
+   */
   | { readonly kind: 'dimension'; readonly from: readonly [number, number]; readonly to: readonly [number, number]; readonly offset: number; readonly text: string }
   | { readonly kind: 'arrow'; readonly from: readonly [number, number]; readonly to: readonly [number, number]; readonly pen: Pen };
 
