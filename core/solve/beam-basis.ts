@@ -48,10 +48,13 @@ function build(ends: readonly [EdgeHold, EdgeHold], degree: number, even: boolea
   for (let k = 2; k + 2 <= degree; k += even ? 2 : 1) inner.push(k);
   const size = cubics.length + inner.length;
 
+  // Several derivatives are mostly asked for at one x in a row: the polynomials there are kept until the next x.
+  let [lastX, lastP] = [0, legendre(degree, 0)];
   const at = (x: number, order: 0 | 1 | 2 | 3): Float64Array => {
     const out = new Float64Array(size);
     cubics.forEach((c, i) => (out[i] = cubicAt(c, x, order)));
-    const P = order === 3 ? legendreSlopes(degree, x) : legendre(degree, x);
+    if (x !== lastX) [lastX, lastP] = [x, legendre(degree, x)];
+    const P = order === 3 ? legendreSlopes(lastP) : lastP;
     inner.forEach((k, i) => {
       const scale = Math.sqrt(k + 0.5);
       const value =
@@ -95,10 +98,10 @@ function legendre(degree: number, x: number): Float64Array {
   return P;
 }
 
-function legendreSlopes(degree: number, x: number): Float64Array {
-  const P = legendre(degree, x);
-  const slope = new Float64Array(degree + 1);
+/** Slopes of P_0, P_1, … from their values at the same place. */
+function legendreSlopes(P: Float64Array): Float64Array {
+  const slope = new Float64Array(P.length);
   slope[1] = 1;
-  for (let k = 2; k <= degree; k++) slope[k] = slope[k - 2]! + (2 * k - 1) * P[k - 1]!;
+  for (let k = 2; k < P.length; k++) slope[k] = slope[k - 2]! + (2 * k - 1) * P[k - 1]!;
   return slope;
 }

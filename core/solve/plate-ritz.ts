@@ -158,7 +158,10 @@ function combine(
   for (let c = 0; c < xs.length; c++) {
     const f = X.at(2 * xs[c]! - 1, p);
     line.fill(0);
-    for (let i = 0; i < X.size; i++) for (let j = 0; j < Y.size; j++) line[j]! += scale * f[i]! * w[i * Y.size + j]!;
+    for (let i = 0, ij = 0; i < X.size; i++) {
+      const factor = scale * f[i]!;
+      for (let j = 0; j < Y.size; j++) line[j]! += factor * w[ij++]!;
+    }
     for (let r = 0; r < ys.length; r++) out[c * ys.length + r] = dot(line, g[r]!);
   }
   return out;

@@ -67,8 +67,8 @@ function shapeOf(solution: RitzSolution, plate: RitzPlate, discs: Discs, grid: r
   const rim: PointMoments[] = [];
   for (const [cx, cy] of discs.radius > 0 ? discs.centres : []) {
     if ((mirrors.x && cx > 0.5 + 1e-9) || (mirrors.y && cy > ratio / 2 + 1e-9)) continue;
-    for (let k = 0; k < 24; k++) {
-      const [x, y] = [snap(cx + discs.radius * cos((π * k) / 12)), snap(cy + discs.radius * sin((π * k) / 12))];
+    for (let k = 0; k < 16; k++) {
+      const [x, y] = [snap(cx + discs.radius * cos((π * k) / 8)), snap(cy + discs.radius * sin((π * k) / 8))];
       if (x < 0 || x > 1 || y < 0 || y > ratio || excluded(x, y)) continue;
       const [xx, yy, xy] = [value(x, y, 2, 0), value(x, y, 0, 2), value(x, y, 1, 1)];
       rim.push({ at: [x, y], Mx: -(xx + nu * yy), My: -(yy + nu * xx), Mxy: -(1 - nu) * xy });
