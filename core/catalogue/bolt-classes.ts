@@ -10,6 +10,7 @@ const iso898: SourceOfRow = {
 const iso3506: SourceOfRow = {
   document: 'ISO 3506-1',
   clause: 'strengths from a public copy; alpha_v EN 1993-1-4, 6.2, from memory',
+  memory: true,
 };
 const aisc: SourceOfRow = {
   document: 'AISC 360',

@@ -98,6 +98,6 @@ function far(
   const print = (x: number): string => `${Number((x / unit).toPrecision(4))} ${symbol}`;
   const percent = Number((Math.abs(apart) * 100).toPrecision(2));
   return [
-    `“${id}”: ${name} ${print(value)} is ${percent} % ${apart > 0 ? 'above' : 'below'} ${against} (${print(reference)}); check the value and its unit`,
+    `“${id}”: ${name} ${print(value)} is ${percent} % ${apart > 0 ? 'above' : 'below'} ${against} (${print(reference)})`,
   ];
 }
