@@ -7,12 +7,16 @@ import { documentOfOption } from './document/option.ts';
 import { documentHash } from './document/document-hash.ts';
 import type { RawDocument } from './document/read-document.ts';
 import type { PlateDocument } from './document/schema.ts';
+import { userRowFindings, userRows } from './document/user-rows.ts';
 import type { Finding } from './finding.ts';
+import { baysBetween } from './geometry/bays-between.ts';
 import { geometryOf } from './geometry/geometry-of.ts';
 import { loadReport } from './loads/load-report.ts';
 import { limitStates, type LimitStateSummary } from './limit-states.ts';
 import { massReport } from './mass/mass-report-of.ts';
 import type { Model } from './model.ts';
+import { lengthText } from './geometry/length-text.ts';
+import { layTubes } from './geometry/lay-tubes.ts';
 import { quantitiesOf, type Quantities } from './quantities.ts';
 
 /** The whole result for one option: what the window, the command line, the note and `verify` show. */
@@ -34,8 +38,8 @@ export interface Appraisal {
  * Refuses a document that cannot be built; what can be built but not judged comes back as rows and findings.
  */
 export function appraise(raw: RawDocument, document: PlateDocument, optionId: string | null): Appraisal {
-  const { resolved, findings: lost } = documentOfOption(raw, document, optionId);
-  const model = modelOf(resolved);
+  const resolved = documentOfOption(raw, document, optionId, bayIds);
+  const model = modelOf(resolved.document);
   const judged = checks.map((check) => checkRows(check, model));
   const rows = judged.flatMap(({ rows }) => rows);
   const governing: Record<string, CheckRow> = {};
@@ -52,7 +56,7 @@ export function appraise(raw: RawDocument, document: PlateDocument, optionId: st
     rows,
     governing,
     limitStates: limitStates(model, rows),
-    findings: [...lost, ...model.catalogue.findings, ...model.geometry.findings, ...model.mass.findings, ...model.loads.findings, ...judged.flatMap(({ findings }) => findings)],
+    findings: [...resolved.findings, ...userRowFindings(model.document), ...model.geometry.findings, ...model.mass.findings, ...model.loads.findings, ...judged.flatMap(({ findings }) => findings)],
   };
 }
 
@@ -75,4 +79,10 @@ export function modelOf(document: PlateDocument): Model {
     tubes: byId([...geometry.mainTubes, ...geometry.crossTubes]),
     bays: byId(geometry.bays),
   };
+}
+
+/** Ids of the bays between a document's tubes. */
+function bayIds(document: PlateDocument): ReadonlySet<string> {
+  const { mainTubes, crossTubes, crossings } = layTubes(document, catalogueWith(userRows(document)), lengthText(document.units));
+  return new Set(baysBetween(mainTubes, crossTubes, crossings).map((bay) => bay.id));
 }

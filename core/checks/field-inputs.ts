@@ -28,7 +28,7 @@ export const fieldInputs = {
     unit: 'kPa',
     meaning: 'pressure on the panel field, load factor included',
     from: 'loads: share',
-    read: read((model, bay, situation) => Math.abs(situation.pressures.get(bay) ?? NaN)),
+    read: read((_, bay, situation) => Math.abs(situation.pressures.get(bay) ?? NaN)),
   },
   a: { unit: 'mm', meaning: 'span between cross tubes, along x', from: 'geometry', read: read((model, bay, situation) => spansAt(model, bay, situation).a) },
   b: { unit: 'mm', meaning: 'span between main tubes, along y', from: 'geometry', read: read((model, bay, situation) => spansAt(model, bay, situation).b) },

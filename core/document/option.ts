@@ -1,18 +1,37 @@
+import type { Finding } from '../finding.ts';
 import { refusal } from '../refusal.ts';
 import { mergePatch } from './merge-patch.ts';
 import { readDocument, type RawDocument } from './read-document.ts';
 import type { MergePatch, PlateDocument, PlateOption } from './schema.ts';
 
+/** The document as an option has it, and what of its differences could not be laid on. */
+export interface ResolvedOption {
+  readonly document: PlateDocument;
+  readonly findings: readonly Finding[];
+}
+
 /**
- * The document as an option has it: the differences of its bases and then its own, laid on the raw document.
- * `null` is the document as it stands. Refuses an unknown option, a circle of bases, and differences that make a
- * wrong document (the path then names the field in the option's result).
+ * Lays the differences of an option's bases and then its own on the raw document; `null` is the document as it stands.
+ * `baysOf` gives the ids of a document's bays: a difference that names a bay which is no longer there is left out, as a
+ * finding. Refuses an unknown option, a circle of bases, and differences that make a wrong document (the path then
+ * names the field in the option's result).
  */
-export function documentOfOption(raw: RawDocument, document: PlateDocument, optionId: string | null): PlateDocument {
-  if (optionId === null) return document;
-  let laid: unknown = raw;
-  for (const option of lineage(document.options, optionId)) laid = mergePatch(laid, option.changes as MergePatch);
-  return readDocument(laid as RawDocument, `options.${optionId}`);
+export function documentOfOption(raw: RawDocument, document: PlateDocument, optionId: string | null, baysOf: (document: PlateDocument) => ReadonlySet<string>): ResolvedOption {
+  if (optionId === null) return { document, findings: [] };
+  const line = lineage(document.options, optionId);
+  const laid = line.reduce<unknown>((on, option) => mergePatch(on, option.changes as MergePatch), raw) as RawDocument;
+  const resolved = readDocument(laid, `options.${optionId}`);
+  const named = new Set(line.flatMap((option) => Object.keys(option.changes.panels ?? {})));
+  const lost = [...named].filter((key) => Object.hasOwn(resolved.panels, key) && key.split(':').some((bay) => !baysOf(resolved).has(bay.trim())));
+  return {
+    document: lost.length === 0 ? resolved : { ...resolved, panels: Object.fromEntries(Object.entries(resolved.panels).filter(([key]) => !lost.includes(key))) },
+    findings: lost.map((key) => ({
+      id: 'difference-names-lost-bay',
+      place: key,
+      text: `Option “${optionId}” gives a panel to “${key}”, but the grid has no such bay: the panel is left out`,
+      mend: 'Move the panel to a bay that exists, or take the difference out.',
+    })),
+  };
 }
 
 /** The option and its bases, the most basic first. */
@@ -27,7 +46,11 @@ export function lineage(options: readonly PlateOption[], optionId: string): read
         mend: `Name one of: ${options.map((o) => o.id).join(', ') || 'none yet'}.`,
       });
     if (line.includes(option))
-      throw refusal({ what: `The bases of option “${optionId}” go in a circle: ${[...line.map((o) => o.id), id].join(' → ')}`, where: { path: `options.${optionId}.base` }, mend: 'Give one of them the base null.' });
+      throw refusal({
+        what: `The bases of option “${optionId}” go in a circle: ${[...line.map((o) => o.id), id].join(' → ')}`,
+        where: { path: `options.${optionId}.base` },
+        mend: 'Give one of them the base null.',
+      });
     line.push(option);
     id = option.base;
   }

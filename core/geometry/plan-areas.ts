@@ -20,7 +20,7 @@ export function planAreas(tubes: readonly Tube[], panels: readonly Panel[], outl
 }
 
 /** Part of a bay's clear opening that no panel covers, m². */
-export function openAreaOf(bay: PlainBay, panels: readonly Panel[]): number {
+export function openAreaOf(bay: Pick<PlainBay, 'opening'>, panels: readonly Panel[]): number {
   const { opening } = bay;
   const over = panels.filter(({ outline: o }) => o.x0 < opening.x1 && o.x1 > opening.x0 && o.y0 < opening.y1 && o.y1 > opening.y0);
   if (over.length === 0) return (opening.x1 - opening.x0) * (opening.y1 - opening.y0);

@@ -1,0 +1,17 @@
+import { requirePositive } from '../refusal.ts';
+import type { Source } from '../checks/check.ts';
+
+export const liftDynamicFactorSource: Source = { document: '0027/ND Guidelines for Marine Lifting', edition: 'Rev 11', clause: '5.5.1' };
+
+/** Dynamic factor of a lift in air by one crane offshore, from the mass on the hook in kg:
+ *    1 + 0.25 √(100/m) from 3 t to 100 t with m in t (below 3 t as at 3 t), then 1.25, 1.20, 1.15, 1.10
+ *  up to 300 t, 1000 t, 2500 t and above. Refuses a mass that is not positive. Below the surface it does not hold.
+ *  Source: 0027/ND Rev 11, 5.5.1. */
+export function liftDynamicFactor(mass: number): number {
+  requirePositive({ mass });
+  const tonnes = mass / 1000;
+  if (tonnes <= 100) return 1 + 0.25 * Math.sqrt(100 / (tonnes < 3 ? 3 : tonnes));
+  if (tonnes <= 300) return 1.25;
+  if (tonnes <= 1000) return 1.2;
+  return tonnes <= 2500 ? 1.15 : 1.1;
+}

@@ -1,0 +1,24 @@
+import type { Catalogue } from '../catalogue/catalogue.ts';
+import type { AttachmentPoint } from '../geometry/attachment-points.ts';
+import { barInertia, type Body } from './body.ts';
+
+/**
+ * Eyes: a plate that narrows from its foot (width) to a half circle of the edge distance about the hole, less the hole;
+ * with the fillet around its foot. Centre of mass taken at half the hole's height.
+ */
+export function attachmentBodies(points: readonly AttachmentPoint[], catalogue: Catalogue): Body[] {
+  return points.map(({ kind, eye, x, y, foot, tube }) => {
+    const [w, h, e, t] = [eye.width.si, eye.height.si, eye.edge.si, eye.thickness.si];
+    const area = ((w + 2 * e) / 2) * h + (Math.PI / 2) * e ** 2 - (Math.PI / 4) * eye.holeDiameter.si ** 2;
+    const volume = area * t + eye.weldThroat.si ** 2 * 2 * (w + t);
+    const mass = catalogue.material(eye.material).density * volume;
+    return {
+      name: kind === 'suspension' ? 'Eyes of the suspension' : 'Pad eyes',
+      kind: 'attachments' as const,
+      mass,
+      volume,
+      centre: [x, y, foot + h / 2] as const,
+      inertia: barInertia(tube?.set === 'cross' ? 'y' : 'x', mass, w, (h + e) ** 2 / 12),
+    };
+  });
+}

@@ -1,0 +1,67 @@
+import { appraise, type Appraisal } from '../appraise.ts';
+import { graver, type CheckRow } from '../checks/check-row.ts';
+import type { RawDocument } from '../document/read-document.ts';
+import type { PlateDocument } from '../document/schema.ts';
+
+/** One option beside the others: what it costs, what governs, and how that differs from the base of the comparison. */
+export interface ComparedOption {
+  readonly id: string | null;
+  readonly title: string;
+  readonly quantities: Readonly<Record<ComparedQuantity, number>>;
+  /** Change of each quantity against the base of the comparison. */
+  readonly change: Readonly<Record<ComparedQuantity, number>>;
+  /** Gravest row of each limit state. */
+  readonly governing: Readonly<Record<string, CheckRow>>;
+  /** Gravest of all rows that have a number. */
+  readonly highest: CheckRow | null;
+  /** Gravest row of each check, by check id. */
+  readonly checks: Readonly<Record<string, CheckRow>>;
+  readonly fails: number;
+  readonly unjudged: number;
+  readonly findings: number;
+}
+
+/** Quantities set side by side: mass and openness first, then what drives cost. */
+export const comparedQuantities = [
+  'mass.air', 'mass.panels', 'weight.submerged', 'area.open', 'ratio.open',
+  'cost.plateArea', 'cost.cutLength', 'cost.holes', 'cost.bolts', 'cost.weldLength', 'cost.heaviestPanel',
+] as const; // prettier-ignore
+export type ComparedQuantity = (typeof comparedQuantities)[number];
+
+export interface Comparison {
+  readonly base: string | null;
+  readonly options: readonly ComparedOption[];
+  readonly appraisals: readonly Appraisal[];
+}
+
+/** Appraises the document as it stands and each of its options, and sets them against `base`. */
+export function compare(raw: RawDocument, document: PlateDocument, base: string | null = null): Comparison {
+  const ids = [null, ...document.options.map(({ id }) => id)];
+  const appraisals = ids.map((id) => appraise(raw, document, id));
+  const reference = appraisals[ids.indexOf(base)] as Appraisal;
+  return { base, appraisals, options: appraisals.map((appraisal) => compared(appraisal, reference)) };
+}
+
+function compared(appraisal: Appraisal, base: Appraisal): ComparedOption {
+  const made = appraisal.rows.filter(({ verdict }) => verdict !== 'not applicable');
+  const value = (of: Appraisal, id: ComparedQuantity) => of.quantities[id]?.value as number;
+  const record = (make: (id: ComparedQuantity) => number) => Object.fromEntries(comparedQuantities.map((id) => [id, make(id)])) as Record<ComparedQuantity, number>;
+  const checks: Record<string, CheckRow> = {};
+  for (const row of made) {
+    const leader = checks[row.id];
+    if (!leader || graver(row, leader) < 0) checks[row.id] = row;
+  }
+  const numbered = made.filter(({ utilisation }) => utilisation !== null).sort((a, b) => (b.utilisation as number) - (a.utilisation as number));
+  return {
+    id: appraisal.optionId,
+    title: appraisal.optionTitle,
+    quantities: record((id) => value(appraisal, id)),
+    change: record((id) => value(appraisal, id) - value(base, id)),
+    governing: appraisal.governing,
+    highest: numbered[0] ?? null,
+    checks,
+    fails: made.filter(({ verdict }) => verdict === 'fails').length,
+    unjudged: made.filter(({ verdict }) => verdict === 'cannot be judged').length,
+    findings: appraisal.findings.length,
+  };
+}

@@ -1,0 +1,72 @@
+import { resolve } from 'node:path';
+import { compare, comparedQuantities, type Comparison } from '../../core/options/compare.ts';
+import { printedUnit, significant, inUnit, unitText } from '../../core/quantity/format-quantity.ts';
+import { programVersion, resultOf } from '../../core/result.ts';
+import type { UnitSystem } from '../../core/quantity/format-quantity.ts';
+import { openDocument } from '../host/open-document.ts';
+import { chosenOption } from './chosen-option.ts';
+import { exitOf } from './check.ts';
+import { optionsOf } from './options-of.ts';
+import { tableText } from './table-text.ts';
+import type { Verb } from './verbs.ts';
+
+const usage = 'compare FILE [--against ID] [--json]';
+
+export const compareVerb: Verb = {
+  usage,
+  purpose: 'sets all options side by side: mass, weight, openness, what governs, what drives cost',
+  help: '  --against ID   the option that changes are counted from; by default the document as it stands ("base")\n  --json         one object: for each option its result, SI\n\nExample: stillplate compare samples/middle.stillplate.json',
+  run: async (args, on) => {
+    const { values, file } = optionsOf(args, { against: { type: 'string' }, json: { type: 'boolean' } }, usage, 1);
+    const { raw, document } = await openDocument(resolve(on.folder, file));
+    const comparison = compare(raw, document, chosenOption(document, values.against ?? 'base'));
+    on.out(values.json ? comparisonJson(comparison) : comparisonText(comparison, document.units));
+    return Math.max(...comparison.appraisals.map(exitOf));
+  },
+};
+
+function comparisonJson({ base, options, appraisals }: Comparison): string {
+  const rows = options.map(({ id, title, change, fails, unjudged }, i) => ({ ...resultOf(appraisals[i]!), id, title, change, fails, unjudged }));
+  return JSON.stringify({ schema: 'stillplate-result/1', programVersion, against: base, options: rows }, null, 2);
+}
+
+const units = {
+  'mass.air': 'kg', 'mass.panels': 'kg', 'weight.submerged': 'kN', 'area.open': 'm^2', 'ratio.open': '1', 'cost.plateArea': 'm^2',
+  'cost.cutLength': 'm', 'cost.holes': '1', 'cost.bolts': '1', 'cost.weldLength': 'm', 'cost.heaviestPanel': 'kg',
+} as const; // prettier-ignore
+const words = {
+  'mass.air': 'Mass in air', 'mass.panels': 'Panels', 'weight.submerged': 'Weight in water', 'area.open': 'Open area', 'ratio.open': 'Open part', 'cost.plateArea': 'Plate',
+  'cost.cutLength': 'Cut length', 'cost.holes': 'Holes', 'cost.bolts': 'Bolts', 'cost.weldLength': 'Weld length', 'cost.heaviestPanel': 'Heaviest panel',
+} as const; // prettier-ignore
+
+/** A row for each quantity and check, a column for each option. */
+export function comparisonText({ options, base }: Comparison, system: UnitSystem): string {
+  const head = ['', ...options.map(({ id }) => id ?? 'base')];
+  const shown = (value: number, unit: string) => significant(inUnit(value, printedUnit(unit, system)), 4);
+  const quantities = comparedQuantities.map((id) => {
+    const unit = printedUnit(units[id], system);
+    return [`${words[id]}${unit === '1' ? '' : `, ${unitText(unit)}`}`, ...options.map(({ quantities: q, change }) => `${shown(q[id], units[id])}${change[id] === 0 ? '' : ` (${change[id] > 0 ? '+' : ''}${shown(change[id], units[id])})`}`)];
+  });
+  const ids = [...new Set(options.flatMap(({ checks }) => Object.keys(checks)))];
+  const checks = ids.map((id) => [
+    options.find(({ checks: c }) => c[id])?.checks[id]?.title ?? id,
+    ...options.map(({ checks: c }) => {
+      const row = c[id];
+      if (!row) return '–';
+      const use = row.utilisation === null ? '' : row.utilisation.toFixed(2);
+      return row.verdict === 'passes' ? use : row.verdict === 'fails' ? `${use} FAILS`.trim() : 'not judged';
+    }),
+  ]);
+  const totals = [
+    ['Fails', ...options.map(({ fails }) => String(fails))],
+    ['Cannot be judged', ...options.map(({ unjudged }) => String(unjudged))],
+    ['Findings', ...options.map(({ findings }) => String(findings))],
+  ];
+  return [
+    ...options.map(({ id, title }) => `${(id ?? 'base').padEnd(16)} ${title}`),
+    '',
+    `Changes in brackets are counted from “${base ?? 'base'}”. Utilisations: the gravest place and situation of each check.`,
+    '',
+    tableText([head, ...quantities, ...totals, ...checks]),
+  ].join('\n');
+}

@@ -1,0 +1,30 @@
+import { resolve } from 'node:path';
+import { checkNote } from '../../core/note/check-note.ts';
+import { compare } from '../../core/options/compare.ts';
+import { writeNote } from '../host/note/write-note.ts';
+import { openDocument } from '../host/open-document.ts';
+import { writeFileWhole } from '../host/write-file.ts';
+import { chosenOption } from './chosen-option.ts';
+import { exitOf } from './check.ts';
+import { optionsOf } from './options-of.ts';
+import type { Verb } from './verbs.ts';
+
+const usage = 'note FILE --out NOTE.pdf [--option ID]';
+
+export const noteVerb: Verb = {
+  usage,
+  purpose: 'writes the check note of one option as PDF, with the document and the results inside it',
+  help: '  --out NOTE.pdf   where to write it; an older note there is replaced only when the new one is complete\n  --option ID      the option; by default the chosen one\n\nThe note is stamped NOT ISSUED. It is an archive PDF (PDF/A-3 subset, tagged); conformance is not verified here.\n\nExample: stillplate note samples/middle.stillplate.json --out out/middle.pdf',
+  run: async (args, on) => {
+    const { values, file } = optionsOf(args, { out: { type: 'string', default: 'note.pdf' }, option: { type: 'string' } }, usage, 1);
+    const { raw, document } = await openDocument(resolve(on.folder, file));
+    const option = chosenOption(document, values.option);
+    const comparison = compare(raw, document);
+    const appraisal = comparison.appraisals.find(({ optionId }) => optionId === option)!;
+    const { bytes, unprintable } = await writeNote(checkNote(raw, appraisal, comparison));
+    await writeFileWhole(resolve(on.folder, values.out), bytes);
+    on.out(`Wrote ${values.out}: ${appraisal.optionTitle}.`);
+    if (unprintable.length > 0) on.err(`No font here has these characters, the note shows a box for each and lists them: ${unprintable.join(' ')}`);
+    return exitOf(appraisal);
+  },
+};

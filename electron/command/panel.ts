@@ -1,0 +1,112 @@
+import { readQuantity } from '../../core/quantity/read-quantity.ts';
+import type { Kind } from '../../core/quantity/kinds.ts';
+import { quantityText } from '../../core/quantity/format-quantity.ts';
+import { refusal } from '../../core/refusal.ts';
+import { programVersion } from '../../core/result.ts';
+import { heldPlate } from '../../core/solve/held-plate.ts';
+import { hingedPlate } from '../../core/solve/hinged-plate.ts';
+import { pointSupportedPlate } from '../../core/solve/point-supported-plate.ts';
+import type { PlateAnswer } from '../../core/solve/plate-answer.ts';
+import { twoSidedPlate } from '../../core/solve/two-sided-plate.ts';
+import type { UniformPlate } from '../../core/solve/uniform-plate.ts';
+import { exit } from './terminal.ts';
+import { optionsOf } from './options-of.ts';
+import type { Verb } from './verbs.ts';
+
+const usage = 'panel --size AxB --thickness T --young E --poisson NU --pressure Q --support KIND [--yield FY] [--json]';
+const options = {
+  size: { type: 'string' },
+  thickness: { type: 'string' },
+  young: { type: 'string' },
+  poisson: { type: 'string' },
+  yield: { type: 'string' },
+  pressure: { type: 'string' },
+  support: { type: 'string' },
+  washer: { type: 'string' },
+  json: { type: 'boolean' },
+} as const;
+
+/** One panel by itself, without a document: for a quick look, or to hold against a handbook. */
+export const panelVerb: Verb = {
+  usage,
+  purpose: 'bends one panel by itself, for a quick look or to compare with a handbook',
+  help: [
+    '  --size 600mmx900mm     first size along x, second along y; any unit of length',
+    '  --thickness 6mm        --young 210GPa    --poisson 0.3    --pressure 5kPa',
+    '  --support hinged       all four edges hinged;  held: all four clamped',
+    '            two-sides    the edges at the ends of x hinged, the other two free',
+    '            corners      on its four corners only',
+    '            points:"-250mm,-400mm;250mm,-400mm;0mm,400mm"   on points, counted from the centre',
+    '  --washer 30mm          moments are read outside discs of this diameter round points; 4 thicknesses by default',
+    '  --yield 355MPa         also says at what pressure the panel first yields',
+    '',
+    'Moments are for a unit width; moment.x bends strips along x. stress.largest is the largest principal bending stress;',
+    'stress.vonMises takes the twist into account and can be larger at a hinged corner. Thin plate, small deflection.',
+    '',
+    'Example: stillplate panel --size 600mmx900mm --thickness 6mm --young 210GPa --poisson 0.3 --pressure 5kPa --support hinged',
+  ].join('\n'),
+  run: async (args, on) => {
+    const { values } = optionsOf(args, options, usage, 0);
+    const read = (name: 'thickness' | 'young' | 'pressure' | 'yield' | 'washer', kind: Kind): number => readQuantity(given(name, values[name]), kind).si;
+    const [a, b] = sizes(given('size', values.size));
+    const nu = Number(given('poisson', values.poisson));
+    const plate: UniformPlate = { a, b, t: read('thickness', 'length'), E: read('young', 'stress'), nu, q: read('pressure', 'stress') };
+    const support = given('support', values.support);
+    const washer = values.washer === undefined ? 4 * plate.t : read('washer', 'length');
+    const answer = solved(plate, support, washer / 2);
+    const principal = (6 * answer.momentLargest) / plate.t ** 2;
+    const yieldStress = values.yield === undefined ? undefined : read('yield', 'stress');
+    const quantities = {
+      'deflection.centre': named(answer.deflectionCentre, 'm', 'Deflection at the centre'),
+      'deflection.largest': named(answer.deflectionLargest, 'm', 'Largest deflection'),
+      'moment.x.centre': named(answer.momentXCentre, 'N', 'Moment for a unit width at the centre, strips along x'),
+      'moment.y.centre': named(answer.momentYCentre, 'N', 'Moment for a unit width at the centre, strips along y'),
+      'moment.largest': named(answer.momentLargest, 'N', 'Largest principal moment for a unit width'),
+      'stress.largest': named(principal, 'Pa', 'Largest principal bending stress'),
+      'stress.vonMises': named(answer.stressLargest, 'Pa', 'Largest von Mises stress of bending and twisting'),
+      'error.estimate': named(answer.error, '1', 'Estimated relative error of the series or polynomials'),
+      ...(yieldStress === undefined ? {} : { 'pressure.firstYield': named((Math.abs(plate.q) * yieldStress) / answer.stressLargest, 'Pa', 'Pressure at first yield, von Mises, small deflection') }),
+    };
+    if (values.json) on.out(JSON.stringify({ schema: 'stillplate-result/1', programVersion, support, quantities }, null, 2));
+    else for (const [id, { value, unit, title }] of Object.entries(quantities)) on.out(`${id.padEnd(20)} ${quantityText(value, shown(unit), 5).padStart(14)}   ${title}`);
+    if (answer.deflectionLargest > plate.t / 2 && !values.json)
+      on.out('The deflection is more than half the thickness: a panel with edges that cannot slide is stiffer than this; its edges then carry an in-plane pull.');
+    return exit.passes;
+  },
+};
+
+const named = (value: number, unit: string, title: string) => ({ value, unit, title, source: 'thin plate, small deflection: Timoshenko and Woinowsky-Krieger, Theory of Plates and Shells, 2nd ed.' });
+const shown = (unit: string) => ({ m: 'mm', Pa: 'MPa', N: 'N*m/m', 1: '1' })[unit] ?? unit;
+
+function given(name: string, value: string | undefined): string {
+  if (value === undefined || value === '') throw refusal({ what: `--${name} is missing`, mend: `Usage: stillplate ${usage}` });
+  return value;
+}
+
+function sizes(text: string): readonly [number, number] {
+  const match = /^(.+?[^\d\s.,])\s*[x×]\s*(\d.*)$/.exec(text);
+  if (!match) throw refusal({ what: `“${text}” is no size`, where: { field: '--size' }, mend: 'Write two lengths with an x between them: 600mmx900mm.' });
+  return [readQuantity(match[1] as string, 'length').si, readQuantity(match[2] as string, 'length').si];
+}
+
+function solved(plate: UniformPlate, support: string, exclusionRadius: number): PlateAnswer {
+  const { a, b } = plate;
+  if (support === 'hinged') return hingedPlate(plate);
+  if (support === 'held') return heldPlate(plate);
+  if (support === 'two-sides') return twoSidedPlate(plate, 'hinged');
+  if (support === 'corners') return pointSupportedPlate(plate, { points: [[0, 0], [a, 0], [a, b], [0, b]], exclusionRadius }); // prettier-ignore
+  if (support.startsWith('points:')) {
+    const points = support
+      .slice('points:'.length)
+      .split(';')
+      .filter((point) => point.trim() !== '')
+      .map((point) => {
+        const [x, y, more] = point.split(',');
+        if (x === undefined || y === undefined || more !== undefined)
+          throw refusal({ what: `“${point}” is no point`, where: { field: '--support' }, mend: 'Write x,y with units, points parted by semicolons: points:"-250mm,-400mm;250mm,-400mm;0mm,400mm".' });
+        return [readQuantity(x, 'length').si + a / 2, readQuantity(y, 'length').si + b / 2] as const;
+      });
+    return pointSupportedPlate(plate, { points, exclusionRadius });
+  }
+  throw refusal({ what: `“${support}” is no kind of support`, where: { field: '--support' }, mend: 'Write hinged, held, two-sides, corners or points:"x,y;x,y;x,y".' });
+}

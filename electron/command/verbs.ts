@@ -1,0 +1,29 @@
+import { catalogueVerb } from './catalogue.ts';
+import { checkVerb } from './check.ts';
+import { compareVerb } from './compare.ts';
+import { newVerb } from './new.ts';
+import { noteVerb } from './note.ts';
+import { panelVerb } from './panel.ts';
+import type { Terminal } from './terminal.ts';
+import { validateVerb } from './validate.ts';
+
+export interface Verb {
+  /** How it is called, one line. */
+  readonly usage: string;
+  /** What it is for, one line. */
+  readonly purpose: string;
+  /** What its options mean, and an example to copy. */
+  readonly help: string;
+  readonly run: (args: readonly string[], on: Terminal) => Promise<number>;
+}
+
+/** The commands, in the order in which a person meets them. */
+export const verbs: Readonly<Record<string, Verb>> = {
+  new: newVerb,
+  validate: validateVerb,
+  check: checkVerb,
+  compare: compareVerb,
+  note: noteVerb,
+  catalogue: catalogueVerb,
+  panel: panelVerb,
+};
