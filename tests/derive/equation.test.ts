@@ -43,6 +43,7 @@ describe('an equation in print', () => {
       'a / b / c': '(a/b)/c',
       'a / b * c': '(a/b)·c',
       'a * (b / c)': 'a·b/c',
+      'a * (-b / c)': 'a · (−b)/c',
       '(a / b) ^ 2': '(a/b)²',
       '2 ^ a ^ b': '2^(a^b)',
       '(2 ^ a) ^ b': '(2^a)^b',
