@@ -16,14 +16,15 @@ export function coatingBodies(document: PlateDocument, { mainTubes, crossTubes, 
       const { section, set } = tube;
       const volume = section.outerPerimeter * (to - from) * film;
       const mass = density * volume;
-      // A thin shell about a box: the mean of the wall's own arm squared and the outside's is close enough for a film.
+      // Section inertia of the wall stands for that of the film just outside it.
       const inertia = barInertia(set === 'main' ? 'x' : 'y', mass, to - from, section.inertiaY / section.area, section.inertiaZ / section.area);
       return { ...as, mass, volume, centre: pieceCentre(tube, from, to), inertia };
     }),
   );
+  const byId = new Map(panels.map((panel) => [panel.id, panel]));
   const bare = (family: string): boolean => family === 'thermoplastic' || family === 'laminate';
   const onPanels = panelBodies.flatMap((body) => {
-    const panel = panels.find(({ id }) => id === body.panel)!;
+    const panel = byId.get(body.panel!)!;
     if (bare(panel.material.family)) return [];
     const volume = (2 * panel.area + panel.cutLength * panel.thickness) * film;
     return [{ ...scaled(body, (density * volume) / body.mass, as), volume }];

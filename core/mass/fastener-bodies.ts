@@ -43,6 +43,7 @@ function bodiesOf(panel: Panel, bolt: Bolt, tube: Tube, fixing: BoltedFixing, ro
     inBore: { tube: tube.id, volume: inBore },
   };
   if (walls === 0) return [fastener];
+  // Two drilled walls stand apart by height less wall: as a bar, √3 times that distance long.
   const hole: Body = {
     name: tubePartName(tube),
     kind: 'tubes',

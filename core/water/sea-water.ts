@@ -39,16 +39,20 @@ export function eos80(S: number, t: number, p: number): number {
 }
 
 /** Density of the document's water in kg/m³: as stated, or of sea water at its salinity, temperature and depth.
- *  Refuses a document that gives neither, or both. */
+ *  Refuses a document that gives neither, and one whose stated density is off the sea water's by more than 0.1 %. */
 export function waterDensityOf({ water }: PlateDocument): number {
   const { density, salinity, temperature, depth } = water;
   const where = { path: 'water' };
-  if (density && (salinity !== undefined || temperature))
-    throw refusal({ what: `The water’s density is given twice: ${density.typed}, and by ${salinity !== undefined ? 'salinity' : 'temperature'}`, where, mend: 'Keep the density, or keep salinity and temperature.' });
-  if (density) return density.si;
-  if (salinity === undefined || !temperature)
-    throw refusal({ what: 'The water’s density is not given', where, mend: 'Give density (1025 kg/m^3), or salinity and temperature.' });
-  return seaWaterDensity(salinity, temperature.si, depth.si);
+  const sea = salinity !== undefined && temperature ? seaWaterDensity(salinity, temperature.si, depth.si) : null;
+  if (density && sea !== null && Math.abs(density.si - sea) > 1e-3 * sea)
+    throw refusal({
+      what: `The water’s density is given twice: ${density.typed}, and ${sea.toFixed(2)} kg/m^3 by salinity ${salinity} and ${temperature!.typed}`,
+      where,
+      mend: 'Keep the density, or keep salinity and temperature.',
+    });
+  const known = density ? density.si : sea;
+  if (known === null) throw refusal({ what: 'The water’s density is not given', where, mend: 'Give density (1025 kg/m^3), or salinity and temperature.' });
+  return known;
 }
 
 /** c0 + c1 t + c2 t² + … */
