@@ -1,5 +1,6 @@
 import { resolve } from 'node:path';
 import { compare, comparedQuantities, type Comparison } from '../../core/options/compare.ts';
+import { comparedWords } from '../../core/options/compared-words.ts';
 import { printedUnit, significant, inUnit, unitText } from '../../core/quantity/format-quantity.ts';
 import { programVersion, resultOf } from '../../core/result.ts';
 import type { UnitSystem } from '../../core/quantity/format-quantity.ts';
@@ -30,22 +31,14 @@ function comparisonJson({ base, options, appraisals }: Comparison): string {
   return JSON.stringify({ schema: 'stillplate-result/1', programVersion, against: base, options: rows }, null, 2);
 }
 
-const units = {
-  'mass.air': 'kg', 'mass.panels': 'kg', 'weight.submerged': 'kN', 'area.open': 'm^2', 'ratio.open': '1', 'cost.plateArea': 'm^2',
-  'cost.cutLength': 'm', 'cost.holes': '1', 'cost.bolts': '1', 'cost.weldLength': 'm', 'cost.heaviestPanel': 'kg',
-} as const; // prettier-ignore
-const words = {
-  'mass.air': 'Mass in air', 'mass.panels': 'Panels', 'weight.submerged': 'Weight in water', 'area.open': 'Open area', 'ratio.open': 'Open part', 'cost.plateArea': 'Plate',
-  'cost.cutLength': 'Cut length', 'cost.holes': 'Holes', 'cost.bolts': 'Bolts', 'cost.weldLength': 'Weld length', 'cost.heaviestPanel': 'Heaviest panel',
-} as const; // prettier-ignore
-
 /** A row for each quantity and check, a column for each option. */
 export function comparisonText({ options, base }: Comparison, system: UnitSystem): string {
   const head = ['', ...options.map(({ id }) => id ?? 'base')];
   const shown = (value: number, unit: string) => significant(inUnit(value, printedUnit(unit, system)), 4);
   const quantities = comparedQuantities.map((id) => {
-    const unit = printedUnit(units[id], system);
-    return [`${words[id]}${unit === '1' ? '' : `, ${unitText(unit)}`}`, ...options.map(({ quantities: q, change }) => `${shown(q[id], units[id])}${change[id] === 0 ? '' : ` (${change[id] > 0 ? '+' : ''}${shown(change[id], units[id])})`}`)];
+    const { title, unit } = comparedWords[id];
+    const printed = printedUnit(unit, system);
+    return [`${title}${printed === '1' ? '' : `, ${unitText(printed)}`}`, ...options.map(({ quantities: q, change }) => `${shown(q[id], unit)}${change[id] === 0 ? '' : ` (${change[id] > 0 ? '+' : ''}${shown(change[id], unit)})`}`)];
   });
   const ids = [...new Set(options.flatMap(({ checks }) => Object.keys(checks)))];
   const checks = ids.map((id) => [

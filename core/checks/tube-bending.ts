@@ -1,0 +1,51 @@
+import type { Check } from './check.ts';
+import { basisFactor } from './inputs.ts';
+import { bendingClassSteps, f_235, nominalMomentSteps, notSlender } from './tube-class-steps.ts';
+import { tubeForceInputs, tubeInputs, tubePlaces } from './tube-inputs.ts';
+
+const { M, V, M_statics } = tubeForceInputs;
+const { round, H, B, t, A_v, W_el, W_pl, E, f_y } = tubeInputs;
+
+/** Bending of a tube as a beam of the grid, shear at the same section included. */
+export const tubeBending: Check = {
+  id: 'tube-bending',
+  title: 'Tube in bending',
+  limitState: 'strength',
+  source: [
+    { document: 'EN 1993-1-1', edition: '2005', clause: 'Table 5.2, 6.2.5, 6.2.8', safety: 'partial factors', memory: true },
+    { document: 'AISC 360', edition: '2016', clause: 'Table B4.1b, F7, F8', safety: 'allowable stress', memory: true },
+  ],
+  places: tubePlaces,
+  applies: () => true,
+  inputs: {
+    ...{ M, V, M_statics, round, H, B, t, A_v, W_el, W_pl, E, f_y, f_235 },
+    gamma_M0: basisFactor('gamma_M0', 'partial factor on yielding', 'partial factors'),
+    Omega_b: basisFactor('Omega_b', 'safety factor on bending', 'allowable stress'),
+  },
+  steps: {
+    'partial factors': [
+      ...bendingClassSteps,
+      { symbol: 'V_pl', expression: 'A_v * f_y / (sqrt(3) * gamma_M0)', unit: 'kN', meaning: 'plastic shear resistance' },
+      { symbol: 'rho', expression: 'V > 0.5 * V_pl ? (2 * V / V_pl - 1)^2 : 0', unit: '1', meaning: 'part of the strength that shear takes up' },
+      { symbol: 'M_Rd', expression: '(1 - rho) * W * f_y / gamma_M0', unit: 'kN*m', meaning: 'moment resistance' },
+    ],
+    'allowable stress': [
+      ...nominalMomentSteps,
+      { symbol: 'M_Rd', expression: 'M_n / Omega_b', unit: 'kN*m', meaning: 'allowable moment' },
+    ],
+  },
+  demand: 'M',
+  capacity: 'M_Rd',
+  range: [notSlender],
+  second: {
+    title: 'statics of the loads alone',
+    source: [{ document: 'equilibrium, no source' }],
+    steps: [{ symbol: 'M_high', expression: 'M_statics', unit: 'kN*m', meaning: 'bound on the moment' }],
+    of: 'M',
+    high: 'M_high',
+  },
+  cautions: [
+    'Shear, where it matters, is taken off the whole section, which is safe (EN 1993-1-1 takes it off the shear area).',
+    'Lateral buckling is left out: a hollow section in a braced grid does not twist away.',
+  ],
+};

@@ -1,0 +1,92 @@
+import { yieldOf } from '../catalogue/strength-at-thickness.ts';
+import { hollowSection } from '../catalogue/hollow-section.ts';
+import type { HollowSection } from '../catalogue/rows.ts';
+import type { Tube } from '../geometry/geometry.ts';
+import type { Situation, TubeForces } from '../loads/situation.ts';
+import type { Model } from '../model.ts';
+import { missing, type Input, type Reading } from './check.ts';
+
+/** Places of checks on a tube: its id. */
+export const tubePlaces = (model: Model): readonly string[] => [...model.tubes.keys()];
+
+export const tubeAt = (model: Model, id: string): Tube => model.tubes.get(id) as Tube;
+
+/** The tube's section at the end of life: outside and, if it is flooded, inside have lost their thickness. A sealed tube
+ *  loses nothing inside. Refuses a wall that is gone. */
+export function sectionAtEnd(model: Model, id: string): HollowSection {
+  const { section, flooded } = tubeAt(model, id);
+  const { tubeOutside, tubeInside } = model.document.protection.lossPerFace;
+  const outside = tubeOutside.si;
+  const inside = flooded ? tubeInside.si : 0;
+  if (outside === 0 && inside === 0) return section;
+  return hollowSection({
+    id: `${section.id} at the end of life`,
+    shape: section.shape,
+    process: section.process,
+    height: section.height - 2 * outside,
+    width: section.width - 2 * outside,
+    wall: section.wall - outside - inside,
+    outerRadius: section.outerRadius > outside ? section.outerRadius - outside : 0,
+    innerRadius: section.innerRadius + inside,
+    source: section.source,
+  });
+}
+
+/** Yield strength of the tube as ordered: EN 1993 and AISC 360 class its walls as carbon steel. */
+export function yieldOfTube(model: Model, id: string): Reading {
+  const { material, section } = tubeAt(model, id);
+  return material.family === 'carbon steel'
+    ? yieldOf(material, section.nominalWall)
+    : missing(`a rule for tubes of ${material.title}: the section limits held here are for carbon steel`);
+}
+
+const ofSection = (unit: string, meaning: string, value: (section: HollowSection) => number): Input => ({
+  unit,
+  meaning: `${meaning}, end of life`,
+  from: 'catalogue: sections; document: corrosion',
+  read: (model, id) => value(sectionAtEnd(model, id)),
+});
+
+/** Properties of the tube at a place, by symbol. Bending is that of the height. */
+export const tubeInputs = {
+  round: {
+    unit: '1',
+    meaning: 'round section (1) or rectangular (0)',
+    from: 'catalogue: sections',
+    read: (model: Model, id: string) => (tubeAt(model, id).section.shape === 'round' ? 1 : 0),
+  },
+  H: ofSection('mm', 'height, or outer diameter', (s) => s.height),
+  B: ofSection('mm', 'width, or outer diameter', (s) => s.width),
+  t: ofSection('mm', 'wall', (s) => s.wall),
+  A: ofSection('cm^2', 'area', (s) => s.area),
+  A_v: ofSection('cm^2', 'shear area A H/(B + H), round 2 A/pi', (s) => s.shearAreaZ),
+  I: ofSection('cm^4', 'second moment of area', (s) => s.inertiaY),
+  I_min: ofSection('cm^4', 'least second moment of area', (s) => (s.inertiaY < s.inertiaZ ? s.inertiaY : s.inertiaZ)),
+  W_el: ofSection('cm^3', 'elastic modulus', (s) => s.elasticY),
+  W_pl: ofSection('cm^3', 'plastic modulus', (s) => s.plasticY),
+  W_t: ofSection('cm^3', 'torsion modulus', (s) => s.torsionModulus),
+  E: { unit: 'GPa', meaning: 'modulus of elasticity', from: 'catalogue: materials', read: (model: Model, id: string) => tubeAt(model, id).material.youngModulus },
+  f_y: { unit: 'MPa', meaning: 'yield strength of the tube', from: 'catalogue: materials', read: yieldOfTube },
+} as const satisfies Readonly<Record<string, Input>>;
+
+/** What the grid's solution gives for the tube, or what is missing. */
+export function tubeForces(situation: Situation, id: string, value: (forces: TubeForces) => number): Reading {
+  const forces = situation.tubes.get(id);
+  return forces ? value(forces) : missing(`the forces inside tube ${id}: the grid is not solved in this case`);
+}
+
+const force = (unit: string, meaning: string, value: (forces: TubeForces) => number): Input => ({
+  unit,
+  meaning,
+  from: 'loads: grid of tubes',
+  read: (_, id, situation) => tubeForces(situation, id, value),
+});
+
+/** Forces inside the tube, load factor included, by symbol; sizes. */
+export const tubeForceInputs = {
+  M: force('kN*m', 'largest bending moment', ({ moment }) => Math.abs(moment)),
+  V: force('kN', 'largest shear force, taken at the same section', ({ shear }) => Math.abs(shear)),
+  T: force('kN*m', 'largest torque, taken at the same section', ({ torque }) => Math.abs(torque)),
+  N: force('kN', 'largest axial force, taken as compression', ({ axial }) => Math.abs(axial)),
+  M_statics: force('kN*m', 'moment that statics of the loads alone cannot exceed', ({ momentBound }) => Math.abs(momentBound)),
+} as const satisfies Readonly<Record<string, Input>>;

@@ -1,0 +1,61 @@
+import canonicalize from 'canonicalize';
+import { utf8ToBytes } from '@noble/hashes/utils.js';
+import type { Appraisal } from '../appraise.ts';
+import type { RawDocument } from '../document/read-document.ts';
+import type { Comparison } from '../options/compare.ts';
+import { programVersion, resultOf } from '../result.ts';
+import { checkSections } from './check-sections.ts';
+import { cautionSection, signOffSection, sourceSection } from './closing-sections.ts';
+import { comparisonSection } from './comparison-section.ts';
+import { drawingSection } from './drawing-section.ts';
+import { firstPage } from './first-page.ts';
+import { assumptionSection, inputSection } from './input-sections.ts';
+import { loadSection } from './load-section.ts';
+import { massSection } from './mass-section.ts';
+import type { Note } from './note.ts';
+import { printIn } from './print-in.ts';
+
+/** The check note of one option, as a tree. Reads no clock: its date is the revision's. */
+export function checkNote(raw: RawDocument, appraisal: Appraisal, comparison: Comparison): Note {
+  const { model, optionTitle } = appraisal;
+  const { project, paper, units } = model.document;
+  const print = printIn(units);
+  const titleBlock = [
+    ['Project', project.name],
+    ['Number', project.number],
+    ['Client', project.client],
+    ['Vessel', project.vessel],
+    ['Site', project.site],
+    ['Subject', project.subject],
+    ['Option', optionTitle],
+    ['Design basis', model.basis.title],
+    ['Revision', `${project.revision}, ${project.date}`],
+  ] as const;
+  return {
+    title: `Check note: ${project.name}`,
+    stamp: 'NOT ISSUED',
+    paper,
+    titleBlock: titleBlock.flatMap(([label, value]) => (value === undefined ? [] : [[label, value] as const])),
+    documentHash: appraisal.documentHash,
+    programVersion,
+    date: project.date,
+    language: 'en-GB',
+    sections: [
+      firstPage(appraisal, print),
+      assumptionSection(model, print),
+      inputSection(model, print),
+      drawingSection(model, print),
+      massSection(model, print),
+      loadSection(model, print),
+      ...checkSections(appraisal),
+      comparisonSection(comparison, print),
+      cautionSection(appraisal),
+      sourceSection(appraisal),
+      signOffSection(),
+    ],
+    attachments: [
+      { name: 'document.stillplate.json', description: 'The document that this note was computed from', mime: 'application/json', bytes: utf8ToBytes(`${JSON.stringify(raw, null, 2)}\n`), relationship: 'Source' },
+      { name: 'result.json', description: 'Every quantity and check of this option, SI', mime: 'application/json', bytes: utf8ToBytes(canonicalize(resultOf(appraisal, { every: true })) as string), relationship: 'Data' },
+    ],
+  };
+}

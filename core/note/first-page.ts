@@ -1,0 +1,67 @@
+import type { Appraisal } from '../appraise.ts';
+import { placeWords } from '../place-words.ts';
+import type { Block, Section } from './note.ts';
+import type { Print } from './print-in.ts';
+
+/** What decides, on page one: every limit state, what governs, the load, findings. Unjudged is louder than passed. */
+export function firstPage({ model, limitStates, quantities, findings, rows }: Appraisal, print: Print): Section {
+  const fails = rows.filter(({ verdict }) => verdict === 'fails').length;
+  const unjudged = rows.filter(({ verdict }) => verdict === 'cannot be judged').length;
+  const value = (id: string, unit: string) => print.quantity(quantities[id]?.value as number, unit);
+  const words = { passes: 'passes', fails: 'FAILS', 'not judged': 'NOT JUDGED' } as const;
+  const loud = limitStates.flatMap(({ verdict }, i) => (verdict === 'passes' ? [] : [i]));
+  const blocks: Block[] = [
+    {
+      kind: 'paragraph',
+      tone: fails + unjudged + findings.length > 0 ? 'loud' : 'plain',
+      text: `${count(fails, 'check fails', 'checks fail')}, ${count(unjudged, 'cannot be judged', 'cannot be judged')}, ${count(findings.length, 'finding', 'findings')}. Each is named below.`,
+    },
+    {
+      kind: 'table',
+      caption: 'Limit states and what governs each',
+      columns: [
+        { title: 'Limit state', width: 0.21 },
+        { title: 'Verdict', width: 0.13 },
+        { title: 'Gravest check', width: 0.5 },
+        { title: 'Use', width: 0.07, align: 'right' },
+        { title: 'Made', width: 0.09, align: 'right' },
+      ],
+      rows: limitStates.map(({ name, verdict, row, fails: failed, unjudged: open, made, remark }) => [
+        name,
+        words[verdict],
+        [row ? `${row.title}, ${placeWords(model, row.place)}${row.situation ? `, ${row.situation}` : ''}${row.reason ? `: ${row.reason}` : ''}` : '', remark].filter(Boolean).join('. '),
+        row?.utilisation == null ? '–' : row.utilisation.toFixed(2),
+        `${made}${failed ? `, ${failed} fail` : ''}${open ? `, ${open} open` : ''}`,
+      ]),
+      loud,
+    },
+    {
+      kind: 'table',
+      caption: 'The plate',
+      columns: [
+        { title: 'Mass in air', width: 1 / 6, align: 'right' },
+        { title: 'Panels', width: 1 / 6, align: 'right' },
+        { title: 'Weight in water', width: 1 / 6, align: 'right' },
+        { title: 'Water in tubes', width: 1 / 6, align: 'right' },
+        { title: 'Open area', width: 1 / 6, align: 'right' },
+        { title: 'Open part', width: 1 / 6, align: 'right' },
+      ],
+      rows: [[value('mass.air', 'kg'), value('mass.panels', 'kg'), value('weight.submerged', 'kN'), value('mass.entrained', 'kg'), value('area.open', 'm^2'), `${((quantities['ratio.open']?.value as number) * 100).toFixed(1)} %`]],
+    },
+    { kind: 'paragraph', text: `Load: ${model.loads.definition.join(' ')}` },
+  ];
+  if (findings.length > 0)
+    blocks.push({
+      kind: 'table',
+      caption: 'Findings',
+      columns: [
+        { title: 'Place', width: 0.16 },
+        { title: 'What was found', width: 0.5 },
+        { title: 'What would mend it', width: 0.34 },
+      ],
+      rows: findings.map(({ place, text, mend }) => [placeWords(model, place), text, mend]),
+    });
+  return { title: 'What decides', numbered: false, blocks };
+}
+
+const count = (n: number, one: string, many: string): string => `${n === 0 ? 'No' : n} ${n === 1 ? one : many}`;

@@ -1,0 +1,53 @@
+import type { Model } from '../model.ts';
+import type { Block, Section } from './note.ts';
+import type { Print } from './print-in.ts';
+
+/** Load cases with what balances each, and each panel's share. */
+export function loadSection({ loads, geometry }: Model, print: Print): Section {
+  const kN = (force: number) => print.quantity(force, 'kN');
+  const blocks: Block[] = [
+    { kind: 'list', items: loads.definition },
+    {
+      kind: 'table',
+      caption: 'Load cases and equilibrium; up is positive',
+      columns: [
+        { title: 'Case', width: 0.17 },
+        { title: 'Path', width: 0.37 },
+        { title: 'Factor', width: 0.08, align: 'right' },
+        { title: 'Equilibrium', width: 0.38 },
+      ],
+      rows: loads.situations.map(({ title, path, loadFactor, balance, missing }) => [
+        title,
+        missing ? `Cannot be judged: ${missing}` : path,
+        loadFactor.toFixed(2),
+        missing ? '–' : `${balance.terms.map(({ name, force }) => `${name} ${kN(force)}`).join('; ')}; sum over largest ${balance.residual.toExponential(0)}${balance.acceleration === 0 ? '' : `; acceleration ${print.quantity(balance.acceleration, 'm/s^2', 3)}`}. Balanced by ${balance.by}`,
+      ]),
+      loud: loads.situations.flatMap(({ missing }, i) => (missing ? [i] : [])),
+    },
+  ];
+  const service = loads.situations.filter(({ loadCase }) => loadCase === 'service');
+  const fields = geometry.panels.flatMap((panel) => panel.fields);
+  if (fields.length > 0)
+    blocks.push({
+      kind: 'table',
+      caption: `Shares of the load; the tubes' own share by area is ${(loads.tubeShare.area * 100).toFixed(2)} %`,
+      columns: [
+        { title: 'Bay', width: 0.1 },
+        { title: 'Area', width: 0.16, align: 'right' },
+        { title: 'Share by area', width: 0.16, align: 'right' },
+        { title: 'Share by shape', width: 0.16, align: 'right' },
+        ...service.map(({ title }) => ({ title: `Pressure, ${title.toLowerCase()}`, width: 0.42 / Math.max(service.length, 1), align: 'right' as const })),
+      ],
+      rows: fields.map(({ bay, area }) => {
+        const share = loads.shares.get(bay);
+        return [
+          bay,
+          print.quantity(area, 'm^2'),
+          share ? `${(share.area * 100).toFixed(2)} %` : '–',
+          share ? `${(share.shape * 100).toFixed(2)} %` : '–',
+          ...service.map(({ pressures, missing }) => (missing ? '–' : print.quantity(pressures.get(bay) ?? 0, 'kPa'))),
+        ];
+      }),
+    });
+  return { title: 'Loads', blocks };
+}

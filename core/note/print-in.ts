@@ -1,0 +1,14 @@
+import { printedUnit, quantityText, unitText, type UnitSystem } from '../quantity/format-quantity.ts';
+
+/** Quantities as the note prints them, in the document's system of units. Units are stated in metric mathjs words. */
+export interface Print {
+  /** "12.35 kN" */
+  readonly quantity: (si: number, unit: string, figures?: number) => string;
+  /** "kN", for a column's head. */
+  readonly unit: (unit: string) => string;
+}
+
+export const printIn = (system: UnitSystem): Print => ({
+  quantity: (si, unit, figures = 4) => quantityText(si, printedUnit(unit, system), figures),
+  unit: (unit) => unitText(printedUnit(unit, system)),
+});
