@@ -1,7 +1,8 @@
 import { readFile, writeFile } from 'node:fs/promises';
-import type { Check, Safety } from '../../core/checks/check.ts';
+import type { Check } from '../../core/checks/check.ts';
 import { checks } from '../../core/checks/index.ts';
 import { readCondition, readFormula } from '../../core/derive/formula.ts';
+import type { Safety } from '../../core/source.ts';
 import { functionSource, type StepSource } from '../../core/derive/generate.ts';
 
 const target = 'core/checks/generated.ts';

@@ -1,4 +1,4 @@
-import type { Safety, Source } from '../checks/check.ts';
+import type { Safety, Source } from '../source.ts';
 import { refusal } from '../refusal.ts';
 
 /** A factor of a design basis: value, what it divides or multiplies, and where it stands. */

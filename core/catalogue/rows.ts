@@ -1,4 +1,4 @@
-import type { Source } from '../checks/check.ts';
+import type { Source } from '../source.ts';
 
 /** Where a row comes from. `memory` marks a row whose numbers were not read in the document or in a copy of it. */
 export type SourceOfRow = Source;

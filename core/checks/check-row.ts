@@ -1,5 +1,6 @@
 import type { LoadCaseName } from '../loads/situation.ts';
-import type { LimitState, Source, Verdict } from './check.ts';
+import type { Source } from '../source.ts';
+import type { LimitState, Verdict } from './check.ts';
 
 /** One check at one place in one situation, judged. SI. */
 export interface CheckRow {

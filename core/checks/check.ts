@@ -1,20 +1,8 @@
 import type { Model } from '../model.ts';
 import type { Situation } from '../loads/situation.ts';
+import type { Safety, Source } from '../source.ts';
 
 export type LimitState = 'strength' | 'fatigue' | 'serviceability' | 'stability' | 'handling';
-
-/** How a design basis puts its safety: factors on load and resistance, or an allowable part of the strength. */
-export type Safety = 'partial factors' | 'allowable stress';
-
-/** Where a rule or number comes from. `memory` marks one that was not read in the document itself. */
-export interface Source {
-  readonly document: string;
-  readonly edition?: string;
-  readonly clause?: string;
-  readonly memory?: boolean;
-  /** Given when the source serves one kind of design basis only. */
-  readonly safety?: Safety;
-}
 
 /** A value that cannot be had, and what would have to be known. Makes a check "cannot be judged". */
 export interface Missing {

@@ -1,5 +1,6 @@
 import { fromUnit } from '../quantity/format-quantity.ts';
-import type { Input, Safety } from './check.ts';
+import type { Safety } from '../source.ts';
+import type { Input } from './check.ts';
 
 /** A factor of the design basis as an input. `only`: the kind of basis that has it. */
 export const basisFactor = (name: string, meaning: string, only?: Safety): Input => ({

@@ -1,5 +1,5 @@
 import { requirePositive } from '../refusal.ts';
-import type { Source } from '../checks/check.ts';
+import type { Source } from '../source.ts';
 
 export const liftDynamicFactorSource: Source = { document: '0027/ND Guidelines for Marine Lifting', edition: 'Rev 11', clause: '5.5.1' };
 

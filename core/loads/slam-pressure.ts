@@ -1,4 +1,4 @@
-import type { Source } from '../checks/check.ts';
+import type { Source } from '../source.ts';
 import { requirePositive } from '../refusal.ts';
 
 export const slamSource: Source = { document: 'DNV-RP-N103', clause: '4.3 (simplified method)', memory: true };
