@@ -1,8 +1,7 @@
 import type { Model } from '../model.ts';
-import type { Check } from './check.ts';
+import { missing, type Check } from './check.ts';
 import { basisFactor } from './inputs.ts';
-import { missing } from './check.ts';
-import { sectionAtEnd, tubeAt, tubeForces, tubeInputs, tubePlaces } from './tube-inputs.ts';
+import { sectionAtEnd, tubeForces, tubeInputs, tubePlaces } from './tube-inputs.ts';
 
 const { B, t, f_y } = tubeInputs;
 
@@ -58,8 +57,7 @@ export const tubeWallLine: Check = {
     title: 'strip held at stiff corners below, hinged with the line at its middle above',
     source: [{ document: 'beam tables', clause: 'fixed ends, load at a', memory: true }],
     steps: [
-      { symbol: 'sigma_held', expression: '6 * q * s * (b_w - s)^2 / (b_w^2 * t^2)', unit: 'MPa', meaning: 'corners stiff, at the nearer corner' },
-      { symbol: 'sigma_low', expression: 'min(sigma_held, sigma)', unit: 'MPa', meaning: 'lower bound' },
+      { symbol: 'sigma_low', expression: '6 * q * s * (b_w - s)^2 / (b_w^2 * t^2)', unit: 'MPa', meaning: 'corners stiff, one line, at the nearer corner' },
       { symbol: 'sigma_high', expression: '6 * n_l * q * b_w / (4 * t^2)', unit: 'MPa', meaning: 'hinged, line or lines at the middle' },
     ],
     of: 'sigma',
@@ -76,7 +74,7 @@ export const tubeWallLine: Check = {
 function strip() {
   return [
     { symbol: 'b_w', expression: 'B - 2 * t', unit: 'mm', meaning: 'clear width between the webs' },
-    { symbol: 's', expression: 'min(max(l_1 - t, 0 * t), b_w / 2)', unit: 'mm', meaning: 'line from the nearer web; past the middle counts as the middle' },
+    { symbol: 's', expression: 'min(max(l_1, t) - t, b_w / 2)', unit: 'mm', meaning: 'line from the nearer web; past the middle counts as the middle' },
     { symbol: 'm_w', expression: 'n_l > 1 ? q * s : q * s * (b_w - s) / b_w', unit: 'N', meaning: 'moment of the hinged strip per length' },
     { symbol: 'sigma', expression: '6 * m_w / t^2', unit: 'MPa', meaning: 'bending stress of the wall' },
   ] as const;

@@ -1,0 +1,58 @@
+import { missing, type Check } from './check.ts';
+import { fieldPlaces, panelAt } from './field-inputs.ts';
+import { constant } from './inputs.ts';
+import { weldAt, welded } from './weld-inputs.ts';
+
+/** Least effective length of a run of the weld. */
+export const weldLength: Check = {
+  id: 'weld-length',
+  title: 'Least length of a weld run',
+  limitState: 'strength',
+  source: [
+    { document: 'EN 1993-1-8', edition: '2005', clause: '4.5.1', safety: 'partial factors', memory: true },
+    { document: 'AISC 360', edition: '2016', clause: 'J2.2b', safety: 'allowable stress', memory: true },
+  ],
+  places: fieldPlaces,
+  applies: welded,
+  once: true,
+  inputs: {
+    l_0: {
+      unit: 'mm',
+      meaning: 'shortest run, end to end',
+      from: 'geometry',
+      read: (model, bay) => {
+        const { run } = weldAt(model, bay);
+        const lengths = panelAt(model, bay).weldRuns.map(({ length }) => length);
+        if (lengths.length === 0) return missing('a weld run: the panel meets none of its tubes at the same level');
+        return Math.min(...lengths, ...(run ? [run.si] : []));
+      },
+    },
+    a_0: { unit: 'mm', meaning: 'throat as made', from: 'document: fixing', read: (model, bay) => weldAt(model, bay).throat.si },
+    l_30: { ...constant(30, 'mm', 'least effective length', 'EN 1993-1-8, 4.5.1(2)'), only: 'partial factors' },
+    l_38: constant(38, 'mm', 'least length of a run', 'AISC 360, J2.2b'),
+  },
+  steps: {
+    'partial factors': [
+      { symbol: 'l_eff', expression: 'l_0 - 2 * a_0', unit: 'mm', meaning: 'effective length, ends left out' },
+      { symbol: 'l_min', expression: 'max(l_30, 6 * a_0)', unit: 'mm', meaning: 'least effective length' },
+    ],
+    'allowable stress': [
+      { symbol: 'l_eff', expression: 'l_0', unit: 'mm', meaning: 'length of the run' },
+      { symbol: 'l_min', expression: 'max(l_38, 4 * sqrt(2) * a_0)', unit: 'mm', meaning: 'least length: four legs' },
+    ],
+  },
+  demand: 'l_min',
+  capacity: 'l_eff',
+  second: {
+    title: 'four legs, the rule of AISC 360, below; both lengths of a rule added above',
+    source: [{ document: 'AISC 360', edition: '2016', clause: 'J2.2b', memory: true }],
+    steps: [
+      { symbol: 'l_low', expression: '4 * sqrt(2) * a_0', unit: 'mm', meaning: 'four legs' },
+      { symbol: 'l_high', expression: 'l_38 + 6 * a_0', unit: 'mm', meaning: 'sum' },
+    ],
+    of: 'l_min',
+    low: 'l_low',
+    high: 'l_high',
+  },
+  cautions: [],
+};
