@@ -36,7 +36,7 @@ export function geometryOf(document: PlateDocument, catalogue: Catalogue): Geome
     extents: around([outline, ...panels.map((p) => p.outline)]),
     areas: planAreas(tubes, panels, outline),
   };
-  return { ...bare, findings: findingsOf(document, bare, catalogue, text) };
+  return { ...bare, findings: findingsOf(document, bare, text) };
 }
 
 const around = (rectangles: readonly Rectangle[]): Rectangle => ({

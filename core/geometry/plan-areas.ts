@@ -9,7 +9,7 @@ import type { Panel, PlanAreas, Point, Rectangle, Tube } from './geometry.ts';
  * Holes that lie partly outside their panel are left out; `findingsOf` names them.
  */
 export function planAreas(tubes: readonly Tube[], panels: readonly Panel[], outline: Rectangle): PlanAreas {
-  const tubePaths = tubes.map((tube) => path(rectanglePoints(tubeRectangle(tube))));
+  const tubePaths = tubes.flatMap((tube) => tube.pieces.map(([from, to]) => path(rectanglePoints(tubeRectangle({ ...tube, from, to })))));
   const tubeUnion = union(tubePaths);
   const solidUnion = union([...tubeUnion, ...panels.flatMap(coverOf)]);
   const whole = [path(rectanglePoints(outline))];
@@ -32,8 +32,8 @@ export function commonArea(a: Panel, b: Panel): number {
   return areaOf(Clipper.booleanOp(ClipType.Intersection, [path(a.contour)], [path(b.contour)], FillRule.Positive));
 }
 
-/** Plan rectangle of a tube; a tube cut between others is whole here, for the others fill its gaps. */
-export function tubeRectangle({ set, at, from, to, section }: Tube): Rectangle {
+/** Plan rectangle of a tube from end to end; where it is cut, the gaps at other tubes are counted in. */
+export function tubeRectangle({ set, at, from, to, section }: Pick<Tube, 'set' | 'at' | 'from' | 'to' | 'section'>): Rectangle {
   const half = section.width / 2;
   return set === 'main' ? { x0: from, x1: to, y0: at - half, y1: at + half } : { x0: at - half, x1: at + half, y0: from, y1: to };
 }

@@ -16,7 +16,7 @@ function merged(base: unknown, over: unknown): unknown {
 
 const eye = { material: 'S355 plate', thickness: '25 mm', width: '180 mm', height: '90 mm', holeDiameter: '38 mm', pinDiameter: '35 mm', edge: '60 mm', weldThroat: '8 mm' };
 
-/** An invented plate that has nothing wrong with it: flush grid of 3 × 4 tubes, three bolted topside panels. */
+/** An invented plate that has nothing wrong with it: flush grid of 3 × 4 tubes, four bolted topside panels, a bridle. */
 const base = {
   schema: 'stillplate-document/1',
   project: { name: 'Invented plate', revision: '0', date: '2025-01-15' },
@@ -29,16 +29,16 @@ const base = {
     mainTubes: { section: 'SHS 150x150x8 hot', material: 'S355H hot finished', flooding: 'flooded', vent: '20 mm', drain: '20 mm', count: 3, spacing: '1.3 m', overhang: '75 mm' },
     crossTubes: { section: 'SHS 150x150x8 hot', material: 'S355H hot finished', flooding: 'flooded', vent: '20 mm', drain: '20 mm', count: 4, spacing: '1.1 m', overhang: '75 mm' },
     jointThroat: '6 mm',
-    suspension: { kind: 'line', attachments: [{ id: 'S1', x: '1.65 m', y: '1.3 m' }], eye },
+    suspension: { kind: 'bridle', apex: '4 m', attachments: [{ id: 'S1', x: '1.65 m', y: '0 m' }, { id: 'S2', x: '1.65 m', y: '2.6 m' }], eye },
   },
   designs: {
     deck: {
-      side: 'topside', thickness: '10 mm', material: 'S355 plate', overlap: { onMain: '66 mm', onCross: '66 mm' }, support: 'four sides',
+      side: 'topside', thickness: '10 mm', material: 'S355 plate', overlap: { onMain: '60 mm', onCross: '60 mm' }, support: 'four sides',
       holes: [{ x: '0 mm', y: '0 mm', diameter: '50 mm', purpose: 'vent' }],
       fixing: { kind: 'bolted', bolt: 'M12', class: '8.8', pitch: '200 mm', edgeDistance: '30 mm', shear: 'clearance', into: 'one-sided' },
     },
   },
-  panels: { A1: 'deck', A3: 'deck', B2: 'deck' },
+  panels: { A1: 'deck', A3: 'deck', B1: 'deck', B3: 'deck' },
   protection: { cathodic: true, lossPerFace: { panel: '0.5 mm', tubeOutside: '0.5 mm', tubeInside: '0.2 mm', source: 'invented' } },
   mass: { weld: 0.02, tolerance: 0 },
   loads: {

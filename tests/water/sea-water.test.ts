@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { eos80, seaWaterDensity, waterDensityOf } from '../../core/water/sea-water.ts';
+import { eos80, seaWaterDensity } from '../../core/water/sea-water.ts';
+import { waterDensityOf } from '../../core/water/water-density-of.ts';
 import { demoDocument } from '../geometry/demo-document.ts';
 
 describe('density of sea water', () => {

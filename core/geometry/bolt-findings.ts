@@ -1,0 +1,150 @@
+import type { Finding } from '../finding.ts';
+import type { Bolt, Panel, Side, Tube } from './geometry.ts';
+import type { Inspected } from './findings-of.ts';
+import { listed } from './listed.ts';
+
+/** Bolts that do not fit on tube or panel, or come too near to an edge, a weld or each other.
+ *  Least distances: 1.2 d0 to an edge, 2.2 d0 between holes. Source: EN 1993-1-8:2005, Table 3.3; the end of a tube's
+ *  flat is taken as its edge (common practice, no source). */
+export function boltFindings(inspected: Inspected): Finding[] {
+  const { geometry } = inspected;
+  return [...geometry.panels.filter((p) => p.design.fixing.kind === 'bolted').flatMap((panel) => onePanel(panel, inspected)), ...neighbours(inspected)];
+}
+
+const leastEdge = 1.2;
+const leastPitch = 2.2;
+/** A distance that is met exactly is met, in spite of rounding. m */
+const touch = 1e-9;
+
+function onePanel(panel: Panel, inspected: Inspected): Finding[] {
+  const { tubes, text } = inspected;
+  const { id: place, bolts, design } = panel;
+  const edgeDistance = design.fixing.kind === 'bolted' ? design.fixing.edgeDistance : undefined;
+  const findings: Finding[] = [];
+  const say = (id: string, wrong: readonly Bolt[], text: (worst: Bolt) => string, mend: string, by: (bolt: Bolt) => number): void => {
+    if (wrong.length === 0) return;
+    const worst = wrong.reduce((a, b) => (by(b) < by(a) ? b : a));
+    findings.push({ id, place, text: `${wrong.length === 1 ? 'Bolt' : 'Bolts'} ${listed(wrong.map((b) => b.id))}: ${text(worst)}.`, mend });
+  };
+
+  const { x0, y0, x1, y1 } = panel.outline;
+  const fromSide = ({ x, y }: Bolt): Readonly<Record<Side, number>> => ({ mainLow: y - y0, mainHigh: y1 - y, crossLow: x - x0, crossHigh: x1 - x });
+  const without = panel.bearings.filter(({ fixed, side }) => fixed && !bolts.some((bolt) => Math.abs(fromSide(bolt)[side] - edgeDistance!.si) < 1e-6));
+  if (without.length > 0)
+    findings.push({
+      id: 'edge-distance-cannot-be-met',
+      place,
+      text: `Panel ${place} gets no bolts along ${without.map((b) => b.tube).join(', ')}: the side is shorter than its edge distances of ${edgeDistance!.typed} and notches leave.`,
+      mend: 'Take a smaller edge distance or smaller notches.',
+    });
+
+  const width = (bolt: Bolt): number => tubes.get(bolt.tube)!.section.width;
+  const radius = (bolt: Bolt): number => tubes.get(bolt.tube)!.section.outerRadius;
+  const toFace = (bolt: Bolt): number => Math.min(bolt.fromFace, width(bolt) - bolt.fromFace);
+  const onFlat = (bolt: Bolt): number => toFace(bolt) - radius(bolt);
+  const isOff = (bolt: Bolt): boolean => toFace(bolt) < 0;
+  const inRadius = (bolt: Bolt): boolean => !isOff(bolt) && onFlat(bolt) < bolt.hole / 2 - touch;
+  say('bolt-off-tube', bolts.filter(isOff), (b) => `the bolt line lies ${text(-toFace(b))} beside tube ${b.tube} (edge distance ${edgeDistance!.typed})`, 'Take a larger overlap or a smaller edge distance.', toFace);
+  say(
+    'bolt-in-corner-radius',
+    bolts.filter(inRadius),
+    (b) => `the hole of ${text(b.hole)}, ${text(toFace(b))} from the face of tube ${b.tube}, cuts its corner radius of ${text(radius(b))}`,
+    'Move the bolt line onto the flat: a larger overlap or another edge distance.',
+    onFlat,
+  );
+  say(
+    'edge-distance-on-tube',
+    bolts.filter((b) => !isOff(b) && !inRadius(b) && onFlat(b) < leastEdge * b.hole - touch),
+    (b) => `${text(onFlat(b))} from the end of the flat of tube ${b.tube}, 1.2 d0 is ${text(leastEdge * b.hole)}`,
+    'Move the bolt line towards the middle of the tube.',
+    onFlat,
+  );
+  const toEdge = (bolt: Bolt): number => Math.min(bolt.edge1, bolt.edge2);
+  say(
+    'edge-distance-too-small',
+    bolts.filter((b) => toEdge(b) < leastEdge * b.hole - touch),
+    (b) => `${text(toEdge(b))} from the panel's edge, 1.2 d0 is ${text(leastEdge * b.hole)}`,
+    'Take a larger edge distance, or a smaller bolt.',
+    toEdge,
+  );
+  say(
+    'pitch-too-small',
+    bolts.filter((b) => b.pitch > 0 && b.pitch < leastPitch * b.hole - touch),
+    (b) => `pitch ${text(b.pitch)}, 2.2 d0 is ${text(leastPitch * b.hole)}`,
+    'Take a larger pitch, or a smaller bolt.',
+    (b) => b.pitch,
+  );
+  const weld = weldsAt(panel, inspected);
+  say('bolt-at-crossing-weld', bolts.filter((b) => weld(b) < 0), (b) => `the hole on tube ${b.tube} meets a weld of a crossing (${text(-weld(b))} too near)`, 'Move the bolt line, change the pitch, or cut corner notches.', weld);
+  return findings;
+}
+
+/**
+ * Clear distance of a bolt's hole from the weld of the nearest crossing, m; negative where they meet. The fillet's leg is
+ * √2 throats. Flush: the welds stand along the main tube's face where a cross tube ends. Stacked: only a through-bolt
+ * reaches the far wall, where the other tube is welded on.
+ */
+function weldsAt({ design: { fixing } }: Panel, { document, geometry: { crossings, arrangement }, tubes }: Inspected): (bolt: Bolt) => number {
+  const leg = Math.SQRT2 * document.grid.jointThroat.si;
+  const through = fixing.kind === 'bolted' && fixing.into === 'through-bolt with sleeve';
+  if (arrangement === 'stacked' && !through) return () => Infinity;
+  const onTube = new Map<string, { main: Tube; cross: Tube }[]>();
+  for (const c of crossings)
+    for (const id of [c.main, c.cross]) {
+      const pair = { main: tubes.get(c.main)!, cross: tubes.get(c.cross)! };
+      const others = onTube.get(id);
+      if (others) others.push(pair);
+      else onTube.set(id, [pair]);
+    }
+  return ({ x, y, hole, tube }) =>
+    Math.min(
+      ...onTube.get(tube)!.map(({ main, cross }) => {
+        const beside = Math.abs(x - cross.at) - cross.section.width / 2;
+        const across = Math.abs(y - main.at) - main.section.width / 2;
+        if (arrangement === 'stacked') return Math.max(beside, across) - leg - hole / 2;
+        const face = main.at + Math.sign(y - main.at) * (main.section.width / 2);
+        const ends = cross.pieces.some((piece) => piece.some((end) => Math.abs(end - face) < 1e-6));
+        return ends ? Math.max(beside, Math.abs(across)) - leg - hole / 2 : Infinity;
+      }),
+    );
+}
+
+/** Bolts of different panels on one tube whose holes come too near to each other. */
+function neighbours({ geometry: { panels }, tubes, text }: Inspected): Finding[] {
+  const onTube = new Map<string, { bolt: Bolt; panel: Panel }[]>();
+  for (const panel of panels)
+    for (const bolt of panel.bolts) {
+      const others = onTube.get(bolt.tube);
+      if (others) others.push({ bolt, panel });
+      else onTube.set(bolt.tube, [{ bolt, panel }]);
+    }
+  const pairs = new Map<string, Finding>();
+  for (const [id, bolts] of onTube) {
+    const { set } = tubes.get(id) as Tube;
+    const along = (b: Bolt): number => (set === 'main' ? b.x : b.y);
+    bolts.sort((a, b) => along(a.bolt) - along(b.bolt));
+    bolts.forEach(({ bolt: a, panel }, i) => {
+      const reach = leastPitch * a.hole;
+      for (let j = i + 1; j < bolts.length && along(bolts[j]!.bolt) - along(a) < reach; j++) {
+        const { bolt: b, panel: other } = bolts[j]!;
+        const apart = Math.hypot(a.x - b.x, a.y - b.y);
+        if (panel === other || !meet(panel, other) || apart >= leastPitch * Math.max(a.hole, b.hole) - touch) continue;
+        const key = `${panel.id}\n${other.id}`;
+        if (pairs.has(key)) continue;
+        pairs.set(key, {
+          id: 'bolts-too-close',
+          place: panel.id,
+          text: `Bolts ${a.id} and ${b.id} of neighbouring panels stand ${text(apart)} apart on tube ${id}, 2.2 d0 is ${text(leastPitch * Math.max(a.hole, b.hole))}.`,
+          mend: 'Set the bolt lines further apart, or stagger the bolts.',
+        });
+      }
+    });
+  }
+  return [...pairs.values()];
+}
+
+/** Bolts in one wall meet; bolts of a topside and an underside panel only where one goes through the whole tube. */
+function meet(a: Panel, b: Panel): boolean {
+  const through = ({ design: { fixing } }: Panel): boolean => fixing.kind === 'bolted' && fixing.into === 'through-bolt with sleeve';
+  return a.design.side === b.design.side || through(a) || through(b);
+}

@@ -1,0 +1,1 @@
+export { waterDensityOf } from './sea-water.ts';
