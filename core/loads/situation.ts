@@ -20,8 +20,11 @@ export interface Situation {
   readonly pressures: ReadonlyMap<string, number>;
   /** Force on each panel (pressure by area), N, by panel id. */
   readonly panelForces: ReadonlyMap<string, number>;
-  /** Forces at attachments (up positive on the plate), N, by attachment id. */
+  /** Forces at attachments, pad eyes or deck supports (up positive on the plate), N, by id; the worst where several
+   *  solutions are covered (both shares, each diagonal of four slings, each lost leg). */
   readonly attachmentForces: ReadonlyMap<string, number>;
+  /** The same as pulls along the line, leg or sling, by id: empty for supports on deck. */
+  readonly legs: ReadonlyMap<string, LegPull>;
   readonly balance: Balance;
   /** Internal forces of tubes, largest along each tube, by tube id. */
   readonly tubes: ReadonlyMap<string, TubeForces>;
@@ -33,12 +36,23 @@ export type LoadCaseName =
   | 'service' | 'crossing the surface' | 'lifting out' | 'lift in air' | 'support on deck'
   | 'lost bolt row' | 'lost panel' | 'lost leg';
 
+/** Pull of one leg on the plate, N: along the leg (negative pushes: a strut), and its parts in plan, towards the apex. */
+export interface LegPull {
+  readonly tension: number;
+  readonly x: number;
+  readonly y: number;
+  /** From the vertical, rad. */
+  readonly angle: number;
+}
+
 /** Equilibrium as a printed line: what acts, what balances it, and what is left over. */
 export interface Balance {
   readonly by: 'suspension' | 'weight in water' | 'own inertia' | 'supports on deck' | 'slings';
   readonly terms: readonly { readonly name: string; readonly force: number }[];
   /** Sum of all terms over the largest: zero but for rounding. */
   readonly residual: number;
+  /** Sum of the moments of all loads on the tubes over the largest force times the plate's size: zero but for rounding. */
+  readonly momentResidual: number;
   /** Upward acceleration when the plate's own inertia balances, m/s². */
   readonly acceleration: number;
 }
@@ -47,12 +61,13 @@ export interface TubeForces {
   readonly moment: number;
   readonly shear: number;
   readonly torque: number;
+  /** From the legs' pull in plan: compression for an apex between the attachments. */
   readonly axial: number;
   /** Moment and shear at the same section, worst pair. */
   readonly momentWithShear: number;
   readonly shearWithMoment: number;
   readonly deflection: number;
-  /** Independent bound on the moment: statics of the loads alone. */
+  /** Independent bound on the moment: statics of the loads alone, see `momentBound`. */
   readonly momentBound: number;
   /** Force per length of a panel's edge on the tube's wall, and where it acts: largest. */
   readonly wallLine: number;

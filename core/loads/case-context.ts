@@ -1,0 +1,40 @@
+import type { DesignBasis } from '../catalogue/design-basis.ts';
+import type { PlateDocument } from '../document/schema.ts';
+import type { Finding } from '../finding.ts';
+import type { Geometry } from '../geometry/geometry.ts';
+import type { MassReport } from '../mass/mass-report.ts';
+import type { PlateLoads } from './plate-loads.ts';
+import type { Situation } from './situation.ts';
+import type { SupportSet } from './support-set.ts';
+import type { Supports } from './supports.ts';
+
+export interface HeldBy {
+  readonly set: SupportSet;
+  readonly supports: Supports;
+}
+
+/** What every load case reads. */
+export interface CaseContext {
+  readonly document: PlateDocument;
+  readonly basis: DesignBasis;
+  readonly geometry: Geometry;
+  readonly mass: MassReport;
+  readonly plate: PlateLoads;
+  readonly suspension: HeldBy;
+  /** Pad eyes if there are any, else the suspension. */
+  readonly lifting: HeldBy;
+  readonly deck: HeldBy | null;
+  /** The design basis' factor by name. */
+  readonly factor: (name: string) => number;
+  /** A force or length for a sentence, in the document's units. */
+  readonly forceText: (newtons: number) => string;
+  readonly lengthText: (metres: number) => string;
+}
+
+/** What a load case gives. */
+export interface CaseResult {
+  readonly situations: readonly Situation[];
+  readonly findings: readonly Finding[];
+}
+
+export const everySupport = ({ set }: HeldBy): readonly number[] => set.items.map((_, i) => i);

@@ -1,0 +1,50 @@
+import { everySupport, type CaseContext, type CaseResult } from './case-context.ts';
+import { holdingFindings } from './holding-findings.ts';
+import { missingCase } from './missing-case.ts';
+import { pathWords } from './path-words.ts';
+import { flatSlamCoefficient, slamPressure } from './slam-pressure.ts';
+import { solveCase } from './solve-case.ts';
+import { addLoad } from './tube-lines.ts';
+
+const head = { id: 'crossing-up', loadCase: 'crossing the surface', direction: 'up', title: 'Crossing the surface, slam up' } as const;
+
+/** The plate meets the water: slam on panels and tubes, against the weight in air (no factor, it helps); tubes still empty. */
+export function crossingCase(context: CaseContext): CaseResult {
+  const { document, plate, mass, factor, geometry, suspension, forceText } = context;
+  const { crossing } = document.loads;
+  if (!crossing) return missingCase(head, 'the speed at which the plate crosses the surface', 'loads.crossing', 'Give loads.crossing.speed: lowering speed with the water’s own speed.');
+  const C_s = crossing.slamCoefficient?.value ?? flatSlamCoefficient;
+  const loadFactor = factor('gamma_F_characteristic');
+  const pressure = loadFactor * slamPressure({ rho: mass.waterDensity, C_s, v: crossing.speed.si });
+  const force = pressure * plate.shares.solid;
+  const onTubes = Float64Array.from(plate.weightOfRest.air);
+  addLoad(onTubes, plate.onTubes.area, force);
+  const pressures = Float64Array.from(plate.fields, ({ weight }) => pressure - weight.air);
+  const solved = solveCase(plate, {
+    ...head,
+    path: `${pathWords('Slam of the water up on the plate', 'up', geometry)} All of the solid area is taken to meet the water at once; C_s = ${C_s} (${crossing.slamCoefficient?.source ?? 'DNV-RP-N103, simplified method, from memory'}).`,
+    accidental: false,
+    loadFactor,
+    force,
+    terms: [
+      { name: 'Slam of the water', force },
+      { name: 'Weight in air', force: -plate.weight.air },
+    ],
+    pressures,
+    relieved: true,
+    loadings: [{ pressures, onTubes }],
+    movingMass: plate.mass,
+    support: suspension,
+    present: [everySupport(suspension)],
+  });
+  const slack = solved.slack && suspension.set.oneWay;
+  return {
+    situations: [solved.situation],
+    findings: [
+      ...holdingFindings(solved, context),
+      ...(slack
+        ? [{ id: 'line-slack', place: head.id, text: `The slam lifts the plate: the suspension goes slack at ${forceText(plate.weight.air)}, the slam is ${forceText(force / loadFactor)} (${forceText(force)} with its factor). The plate is solved with its own inertia; the snap that follows is not among these cases.`, mend: 'Cross the surface more slowly, or tilted.' }]
+        : []),
+    ],
+  };
+}

@@ -1,0 +1,46 @@
+import { g } from '../water/sea-water.ts';
+import { everySupport, type CaseContext, type CaseResult } from './case-context.ts';
+import { holdingFindings } from './holding-findings.ts';
+import { missingCase } from './missing-case.ts';
+import { pathWords } from './path-words.ts';
+import { solveCase } from './solve-case.ts';
+import { addLoad, resultant } from './tube-lines.ts';
+
+const head = { id: 'lift-out-down', loadCase: 'lifting out', direction: 'down', title: 'Lifting out of the water' } as const;
+
+/** The plate leaves the water with what it holds: weight in air, trays full, flooded tubes full, and the drag of leaving. */
+export function liftOutCase(context: CaseContext): CaseResult {
+  const { document, plate, mass, factor, geometry, lifting } = context;
+  const { liftOut } = document.loads;
+  if (!liftOut) return missingCase(head, 'the speed at which the plate is lifted out', 'loads.liftOut', 'Give loads.liftOut.speed and dragCoefficient with its source.');
+  const loadFactor = factor('gamma_F_lift');
+  const dragFactor = factor('gamma_F_characteristic');
+  const drag = dragFactor * 0.5 * mass.waterDensity * liftOut.dragCoefficient.value * liftOut.speed.si ** 2;
+  const trays = new Map(mass.trays.map(({ bay, effect }) => [bay, loadFactor * g * effect]));
+  const pressures = Float64Array.from(plate.fields, ({ bay, field, weight }) => -loadFactor * weight.air - drag - (trays.get(bay) ?? 0) / field.area);
+  const onTubes = new Float64Array(plate.onTubes.area.length);
+  addLoad(onTubes, plate.weightOfRest.air, loadFactor);
+  addLoad(onTubes, plate.heldWater.all, loadFactor);
+  addLoad(onTubes, plate.onTubes.area, -drag * plate.shares.solid);
+  const terms = [
+    { name: 'Weight in air', force: -loadFactor * plate.weight.air },
+    { name: 'Water held like on trays', force: -[...trays.values()].reduce((sum, force) => sum + force, 0) },
+    { name: 'Water still in the tubes', force: loadFactor * resultant(plate.lines, plate.heldWater.all)[0] },
+    { name: 'Drag of leaving the water', force: -drag * plate.shares.solid },
+  ].filter(({ force }) => force !== 0);
+  const solved = solveCase(plate, {
+    ...head,
+    path: `${pathWords('Weight, held water and drag down on the plate', 'down', geometry)} All tubes and trays are taken as still full; drag with C_d = ${liftOut.dragCoefficient.value} (${liftOut.dragCoefficient.source}) and a load factor of ${dragFactor}.`,
+    accidental: false,
+    loadFactor,
+    force: terms.reduce((sum, { force }) => sum + force, 0),
+    terms,
+    pressures,
+    relieved: false,
+    loadings: [{ pressures, onTubes }],
+    movingMass: plate.movingMass,
+    support: lifting,
+    present: [everySupport(lifting)],
+  });
+  return { situations: [solved.situation], findings: holdingFindings(solved, context) };
+}

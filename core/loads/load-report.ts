@@ -1,0 +1,97 @@
+import type { DesignBasis } from '../catalogue/design-basis.ts';
+import type { PlateDocument } from '../document/schema.ts';
+import type { Finding } from '../finding.ts';
+import type { Geometry } from '../geometry/geometry.ts';
+import type { MassReport } from '../mass/mass-report.ts';
+import { printedUnit, quantityText } from '../quantity/format-quantity.ts';
+import { refusal } from '../refusal.ts';
+import type { CaseContext, HeldBy } from './case-context.ts';
+import { crossingCase } from './crossing-case.ts';
+import { liftOutCase } from './lift-out-case.ts';
+import { plateLoads } from './plate-loads.ts';
+import { pressureShape } from './pressure-shape.ts';
+import { serviceCases } from './service-cases.ts';
+import { serviceForce } from './service-force.ts';
+import type { LoadReport } from './situation.ts';
+import { supportSets, type SupportSet } from './support-set.ts';
+import { Supports } from './supports.ts';
+import { deckCase, liftInAirCase } from './weight-cases.ts';
+
+/** Middle over mean of the pressure when the document states none: an assumption until the water is computed, no source. */
+export const assumedMiddleOverMean = 1.5;
+
+/**
+ * What loads the plate in each case and direction, what balances it, and what panels, tubes and attachments get. SI.
+ * The water's force is shared by plan area and by a stated pressure shape; each panel is judged with the worse share,
+ * and the tubes are solved with each share by itself, so that every solved load is in equilibrium.
+ * Refuses attachments beside the tubes, a bridle without apex, a pressure shape that pulls at the rim, and a grid that
+ * falls apart.
+ */
+export function loadReport(document: PlateDocument, basis: DesignBasis, geometry: Geometry, mass: MassReport): LoadReport {
+  const service = serviceForce(document, basis);
+  const stated = document.loads.pressureShape;
+  const middleOverMean = stated?.middleOverMean ?? assumedMiddleOverMean;
+  const sets = supportSets(document, geometry);
+  const all = [sets.suspension, sets.padEyes, sets.deck].filter((set): set is SupportSet => set !== null);
+  const plate = plateLoads(geometry, mass, pressureShape(middleOverMean, geometry.extents), all.flatMap(({ items }) => items.map(({ place }) => place))); // prettier-ignore
+
+  let next = 0;
+  const heldBy = all.map((set): HeldBy => {
+    const supports = set.items.map(({ id }) => ({ id, point: plate.points[next++]! }));
+    return { set, supports: new Supports(supports, plate.frame, plate.spread) };
+  });
+  const held = (name: SupportSet['name']): HeldBy | null => heldBy.find(({ set }) => set.name === name) ?? null;
+  const suspension = held('suspension')!;
+  const context: CaseContext = {
+    document,
+    basis,
+    geometry,
+    mass,
+    plate,
+    suspension,
+    lifting: held('pad eyes') ?? suspension,
+    deck: held('deck'),
+    factor: (name) => {
+      const factor = basis.factors[name];
+      if (!factor) throw refusal({ what: `The design basis ${basis.name} has no factor ${name}`, where: { path: 'basis' }, mend: 'Take a basis that has it.' });
+      return factor.value;
+    },
+    forceText: (newtons) => quantityText(newtons, printedUnit('kN', document.units)),
+    lengthText: (metres) => quantityText(metres, printedUnit('mm', document.units)),
+  };
+  const cases = [serviceCases(context, service), crossingCase(context), liftOutCase(context), liftInAirCase(context), deckCase(context)];
+  const share = ({ part }: { part: { area: number; shape: number } }) => ({ area: part.area, shape: part.shape });
+  return {
+    situations: cases.flatMap(({ situations }) => situations),
+    definition: [
+      ...service.definition,
+      `The force is shared by plan area, and by a pressure ${middleOverMean} times its mean in the middle of the plate (${stated ? stated.source : 'a stated assumption until the water is computed'}); each panel takes the larger.`,
+    ],
+    shares: new Map(plate.shares.fields.map((field) => [field.bay, share(field)])),
+    tubeShare: { area: plate.shares.tubePart.area, shape: plate.shares.tubePart.shape },
+    findings: [...service.findings, ...doubledBays(plate.shares.doubled), ...leaningLegs(all), ...cases.flatMap(({ findings }) => findings)],
+  };
+}
+
+function doubledBays(doubled: readonly { readonly bay: string }[]): Finding[] {
+  return doubled.map(({ bay }) => ({
+    id: 'bay-covered-twice',
+    place: bay,
+    text: `Bay ${bay} has a panel on either side: each is judged with all of the bay’s pressure, the tubes get it once.`,
+    mend: 'Nothing, if both are meant; else take one away.',
+  }));
+}
+
+/** A leg's pull in plan across a tube bends it in plan, which no beam here does, unless a crossing takes it up. */
+function leaningLegs(sets: readonly SupportSet[]): Finding[] {
+  return sets.flatMap(({ items }) =>
+    items
+      .filter(({ lean, place }) => place.crossing === null && (lean[0] !== 0 || lean[1] !== 0))
+      .map(({ id }) => ({
+        id: 'leg-between-crossings',
+        place: id,
+        text: `The leg at ${id} leans and stands between crossings: its pull across the tube is taken by the nearest tube that crosses it, and the bending in plan between them is not judged.`,
+        mend: 'Put the attachment at a crossing.',
+      })),
+  );
+}

@@ -1,0 +1,196 @@
+import { momentBound } from './moment-bound.ts';
+import type { FieldLoad, PlateLoads } from './plate-loads.ts';
+import type { Balance, LegPull, LoadCaseName, Situation } from './situation.ts';
+import type { SupportSet } from './support-set.ts';
+import type { Supports } from './supports.ts';
+import { TubeEnvelope } from './tube-envelope.ts';
+import { addLoad, addSparse, cellResultant, resultant } from './tube-lines.ts';
+
+/** A consistent set of loads on the plate: what is solved. */
+export interface Loading {
+  /** Net pressure on each field, Pa up, in the order of `plate.fields`. */
+  readonly pressures: Float64Array;
+  /** On the tubes directly, N/m up. */
+  readonly onTubes: Float64Array;
+}
+
+/** A load case before it is solved. */
+export interface CaseInput {
+  readonly id: string;
+  readonly loadCase: LoadCaseName;
+  readonly direction: 'up' | 'down';
+  readonly title: string;
+  readonly path: string;
+  readonly accidental: boolean;
+  readonly loadFactor: number;
+  /** Total force that names the case, N up, factored. */
+  readonly force: number;
+  /** Printed lines of what acts; what balances it is added. The first loading (or that of `printed`) is what they sum. */
+  readonly terms: readonly { readonly name: string; readonly force: number }[];
+  /** Pressure that each field is judged with, Pa up; the plate's inertia is still taken off where it balances and `relieved`. */
+  readonly pressures: Float64Array;
+  readonly relieved: boolean;
+  readonly loadings: readonly Loading[];
+  /** Mass that the plate moves with, kg, when it balances itself. */
+  readonly movingMass: number;
+  readonly support: { readonly set: SupportSet; readonly supports: Supports };
+  /** Supports that are there, one list for each variant solved. */
+  readonly present: readonly (readonly number[])[];
+  readonly missing?: string;
+}
+
+/** How slings and legs that are four share, 0027/ND Rev 11, 5.6.12: one diagonal carries this times its share. */
+export const skewFactor = 1.25;
+
+export interface SolvedCase {
+  readonly situation: Situation;
+  /** The support goes slack, so that the plate's inertia balances. */
+  readonly slack: boolean;
+  /** Largest couple that only the plate's turning balances, over the force that names the case: an arm, m. */
+  readonly offCentre: number;
+  /** Supports that carry nothing although they are there, by id. */
+  readonly idle: readonly string[];
+}
+
+/** Solves every loading of a case with every variant of its supports and keeps the worst of each quantity. */
+export function solveCase(plate: PlateLoads, input: CaseInput): SolvedCase {
+  const { set, supports } = input.support;
+  const { lines, frame, fields } = plate;
+  const envelope = new TubeEnvelope(frame);
+  const worst = new Float64Array(set.items.length);
+  const idle = new Set<string>();
+  let [slackAny, momentResidual, offCentre] = [false, 0, 0];
+  let printed: { balancing: number; acceleration: number; slack: boolean } | null = null;
+  let acceleration = 0;
+  const size = Math.max(...lines.ends.map(([from, to]) => to - from));
+
+  for (const loading of input.loadings) {
+    const applied = assembled(plate, loading);
+    const [force] = resultant(lines, applied);
+    const slack = set.oneWay && force > 0;
+    const a = slack ? force / input.movingMass : 0;
+    const load = slack ? balancedByInertia(plate, loading, a, force) : applied;
+    for (const present of slack ? [[]] : input.present)
+      for (const held of supports.hold(load, { present, oneWay: set.oneWay, skew: set.slings ? skewFactor : 1 })) {
+        envelope.add(held.motion, held.load, held.plane);
+        const acting = set.items.map(({ place }, i) => ({ point: { node: -1, x: place.x, y: place.y }, force: held.forces[i]! }));
+        envelope.raise('momentBound', momentBound(lines, held.load, acting.filter(({ force: V }) => V !== 0), held.skewForce, plate.cuts));
+        envelope.raise('axial', thrusts(held.forces, set, lines.tubes.length));
+        held.forces.forEach((V, i) => {
+          if (Math.abs(V) > Math.abs(worst[i]!)) worst[i] = V;
+        });
+        held.slack.forEach((i) => idle.add(set.items[i]!.id));
+        offCentre = Math.max(offCentre, input.force === 0 ? 0 : Math.hypot(...held.couple) / Math.abs(input.force));
+        momentResidual = Math.max(momentResidual, leftOver(plate, held.load, acting, size));
+        const sum = held.forces.reduce((total, V) => total + V, 0);
+        printed ??= { balancing: slack ? resultant(lines, load)[0] - force : sum, acceleration: a, slack };
+      }
+    slackAny ||= slack;
+    acceleration = Math.max(acceleration, a);
+  }
+  for (const id of [...idle]) if (worst[set.items.findIndex((item) => item.id === id)] !== 0) idle.delete(id);
+
+  const pressures = Float64Array.from(input.pressures, (p, i) => (slackAny && input.relieved ? p - fields[i]!.mass * acceleration : p));
+  envelope.raise('wallLine', wallLines(plate, pressures));
+  const by: Balance['by'] = slackAny ? 'own inertia' : set.name === 'deck' ? 'supports on deck' : set.name === 'suspension' && input.loadCase !== 'lift in air' && input.loadCase !== 'lifting out' ? 'suspension' : 'slings';
+  const terms = [...input.terms, ...(printed ? [{ name: balanceNames[by], force: printed.balancing }] : [])];
+  const largest = terms.reduce((most, { force }) => Math.max(most, Math.abs(force)), 0);
+  const situation: Situation = {
+    id: input.id,
+    loadCase: input.loadCase,
+    direction: input.direction,
+    title: input.title,
+    path: input.path,
+    accidental: input.accidental,
+    loadFactor: input.loadFactor,
+    force: input.force,
+    pressures: new Map(fields.map(({ bay }, i) => [bay, pressures[i]!])),
+    panelForces: panelForces(fields, plate, pressures),
+    attachmentForces: new Map(set.items.map(({ id }, i) => [id, worst[i]!])),
+    legs: set.name === 'deck' ? new Map() : new Map(set.items.map(({ id, lean }, i) => [id, legPull(worst[i]!, lean)])),
+    balance: { by, terms, residual: largest > 0 ? Math.abs(terms.reduce((s, { force }) => s + force, 0)) / largest : 0, momentResidual, acceleration },
+    tubes: envelope.forces(),
+    ...(input.missing ? { missing: input.missing } : {}),
+  };
+  return { situation, slack: slackAny, offCentre, idle: [...idle] };
+}
+
+const balanceNames: Readonly<Record<Balance['by'], string>> = {
+  suspension: 'Suspension',
+  'weight in water': 'Weight in water',
+  'own inertia': 'Inertia of the plate and of the water in its tubes',
+  'supports on deck': 'Supports on deck',
+  slings: 'Slings',
+};
+
+/** All of a loading on the tubes. A field bears on its tubes if pressed, hangs on them if pulled. */
+function assembled({ fields }: PlateLoads, { pressures, onTubes }: Loading): Float64Array {
+  const load = Float64Array.from(onTubes);
+  fields.forEach((field, i) => {
+    const p = pressures[i]!;
+    if (p !== 0) addSparse(load, (p > 0) === (field.panel.pressedBy === 'up') ? field.pressed : field.pulled, p);
+  });
+  return load;
+}
+
+/** The loading less the inertia of panels (by pressure) and of the rest (spread over the tubes): a force in all of zero. */
+function balancedByInertia(plate: PlateLoads, { pressures, onTubes }: Loading, a: number, force: number): Float64Array {
+  const load = assembled(plate, { pressures: pressures.map((p, i) => p - plate.fields[i]!.mass * a), onTubes });
+  const panels = force - resultant(plate.lines, load)[0];
+  addLoad(load, plate.spread([panels - force, 0, 0]), 1);
+  return load;
+}
+
+function panelForces(fields: readonly FieldLoad[], { shares }: PlateLoads, pressures: Float64Array): Map<string, number> {
+  const sums = new Map<string, number>();
+  const byBay = new Map(fields.map(({ bay }, i) => [bay, pressures[i]!]));
+  for (const { panel, field, bay } of [...fields, ...shares.doubled]) sums.set(panel.id, (sums.get(panel.id) ?? 0) + byBay.get(bay)! * field.area);
+  return sums;
+}
+
+/** Pull along a leg that carries V up and leans by its parts in plan for 1 N up. */
+function legPull(V: number, [x, y]: readonly [number, number]): LegPull {
+  return { tension: V * Math.hypot(1, x, y), x: V * x, y: V * y, angle: Math.atan(Math.hypot(x, y)) };
+}
+
+/** Axial force of each tube: all that legs push into it one way, over its full length. */
+function thrusts(forces: Float64Array, { items }: SupportSet, tubes: number): Float64Array {
+  const pushes = [new Float64Array(tubes), new Float64Array(tubes)] as const;
+  items.forEach(({ lean, thrust }, i) => {
+    for (const k of [0, 1] as const) {
+      const push = forces[i]! * lean[k];
+      pushes[push < 0 ? 1 : 0][thrust[k]]! += Math.abs(push);
+    }
+  });
+  return pushes[0].map((push, i) => Math.max(push, pushes[1][i]!));
+}
+
+/** Largest line load of a panel's edge on each tube's wall, N/m. */
+function wallLines({ fields, lines }: PlateLoads, pressures: Float64Array): Float64Array {
+  const most = new Float64Array(lines.tubes.length);
+  fields.forEach(({ wall }, i) => {
+    for (const [tube, line] of wall) most[tube] = Math.max(most[tube]!, Math.abs(pressures[i]!) * line);
+  });
+  return most;
+}
+
+function leftOver({ lines }: PlateLoads, load: Float64Array, acting: readonly { readonly point: { readonly x: number; readonly y: number }; readonly force: number }[], size: number): number {
+  const part = new Float64Array(3);
+  let [F, X, Y, largest] = [0, 0, 0, 0];
+  for (let e = 0; e < lines.from.length; e++) {
+    part.fill(0);
+    cellResultant(lines, load, e, part);
+    F += part[0]!;
+    X += part[1]!;
+    Y += part[2]!;
+    largest += Math.abs(part[0]!);
+  }
+  for (const { point, force } of acting) {
+    F += force;
+    X += force * point.x;
+    Y += force * point.y;
+    largest = Math.max(largest, Math.abs(force));
+  }
+  return largest > 0 ? Math.max(Math.abs(F), Math.hypot(X, Y) / size) / largest : 0;
+}
+
