@@ -1,4 +1,4 @@
-import { waterDensityOf, g } from '../water/sea-water.ts';
+import { g } from '../water/sea-water.ts';
 import type { Check } from './check.ts';
 import { basisFactor, constant } from './inputs.ts';
 import { tubeAt, tubeInputs, tubePlaces } from './tube-inputs.ts';
@@ -21,7 +21,7 @@ export const tubeWallPressure: Check = {
   once: true,
   inputs: {
     z: { unit: 'm', meaning: 'depth of the water at the plate', from: 'document: water', read: (model) => model.document.water.depth.si },
-    rho: { unit: 'kg/m^3', meaning: 'density of the water', from: 'document: water', read: (model) => waterDensityOf(model.document) },
+    rho: { unit: 'kg/m^3', meaning: 'density of the water', from: 'document: water', read: (model) => model.mass.waterDensity },
     g: constant(g, 'm/s^2', 'acceleration of gravity', 'ISO 80000-3'),
     gamma_F: basisFactor('gamma_F_permanent', 'load factor on the pressure of still water'),
     ...{ round, H, B, t, E, f_y },

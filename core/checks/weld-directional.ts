@@ -29,10 +29,10 @@ export const weldDirectional: Check = {
     Omega_v: basisFactor('Omega_v', 'safety factor on yielding in shear', 'allowable stress'),
   },
   steps: {
-    'partial factors': [...weldForceSteps, ...throatStressSteps({ along: false }), ...lineForceSteps({ along: false }), simplifiedResistance, ...directionalSteps],
+    'partial factors': [...weldForceSteps, ...throatStressSteps({ along: false, root: true }), ...lineForceSteps({ along: false, root: true }), simplifiedResistance, ...directionalSteps],
     'allowable stress': [
       ...weldForceSteps,
-      ...lineForceSteps({ along: false }),
+      ...lineForceSteps({ along: false, root: true }),
       { symbol: 'F_nw', expression: '0.6 * F_EXX * (1 + 0.5 * sin(theta)^1.5)', unit: 'MPa', meaning: 'nominal stress of the filler (J2-5)' },
       {
         symbol: 'f_Rd',

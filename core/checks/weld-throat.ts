@@ -28,10 +28,10 @@ export const weldThroat: Check = {
     Omega_v: basisFactor('Omega_v', 'safety factor on yielding in shear', 'allowable stress'),
   },
   steps: {
-    'partial factors': [...weldForceSteps, ...lineForceSteps({ along: false }), simplifiedResistance],
+    'partial factors': [...weldForceSteps, ...lineForceSteps({ along: false, root: true }), simplifiedResistance],
     'allowable stress': [
       ...weldForceSteps,
-      ...lineForceSteps({ along: false }),
+      ...lineForceSteps({ along: false, root: true }),
       {
         symbol: 'f_Rd',
         expression: 'min(0.6 * F_EXX * a_w / Omega_J, 0.6 * f_u * t_b / Omega_J, 0.6 * f_yb * t_b / Omega_v)',
@@ -46,7 +46,7 @@ export const weldThroat: Check = {
     title: 'equivalent stress of the directional method: its throat force lies between 1/√3 and 2/√3 of it',
     source: [{ document: 'EN 1993-1-8', edition: '2005', clause: '4.5.3.2; bounds derived by hand' }],
     steps: [
-      ...throatStressSteps({ along: false }),
+      ...throatStressSteps({ along: false, root: true }),
       { symbol: 'f_low', expression: 'sigma_v * a_w / sqrt(3)', unit: 'N/mm', meaning: 'all of it shear' },
       { symbol: 'f_high', expression: '2 * sigma_v * a_w / sqrt(3)', unit: 'N/mm', meaning: 'bound for pull and shear together' },
     ],

@@ -1,0 +1,50 @@
+import type { Check, Step } from './check.ts';
+import { eyeCautions, eyeForceInputs, eyeInputs, eyePlaces, eyePulled } from './eye-inputs.ts';
+import { basisFactor } from './inputs.ts';
+
+const { F_z, F_l, F_q } = eyeForceInputs;
+const { t_e, h_e, l_e, f_y } = eyeInputs;
+
+/** Plate of the eye at its foot: pull with bending in its plane and across it. */
+export const eyeFoot: Check = {
+  id: 'eye-foot',
+  title: 'Eye plate at its foot',
+  limitState: 'strength',
+  source: [
+    { document: 'EN 1993-1-1', edition: '2005', clause: '6.2.1(5)', safety: 'partial factors', memory: true },
+    { document: 'AISC 360', edition: '2016', clause: 'H1.2, F11, elastic', safety: 'allowable stress', memory: true },
+  ],
+  places: eyePlaces,
+  applies: eyePulled,
+  inputs: {
+    ...{ F_z, F_l, F_q, t_e, h_e, l_e, f_y },
+    gamma_M0: basisFactor('gamma_M0', 'partial factor on yielding', 'partial factors'),
+    Omega_b: basisFactor('Omega_b', 'safety factor on yielding', 'allowable stress'),
+  },
+  steps: {
+    'partial factors': [...section(), { symbol: 'sigma_Rd', expression: 'f_y / gamma_M0', unit: 'MPa', meaning: 'design yield stress' }],
+    'allowable stress': [...section(), { symbol: 'sigma_Rd', expression: 'f_y / Omega_b', unit: 'MPa', meaning: 'allowable stress at first yield' }],
+  },
+  demand: 'sigma_v',
+  capacity: 'sigma_Rd',
+  second: {
+    title: 'not less than the stress along the plate, not more than the plain sum with shear',
+    source: [{ document: 'derived by hand: triangle inequality' }],
+    steps: [
+      { symbol: 'sigma_low', expression: 'sigma', unit: 'MPa', meaning: 'pull and bending alone' },
+      { symbol: 'sigma_high', expression: 'sigma + sqrt(3) * tau', unit: 'MPa', meaning: 'plain sum' },
+    ],
+    of: 'sigma_v',
+    low: 'sigma_low',
+    high: 'sigma_high',
+  },
+  cautions: [...eyeCautions, 'A leg that leans across the plane of the eye bends it about its thin axis: turn the eye to face the leg.'],
+};
+
+function section(): readonly Step[] {
+  return [
+    { symbol: 'sigma', expression: 'F_z / (t_e * l_e) + 6 * F_l * h_e / (t_e * l_e^2) + 6 * F_q * h_e / (l_e * t_e^2)', unit: 'MPa', meaning: 'pull, bending in the plane and across it' },
+    { symbol: 'tau', expression: '1.5 * (F_l + F_q) / (t_e * l_e)', unit: 'MPa', meaning: 'shear stress, taken at the same point' },
+    { symbol: 'sigma_v', expression: 'sqrt(sigma^2 + 3 * tau^2)', unit: 'MPa', meaning: 'equivalent stress' },
+  ];
+}

@@ -1,0 +1,43 @@
+import type { Check } from './check.ts';
+import { eyeCautions, eyeForceInputs, eyeInputs, eyePlaces, eyePulled } from './eye-inputs.ts';
+import { basisFactor } from './inputs.ts';
+
+const { F } = eyeForceInputs;
+const { t_e, d_0, d, a_e, f_y, f_u } = eyeInputs;
+
+/** Pin torn out through the edge, on two planes of shear. */
+export const eyeTearOut: Check = {
+  id: 'eye-tear-out',
+  title: 'Pin torn out of the eye',
+  limitState: 'strength',
+  source: [
+    { document: 'EN 1993-1-8', edition: '2005', clause: '3.13.1, Table 3.9, type A', safety: 'partial factors' },
+    { document: 'two planes of shear at the yield stress in shear, common practice', safety: 'partial factors' },
+    { document: 'AISC 360', edition: '2016', clause: 'D5.1(b)', safety: 'allowable stress' },
+  ],
+  places: eyePlaces,
+  applies: eyePulled,
+  inputs: {
+    ...{ F, t_e, d_0, d, a_e, f_y, f_u },
+    gamma_M0: basisFactor('gamma_M0', 'partial factor on yielding', 'partial factors'),
+    Omega_J: basisFactor('Omega_J', 'safety factor on rupture', 'allowable stress'),
+  },
+  steps: {
+    'partial factors': [
+      { symbol: 'F_g', expression: '2 * t_e * f_y * (a_e - 2 * d_0 / 3) / gamma_M0', unit: 'kN', meaning: 'pull for which the edge is far enough (Table 3.9)' },
+      { symbol: 'F_s', expression: '2 * t_e * a_e * f_y / (sqrt(3) * gamma_M0)', unit: 'kN', meaning: 'two planes of shear, from the rim of the hole' },
+      { symbol: 'F_Rd', expression: 'min(F_g, F_s)', unit: 'kN', meaning: 'the smaller' },
+    ],
+    'allowable stress': [{ symbol: 'F_Rd', expression: '0.6 * f_u * 2 * t_e * (a_e + d / 2) / Omega_J', unit: 'kN', meaning: 'allowable pull, shear rupture (D5-2)' }],
+  },
+  demand: 'F',
+  capacity: 'F_Rd',
+  second: {
+    title: "two planes of shear from the hole's centre at 1/√3 of the ultimate strength, no factor",
+    source: [{ document: 'equilibrium, derived by hand' }],
+    steps: [{ symbol: 'F_high', expression: '2 * t_e * (a_e + d_0 / 2) * f_u / sqrt(3)', unit: 'kN', meaning: 'bound' }],
+    of: 'F_Rd',
+    high: 'F_high',
+  },
+  cautions: [...eyeCautions],
+};
