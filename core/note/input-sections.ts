@@ -1,7 +1,7 @@
 import type { Tube } from '../geometry/geometry.ts';
 import type { Model } from '../model.ts';
 import { sourceText } from '../result.ts';
-import { waterDensityOf } from '../water/water-density-of.ts';
+import { waterDensityOf } from '../water/sea-water.ts';
 import type { Section, Table } from './note.ts';
 import type { Print } from './print-in.ts';
 

@@ -48,7 +48,7 @@ export function massSection({ mass, geometry }: Model, print: Print): Section {
     },
     {
       kind: 'paragraph',
-      text: `Hanging: the point of hang lies ${print.quantity(hanging.heightAboveMass, 'mm')} above the centre of mass${hanging.heightAboveMass > 0 ? '' : ' (unstable)'}; tilt about x and y ${hanging.tilt.water.map(degrees).join(' and ')} in water, ${hanging.tilt.air.map(degrees).join(' and ')} in air.${hanging.worstOpenBay ? ` With the panel of bay ${hanging.worstOpenBay.bay} left open it is ${degrees(hanging.worstOpenBay.tilt)}.` : ''}`,
+      text: `Hanging: the point of hang lies ${print.quantity(hanging.heightAboveMass, 'mm')} above the centre of mass${hanging.heightAboveMass > 0 ? '' : ' (unstable)'}; tilt about x and y ${(hanging.tilt.water ?? []).map(degrees).join(' and ')} in water, ${hanging.tilt.air.map(degrees).join(' and ')} in air.${hanging.worstOpenBay ? ` With the panel of bay ${hanging.worstOpenBay.bay} left open it is ${degrees(hanging.worstOpenBay.tilt)}.` : ''}`,
     },
   ];
   const traps = [...mass.trays.map((trap) => ({ ...trap, what: 'water, like a tray' })), ...mass.bells.map((trap) => ({ ...trap, what: 'air, like a bell' }))];

@@ -1,7 +1,5 @@
 import { resolve } from 'node:path';
-import { checkNote } from '../../core/note/check-note.ts';
 import { compare } from '../../core/options/compare.ts';
-import { writeNote } from '../host/note/write-note.ts';
 import { openDocument } from '../host/open-document.ts';
 import { writeFileWhole } from '../host/write-file.ts';
 import { chosenOption } from './chosen-option.ts';
@@ -21,10 +19,17 @@ export const noteVerb: Verb = {
     const option = chosenOption(document, values.option);
     const comparison = compare(raw, document);
     const appraisal = comparison.appraisals.find(({ optionId }) => optionId === option)!;
-    const { bytes, unprintable } = await writeNote(checkNote(raw, appraisal, comparison));
-    await writeFileWhole(resolve(on.folder, values.out), bytes);
+    // Only this command needs fonts and the PDF library: the others start faster without.
+    const [{ checkNote }, { writeNote }, { unprintable }] = await Promise.all([
+      import('../../core/note/check-note.ts'),
+      import('../host/note/write-note.ts'),
+      import('../host/note/unprintable.ts'),
+    ]);
+    const note = checkNote(raw, appraisal, comparison);
+    await writeFileWhole(resolve(on.folder, values.out), await writeNote(note));
     on.out(`Wrote ${values.out}: ${appraisal.optionTitle}.`);
-    if (unprintable.length > 0) on.err(`No font here has these characters, the note shows a box for each and lists them: ${unprintable.join(' ')}`);
+    const missing = unprintable(note);
+    if (missing.length > 0) on.err(`No font here has these characters, the note shows a box for each and lists them: ${missing.join(' ')}`);
     return exitOf(appraisal);
   },
 };
