@@ -3,7 +3,7 @@ import { finite } from '../derive/finite.ts';
 
 type Run = (v: Readonly<Record<string, number>>, k: Readonly<Record<string, (...values: number[]) => number>>) => number[];
 
-export function panelBendingFourSides_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "f_y" | "h" | "gamma_M0", number>>, k: Readonly<Record<"plate.hinged.stress" | "plate.held.stress", (...values: number[]) => number>>): number[] {
+export function panelBendingFourSides_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "f_y" | "h" | "EI_edge" | "gamma_M0", number>>, k: Readonly<Record<"plate.hinged.stress" | "plate.held.stress" | "plate.onEdgeBeams.g" | "plate.onEdgeBeams.momentRatio" | "yieldLine.hinged", (...values: number[]) => number>>): number[] {
   const _p = v.p;
   const _a = v.a;
   const _b = v.b;
@@ -12,17 +12,22 @@ export function panelBendingFourSides_partialFactors(v: Readonly<Record<"p" | "a
   const _nu = v.nu;
   const _f_y = v.f_y;
   const _h = v.h;
+  const _EI_edge = v.EI_edge;
   const _gamma_M0 = v.gamma_M0;
   const _sigma_hinged = finite(k["plate.hinged.stress"](_a, _b, _t, _E, _nu, _p), "sigma_hinged");
   const _sigma_held = finite(k["plate.held.stress"](_a, _b, _t, _E, _nu, _p), "sigma_held");
-  const _sigma_Ed = finite(_h > 0 ? _sigma_held : _sigma_hinged, "sigma_Ed");
+  const _g = finite(k["plate.onEdgeBeams.g"](_a, _b, _t, _E, _nu, _p, _EI_edge), "g");
+  const _r_M = finite(k["plate.onEdgeBeams.momentRatio"](_a, _b, _t, _E, _nu, _p, _EI_edge), "r_M");
+  const _sigma_Ed = finite((_h > 0 ? _sigma_held : _sigma_hinged) + Math.max(finite(_r_M - 1, "r_M - 1"), 0) * _sigma_hinged, "sigma_Ed");
   const _sigma_Rd = finite(_f_y / _gamma_M0, "sigma_Rd");
-  const _sigma_strip = finite(0.75 * _p * Math.pow(finite(Math.min(_a, _b), "min(a, b)"), 2) / finite(Math.pow(_t, 2), "t ^ 2"), "sigma_strip");
-  const _sigma_low = finite(_sigma_strip / 6, "sigma_low");
-  return [_sigma_hinged, _sigma_held, _sigma_Ed, _sigma_Rd, _sigma_strip, _sigma_low];
+  const _p_y = finite(k["yieldLine.hinged"](_a, _b, _t, _f_y), "p_y");
+  const _sigma_low = finite(_p / finite(2 / finite(Math.sqrt(3), "sqrt(3)") * (1 + _h) * _p_y, "2 / sqrt(3) * (1 + h) * p_y") * _f_y, "sigma_low");
+  const _sigma_high = finite(0.75 * _p * Math.pow(finite(Math.min(_a, _b), "min(a, b)"), 2) / finite(Math.pow(_t, 2), "t ^ 2") * Math.max(_r_M, 1), "sigma_high");
+  const _range0 = finite(_g >= 0.5 ? 1 : 0, "range0");
+  return [_sigma_hinged, _sigma_held, _g, _r_M, _sigma_Ed, _sigma_Rd, _p_y, _sigma_low, _sigma_high, _range0];
 }
 
-export function panelBendingFourSides_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "f_y" | "h" | "Omega_b", number>>, k: Readonly<Record<"plate.hinged.stress" | "plate.held.stress", (...values: number[]) => number>>): number[] {
+export function panelBendingFourSides_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "f_y" | "h" | "EI_edge" | "Omega_b", number>>, k: Readonly<Record<"plate.hinged.stress" | "plate.held.stress" | "plate.onEdgeBeams.g" | "plate.onEdgeBeams.momentRatio" | "yieldLine.hinged", (...values: number[]) => number>>): number[] {
   const _p = v.p;
   const _a = v.a;
   const _b = v.b;
@@ -31,16 +36,1128 @@ export function panelBendingFourSides_allowableStress(v: Readonly<Record<"p" | "
   const _nu = v.nu;
   const _f_y = v.f_y;
   const _h = v.h;
+  const _EI_edge = v.EI_edge;
   const _Omega_b = v.Omega_b;
   const _sigma_hinged = finite(k["plate.hinged.stress"](_a, _b, _t, _E, _nu, _p), "sigma_hinged");
   const _sigma_held = finite(k["plate.held.stress"](_a, _b, _t, _E, _nu, _p), "sigma_held");
-  const _sigma_Ed = finite(_h > 0 ? _sigma_held : _sigma_hinged, "sigma_Ed");
+  const _g = finite(k["plate.onEdgeBeams.g"](_a, _b, _t, _E, _nu, _p, _EI_edge), "g");
+  const _r_M = finite(k["plate.onEdgeBeams.momentRatio"](_a, _b, _t, _E, _nu, _p, _EI_edge), "r_M");
+  const _sigma_Ed = finite((_h > 0 ? _sigma_held : _sigma_hinged) + Math.max(finite(_r_M - 1, "r_M - 1"), 0) * _sigma_hinged, "sigma_Ed");
   const _sigma_Rd = finite(_f_y / _Omega_b, "sigma_Rd");
-  const _sigma_strip = finite(0.75 * _p * Math.pow(finite(Math.min(_a, _b), "min(a, b)"), 2) / finite(Math.pow(_t, 2), "t ^ 2"), "sigma_strip");
-  const _sigma_low = finite(_sigma_strip / 6, "sigma_low");
-  return [_sigma_hinged, _sigma_held, _sigma_Ed, _sigma_Rd, _sigma_strip, _sigma_low];
+  const _p_y = finite(k["yieldLine.hinged"](_a, _b, _t, _f_y), "p_y");
+  const _sigma_low = finite(_p / finite(2 / finite(Math.sqrt(3), "sqrt(3)") * (1 + _h) * _p_y, "2 / sqrt(3) * (1 + h) * p_y") * _f_y, "sigma_low");
+  const _sigma_high = finite(0.75 * _p * Math.pow(finite(Math.min(_a, _b), "min(a, b)"), 2) / finite(Math.pow(_t, 2), "t ^ 2") * Math.max(_r_M, 1), "sigma_high");
+  const _range0 = finite(_g >= 0.5 ? 1 : 0, "range0");
+  return [_sigma_hinged, _sigma_held, _g, _r_M, _sigma_Ed, _sigma_Rd, _p_y, _sigma_low, _sigma_high, _range0];
+}
+
+export function weldDirectional_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "h" | "h_x" | "h_y" | "l_f" | "k_r" | "a_w" | "f_u" | "beta_w" | "gamma_M2", number>>, k: Readonly<Record<"plate.hinged.reaction" | "plate.held.reaction" | "plate.held.momentEdge" | "plate.hinged.cornerForce" | "inPlanePull.hinged", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _pulled = v.pulled;
+  const _h = v.h;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _l_f = v.l_f;
+  const _k_r = v.k_r;
+  const _a_w = v.a_w;
+  const _f_u = v.f_u;
+  const _beta_w = v.beta_w;
+  const _gamma_M2 = v.gamma_M2;
+  const _V_hinged = finite(k["plate.hinged.reaction"](_a, _b, _t, _E, _nu, _p), "V_hinged");
+  const _V_held = finite(k["plate.held.reaction"](_a, _b, _t, _E, _nu, _p), "V_held");
+  const _M_held = finite(k["plate.held.momentEdge"](_a, _b, _t, _E, _nu, _p), "M_held");
+  const _R_c = finite(k["plate.hinged.cornerForce"](_a, _b, _t, _E, _nu, _p), "R_c");
+  const _L_n = finite(_h_x > 0 ? (_h_y > 0 ? Math.min(_a, _b) : _a) : _b, "L_n");
+  const _V_e = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_V_hinged, _V_held) : _p * _L_n / 2, "V_e");
+  const _M_e = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? _M_held : _p * Math.pow(_L_n, 2) / 12, "M_e");
+  const _f_c = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.abs(_R_c) / finite(2 * _l_f, "2 * l_f") : 0 * _V_e, "f_c");
+  const _f_z = finite(_k_r * (_pulled > 0 ? _V_e : Math.max(finite(_M_e / _l_f, "M_e / l_f"), _f_c)), "f_z");
+  const _N_pull = finite(k["inPlanePull.hinged"](_L_n, _L_n, _t, _E, _nu, _p), "N_pull");
+  const _f_h = finite(_k_r * _N_pull, "f_h");
+  const _e_r = finite(_a_w / finite(2 * Math.sqrt(2), "2 * sqrt(2)"), "e_r");
+  const _m_r = finite(_f_z * _e_r + _k_r * _pulled * _h * _M_e, "m_r");
+  const _sigma_s = finite((_f_z + _f_h) / finite(Math.sqrt(2) * _a_w, "sqrt(2) * a_w") + 6 * _m_r / finite(Math.pow(_a_w, 2), "a_w ^ 2"), "sigma_s");
+  const _tau_s = finite(Math.abs(_f_z - _f_h) / finite(Math.sqrt(2) * _a_w, "sqrt(2) * a_w"), "tau_s");
+  const _sigma_v = finite(Math.sqrt(Math.pow(_sigma_s, 2) + 3 * Math.pow(_tau_s, 2)), "sigma_v");
+  const _f_r = finite(Math.sqrt(Math.pow(_f_z, 2) + Math.pow(_f_h, 2)), "f_r");
+  const _f_w = finite(_f_r + 6 * _m_r / _a_w, "f_w");
+  const _f_Rd = finite(_f_u / finite(Math.sqrt(3) * _beta_w * _gamma_M2, "sqrt(3) * beta_w * gamma_M2") * _a_w, "f_Rd");
+  const _sigma_v_Rd = finite(_f_u / finite(_beta_w * _gamma_M2, "beta_w * gamma_M2"), "sigma_v_Rd");
+  const _sigma_s_Rd = finite(0.9 * _f_u / _gamma_M2, "sigma_s_Rd");
+  const _u = finite(Math.max(finite(_sigma_v / _sigma_v_Rd, "sigma_v / sigma_v_Rd"), finite(_sigma_s / _sigma_s_Rd, "sigma_s / sigma_s_Rd")), "u");
+  const _u_Rd = finite(1, "u_Rd");
+  const _u_high = finite(_f_w / _f_Rd, "u_high");
+  const _u_low = finite(_f_r / finite(Math.sqrt(3) * _f_Rd, "sqrt(3) * f_Rd"), "u_low");
+  return [_V_hinged, _V_held, _M_held, _R_c, _L_n, _V_e, _M_e, _f_c, _f_z, _N_pull, _f_h, _e_r, _m_r, _sigma_s, _tau_s, _sigma_v, _f_r, _f_w, _f_Rd, _sigma_v_Rd, _sigma_s_Rd, _u, _u_Rd, _u_high, _u_low];
+}
+
+export function weldDirectional_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "h" | "h_x" | "h_y" | "l_f" | "k_r" | "a_w" | "f_u" | "F_EXX" | "f_yb" | "t_b" | "theta" | "Omega_J" | "Omega_v", number>>, k: Readonly<Record<"plate.hinged.reaction" | "plate.held.reaction" | "plate.held.momentEdge" | "plate.hinged.cornerForce" | "inPlanePull.hinged", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _pulled = v.pulled;
+  const _h = v.h;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _l_f = v.l_f;
+  const _k_r = v.k_r;
+  const _a_w = v.a_w;
+  const _f_u = v.f_u;
+  const _F_EXX = v.F_EXX;
+  const _f_yb = v.f_yb;
+  const _t_b = v.t_b;
+  const _theta = v.theta;
+  const _Omega_J = v.Omega_J;
+  const _Omega_v = v.Omega_v;
+  const _V_hinged = finite(k["plate.hinged.reaction"](_a, _b, _t, _E, _nu, _p), "V_hinged");
+  const _V_held = finite(k["plate.held.reaction"](_a, _b, _t, _E, _nu, _p), "V_held");
+  const _M_held = finite(k["plate.held.momentEdge"](_a, _b, _t, _E, _nu, _p), "M_held");
+  const _R_c = finite(k["plate.hinged.cornerForce"](_a, _b, _t, _E, _nu, _p), "R_c");
+  const _L_n = finite(_h_x > 0 ? (_h_y > 0 ? Math.min(_a, _b) : _a) : _b, "L_n");
+  const _V_e = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_V_hinged, _V_held) : _p * _L_n / 2, "V_e");
+  const _M_e = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? _M_held : _p * Math.pow(_L_n, 2) / 12, "M_e");
+  const _f_c = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.abs(_R_c) / finite(2 * _l_f, "2 * l_f") : 0 * _V_e, "f_c");
+  const _f_z = finite(_k_r * (_pulled > 0 ? _V_e : Math.max(finite(_M_e / _l_f, "M_e / l_f"), _f_c)), "f_z");
+  const _N_pull = finite(k["inPlanePull.hinged"](_L_n, _L_n, _t, _E, _nu, _p), "N_pull");
+  const _f_h = finite(_k_r * _N_pull, "f_h");
+  const _e_r = finite(_a_w / finite(2 * Math.sqrt(2), "2 * sqrt(2)"), "e_r");
+  const _m_r = finite(_f_z * _e_r + _k_r * _pulled * _h * _M_e, "m_r");
+  const _f_r = finite(Math.sqrt(Math.pow(_f_z, 2) + Math.pow(_f_h, 2)), "f_r");
+  const _f_w = finite(_f_r + 6 * _m_r / _a_w, "f_w");
+  const _F_nw = finite(0.6 * _F_EXX * (1 + 0.5 * Math.pow(finite(Math.sin(_theta), "sin(theta)"), 1.5)), "F_nw");
+  const _f_Rd = finite(Math.min(finite(_F_nw * _a_w / _Omega_J, "F_nw * a_w / Omega_J"), finite(0.6 * _f_u * _t_b / _Omega_J, "0.6 * f_u * t_b / Omega_J"), finite(0.6 * _f_yb * _t_b / _Omega_v, "0.6 * f_yb * t_b / Omega_v")), "f_Rd");
+  const _u = finite(_f_w / _f_Rd, "u");
+  const _u_Rd = finite(1, "u_Rd");
+  const _u_high = finite(_f_w / _f_Rd, "u_high");
+  const _u_low = finite(_f_r / finite(Math.sqrt(3) * _f_Rd, "sqrt(3) * f_Rd"), "u_low");
+  return [_V_hinged, _V_held, _M_held, _R_c, _L_n, _V_e, _M_e, _f_c, _f_z, _N_pull, _f_h, _e_r, _m_r, _f_r, _f_w, _F_nw, _f_Rd, _u, _u_Rd, _u_high, _u_low];
+}
+
+export function weldThroat_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "h" | "h_x" | "h_y" | "l_f" | "k_r" | "a_w" | "f_u" | "beta_w" | "gamma_M2", number>>, k: Readonly<Record<"plate.hinged.reaction" | "plate.held.reaction" | "plate.held.momentEdge" | "plate.hinged.cornerForce" | "inPlanePull.hinged", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _pulled = v.pulled;
+  const _h = v.h;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _l_f = v.l_f;
+  const _k_r = v.k_r;
+  const _a_w = v.a_w;
+  const _f_u = v.f_u;
+  const _beta_w = v.beta_w;
+  const _gamma_M2 = v.gamma_M2;
+  const _V_hinged = finite(k["plate.hinged.reaction"](_a, _b, _t, _E, _nu, _p), "V_hinged");
+  const _V_held = finite(k["plate.held.reaction"](_a, _b, _t, _E, _nu, _p), "V_held");
+  const _M_held = finite(k["plate.held.momentEdge"](_a, _b, _t, _E, _nu, _p), "M_held");
+  const _R_c = finite(k["plate.hinged.cornerForce"](_a, _b, _t, _E, _nu, _p), "R_c");
+  const _L_n = finite(_h_x > 0 ? (_h_y > 0 ? Math.min(_a, _b) : _a) : _b, "L_n");
+  const _V_e = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_V_hinged, _V_held) : _p * _L_n / 2, "V_e");
+  const _M_e = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? _M_held : _p * Math.pow(_L_n, 2) / 12, "M_e");
+  const _f_c = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.abs(_R_c) / finite(2 * _l_f, "2 * l_f") : 0 * _V_e, "f_c");
+  const _f_z = finite(_k_r * (_pulled > 0 ? _V_e : Math.max(finite(_M_e / _l_f, "M_e / l_f"), _f_c)), "f_z");
+  const _N_pull = finite(k["inPlanePull.hinged"](_L_n, _L_n, _t, _E, _nu, _p), "N_pull");
+  const _f_h = finite(_k_r * _N_pull, "f_h");
+  const _e_r = finite(_a_w / finite(2 * Math.sqrt(2), "2 * sqrt(2)"), "e_r");
+  const _m_r = finite(_f_z * _e_r + _k_r * _pulled * _h * _M_e, "m_r");
+  const _f_r = finite(Math.sqrt(Math.pow(_f_z, 2) + Math.pow(_f_h, 2)), "f_r");
+  const _f_w = finite(_f_r + 6 * _m_r / _a_w, "f_w");
+  const _f_Rd = finite(_f_u / finite(Math.sqrt(3) * _beta_w * _gamma_M2, "sqrt(3) * beta_w * gamma_M2") * _a_w, "f_Rd");
+  const _sigma_s = finite((_f_z + _f_h) / finite(Math.sqrt(2) * _a_w, "sqrt(2) * a_w") + 6 * _m_r / finite(Math.pow(_a_w, 2), "a_w ^ 2"), "sigma_s");
+  const _tau_s = finite(Math.abs(_f_z - _f_h) / finite(Math.sqrt(2) * _a_w, "sqrt(2) * a_w"), "tau_s");
+  const _sigma_v = finite(Math.sqrt(Math.pow(_sigma_s, 2) + 3 * Math.pow(_tau_s, 2)), "sigma_v");
+  const _f_low = finite(_sigma_v * _a_w / finite(Math.sqrt(3), "sqrt(3)"), "f_low");
+  const _f_high = finite(2 * _sigma_v * _a_w / finite(Math.sqrt(3), "sqrt(3)"), "f_high");
+  return [_V_hinged, _V_held, _M_held, _R_c, _L_n, _V_e, _M_e, _f_c, _f_z, _N_pull, _f_h, _e_r, _m_r, _f_r, _f_w, _f_Rd, _sigma_s, _tau_s, _sigma_v, _f_low, _f_high];
+}
+
+export function weldThroat_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "h" | "h_x" | "h_y" | "l_f" | "k_r" | "a_w" | "f_u" | "F_EXX" | "f_yb" | "t_b" | "Omega_J" | "Omega_v", number>>, k: Readonly<Record<"plate.hinged.reaction" | "plate.held.reaction" | "plate.held.momentEdge" | "plate.hinged.cornerForce" | "inPlanePull.hinged", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _pulled = v.pulled;
+  const _h = v.h;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _l_f = v.l_f;
+  const _k_r = v.k_r;
+  const _a_w = v.a_w;
+  const _f_u = v.f_u;
+  const _F_EXX = v.F_EXX;
+  const _f_yb = v.f_yb;
+  const _t_b = v.t_b;
+  const _Omega_J = v.Omega_J;
+  const _Omega_v = v.Omega_v;
+  const _V_hinged = finite(k["plate.hinged.reaction"](_a, _b, _t, _E, _nu, _p), "V_hinged");
+  const _V_held = finite(k["plate.held.reaction"](_a, _b, _t, _E, _nu, _p), "V_held");
+  const _M_held = finite(k["plate.held.momentEdge"](_a, _b, _t, _E, _nu, _p), "M_held");
+  const _R_c = finite(k["plate.hinged.cornerForce"](_a, _b, _t, _E, _nu, _p), "R_c");
+  const _L_n = finite(_h_x > 0 ? (_h_y > 0 ? Math.min(_a, _b) : _a) : _b, "L_n");
+  const _V_e = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_V_hinged, _V_held) : _p * _L_n / 2, "V_e");
+  const _M_e = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? _M_held : _p * Math.pow(_L_n, 2) / 12, "M_e");
+  const _f_c = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.abs(_R_c) / finite(2 * _l_f, "2 * l_f") : 0 * _V_e, "f_c");
+  const _f_z = finite(_k_r * (_pulled > 0 ? _V_e : Math.max(finite(_M_e / _l_f, "M_e / l_f"), _f_c)), "f_z");
+  const _N_pull = finite(k["inPlanePull.hinged"](_L_n, _L_n, _t, _E, _nu, _p), "N_pull");
+  const _f_h = finite(_k_r * _N_pull, "f_h");
+  const _e_r = finite(_a_w / finite(2 * Math.sqrt(2), "2 * sqrt(2)"), "e_r");
+  const _m_r = finite(_f_z * _e_r + _k_r * _pulled * _h * _M_e, "m_r");
+  const _f_r = finite(Math.sqrt(Math.pow(_f_z, 2) + Math.pow(_f_h, 2)), "f_r");
+  const _f_w = finite(_f_r + 6 * _m_r / _a_w, "f_w");
+  const _f_Rd = finite(Math.min(finite(0.6 * _F_EXX * _a_w / _Omega_J, "0.6 * F_EXX * a_w / Omega_J"), finite(0.6 * _f_u * _t_b / _Omega_J, "0.6 * f_u * t_b / Omega_J"), finite(0.6 * _f_yb * _t_b / _Omega_v, "0.6 * f_yb * t_b / Omega_v")), "f_Rd");
+  const _sigma_s = finite((_f_z + _f_h) / finite(Math.sqrt(2) * _a_w, "sqrt(2) * a_w") + 6 * _m_r / finite(Math.pow(_a_w, 2), "a_w ^ 2"), "sigma_s");
+  const _tau_s = finite(Math.abs(_f_z - _f_h) / finite(Math.sqrt(2) * _a_w, "sqrt(2) * a_w"), "tau_s");
+  const _sigma_v = finite(Math.sqrt(Math.pow(_sigma_s, 2) + 3 * Math.pow(_tau_s, 2)), "sigma_v");
+  const _f_low = finite(_sigma_v * _a_w / finite(Math.sqrt(3), "sqrt(3)"), "f_low");
+  const _f_high = finite(2 * _sigma_v * _a_w / finite(Math.sqrt(3), "sqrt(3)"), "f_high");
+  return [_V_hinged, _V_held, _M_held, _R_c, _L_n, _V_e, _M_e, _f_c, _f_z, _N_pull, _f_h, _e_r, _m_r, _f_r, _f_w, _f_Rd, _sigma_s, _tau_s, _sigma_v, _f_low, _f_high];
+}
+
+export function weldSize_partialFactors(v: Readonly<Record<"t_p" | "t_w" | "a_3" | "a_2" | "a_6", number>>): number[] {
+  const _t_p = v.t_p;
+  const _t_w = v.t_w;
+  const _a_3 = v.a_3;
+  const _a_2 = v.a_2;
+  const _a_6 = v.a_6;
+  const _t_1 = finite(Math.min(_t_p, _t_w), "t_1");
+  const _a_min = finite(_a_3, "a_min");
+  const _a_high = finite(_a_6, "a_high");
+  const _a_low = finite(_a_2, "a_low");
+  return [_t_1, _a_min, _a_high, _a_low];
+}
+
+export function weldSize_allowableStress(v: Readonly<Record<"t_p" | "t_w" | "a_2" | "a_6" | "t_6" | "t_13" | "t_19" | "z_3" | "z_5" | "z_6" | "z_8", number>>): number[] {
+  const _t_p = v.t_p;
+  const _t_w = v.t_w;
+  const _a_2 = v.a_2;
+  const _a_6 = v.a_6;
+  const _t_6 = v.t_6;
+  const _t_13 = v.t_13;
+  const _t_19 = v.t_19;
+  const _z_3 = v.z_3;
+  const _z_5 = v.z_5;
+  const _z_6 = v.z_6;
+  const _z_8 = v.z_8;
+  const _t_1 = finite(Math.min(_t_p, _t_w), "t_1");
+  const _z_min = finite(_t_1 <= _t_6 ? _z_3 : _t_1 <= _t_13 ? _z_5 : _t_1 <= _t_19 ? _z_6 : _z_8, "z_min");
+  const _a_min = finite(_z_min / finite(Math.sqrt(2), "sqrt(2)"), "a_min");
+  const _a_high = finite(_a_6, "a_high");
+  const _a_low = finite(_a_2, "a_low");
+  return [_t_1, _z_min, _a_min, _a_high, _a_low];
+}
+
+export function weldEdge_partialFactors(v: Readonly<Record<"a_0" | "t_p", number>>): number[] {
+  const _a_0 = v.a_0;
+  const _t_p = v.t_p;
+  const _z = finite(Math.sqrt(2) * _a_0, "z");
+  const _z_max = finite(_t_p, "z_max");
+  const _z_high = finite(_t_p, "z_high");
+  const _z_low = finite(_t_p / 2, "z_low");
+  return [_z, _z_max, _z_high, _z_low];
+}
+
+export function weldEdge_allowableStress(v: Readonly<Record<"a_0" | "t_p" | "t_6" | "t_2", number>>): number[] {
+  const _a_0 = v.a_0;
+  const _t_p = v.t_p;
+  const _t_6 = v.t_6;
+  const _t_2 = v.t_2;
+  const _z = finite(Math.sqrt(2) * _a_0, "z");
+  const _z_max = finite(_t_p < _t_6 ? _t_p : _t_p - _t_2, "z_max");
+  const _z_high = finite(_t_p, "z_high");
+  const _z_low = finite(_t_p / 2, "z_low");
+  return [_z, _z_max, _z_high, _z_low];
+}
+
+export function weldLength_partialFactors(v: Readonly<Record<"l_0" | "a_0" | "l_30" | "l_38", number>>): number[] {
+  const _l_0 = v.l_0;
+  const _a_0 = v.a_0;
+  const _l_30 = v.l_30;
+  const _l_38 = v.l_38;
+  const _l_eff = finite(_l_0 - 2 * _a_0, "l_eff");
+  const _l_min = finite(Math.max(_l_30, finite(6 * _a_0, "6 * a_0")), "l_min");
+  const _l_low = finite(4 * Math.sqrt(2) * _a_0, "l_low");
+  const _l_high = finite(_l_38 + 6 * _a_0, "l_high");
+  return [_l_eff, _l_min, _l_low, _l_high];
+}
+
+export function weldLength_allowableStress(v: Readonly<Record<"l_0" | "a_0" | "l_38", number>>): number[] {
+  const _l_0 = v.l_0;
+  const _a_0 = v.a_0;
+  const _l_38 = v.l_38;
+  const _l_eff = finite(_l_0, "l_eff");
+  const _l_min = finite(Math.max(_l_38, finite(4 * Math.sqrt(2) * _a_0, "4 * sqrt(2) * a_0")), "l_min");
+  const _l_low = finite(4 * Math.sqrt(2) * _a_0, "l_low");
+  const _l_high = finite(_l_38 + 6 * _a_0, "l_high");
+  return [_l_eff, _l_min, _l_low, _l_high];
+}
+
+export function weldIntermittent_partialFactors(v: Readonly<Record<"t_1" | "b_p" | "g_200", number>>): number[] {
+  const _t_1 = v.t_1;
+  const _b_p = v.b_p;
+  const _g_200 = v.g_200;
+  const _g_max = finite(Math.min(finite(12 * _t_1, "12 * t_1"), finite(0.25 * _b_p, "0.25 * b_p"), _g_200), "g_max");
+  const _g_high = finite(16 * _t_1, "g_high");
+  return [_g_max, _g_high];
+}
+
+export function weldIntermittent_allowableStress(v: Readonly<Record<"t_1" | "b_p" | "g_200", number>>): number[] {
+  const _t_1 = v.t_1;
+  const _b_p = v.b_p;
+  const _g_200 = v.g_200;
+  const _g_max = finite(Math.min(finite(12 * _t_1, "12 * t_1"), finite(0.25 * _b_p, "0.25 * b_p"), _g_200), "g_max");
+  const _g_high = finite(16 * _t_1, "g_high");
+  return [_g_max, _g_high];
+}
+
+export function tubeBending_partialFactors(v: Readonly<Record<"V" | "M_statics" | "round" | "H" | "B" | "t" | "A_v" | "W_el" | "W_pl" | "f_y" | "f_235" | "gamma_M0", number>>): number[] {
+  const _V = v.V;
+  const _M_statics = v.M_statics;
+  const _round = v.round;
+  const _H = v.H;
+  const _B = v.B;
+  const _t = v.t;
+  const _A_v = v.A_v;
+  const _W_el = v.W_el;
+  const _W_pl = v.W_pl;
+  const _f_y = v.f_y;
+  const _f_235 = v.f_235;
+  const _gamma_M0 = v.gamma_M0;
+  const _lambda_f = finite((_B - 3 * _t) / _t, "lambda_f");
+  const _lambda_w = finite((_H - 3 * _t) / _t, "lambda_w");
+  const _epsilon = finite(Math.sqrt(_f_235 / _f_y), "epsilon");
+  const _r_2 = finite(_round > 0 ? _H / _t / finite(70 * Math.pow(_epsilon, 2), "70 * epsilon ^ 2") : Math.max(finite(_lambda_f / finite(38 * _epsilon, "38 * epsilon"), "lambda_f / (38 * epsilon)"), finite(_lambda_w / finite(83 * _epsilon, "83 * epsilon"), "lambda_w / (83 * epsilon)")), "r_2");
+  const _r_3 = finite(_round > 0 ? _H / _t / finite(90 * Math.pow(_epsilon, 2), "90 * epsilon ^ 2") : Math.max(finite(_lambda_f / finite(42 * _epsilon, "42 * epsilon"), "lambda_f / (42 * epsilon)"), finite(_lambda_w / finite(124 * _epsilon, "124 * epsilon"), "lambda_w / (124 * epsilon)")), "r_3");
+  const _W = finite(_r_2 <= 1 ? _W_pl : _W_el, "W");
+  const _V_pl = finite(_A_v * _f_y / finite(Math.sqrt(3) * _gamma_M0, "sqrt(3) * gamma_M0"), "V_pl");
+  const _rho = finite(_V > finite(0.5 * _V_pl, "0.5 * V_pl") ? Math.pow(finite(2 * _V / _V_pl - 1, "2 * V / V_pl - 1"), 2) : 0, "rho");
+  const _M_Rd = finite((1 - _rho) * _W * _f_y / _gamma_M0, "M_Rd");
+  const _M_high = finite(_M_statics, "M_high");
+  const _range0 = finite(_r_3 <= 1 ? 1 : 0, "range0");
+  return [_lambda_f, _lambda_w, _epsilon, _r_2, _r_3, _W, _V_pl, _rho, _M_Rd, _M_high, _range0];
+}
+
+export function tubeBending_allowableStress(v: Readonly<Record<"M_statics" | "round" | "H" | "B" | "t" | "W_el" | "W_pl" | "E" | "f_y" | "Omega_b", number>>): number[] {
+  const _M_statics = v.M_statics;
+  const _round = v.round;
+  const _H = v.H;
+  const _B = v.B;
+  const _t = v.t;
+  const _W_el = v.W_el;
+  const _W_pl = v.W_pl;
+  const _E = v.E;
+  const _f_y = v.f_y;
+  const _Omega_b = v.Omega_b;
+  const _lambda_f = finite((_B - 3 * _t) / _t, "lambda_f");
+  const _lambda_w = finite((_H - 3 * _t) / _t, "lambda_w");
+  const _beta_y = finite(Math.sqrt(_f_y / _E), "beta_y");
+  const _M_p = finite(_W_pl * _f_y, "M_p");
+  const _M_f = finite(finite(_lambda_f * _beta_y, "lambda_f * beta_y") <= 1.12 ? _M_p : Math.min(_M_p, finite(_M_p - (_M_p - _f_y * _W_el) * (3.57 * _lambda_f * _beta_y - 4), "M_p - (M_p - f_y * W_el) * (3.57 * lambda_f * beta_y - 4)")), "M_f");
+  const _M_w = finite(finite(_lambda_w * _beta_y, "lambda_w * beta_y") <= 2.42 ? _M_p : Math.min(_M_p, finite(_M_p - (_M_p - _f_y * _W_el) * (0.305 * _lambda_w * _beta_y - 0.738), "M_p - (M_p - f_y * W_el) * (0.305 * lambda_w * beta_y - 0.738)")), "M_w");
+  const _M_o = finite(finite(_H / _t, "H / t") <= finite(0.07 * _E / _f_y, "0.07 * E / f_y") ? _M_p : Math.min(_M_p, finite((0.021 * _E / finite(_H / _t, "H / t") + _f_y) * _W_el, "(0.021 * E / (H / t) + f_y) * W_el")), "M_o");
+  const _M_n = finite(_round > 0 ? _M_o : Math.min(_M_f, _M_w), "M_n");
+  const _r_3 = finite(_round > 0 ? _H / _t / finite(0.31 * _E / _f_y, "0.31 * E / f_y") : Math.max(finite(_lambda_f * _beta_y / 1.4, "lambda_f * beta_y / 1.4"), finite(_lambda_w * _beta_y / 5.7, "lambda_w * beta_y / 5.7")), "r_3");
+  const _M_Rd = finite(_M_n / _Omega_b, "M_Rd");
+  const _M_high = finite(_M_statics, "M_high");
+  const _range0 = finite(_r_3 <= 1 ? 1 : 0, "range0");
+  return [_lambda_f, _lambda_w, _beta_y, _M_p, _M_f, _M_w, _M_o, _M_n, _r_3, _M_Rd, _M_high, _range0];
+}
+
+export function tubeShear_partialFactors(v: Readonly<Record<"round" | "H" | "t" | "A_v" | "f_y" | "f_235" | "gamma_M0", number>>): number[] {
+  const _round = v.round;
+  const _H = v.H;
+  const _t = v.t;
+  const _A_v = v.A_v;
+  const _f_y = v.f_y;
+  const _f_235 = v.f_235;
+  const _gamma_M0 = v.gamma_M0;
+  const _r_w = finite(_round > 0 ? 0 : (_H - 3 * _t) / _t / finite(72 * Math.sqrt(_f_235 / _f_y), "72 * sqrt(f_235 / f_y)"), "r_w");
+  const _tau_Rd = finite(_f_y / finite(Math.sqrt(3) * _gamma_M0, "sqrt(3) * gamma_M0"), "tau_Rd");
+  const _V_Rd = finite(_A_v * _tau_Rd, "V_Rd");
+  const _V_high = finite(2 * _H * _t * _tau_Rd, "V_high");
+  const _V_low = finite(1.5 * (_H - 4 * _t) * _t * _tau_Rd, "V_low");
+  const _range0 = finite(_r_w <= 1 ? 1 : 0, "range0");
+  return [_r_w, _tau_Rd, _V_Rd, _V_high, _V_low, _range0];
+}
+
+export function tubeShear_allowableStress(v: Readonly<Record<"round" | "H" | "t" | "A" | "E" | "f_y" | "Omega_v", number>>): number[] {
+  const _round = v.round;
+  const _H = v.H;
+  const _t = v.t;
+  const _A = v.A;
+  const _E = v.E;
+  const _f_y = v.f_y;
+  const _Omega_v = v.Omega_v;
+  const _r_w = finite(_round > 0 ? 0 : (_H - 3 * _t) / _t / finite(1.1 * Math.sqrt(5 * _E / _f_y), "1.1 * sqrt(5 * E / f_y)"), "r_w");
+  const _F_cr = finite(_round > 0 ? Math.min(finite(0.6 * _f_y, "0.6 * f_y"), finite(0.78 * _E / finite(Math.pow(finite(_H / _t, "H / t"), 1.5), "(H / t) ^ 1.5"), "0.78 * E / (H / t) ^ 1.5")) : 0.6 * _f_y, "F_cr");
+  const _tau_Rd = finite(_F_cr / _Omega_v, "tau_Rd");
+  const _V_Rd = finite(_round > 0 ? _A / 2 * _tau_Rd : 2 * (_H - 3 * _t) * _t * _tau_Rd, "V_Rd");
+  const _V_high = finite(2 * _H * _t * _tau_Rd, "V_high");
+  const _V_low = finite(1.5 * (_H - 4 * _t) * _t * _tau_Rd, "V_low");
+  const _range0 = finite(_r_w <= 1 ? 1 : 0, "range0");
+  return [_r_w, _F_cr, _tau_Rd, _V_Rd, _V_high, _V_low, _range0];
+}
+
+export function tubeTorsion_partialFactors(v: Readonly<Record<"M" | "V" | "T" | "N" | "round" | "H" | "t" | "A" | "A_v" | "W_el" | "W_t" | "E" | "f_y" | "gamma_M0", number>>): number[] {
+  const _M = v.M;
+  const _V = v.V;
+  const _T = v.T;
+  const _N = v.N;
+  const _round = v.round;
+  const _H = v.H;
+  const _t = v.t;
+  const _A = v.A;
+  const _A_v = v.A_v;
+  const _W_el = v.W_el;
+  const _W_t = v.W_t;
+  const _E = v.E;
+  const _f_y = v.f_y;
+  const _gamma_M0 = v.gamma_M0;
+  const _sigma = finite(_N / _A + _M / _W_el, "sigma");
+  const _tau = finite(_V / _A_v + _T / _W_t, "tau");
+  const _r_s = finite(_sigma * _gamma_M0 / _f_y, "r_s");
+  const _r_t = finite(Math.sqrt(3) * _tau * _gamma_M0 / _f_y, "r_t");
+  const _u = finite(Math.sqrt(Math.pow(_r_s, 2) + Math.pow(_r_t, 2)), "u");
+  const _u_Rd = finite(1, "u_Rd");
+  const _u_low = finite(_r_s, "u_low");
+  const _u_high = finite(_r_s + _r_t * Math.max(1, _r_t), "u_high");
+  const _range0 = finite(_round > 0 || finite((_H - 3 * _t) / _t, "(H - 3 * t) / t") <= finite(2.45 * Math.sqrt(_E / _f_y), "2.45 * sqrt(E / f_y)") ? 1 : 0, "range0");
+  return [_sigma, _tau, _r_s, _r_t, _u, _u_Rd, _u_low, _u_high, _range0];
+}
+
+export function tubeTorsion_allowableStress(v: Readonly<Record<"M" | "V" | "T" | "N" | "round" | "H" | "t" | "A" | "W_el" | "W_t" | "E" | "f_y" | "Omega_b" | "Omega_v", number>>): number[] {
+  const _M = v.M;
+  const _V = v.V;
+  const _T = v.T;
+  const _N = v.N;
+  const _round = v.round;
+  const _H = v.H;
+  const _t = v.t;
+  const _A = v.A;
+  const _W_el = v.W_el;
+  const _W_t = v.W_t;
+  const _E = v.E;
+  const _f_y = v.f_y;
+  const _Omega_b = v.Omega_b;
+  const _Omega_v = v.Omega_v;
+  const _F_cr = finite(_round > 0 ? Math.min(finite(0.6 * _f_y, "0.6 * f_y"), finite(0.6 * _E / finite(Math.pow(finite(_H / _t, "H / t"), 1.5), "(H / t) ^ 1.5"), "0.6 * E / (H / t) ^ 1.5")) : 0.6 * _f_y, "F_cr");
+  const _r_s = finite((_N / _A + _M / _W_el) * _Omega_b / _f_y, "r_s");
+  const _r_V = finite(_V / finite(_round > 0 ? _A / 2 : 2 * (_H - 3 * _t) * _t, "round > 0 ? A / 2 : 2 * (H - 3 * t) * t") * _Omega_v / finite(0.6 * _f_y, "0.6 * f_y"), "r_V");
+  const _r_T = finite(_T / _W_t * _Omega_v / _F_cr, "r_T");
+  const _r_t = finite(_r_V + _r_T, "r_t");
+  const _u = finite(_r_T > 0.2 ? _r_s + Math.pow(_r_t, 2) : Math.max(_r_s, _r_V, _r_T), "u");
+  const _u_Rd = finite(1, "u_Rd");
+  const _u_low = finite(_r_s, "u_low");
+  const _u_high = finite(_r_s + _r_t * Math.max(1, _r_t), "u_high");
+  const _range0 = finite(_round > 0 || finite((_H - 3 * _t) / _t, "(H - 3 * t) / t") <= finite(2.45 * Math.sqrt(_E / _f_y), "2.45 * sqrt(E / f_y)") ? 1 : 0, "range0");
+  return [_F_cr, _r_s, _r_V, _r_T, _r_t, _u, _u_Rd, _u_low, _u_high, _range0];
+}
+
+export function tubeAxialBending_partialFactors(v: Readonly<Record<"M" | "N" | "round" | "H" | "B" | "t" | "A" | "I_min" | "W_el" | "W_pl" | "E" | "f_y" | "f_235" | "L_cr" | "alpha" | "C_m" | "gamma_M1", number>>): number[] {
+  const _M = v.M;
+  const _N = v.N;
+  const _round = v.round;
+  const _H = v.H;
+  const _B = v.B;
+  const _t = v.t;
+  const _A = v.A;
+  const _I_min = v.I_min;
+  const _W_el = v.W_el;
+  const _W_pl = v.W_pl;
+  const _E = v.E;
+  const _f_y = v.f_y;
+  const _f_235 = v.f_235;
+  const _L_cr = v.L_cr;
+  const _alpha = v.alpha;
+  const _C_m = v.C_m;
+  const _gamma_M1 = v.gamma_M1;
+  const _N_cr = finite(Math.pow(Math.PI, 2) * _E * _I_min / finite(Math.pow(_L_cr, 2), "L_cr ^ 2"), "N_cr");
+  const _lambda_f = finite((_B - 3 * _t) / _t, "lambda_f");
+  const _lambda_w = finite((_H - 3 * _t) / _t, "lambda_w");
+  const _epsilon = finite(Math.sqrt(_f_235 / _f_y), "epsilon");
+  const _r_2 = finite(_round > 0 ? _H / _t / finite(70 * Math.pow(_epsilon, 2), "70 * epsilon ^ 2") : Math.max(_lambda_f, _lambda_w) / finite(38 * _epsilon, "38 * epsilon"), "r_2");
+  const _r_3 = finite(_round > 0 ? _H / _t / finite(90 * Math.pow(_epsilon, 2), "90 * epsilon ^ 2") : Math.max(_lambda_f, _lambda_w) / finite(42 * _epsilon, "42 * epsilon"), "r_3");
+  const _W = finite(_r_2 <= 1 ? _W_pl : _W_el, "W");
+  const _lambda_bar = finite(Math.sqrt(_A * _f_y / _N_cr), "lambda_bar");
+  const _Phi = finite(0.5 * (1 + _alpha * (_lambda_bar - 0.2) + Math.pow(_lambda_bar, 2)), "Phi");
+  const _chi = finite(_lambda_bar <= 0.2 ? 1 : 1 / finite(_Phi + Math.sqrt(Math.pow(_Phi, 2) - Math.pow(_lambda_bar, 2)), "Phi + sqrt(Phi ^ 2 - lambda_bar ^ 2)"), "chi");
+  const _r_N = finite(_N * _gamma_M1 / finite(_A * _f_y, "A * f_y"), "r_N");
+  const _r_M = finite(_M * _gamma_M1 / finite(_W * _f_y, "W * f_y"), "r_M");
+  const _n = finite(_r_N / _chi, "n");
+  const _k_yy = finite(_C_m * Math.min(finite(1 + (_lambda_bar - 0.2) * _n, "1 + (lambda_bar - 0.2) * n"), finite(1 + 0.8 * _n, "1 + 0.8 * n")), "k_yy");
+  const _u = finite(_n + _k_yy * _r_M, "u");
+  const _u_Rd = finite(1, "u_Rd");
+  const _u_low = finite((_r_N + _r_M) / 2, "u_low");
+  const _range0 = finite(_r_3 <= 1 ? 1 : 0, "range0");
+  return [_N_cr, _lambda_f, _lambda_w, _epsilon, _r_2, _r_3, _W, _lambda_bar, _Phi, _chi, _r_N, _r_M, _n, _k_yy, _u, _u_Rd, _u_low, _range0];
+}
+
+export function tubeAxialBending_allowableStress(v: Readonly<Record<"M" | "N" | "round" | "H" | "B" | "t" | "A" | "I_min" | "W_el" | "W_pl" | "E" | "f_y" | "L_cr" | "C_m" | "Omega_b", number>>): number[] {
+  const _M = v.M;
+  const _N = v.N;
+  const _round = v.round;
+  const _H = v.H;
+  const _B = v.B;
+  const _t = v.t;
+  const _A = v.A;
+  const _I_min = v.I_min;
+  const _W_el = v.W_el;
+  const _W_pl = v.W_pl;
+  const _E = v.E;
+  const _f_y = v.f_y;
+  const _L_cr = v.L_cr;
+  const _C_m = v.C_m;
+  const _Omega_b = v.Omega_b;
+  const _N_cr = finite(Math.pow(Math.PI, 2) * _E * _I_min / finite(Math.pow(_L_cr, 2), "L_cr ^ 2"), "N_cr");
+  const _lambda_f = finite((_B - 3 * _t) / _t, "lambda_f");
+  const _lambda_w = finite((_H - 3 * _t) / _t, "lambda_w");
+  const _beta_y = finite(Math.sqrt(_f_y / _E), "beta_y");
+  const _M_p = finite(_W_pl * _f_y, "M_p");
+  const _M_f = finite(finite(_lambda_f * _beta_y, "lambda_f * beta_y") <= 1.12 ? _M_p : Math.min(_M_p, finite(_M_p - (_M_p - _f_y * _W_el) * (3.57 * _lambda_f * _beta_y - 4), "M_p - (M_p - f_y * W_el) * (3.57 * lambda_f * beta_y - 4)")), "M_f");
+  const _M_w = finite(finite(_lambda_w * _beta_y, "lambda_w * beta_y") <= 2.42 ? _M_p : Math.min(_M_p, finite(_M_p - (_M_p - _f_y * _W_el) * (0.305 * _lambda_w * _beta_y - 0.738), "M_p - (M_p - f_y * W_el) * (0.305 * lambda_w * beta_y - 0.738)")), "M_w");
+  const _M_o = finite(finite(_H / _t, "H / t") <= finite(0.07 * _E / _f_y, "0.07 * E / f_y") ? _M_p : Math.min(_M_p, finite((0.021 * _E / finite(_H / _t, "H / t") + _f_y) * _W_el, "(0.021 * E / (H / t) + f_y) * W_el")), "M_o");
+  const _M_n = finite(_round > 0 ? _M_o : Math.min(_M_f, _M_w), "M_n");
+  const _r_3 = finite(_round > 0 ? _H / _t / finite(0.31 * _E / _f_y, "0.31 * E / f_y") : Math.max(finite(_lambda_f * _beta_y / 1.4, "lambda_f * beta_y / 1.4"), finite(_lambda_w * _beta_y / 5.7, "lambda_w * beta_y / 5.7")), "r_3");
+  const _F_e = finite(_N_cr / _A, "F_e");
+  const _F_cr = finite(finite(_f_y / _F_e, "f_y / F_e") <= 2.25 ? Math.pow(0.658, finite(_f_y / _F_e, "f_y / F_e")) * _f_y : 0.877 * _F_e, "F_cr");
+  const _r_N = finite(_N * _Omega_b / finite(_A * _f_y, "A * f_y"), "r_N");
+  const _r_M = finite(_M * _Omega_b / _M_n, "r_M");
+  const _r_c = finite(_N * _Omega_b / finite(_A * _F_cr, "A * F_cr"), "r_c");
+  const _r_e = finite(1.6 * _N / _N_cr, "r_e");
+  const _u = finite(_r_e >= 0.9 ? 1 + _r_e : _r_c >= 0.2 ? _r_c + 8 / 9 * _r_M * _C_m / finite(1 - _r_e, "1 - r_e") : _r_c / 2 + _r_M * _C_m / finite(1 - _r_e, "1 - r_e"), "u");
+  const _u_Rd = finite(1, "u_Rd");
+  const _u_low = finite((_r_N + _r_M) / 2, "u_low");
+  const _range0 = finite(_r_3 <= 1 ? 1 : 0, "range0");
+  return [_N_cr, _lambda_f, _lambda_w, _beta_y, _M_p, _M_f, _M_w, _M_o, _M_n, _r_3, _F_e, _F_cr, _r_N, _r_M, _r_c, _r_e, _u, _u_Rd, _u_low, _range0];
+}
+
+export function tubeWallLine_partialFactors(v: Readonly<Record<"q" | "B" | "t" | "f_y" | "l_1" | "n_l" | "gamma_M0", number>>): number[] {
+  const _q = v.q;
+  const _B = v.B;
+  const _t = v.t;
+  const _f_y = v.f_y;
+  const _l_1 = v.l_1;
+  const _n_l = v.n_l;
+  const _gamma_M0 = v.gamma_M0;
+  const _b_w = finite(_B - 2 * _t, "b_w");
+  const _s = finite(Math.min(finite(Math.max(_l_1, _t) - _t, "max(l_1, t) - t"), finite(_b_w / 2, "b_w / 2")), "s");
+  const _m_w = finite(_n_l > 1 ? _q * _s : _q * _s * (_b_w - _s) / _b_w, "m_w");
+  const _sigma = finite(6 * _m_w / finite(Math.pow(_t, 2), "t ^ 2"), "sigma");
+  const _sigma_Rd = finite(_f_y / _gamma_M0, "sigma_Rd");
+  const _sigma_low = finite(6 * _q * _s * Math.pow(finite(_b_w - _s, "b_w - s"), 2) / finite(Math.pow(_b_w, 2) * Math.pow(_t, 2), "b_w ^ 2 * t ^ 2"), "sigma_low");
+  const _sigma_high = finite(6 * _n_l * _q * _b_w / finite(4 * Math.pow(_t, 2), "4 * t ^ 2"), "sigma_high");
+  return [_b_w, _s, _m_w, _sigma, _sigma_Rd, _sigma_low, _sigma_high];
+}
+
+export function tubeWallLine_allowableStress(v: Readonly<Record<"q" | "B" | "t" | "f_y" | "l_1" | "n_l" | "Omega_b", number>>): number[] {
+  const _q = v.q;
+  const _B = v.B;
+  const _t = v.t;
+  const _f_y = v.f_y;
+  const _l_1 = v.l_1;
+  const _n_l = v.n_l;
+  const _Omega_b = v.Omega_b;
+  const _b_w = finite(_B - 2 * _t, "b_w");
+  const _s = finite(Math.min(finite(Math.max(_l_1, _t) - _t, "max(l_1, t) - t"), finite(_b_w / 2, "b_w / 2")), "s");
+  const _m_w = finite(_n_l > 1 ? _q * _s : _q * _s * (_b_w - _s) / _b_w, "m_w");
+  const _sigma = finite(6 * _m_w / finite(Math.pow(_t, 2), "t ^ 2"), "sigma");
+  const _sigma_Rd = finite(_f_y / _Omega_b, "sigma_Rd");
+  const _sigma_low = finite(6 * _q * _s * Math.pow(finite(_b_w - _s, "b_w - s"), 2) / finite(Math.pow(_b_w, 2) * Math.pow(_t, 2), "b_w ^ 2 * t ^ 2"), "sigma_low");
+  const _sigma_high = finite(6 * _n_l * _q * _b_w / finite(4 * Math.pow(_t, 2), "4 * t ^ 2"), "sigma_high");
+  return [_b_w, _s, _m_w, _sigma, _sigma_Rd, _sigma_low, _sigma_high];
+}
+
+export function tubeWallPressure_partialFactors(v: Readonly<Record<"z" | "rho" | "g" | "gamma_F" | "round" | "H" | "B" | "t" | "E" | "f_y" | "nu" | "gamma_M0", number>>): number[] {
+  const _z = v.z;
+  const _rho = v.rho;
+  const _g = v.g;
+  const _gamma_F = v.gamma_F;
+  const _round = v.round;
+  const _H = v.H;
+  const _B = v.B;
+  const _t = v.t;
+  const _E = v.E;
+  const _f_y = v.f_y;
+  const _nu = v.nu;
+  const _gamma_M0 = v.gamma_M0;
+  const _p = finite(_gamma_F * _rho * _g * _z, "p");
+  const _b_w = finite(_B - 2 * _t, "b_w");
+  const _h_w = finite(_H - 2 * _t, "h_w");
+  const _m_c = finite(_p * (Math.pow(_b_w, 2) - _b_w * _h_w + Math.pow(_h_w, 2)) / 12, "m_c");
+  const _m_m = finite(_p * Math.pow(finite(Math.max(_b_w, _h_w), "max(b_w, h_w)"), 2) / 8 - _m_c, "m_m");
+  const _sigma_b = finite(_round > 0 ? 0 * _p : 6 * Math.max(_m_c, _m_m) / finite(Math.pow(_t, 2), "t ^ 2"), "sigma_b");
+  const _sigma_n = finite(_p * Math.max(_B, _H) / finite(2 * _t, "2 * t"), "sigma_n");
+  const _sigma = finite(_sigma_b + _sigma_n, "sigma");
+  const _p_cr = finite(2 * _E / finite(1 - Math.pow(_nu, 2), "1 - nu ^ 2") * Math.pow(finite(_t / finite(_H - _t, "H - t"), "t / (H - t)"), 3), "p_cr");
+  const _sigma_Rd = finite(_f_y / _gamma_M0, "sigma_Rd");
+  const _sigma_high = finite(_round > 0 ? 2 * _sigma_n : 6 * _p * Math.pow(finite(Math.max(_b_w, _h_w), "max(b_w, h_w)"), 2) / finite(8 * Math.pow(_t, 2), "8 * t ^ 2") + _sigma_n, "sigma_high");
+  const _sigma_low = finite(_round > 0 ? _sigma_n / 2 : 6 * _p * Math.pow(finite(Math.max(_b_w, _h_w), "max(b_w, h_w)"), 2) / finite(16 * Math.pow(_t, 2), "16 * t ^ 2"), "sigma_low");
+  const _range0 = finite(_round === 0 || finite(3 * _p, "3 * p") <= _p_cr ? 1 : 0, "range0");
+  return [_p, _b_w, _h_w, _m_c, _m_m, _sigma_b, _sigma_n, _sigma, _p_cr, _sigma_Rd, _sigma_high, _sigma_low, _range0];
+}
+
+export function tubeWallPressure_allowableStress(v: Readonly<Record<"z" | "rho" | "g" | "gamma_F" | "round" | "H" | "B" | "t" | "E" | "f_y" | "nu" | "Omega_b", number>>): number[] {
+  const _z = v.z;
+  const _rho = v.rho;
+  const _g = v.g;
+  const _gamma_F = v.gamma_F;
+  const _round = v.round;
+  const _H = v.H;
+  const _B = v.B;
+  const _t = v.t;
+  const _E = v.E;
+  const _f_y = v.f_y;
+  const _nu = v.nu;
+  const _Omega_b = v.Omega_b;
+  const _p = finite(_gamma_F * _rho * _g * _z, "p");
+  const _b_w = finite(_B - 2 * _t, "b_w");
+  const _h_w = finite(_H - 2 * _t, "h_w");
+  const _m_c = finite(_p * (Math.pow(_b_w, 2) - _b_w * _h_w + Math.pow(_h_w, 2)) / 12, "m_c");
+  const _m_m = finite(_p * Math.pow(finite(Math.max(_b_w, _h_w), "max(b_w, h_w)"), 2) / 8 - _m_c, "m_m");
+  const _sigma_b = finite(_round > 0 ? 0 * _p : 6 * Math.max(_m_c, _m_m) / finite(Math.pow(_t, 2), "t ^ 2"), "sigma_b");
+  const _sigma_n = finite(_p * Math.max(_B, _H) / finite(2 * _t, "2 * t"), "sigma_n");
+  const _sigma = finite(_sigma_b + _sigma_n, "sigma");
+  const _p_cr = finite(2 * _E / finite(1 - Math.pow(_nu, 2), "1 - nu ^ 2") * Math.pow(finite(_t / finite(_H - _t, "H - t"), "t / (H - t)"), 3), "p_cr");
+  const _sigma_Rd = finite(_f_y / _Omega_b, "sigma_Rd");
+  const _sigma_high = finite(_round > 0 ? 2 * _sigma_n : 6 * _p * Math.pow(finite(Math.max(_b_w, _h_w), "max(b_w, h_w)"), 2) / finite(8 * Math.pow(_t, 2), "8 * t ^ 2") + _sigma_n, "sigma_high");
+  const _sigma_low = finite(_round > 0 ? _sigma_n / 2 : 6 * _p * Math.pow(finite(Math.max(_b_w, _h_w), "max(b_w, h_w)"), 2) / finite(16 * Math.pow(_t, 2), "16 * t ^ 2"), "sigma_low");
+  const _range0 = finite(_round === 0 || finite(3 * _p, "3 * p") <= _p_cr ? 1 : 0, "range0");
+  return [_p, _b_w, _h_w, _m_c, _m_m, _sigma_b, _sigma_n, _sigma, _p_cr, _sigma_Rd, _sigma_high, _sigma_low, _range0];
+}
+
+export function tubeDeflection_partialFactors(v: Readonly<Record<"w_F" | "w_o" | "gamma_F" | "L" | "n_L" | "M" | "I" | "E", number>>): number[] {
+  const _w_F = v.w_F;
+  const _w_o = v.w_o;
+  const _gamma_F = v.gamma_F;
+  const _L = v.L;
+  const _n_L = v.n_L;
+  const _M = v.M;
+  const _I = v.I;
+  const _E = v.E;
+  const _w = finite(_w_F / _gamma_F, "w");
+  const _w_lim = finite(_L / _n_L, "w_lim");
+  const _w_high = finite((_M * Math.pow(_L, 2) / finite(2 * _E * _I, "2 * E * I") + _w_o) / _gamma_F, "w_high");
+  return [_w, _w_lim, _w_high];
+}
+
+export function tubeDeflection_allowableStress(v: Readonly<Record<"w_F" | "w_o" | "gamma_F" | "L" | "n_L" | "M" | "I" | "E", number>>): number[] {
+  const _w_F = v.w_F;
+  const _w_o = v.w_o;
+  const _gamma_F = v.gamma_F;
+  const _L = v.L;
+  const _n_L = v.n_L;
+  const _M = v.M;
+  const _I = v.I;
+  const _E = v.E;
+  const _w = finite(_w_F / _gamma_F, "w");
+  const _w_lim = finite(_L / _n_L, "w_lim");
+  const _w_high = finite((_M * Math.pow(_L, 2) / finite(2 * _E * _I, "2 * E * I") + _w_o) / _gamma_F, "w_high");
+  return [_w, _w_lim, _w_high];
+}
+
+export function crossingJoint_partialFactors(v: Readonly<Record<"M_1" | "N_1" | "b_0" | "h_0" | "t_0" | "b_1" | "h_1" | "f_y0" | "M_0" | "N_0" | "W_0" | "A_0" | "gamma_M5", number>>): number[] {
+  const _M_1 = v.M_1;
+  const _N_1 = v.N_1;
+  const _b_0 = v.b_0;
+  const _h_0 = v.h_0;
+  const _t_0 = v.t_0;
+  const _b_1 = v.b_1;
+  const _h_1 = v.h_1;
+  const _f_y0 = v.f_y0;
+  const _M_0 = v.M_0;
+  const _N_0 = v.N_0;
+  const _W_0 = v.W_0;
+  const _A_0 = v.A_0;
+  const _gamma_M5 = v.gamma_M5;
+  const _beta = finite(_b_1 / _b_0, "beta");
+  const _n = finite((_N_0 / _A_0 + _M_0 / _W_0) / _f_y0, "n");
+  const _k_n = finite(Math.min(1, finite(1.3 - 0.4 * _n / _beta, "1.3 - 0.4 * n / beta")), "k_n");
+  const _f_d = finite(_k_n * _f_y0 / _gamma_M5, "f_d");
+  const _eta = finite(_h_1 / _b_0, "eta");
+  const _N_Rd = finite(_f_d * Math.pow(_t_0, 2) / finite(1 - _beta, "1 - beta") * (2 * _eta + 4 * Math.sqrt(1 - _beta)), "N_Rd");
+  const _M_Rd = finite(_f_d * Math.pow(_t_0, 2) * (_h_1 * (1 + _beta) / finite(2 * (1 - _beta), "2 * (1 - beta)") + Math.sqrt(2 * _b_0 * _b_1 * (1 + _beta) / finite(1 - _beta, "1 - beta"))), "M_Rd");
+  const _u = finite(_N_1 / _N_Rd + _M_1 / _M_Rd, "u");
+  const _u_Rd = finite(1, "u_Rd");
+  const _N_fan = finite(Math.PI * _f_d * Math.pow(_t_0, 2), "N_fan");
+  const _range0 = finite(_beta <= 0.85 ? 1 : 0, "range0");
+  const _range1 = finite(_beta >= 0.25 ? 1 : 0, "range1");
+  const _range2 = finite(finite(_b_0 / _t_0, "b_0 / t_0") <= 35 && finite(_h_0 / _t_0, "h_0 / t_0") <= 35 ? 1 : 0, "range2");
+  const _range3 = finite(0.5 <= finite(_h_0 / _b_0, "h_0 / b_0") && finite(_h_0 / _b_0, "h_0 / b_0") <= 2 ? 1 : 0, "range3");
+  const _range4 = finite(_k_n > 0 ? 1 : 0, "range4");
+  return [_beta, _n, _k_n, _f_d, _eta, _N_Rd, _M_Rd, _u, _u_Rd, _N_fan, _range0, _range1, _range2, _range3, _range4];
+}
+
+export function crossingJoint_allowableStress(v: Readonly<Record<"M_1" | "N_1" | "b_0" | "h_0" | "t_0" | "b_1" | "h_1" | "f_y0" | "M_0" | "N_0" | "W_0" | "A_0" | "Omega_b", number>>): number[] {
+  const _M_1 = v.M_1;
+  const _N_1 = v.N_1;
+  const _b_0 = v.b_0;
+  const _h_0 = v.h_0;
+  const _t_0 = v.t_0;
+  const _b_1 = v.b_1;
+  const _h_1 = v.h_1;
+  const _f_y0 = v.f_y0;
+  const _M_0 = v.M_0;
+  const _N_0 = v.N_0;
+  const _W_0 = v.W_0;
+  const _A_0 = v.A_0;
+  const _Omega_b = v.Omega_b;
+  const _beta = finite(_b_1 / _b_0, "beta");
+  const _n = finite((_N_0 / _A_0 + _M_0 / _W_0) / finite(0.6 * _f_y0, "0.6 * f_y0"), "n");
+  const _k_n = finite(Math.min(1, finite(1.3 - 0.4 * _n / _beta, "1.3 - 0.4 * n / beta")), "k_n");
+  const _f_d = finite(_k_n * _f_y0 / _Omega_b, "f_d");
+  const _eta = finite(_h_1 / _b_0, "eta");
+  const _N_Rd = finite(_f_d * Math.pow(_t_0, 2) / finite(1 - _beta, "1 - beta") * (2 * _eta + 4 * Math.sqrt(1 - _beta)), "N_Rd");
+  const _M_Rd = finite(_f_d * Math.pow(_t_0, 2) * (_h_1 * (1 + _beta) / finite(2 * (1 - _beta), "2 * (1 - beta)") + Math.sqrt(2 * _b_0 * _b_1 * (1 + _beta) / finite(1 - _beta, "1 - beta"))), "M_Rd");
+  const _u = finite(_N_1 / _N_Rd + _M_1 / _M_Rd, "u");
+  const _u_Rd = finite(1, "u_Rd");
+  const _N_fan = finite(Math.PI * _f_d * Math.pow(_t_0, 2), "N_fan");
+  const _range0 = finite(_beta <= 0.85 ? 1 : 0, "range0");
+  const _range1 = finite(_beta >= 0.25 ? 1 : 0, "range1");
+  const _range2 = finite(finite(_b_0 / _t_0, "b_0 / t_0") <= 35 && finite(_h_0 / _t_0, "h_0 / t_0") <= 35 ? 1 : 0, "range2");
+  const _range3 = finite(0.5 <= finite(_h_0 / _b_0, "h_0 / b_0") && finite(_h_0 / _b_0, "h_0 / b_0") <= 2 ? 1 : 0, "range3");
+  const _range4 = finite(_k_n > 0 ? 1 : 0, "range4");
+  return [_beta, _n, _k_n, _f_d, _eta, _N_Rd, _M_Rd, _u, _u_Rd, _N_fan, _range0, _range1, _range2, _range3, _range4];
+}
+
+export function crossingThroat_partialFactors(v: Readonly<Record<"M_1" | "V_1" | "N_1" | "a_w" | "f_u" | "beta_w" | "b_1" | "h_1" | "gamma_M2", number>>): number[] {
+  const _M_1 = v.M_1;
+  const _V_1 = v.V_1;
+  const _N_1 = v.N_1;
+  const _a_w = v.a_w;
+  const _f_u = v.f_u;
+  const _beta_w = v.beta_w;
+  const _b_1 = v.b_1;
+  const _h_1 = v.h_1;
+  const _gamma_M2 = v.gamma_M2;
+  const _f_n = finite(_N_1 / finite(2 * (_b_1 + _h_1), "2 * (b_1 + h_1)") + _M_1 / finite(Math.pow(_b_1, 2) / 3 + _b_1 * _h_1, "b_1 ^ 2 / 3 + b_1 * h_1"), "f_n");
+  const _f_v = finite(_V_1 / finite(2 * _b_1, "2 * b_1"), "f_v");
+  const _f_w = finite(Math.sqrt(Math.pow(_f_n, 2) + Math.pow(_f_v, 2)), "f_w");
+  const _f_Rd = finite(_f_u / finite(Math.sqrt(3) * _beta_w * _gamma_M2, "sqrt(3) * beta_w * gamma_M2") * _a_w, "f_Rd");
+  const _f_low = finite(Math.max(_f_n, _f_v), "f_low");
+  const _f_high = finite(_f_n + _f_v, "f_high");
+  return [_f_n, _f_v, _f_w, _f_Rd, _f_low, _f_high];
+}
+
+export function crossingThroat_allowableStress(v: Readonly<Record<"M_1" | "V_1" | "N_1" | "a_w" | "f_u" | "b_1" | "h_1" | "t_1" | "Omega_J", number>>): number[] {
+  const _M_1 = v.M_1;
+  const _V_1 = v.V_1;
+  const _N_1 = v.N_1;
+  const _a_w = v.a_w;
+  const _f_u = v.f_u;
+  const _b_1 = v.b_1;
+  const _h_1 = v.h_1;
+  const _t_1 = v.t_1;
+  const _Omega_J = v.Omega_J;
+  const _f_n = finite(_N_1 / finite(2 * (_b_1 + _h_1), "2 * (b_1 + h_1)") + _M_1 / finite(Math.pow(_b_1, 2) / 3 + _b_1 * _h_1, "b_1 ^ 2 / 3 + b_1 * h_1"), "f_n");
+  const _f_v = finite(_V_1 / finite(2 * _b_1, "2 * b_1"), "f_v");
+  const _f_w = finite(Math.sqrt(Math.pow(_f_n, 2) + Math.pow(_f_v, 2)), "f_w");
+  const _f_Rd = finite(Math.min(finite(0.6 * _f_u * _a_w, "0.6 * f_u * a_w"), finite(0.6 * _f_u * _t_1, "0.6 * f_u * t_1")) / _Omega_J, "f_Rd");
+  const _f_low = finite(Math.max(_f_n, _f_v), "f_low");
+  const _f_high = finite(_f_n + _f_v, "f_high");
+  return [_f_n, _f_v, _f_w, _f_Rd, _f_low, _f_high];
+}
+
+export function crossingWeld_partialFactors(v: Readonly<Record<"a_w" | "f_u" | "beta_w" | "l_w" | "gamma_M2", number>>): number[] {
+  const _a_w = v.a_w;
+  const _f_u = v.f_u;
+  const _beta_w = v.beta_w;
+  const _l_w = v.l_w;
+  const _gamma_M2 = v.gamma_M2;
+  const _F_Rd = finite(_f_u / finite(Math.sqrt(3) * _beta_w * _gamma_M2, "sqrt(3) * beta_w * gamma_M2") * _a_w * 2 * _l_w, "F_Rd");
+  const _F_high = finite(_f_u * _a_w * 2 * _l_w, "F_high");
+  return [_F_Rd, _F_high];
+}
+
+export function crossingWeld_allowableStress(v: Readonly<Record<"a_w" | "f_u" | "l_w" | "Omega_J", number>>): number[] {
+  const _a_w = v.a_w;
+  const _f_u = v.f_u;
+  const _l_w = v.l_w;
+  const _Omega_J = v.Omega_J;
+  const _F_Rd = finite(0.6 * _f_u / _Omega_J * _a_w * 2 * _l_w, "F_Rd");
+  const _F_high = finite(_f_u * _a_w * 2 * _l_w, "F_high");
+  return [_F_Rd, _F_high];
+}
+
+export function eyeNetTension_partialFactors(v: Readonly<Record<"t_e" | "d_0" | "c_e" | "f_y" | "f_u" | "gamma_M0", number>>): number[] {
+  const _t_e = v.t_e;
+  const _d_0 = v.d_0;
+  const _c_e = v.c_e;
+  const _f_y = v.f_y;
+  const _f_u = v.f_u;
+  const _gamma_M0 = v.gamma_M0;
+  const _F_Rd = finite(2 * _t_e * _f_y * (_c_e - _d_0 / 3) / _gamma_M0, "F_Rd");
+  const _F_high = finite(2 * _t_e * _c_e * _f_u, "F_high");
+  return [_F_Rd, _F_high];
+}
+
+export function eyeNetTension_allowableStress(v: Readonly<Record<"t_e" | "d_0" | "c_e" | "f_y" | "f_u" | "b_16" | "Omega_J" | "Omega_b", number>>): number[] {
+  const _t_e = v.t_e;
+  const _d_0 = v.d_0;
+  const _c_e = v.c_e;
+  const _f_y = v.f_y;
+  const _f_u = v.f_u;
+  const _b_16 = v.b_16;
+  const _Omega_J = v.Omega_J;
+  const _Omega_b = v.Omega_b;
+  const _b_eff = finite(Math.min(finite(2 * _t_e + _b_16, "2 * t_e + b_16"), _c_e), "b_eff");
+  const _F_Rd = finite(Math.min(finite(2 * _t_e * _b_eff * _f_u / _Omega_J, "2 * t_e * b_eff * f_u / Omega_J"), finite((2 * _c_e + _d_0) * _t_e * _f_y / _Omega_b, "(2 * c_e + d_0) * t_e * f_y / Omega_b")), "F_Rd");
+  const _F_high = finite(2 * _t_e * _c_e * _f_u, "F_high");
+  return [_b_eff, _F_Rd, _F_high];
+}
+
+export function eyeTearOut_partialFactors(v: Readonly<Record<"t_e" | "d_0" | "a_e" | "f_y" | "f_u" | "gamma_M0", number>>): number[] {
+  const _t_e = v.t_e;
+  const _d_0 = v.d_0;
+  const _a_e = v.a_e;
+  const _f_y = v.f_y;
+  const _f_u = v.f_u;
+  const _gamma_M0 = v.gamma_M0;
+  const _F_g = finite(2 * _t_e * _f_y * (_a_e - 2 * _d_0 / 3) / _gamma_M0, "F_g");
+  const _F_s = finite(2 * _t_e * _a_e * _f_y / finite(Math.sqrt(3) * _gamma_M0, "sqrt(3) * gamma_M0"), "F_s");
+  const _F_Rd = finite(Math.min(_F_g, _F_s), "F_Rd");
+  const _F_high = finite(2 * _t_e * (_a_e + _d_0 / 2) * _f_u / finite(Math.sqrt(3), "sqrt(3)"), "F_high");
+  return [_F_g, _F_s, _F_Rd, _F_high];
+}
+
+export function eyeTearOut_allowableStress(v: Readonly<Record<"t_e" | "d_0" | "d" | "a_e" | "f_u" | "Omega_J", number>>): number[] {
+  const _t_e = v.t_e;
+  const _d_0 = v.d_0;
+  const _d = v.d;
+  const _a_e = v.a_e;
+  const _f_u = v.f_u;
+  const _Omega_J = v.Omega_J;
+  const _F_Rd = finite(0.6 * _f_u * 2 * _t_e * (_a_e + _d / 2) / _Omega_J, "F_Rd");
+  const _F_high = finite(2 * _t_e * (_a_e + _d_0 / 2) * _f_u / finite(Math.sqrt(3), "sqrt(3)"), "F_high");
+  return [_F_Rd, _F_high];
+}
+
+export function eyeBearing_partialFactors(v: Readonly<Record<"t_e" | "d_0" | "d" | "f_y" | "f_u" | "gamma_M0", number>>): number[] {
+  const _t_e = v.t_e;
+  const _d_0 = v.d_0;
+  const _d = v.d;
+  const _f_y = v.f_y;
+  const _f_u = v.f_u;
+  const _gamma_M0 = v.gamma_M0;
+  const _F_Rd = finite(1.5 * _t_e * _d * _f_y / _gamma_M0, "F_Rd");
+  const _F_low = finite(0.75 * _t_e * _d * _f_y, "F_low");
+  const _F_high = finite(1.5 * _t_e * _d * _f_u, "F_high");
+  const _range0 = finite(_d >= finite(0.9 * _d_0, "0.9 * d_0") ? 1 : 0, "range0");
+  return [_F_Rd, _F_low, _F_high, _range0];
+}
+
+export function eyeBearing_allowableStress(v: Readonly<Record<"t_e" | "d_0" | "d" | "f_y" | "f_u" | "Omega_J", number>>): number[] {
+  const _t_e = v.t_e;
+  const _d_0 = v.d_0;
+  const _d = v.d;
+  const _f_y = v.f_y;
+  const _f_u = v.f_u;
+  const _Omega_J = v.Omega_J;
+  const _F_Rd = finite(1.8 * _f_y * _t_e * _d / _Omega_J, "F_Rd");
+  const _F_low = finite(0.75 * _t_e * _d * _f_y, "F_low");
+  const _F_high = finite(1.5 * _t_e * _d * _f_u, "F_high");
+  const _range0 = finite(_d >= finite(0.9 * _d_0, "0.9 * d_0") ? 1 : 0, "range0");
+  return [_F_Rd, _F_low, _F_high, _range0];
+}
+
+export function eyeFoot_partialFactors(v: Readonly<Record<"F_z" | "F_l" | "F_q" | "t_e" | "h_e" | "l_e" | "f_y" | "gamma_M0", number>>): number[] {
+  const _F_z = v.F_z;
+  const _F_l = v.F_l;
+  const _F_q = v.F_q;
+  const _t_e = v.t_e;
+  const _h_e = v.h_e;
+  const _l_e = v.l_e;
+  const _f_y = v.f_y;
+  const _gamma_M0 = v.gamma_M0;
+  const _sigma = finite(_F_z / finite(_t_e * _l_e, "t_e * l_e") + 6 * _F_l * _h_e / finite(_t_e * Math.pow(_l_e, 2), "t_e * l_e ^ 2") + 6 * _F_q * _h_e / finite(_l_e * Math.pow(_t_e, 2), "l_e * t_e ^ 2"), "sigma");
+  const _tau = finite(1.5 * (_F_l + _F_q) / finite(_t_e * _l_e, "t_e * l_e"), "tau");
+  const _sigma_v = finite(Math.sqrt(Math.pow(_sigma, 2) + 3 * Math.pow(_tau, 2)), "sigma_v");
+  const _sigma_Rd = finite(_f_y / _gamma_M0, "sigma_Rd");
+  const _sigma_low = finite(_sigma, "sigma_low");
+  const _sigma_high = finite(_sigma + Math.sqrt(3) * _tau, "sigma_high");
+  return [_sigma, _tau, _sigma_v, _sigma_Rd, _sigma_low, _sigma_high];
+}
+
+export function eyeFoot_allowableStress(v: Readonly<Record<"F_z" | "F_l" | "F_q" | "t_e" | "h_e" | "l_e" | "f_y" | "Omega_b", number>>): number[] {
+  const _F_z = v.F_z;
+  const _F_l = v.F_l;
+  const _F_q = v.F_q;
+  const _t_e = v.t_e;
+  const _h_e = v.h_e;
+  const _l_e = v.l_e;
+  const _f_y = v.f_y;
+  const _Omega_b = v.Omega_b;
+  const _sigma = finite(_F_z / finite(_t_e * _l_e, "t_e * l_e") + 6 * _F_l * _h_e / finite(_t_e * Math.pow(_l_e, 2), "t_e * l_e ^ 2") + 6 * _F_q * _h_e / finite(_l_e * Math.pow(_t_e, 2), "l_e * t_e ^ 2"), "sigma");
+  const _tau = finite(1.5 * (_F_l + _F_q) / finite(_t_e * _l_e, "t_e * l_e"), "tau");
+  const _sigma_v = finite(Math.sqrt(Math.pow(_sigma, 2) + 3 * Math.pow(_tau, 2)), "sigma_v");
+  const _sigma_Rd = finite(_f_y / _Omega_b, "sigma_Rd");
+  const _sigma_low = finite(_sigma, "sigma_low");
+  const _sigma_high = finite(_sigma + Math.sqrt(3) * _tau, "sigma_high");
+  return [_sigma, _tau, _sigma_v, _sigma_Rd, _sigma_low, _sigma_high];
+}
+
+export function eyeWeld_partialFactors(v: Readonly<Record<"F_z" | "F_l" | "F_q" | "t_e" | "h_e" | "a_w" | "l_0" | "f_u" | "beta_w" | "gamma_M2", number>>): number[] {
+  const _F_z = v.F_z;
+  const _F_l = v.F_l;
+  const _F_q = v.F_q;
+  const _t_e = v.t_e;
+  const _h_e = v.h_e;
+  const _a_w = v.a_w;
+  const _l_0 = v.l_0;
+  const _f_u = v.f_u;
+  const _beta_w = v.beta_w;
+  const _gamma_M2 = v.gamma_M2;
+  const _l_w = finite(_l_0 - 2 * _a_w, "l_w");
+  const _f_z = finite(_F_z / finite(2 * _l_w, "2 * l_w") + 3 * _F_l * _h_e / finite(Math.pow(_l_w, 2), "l_w ^ 2") + _F_q * _h_e / finite(_t_e * _l_w, "t_e * l_w"), "f_z");
+  const _f_h = finite(_F_q / finite(2 * _l_w, "2 * l_w"), "f_h");
+  const _f_l = finite(_F_l / finite(2 * _l_w, "2 * l_w"), "f_l");
+  const _sigma_s = finite((_f_z + _f_h) / finite(Math.sqrt(2) * _a_w, "sqrt(2) * a_w"), "sigma_s");
+  const _tau_s = finite(Math.abs(_f_z - _f_h) / finite(Math.sqrt(2) * _a_w, "sqrt(2) * a_w"), "tau_s");
+  const _tau_l = finite(_f_l / _a_w, "tau_l");
+  const _sigma_v = finite(Math.sqrt(Math.pow(_sigma_s, 2) + 3 * (Math.pow(_tau_s, 2) + Math.pow(_tau_l, 2))), "sigma_v");
+  const _f_r = finite(Math.sqrt(Math.pow(_f_z, 2) + Math.pow(_f_h, 2) + Math.pow(_f_l, 2)), "f_r");
+  const _f_Rd = finite(_f_u / finite(Math.sqrt(3) * _beta_w * _gamma_M2, "sqrt(3) * beta_w * gamma_M2") * _a_w, "f_Rd");
+  const _sigma_v_Rd = finite(_f_u / finite(_beta_w * _gamma_M2, "beta_w * gamma_M2"), "sigma_v_Rd");
+  const _sigma_s_Rd = finite(0.9 * _f_u / _gamma_M2, "sigma_s_Rd");
+  const _u = finite(Math.max(finite(_sigma_v / _sigma_v_Rd, "sigma_v / sigma_v_Rd"), finite(_sigma_s / _sigma_s_Rd, "sigma_s / sigma_s_Rd")), "u");
+  const _u_Rd = finite(1, "u_Rd");
+  const _u_high = finite(_f_r / _f_Rd, "u_high");
+  const _u_low = finite(_f_r / finite(Math.sqrt(3) * _f_Rd, "sqrt(3) * f_Rd"), "u_low");
+  const _range0 = finite(_l_w > finite(0 * _l_0, "0 * l_0") ? 1 : 0, "range0");
+  return [_l_w, _f_z, _f_h, _f_l, _sigma_s, _tau_s, _tau_l, _sigma_v, _f_r, _f_Rd, _sigma_v_Rd, _sigma_s_Rd, _u, _u_Rd, _u_high, _u_low, _range0];
+}
+
+export function eyeWeld_allowableStress(v: Readonly<Record<"F_z" | "F_l" | "F_q" | "t_e" | "h_e" | "a_w" | "l_0" | "f_u" | "Omega_J", number>>): number[] {
+  const _F_z = v.F_z;
+  const _F_l = v.F_l;
+  const _F_q = v.F_q;
+  const _t_e = v.t_e;
+  const _h_e = v.h_e;
+  const _a_w = v.a_w;
+  const _l_0 = v.l_0;
+  const _f_u = v.f_u;
+  const _Omega_J = v.Omega_J;
+  const _l_w = finite(_l_0 - 2 * _a_w, "l_w");
+  const _f_z = finite(_F_z / finite(2 * _l_w, "2 * l_w") + 3 * _F_l * _h_e / finite(Math.pow(_l_w, 2), "l_w ^ 2") + _F_q * _h_e / finite(_t_e * _l_w, "t_e * l_w"), "f_z");
+  const _f_h = finite(_F_q / finite(2 * _l_w, "2 * l_w"), "f_h");
+  const _f_l = finite(_F_l / finite(2 * _l_w, "2 * l_w"), "f_l");
+  const _f_r = finite(Math.sqrt(Math.pow(_f_z, 2) + Math.pow(_f_h, 2) + Math.pow(_f_l, 2)), "f_r");
+  const _f_Rd = finite(0.6 * _f_u * Math.min(_a_w, finite(_t_e / 2, "t_e / 2")) / _Omega_J, "f_Rd");
+  const _u = finite(_f_r / _f_Rd, "u");
+  const _u_Rd = finite(1, "u_Rd");
+  const _u_high = finite(_f_r / _f_Rd, "u_high");
+  const _u_low = finite(_f_r / finite(Math.sqrt(3) * _f_Rd, "sqrt(3) * f_Rd"), "u_low");
+  const _range0 = finite(_l_w > finite(0 * _l_0, "0 * l_0") ? 1 : 0, "range0");
+  return [_l_w, _f_z, _f_h, _f_l, _f_r, _f_Rd, _u, _u_Rd, _u_high, _u_low, _range0];
+}
+
+export function eyeTubeWall_partialFactors(v: Readonly<Record<"F_z" | "F_l" | "F_q" | "t_e" | "h_e" | "l_e" | "b_0" | "t_0" | "f_y0" | "M_0" | "W_0" | "gamma_M5", number>>): number[] {
+  const _F_z = v.F_z;
+  const _F_l = v.F_l;
+  const _F_q = v.F_q;
+  const _t_e = v.t_e;
+  const _h_e = v.h_e;
+  const _l_e = v.l_e;
+  const _b_0 = v.b_0;
+  const _t_0 = v.t_0;
+  const _f_y0 = v.f_y0;
+  const _M_0 = v.M_0;
+  const _W_0 = v.W_0;
+  const _gamma_M5 = v.gamma_M5;
+  const _n = finite(_M_0 / finite(_W_0 * _f_y0, "W_0 * f_y0"), "n");
+  const _k_m = finite(Math.min(1, finite(1.3 * (1 - _n), "1.3 * (1 - n)")), "k_m");
+  const _f_d = finite(_k_m * _f_y0 / _gamma_M5, "f_d");
+  const _N = finite(_F_z + 2 * _F_l * _h_e / _l_e + 2 * _F_q * _h_e / _t_e, "N");
+  const _N_Rd = finite(_f_d * Math.pow(_t_0, 2) * (2 * _l_e / _b_0 + 4 * Math.sqrt(1 - _t_e / _b_0)), "N_Rd");
+  const _N_fan = finite(Math.PI * _f_d * Math.pow(_t_0, 2), "N_fan");
+  const _range0 = finite(_t_e <= finite(0.2 * _b_0, "0.2 * b_0") ? 1 : 0, "range0");
+  const _range1 = finite(finite(_b_0 / _t_0, "b_0 / t_0") <= 35 ? 1 : 0, "range1");
+  return [_n, _k_m, _f_d, _N, _N_Rd, _N_fan, _range0, _range1];
+}
+
+export function eyeTubeWall_allowableStress(v: Readonly<Record<"F_z" | "F_l" | "F_q" | "t_e" | "h_e" | "l_e" | "b_0" | "t_0" | "f_y0" | "M_0" | "W_0" | "Omega_b", number>>): number[] {
+  const _F_z = v.F_z;
+  const _F_l = v.F_l;
+  const _F_q = v.F_q;
+  const _t_e = v.t_e;
+  const _h_e = v.h_e;
+  const _l_e = v.l_e;
+  const _b_0 = v.b_0;
+  const _t_0 = v.t_0;
+  const _f_y0 = v.f_y0;
+  const _M_0 = v.M_0;
+  const _W_0 = v.W_0;
+  const _Omega_b = v.Omega_b;
+  const _n = finite(_M_0 / finite(_W_0 * 0.6 * _f_y0, "W_0 * 0.6 * f_y0"), "n");
+  const _k_m = finite(_n < 1 ? Math.sqrt(1 - Math.pow(_n, 2)) : 0, "k_m");
+  const _f_d = finite(_k_m * _f_y0 / _Omega_b, "f_d");
+  const _N = finite(_F_z + 2 * _F_l * _h_e / _l_e + 2 * _F_q * _h_e / _t_e, "N");
+  const _N_Rd = finite(_f_d * Math.pow(_t_0, 2) * (2 * _l_e / _b_0 + 4 * Math.sqrt(1 - _t_e / _b_0)), "N_Rd");
+  const _N_fan = finite(Math.PI * _f_d * Math.pow(_t_0, 2), "N_fan");
+  const _range0 = finite(_t_e <= finite(0.2 * _b_0, "0.2 * b_0") ? 1 : 0, "range0");
+  const _range1 = finite(finite(_b_0 / _t_0, "b_0 / t_0") <= 35 ? 1 : 0, "range1");
+  return [_n, _k_m, _f_d, _N, _N_Rd, _N_fan, _range0, _range1];
+}
+
+export function suspensionSlack_partialFactors(v: Readonly<Record<"F" | "gamma_F" | "W" | "W_flooded" | "W_sealed" | "i_W", number>>): number[] {
+  const _F = v.F;
+  const _gamma_F = v.gamma_F;
+  const _W = v.W;
+  const _W_flooded = v.W_flooded;
+  const _W_sealed = v.W_sealed;
+  const _i_W = v.i_W;
+  const _F_up = finite(_F / _gamma_F, "F_up");
+  const _W_Rd = finite((1 - _i_W) * _W, "W_Rd");
+  const _W_low = finite((1 - _i_W) * _W_sealed, "W_low");
+  const _W_high = finite((1 - _i_W) * _W_flooded, "W_high");
+  return [_F_up, _W_Rd, _W_low, _W_high];
+}
+
+export function suspensionSlack_allowableStress(v: Readonly<Record<"F" | "gamma_F" | "W" | "W_flooded" | "W_sealed" | "i_W", number>>): number[] {
+  const _F = v.F;
+  const _gamma_F = v.gamma_F;
+  const _W = v.W;
+  const _W_flooded = v.W_flooded;
+  const _W_sealed = v.W_sealed;
+  const _i_W = v.i_W;
+  const _F_up = finite(_F / _gamma_F, "F_up");
+  const _W_Rd = finite((1 - _i_W) * _W, "W_Rd");
+  const _W_low = finite((1 - _i_W) * _W_sealed, "W_low");
+  const _W_high = finite((1 - _i_W) * _W_flooded, "W_high");
+  return [_F_up, _W_Rd, _W_low, _W_high];
+}
+
+export function hangingStability_partialFactors(v: Readonly<Record<"phi_air" | "phi_water" | "phi_open" | "e" | "h_G" | "phi_lim", number>>): number[] {
+  const _phi_air = v.phi_air;
+  const _phi_water = v.phi_water;
+  const _phi_open = v.phi_open;
+  const _e = v.e;
+  const _h_G = v.h_G;
+  const _phi_lim = v.phi_lim;
+  const _phi = finite(Math.max(_phi_air, _phi_water), "phi");
+  const _k_open = finite(_phi_open / _phi_lim, "k_open");
+  const _phi_high = finite(Math.atan2(_e, _h_G), "phi_high");
+  return [_phi, _k_open, _phi_high];
+}
+
+export function hangingStability_allowableStress(v: Readonly<Record<"phi_air" | "phi_water" | "phi_open" | "e" | "h_G" | "phi_lim", number>>): number[] {
+  const _phi_air = v.phi_air;
+  const _phi_water = v.phi_water;
+  const _phi_open = v.phi_open;
+  const _e = v.e;
+  const _h_G = v.h_G;
+  const _phi_lim = v.phi_lim;
+  const _phi = finite(Math.max(_phi_air, _phi_water), "phi");
+  const _k_open = finite(_phi_open / _phi_lim, "k_open");
+  const _phi_high = finite(Math.atan2(_e, _h_G), "phi_high");
+  return [_phi, _k_open, _phi_high];
+}
+
+export function panelBuckling_partialFactors(v: Readonly<Record<"a" | "b" | "t" | "E" | "nu" | "gamma_M1", number>>, k: Readonly<Record<"plate.buckling.compression.hinged", (...values: number[]) => number>>): number[] {
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _gamma_M1 = v.gamma_M1;
+  const _sigma_cr_x = finite(k["plate.buckling.compression.hinged"](_a, _b, _t, _E, _nu), "sigma_cr_x");
+  const _sigma_cr_y = finite(k["plate.buckling.compression.hinged"](_b, _a, _t, _E, _nu), "sigma_cr_y");
+  const _sigma_cr = finite(Math.min(_sigma_cr_x, _sigma_cr_y), "sigma_cr");
+  const _sigma_Rd = finite(_sigma_cr / _gamma_M1, "sigma_Rd");
+  const _sigma_low = finite(Math.pow(Math.PI, 2) * _E / finite(3 * (1 - Math.pow(_nu, 2)), "3 * (1 - nu ^ 2)") * Math.pow(finite(_t / finite(Math.max(_a, _b), "max(a, b)"), "t / max(a, b)"), 2), "sigma_low");
+  return [_sigma_cr_x, _sigma_cr_y, _sigma_cr, _sigma_Rd, _sigma_low];
+}
+
+export function panelBuckling_allowableStress(v: Readonly<Record<"a" | "b" | "t" | "E" | "nu" | "Omega_b", number>>, k: Readonly<Record<"plate.buckling.compression.hinged", (...values: number[]) => number>>): number[] {
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _Omega_b = v.Omega_b;
+  const _sigma_cr_x = finite(k["plate.buckling.compression.hinged"](_a, _b, _t, _E, _nu), "sigma_cr_x");
+  const _sigma_cr_y = finite(k["plate.buckling.compression.hinged"](_b, _a, _t, _E, _nu), "sigma_cr_y");
+  const _sigma_cr = finite(Math.min(_sigma_cr_x, _sigma_cr_y), "sigma_cr");
+  const _sigma_Rd = finite(_sigma_cr / _Omega_b, "sigma_Rd");
+  const _sigma_low = finite(Math.pow(Math.PI, 2) * _E / finite(3 * (1 - Math.pow(_nu, 2)), "3 * (1 - nu ^ 2)") * Math.pow(finite(_t / finite(Math.max(_a, _b), "max(a, b)"), "t / max(a, b)"), 2), "sigma_low");
+  return [_sigma_cr_x, _sigma_cr_y, _sigma_cr, _sigma_Rd, _sigma_low];
+}
+
+export function fatigue_partialFactors(v: Readonly<Record<"F_s" | "k_a" | "n_y" | "L" | "year" | "N_C" | "sigma_r" | "sigma_C", number>>): number[] {
+  const _F_s = v.F_s;
+  const _k_a = v.k_a;
+  const _n_y = v.n_y;
+  const _L = v.L;
+  const _year = v.year;
+  const _N_C = v.N_C;
+  const _sigma_r = v.sigma_r;
+  const _sigma_C = v.sigma_C;
+  const _F_a = finite(_k_a * _F_s, "F_a");
+  const _F_r = finite(2 * _F_a, "F_r");
+  const _N_L = finite(_n_y * _L / _year, "N_L");
+  const _D = finite(_N_L / _N_C * Math.pow(finite(_sigma_r / _sigma_C, "sigma_r / sigma_C"), 3), "D");
+  const _D_lim = finite(1, "D_lim");
+  const _sigma_D = finite(Math.cbrt(2 / 5) * _sigma_C, "sigma_D");
+  const _D_low = finite(_sigma_r < _sigma_D ? _N_L / finite(5 / 2 * _N_C, "5 / 2 * N_C") * Math.pow(finite(_sigma_r / _sigma_D, "sigma_r / sigma_D"), 5) : _N_L / _N_C * Math.pow(finite(_sigma_r / _sigma_C, "sigma_r / sigma_C"), 3), "D_low");
+  return [_F_a, _F_r, _N_L, _D, _D_lim, _sigma_D, _D_low];
+}
+
+export function fatigue_allowableStress(v: Readonly<Record<"F_s" | "k_a" | "n_y" | "L" | "year" | "N_C" | "sigma_r" | "sigma_C", number>>): number[] {
+  const _F_s = v.F_s;
+  const _k_a = v.k_a;
+  const _n_y = v.n_y;
+  const _L = v.L;
+  const _year = v.year;
+  const _N_C = v.N_C;
+  const _sigma_r = v.sigma_r;
+  const _sigma_C = v.sigma_C;
+  const _F_a = finite(_k_a * _F_s, "F_a");
+  const _F_r = finite(2 * _F_a, "F_r");
+  const _N_L = finite(_n_y * _L / _year, "N_L");
+  const _D = finite(_N_L / _N_C * Math.pow(finite(_sigma_r / _sigma_C, "sigma_r / sigma_C"), 3), "D");
+  const _D_lim = finite(1, "D_lim");
+  const _sigma_D = finite(Math.cbrt(2 / 5) * _sigma_C, "sigma_D");
+  const _D_low = finite(_sigma_r < _sigma_D ? _N_L / finite(5 / 2 * _N_C, "5 / 2 * N_C") * Math.pow(finite(_sigma_r / _sigma_D, "sigma_r / sigma_D"), 5) : _N_L / _N_C * Math.pow(finite(_sigma_r / _sigma_C, "sigma_r / sigma_C"), 3), "D_low");
+  return [_F_a, _F_r, _N_L, _D, _D_lim, _sigma_D, _D_low];
 }
 
 export const compiled: Readonly<Record<string, Readonly<Record<string, Run>>>> = {
   "panel-bending-four-sides": { "partial factors": panelBendingFourSides_partialFactors as Run, "allowable stress": panelBendingFourSides_allowableStress as Run },
+  "weld-directional": { "partial factors": weldDirectional_partialFactors as Run, "allowable stress": weldDirectional_allowableStress as Run },
+  "weld-throat": { "partial factors": weldThroat_partialFactors as Run, "allowable stress": weldThroat_allowableStress as Run },
+  "weld-size": { "partial factors": weldSize_partialFactors as Run, "allowable stress": weldSize_allowableStress as Run },
+  "weld-edge": { "partial factors": weldEdge_partialFactors as Run, "allowable stress": weldEdge_allowableStress as Run },
+  "weld-length": { "partial factors": weldLength_partialFactors as Run, "allowable stress": weldLength_allowableStress as Run },
+  "weld-intermittent": { "partial factors": weldIntermittent_partialFactors as Run, "allowable stress": weldIntermittent_allowableStress as Run },
+  "tube-bending": { "partial factors": tubeBending_partialFactors as Run, "allowable stress": tubeBending_allowableStress as Run },
+  "tube-shear": { "partial factors": tubeShear_partialFactors as Run, "allowable stress": tubeShear_allowableStress as Run },
+  "tube-torsion": { "partial factors": tubeTorsion_partialFactors as Run, "allowable stress": tubeTorsion_allowableStress as Run },
+  "tube-axial-bending": { "partial factors": tubeAxialBending_partialFactors as Run, "allowable stress": tubeAxialBending_allowableStress as Run },
+  "tube-wall-line": { "partial factors": tubeWallLine_partialFactors as Run, "allowable stress": tubeWallLine_allowableStress as Run },
+  "tube-wall-pressure": { "partial factors": tubeWallPressure_partialFactors as Run, "allowable stress": tubeWallPressure_allowableStress as Run },
+  "tube-deflection": { "partial factors": tubeDeflection_partialFactors as Run, "allowable stress": tubeDeflection_allowableStress as Run },
+  "crossing-joint": { "partial factors": crossingJoint_partialFactors as Run, "allowable stress": crossingJoint_allowableStress as Run },
+  "crossing-throat": { "partial factors": crossingThroat_partialFactors as Run, "allowable stress": crossingThroat_allowableStress as Run },
+  "crossing-weld": { "partial factors": crossingWeld_partialFactors as Run, "allowable stress": crossingWeld_allowableStress as Run },
+  "eye-net-tension": { "partial factors": eyeNetTension_partialFactors as Run, "allowable stress": eyeNetTension_allowableStress as Run },
+  "eye-tear-out": { "partial factors": eyeTearOut_partialFactors as Run, "allowable stress": eyeTearOut_allowableStress as Run },
+  "eye-bearing": { "partial factors": eyeBearing_partialFactors as Run, "allowable stress": eyeBearing_allowableStress as Run },
+  "eye-foot": { "partial factors": eyeFoot_partialFactors as Run, "allowable stress": eyeFoot_allowableStress as Run },
+  "eye-weld": { "partial factors": eyeWeld_partialFactors as Run, "allowable stress": eyeWeld_allowableStress as Run },
+  "eye-tube-wall": { "partial factors": eyeTubeWall_partialFactors as Run, "allowable stress": eyeTubeWall_allowableStress as Run },
+  "suspension-slack": { "partial factors": suspensionSlack_partialFactors as Run, "allowable stress": suspensionSlack_allowableStress as Run },
+  "hanging-stability": { "partial factors": hangingStability_partialFactors as Run, "allowable stress": hangingStability_allowableStress as Run },
+  "panel-buckling": { "partial factors": panelBuckling_partialFactors as Run, "allowable stress": panelBuckling_allowableStress as Run },
+  "fatigue": { "partial factors": fatigue_partialFactors as Run, "allowable stress": fatigue_allowableStress as Run },
 };
