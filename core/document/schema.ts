@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { Refusal } from '../refusal.ts';
 import { kinds, type Kind, type Quantity } from '../quantity/kinds.ts';
 import { readQuantity } from '../quantity/read-quantity.ts';
