@@ -4,9 +4,9 @@ import type { BoltedFixing } from '../document/schema.ts';
 import type { Bearing, Bolt, Panel, Tube } from '../geometry/geometry.ts';
 import type { Situation } from '../loads/situation.ts';
 import type { Model } from '../model.ts';
-import { quantityText } from '../quantity/format-quantity.ts';
 import { missing, type Input, type Reading } from './check.ts';
 import { fieldAt, isPulled, panelAt } from './field-inputs.ts';
+import { sectionAtEnd } from './tube-inputs.ts';
 
 /** True, or why a check of bolts does not apply. */
 export const bolted = (model: Model, bay: string): true | string => panelAt(model, bay).design.fixing.kind === 'bolted' || 'the panel is welded';
@@ -34,13 +34,6 @@ function steelStrength(material: Material, thickness: number, of: typeof yieldOf
   if (material.family === 'stainless steel' && model.basis.safety === 'allowable stress')
     return missing(`a rule for ${material.title} under ${model.basis.title}: AISC 360 holds for carbon steel`);
   return of(material, thickness);
-}
-
-/** Thickness of a tube's wall at the end of life, m: loss inside only where sea water stands in the tube. */
-export function wallEnd(model: Model, tube: Tube): Reading {
-  const { tubeOutside, tubeInside } = model.document.protection.lossPerFace;
-  const wall = tube.section.wall - tubeOutside.si - (tube.flooded ? tubeInside.si : 0);
-  return wall > 0 ? wall : missing(`a wall of tube ${tube.id} that outlasts the corrosion: it is ${quantityText(tube.section.wall, 'mm')} thick`);
 }
 
 /** Tubes that the panel is fixed to. */
@@ -121,7 +114,7 @@ export const boltInputs = {
   f_yp: { unit: 'MPa', meaning: 'yield strength of the panel', from: 'catalogue: materials', read: asIs((model, bay) => strengthOfPanel(model, bay, yieldOf)) },
   f_u: { unit: 'MPa', meaning: 'ultimate strength of the panel', from: 'catalogue: materials', read: asIs((model, bay) => strengthOfPanel(model, bay, ultimateOf)) },
   stainless: { unit: '1', meaning: 'panel of stainless steel (1) or carbon steel (0)', from: 'catalogue: materials', read: asIs((model, bay) => (panelAt(model, bay).material.family === 'stainless steel' ? 1 : 0)) },
-  t_w: { unit: 'mm', meaning: "thinnest tube wall under the bolts at the end of life", from: 'document: corrosion', read: asIs((model, bay) => leastOfTubes(model, bay, (tube) => wallEnd(model, tube))) },
+  t_w: { unit: 'mm', meaning: "thinnest tube wall under the bolts at the end of life", from: 'document: corrosion', read: asIs((model, bay) => leastOfTubes(model, bay, ({ id }) => sectionAtEnd(model, id).wall)) },
   f_yw: { unit: 'MPa', meaning: 'yield strength of the tube', from: 'catalogue: materials', read: asIs((model, bay) => strengthOfTubes(model, bay, yieldOf)) },
   f_uw: { unit: 'MPa', meaning: 'ultimate strength of the tube', from: 'catalogue: materials', read: asIs((model, bay) => strengthOfTubes(model, bay, ultimateOf)) },
   stainless_w: { unit: '1', meaning: 'tube of stainless steel (1) or carbon steel (0)', from: 'catalogue: materials', read: asIs((model, bay) => (tubesUnder(model, bay).some(({ material }) => material.family === 'stainless steel') ? 1 : 0)) },
@@ -176,4 +169,20 @@ function endOfTube(): Read {
     });
     return ends.length ? least(ends) : missing('a bolt that stands on the steel of a tube');
   };
+}
+
+/** With a row of bolts lost, a panel that hung on two rows turns about the other: that fails whatever the numbers are. */
+export const nothingLeft = (model: Model, bay: string, situation: Situation): string | undefined =>
+  situation.loadCase === 'lost bolt row' && isPulled(model, bay, situation) && panelAt(model, bay).design.support !== 'four sides'
+    ? 'the panel hangs on two rows of bolts: with one lost it turns about the other'
+    : undefined;
+
+/** True where the bolt goes through a hole in the tube's wall, or why there is none. */
+export function holeInTube(model: Model, bay: string): true | string {
+  const applies = bolted(model, bay);
+  if (applies !== true) return applies;
+  const { into } = fixingAt(model, bay);
+  if (into === 'welded stud') return 'the stud is welded on: there is no hole in the tube';
+  if (into === 'tapped pad') return 'the bolt bears in its pad, not on the wall of the tube';
+  return true;
 }

@@ -1,0 +1,44 @@
+import { bolted, boltInputs } from './bolt-inputs.ts';
+import { bearingSource, bearingStrength } from './bolt-bearing-steps.ts';
+import { boltForceCautions, shearBound, shearInputs, shearSteps } from './bolt-force-steps.ts';
+import type { Check } from './check.ts';
+import { fieldPlaces } from './field-inputs.ts';
+import { basisFactor } from './inputs.ts';
+
+const { d, d_0, e_1, e_2, p_1, p_2, f_ub, f_yp, f_u, stainless, k_h } = boltInputs;
+
+/** Bearing of a bolt on the panel's hole. */
+export const boltBearingPanel: Check = {
+  id: 'bolt-bearing-panel',
+  title: 'Bolt bearing on the panel',
+  limitState: 'strength',
+  source: bearingSource,
+  places: fieldPlaces,
+  applies: bolted,
+  inputs: {
+    ...shearInputs,
+    ...{ d, d_0, e_1, e_2, p_1, p_2, f_ub, f_yp, f_u, stainless },
+    k_h: { ...k_h, only: 'partial factors' },
+    gamma_M2: basisFactor('gamma_M2', 'partial factor on bolts', 'partial factors'),
+    Omega_J: basisFactor('Omega_J', 'safety factor on bolts', 'allowable stress'),
+  },
+  steps: {
+    'partial factors': [
+      ...shearSteps,
+      bearingStrength('f_yp', 'f_u', 'stainless'),
+      { symbol: 'alpha_b', expression: 'min(e_1 / (3 * d_0), p_1 / (3 * d_0) - 1 / 4, f_ub / f_b, 1)', unit: '1', meaning: 'along the force' },
+      { symbol: 'k_1', expression: 'min(2.8 * e_2 / d_0 - 1.7, 1.4 * p_2 / d_0 - 1.7, 2.5)', unit: '1', meaning: 'across the force' },
+      { symbol: 'F_b_Rd', expression: 'min(k_h * k_1 * alpha_b, 1.5) * f_b * d * t / gamma_M2', unit: 'kN', meaning: 'bearing resistance, one row of bolts in a single lap' },
+    ],
+    'allowable stress': [
+      ...shearSteps,
+      bearingStrength('f_yp', 'f_u', 'stainless'),
+      { symbol: 'l_c', expression: 'min(min(e_1, e_2) - d_0 / 2, p_1 - d_0)', unit: 'mm', meaning: 'clear steel before the hole, towards an edge or the next hole' },
+      { symbol: 'F_b_Rd', expression: 'min(1.2 * l_c, 2.4 * d) * t * f_b / Omega_J', unit: 'kN', meaning: 'allowable bearing and tear-out' },
+    ],
+  },
+  demand: 'F_v',
+  capacity: 'F_b_Rd',
+  second: shearBound,
+  cautions: [...boltForceCautions, 'Put a washer under the head and under the nut: the rule for one row of bolts asks for it.'],
+};

@@ -1,0 +1,86 @@
+import { bolted, boltClassAt, boltInputs, fixingAt, nothingLeft } from './bolt-inputs.ts';
+import { boltForceCautions, boltForcesInputs, boltForcesSteps, shearBound } from './bolt-force-steps.ts';
+import { missing, type Check, type Input } from './check.ts';
+import { fieldPlaces } from './field-inputs.ts';
+import { basisFactor } from './inputs.ts';
+import type { LoadCaseName } from '../loads/situation.ts';
+
+/** Cases in which waves turn the force round. */
+const reversing: ReadonlySet<LoadCaseName> = new Set(['service', 'crossing the surface', 'lost bolt row', 'lost panel', 'lost leg']);
+
+const mu: Input = {
+  unit: '1',
+  meaning: 'slip factor of the faying surfaces',
+  from: 'document: fixing',
+  read: (model, bay) => fixingAt(model, bay).slipFactor?.value ?? missing('the slip factor of the faying surfaces, with how it is known ("slipFactor" of the fixing)'),
+};
+
+const k_s: Input = {
+  unit: '1',
+  meaning: 'oversize holes 0.85, others 1',
+  from: 'document: fixing',
+  read: (model, bay) => (fixingAt(model, bay).hole === 'oversize' ? 0.85 : 1),
+};
+
+/** Preload stands on the strength of classes that may be preloaded. */
+const f_ub: Input = {
+  ...boltInputs.f_ub,
+  read: (model, bay) => {
+    const row = boltClassAt(model, bay);
+    if (row.family === 'stainless steel') return missing(`procedure tests of preload and slip with ${row.title}: no rule holds without them`);
+    const preloadable = row.id === '8.8' || row.id === '10.9' || (row.nominal !== null && row.ultimate >= 800e6);
+    return preloadable ? row.ultimate : missing(`a preload of ${row.title}: only classes 8.8 and 10.9, or ASTM F3125, may be preloaded by rule`);
+  },
+};
+
+/** Slip of preloaded bolts under shear that reverses. */
+export const boltSlip: Check = {
+  id: 'bolt-slip',
+  title: 'Slip under reversing shear',
+  limitState: 'strength',
+  source: [
+    { document: 'EN 1993-1-8', edition: '2005', clause: '2.6, 3.9.1, 3.9.2', safety: 'partial factors' },
+    { document: 'AISC 360', edition: '2016', clause: 'J3.8, J3.9', safety: 'allowable stress', memory: true },
+  ],
+  places: fieldPlaces,
+  applies: (model, bay, { loadCase }) => {
+    const applies = bolted(model, bay);
+    if (applies !== true) return applies;
+    const { shear } = fixingAt(model, bay);
+    if (shear === 'fitted') return 'fitted bolts bear at once: there is no slip to resist';
+    if (shear === 'clearance' && !reversing.has(loadCase)) return 'the force does not reverse in this case';
+    return true;
+  },
+  rule: (model, bay, situation) =>
+    fixingAt(model, bay).shear === 'clearance'
+      ? 'bolts in clearance holes under shear that reverses: EN 1993-1-8, 2.6 asks for slip-resistant bolts, fitted bolts or welding'
+      : nothingLeft(model, bay, situation),
+  inputs: {
+    ...boltForcesInputs,
+    A_s: boltInputs.A_s,
+    f_ub,
+    mu,
+    k_s,
+    gamma_M3: basisFactor('gamma_M3', 'partial factor on slip', 'partial factors'),
+    Omega_slip: basisFactor('Omega_slip', 'safety factor on slip', 'allowable stress'),
+  },
+  steps: {
+    'partial factors': [
+      ...boltForcesSteps,
+      { symbol: 'F_pC', expression: '0.7 * f_ub * A_s', unit: 'kN', meaning: 'preload' },
+      { symbol: 'F_s_Rd', expression: 'k_s * mu * (F_pC - 0.8 * F_t) / gamma_M3', unit: 'kN', meaning: 'slip resistance, one friction face' },
+    ],
+    'allowable stress': [
+      ...boltForcesSteps,
+      { symbol: 'F_pC', expression: '0.7 * f_ub * A_s', unit: 'kN', meaning: 'preload, as Table J3.1' },
+      { symbol: 'F_s_Rd', expression: 'k_s * mu * (1.13 * F_pC - 1.5 * F_t) / Omega_slip', unit: 'kN', meaning: 'allowable slip force, one friction face: 1.13 mu T_b (1 - 1.5 T_a / 1.13 T_b)' },
+    ],
+  },
+  demand: 'F_v',
+  capacity: 'F_s_Rd',
+  second: shearBound,
+  cautions: [
+    ...boltForceCautions,
+    'Locking stops the nut, not the slip. Preload under water and under coating falls with time: retighten after the coating has crept.',
+  ],
+};

@@ -1,0 +1,41 @@
+import { bolted, boltInputs } from './bolt-inputs.ts';
+import { boltForceCautions, shearBound, shearInputs, shearSteps } from './bolt-force-steps.ts';
+import type { Check, Step } from './check.ts';
+import { fieldPlaces } from './field-inputs.ts';
+import { basisFactor } from './inputs.ts';
+
+const { d_0, e_1, f_yp, f_u } = boltInputs;
+
+const net: Step = { symbol: 'A_nv', expression: '2 * (e_1 - d_0 / 2) * t', unit: 'mm^2', meaning: 'two planes from the hole to the edge' };
+
+/** Tearing of the panel's edge before a bolt, on two shear planes. */
+export const boltTearOut: Check = {
+  id: 'bolt-tear-out',
+  title: 'Bolt tearing out of the panel',
+  limitState: 'strength',
+  source: [
+    { document: 'EN 1993-1-8', edition: '2005', clause: '3.10.2, the shear planes of a single bolt', safety: 'partial factors', memory: true },
+    { document: 'AISC 360', edition: '2016', clause: 'J4.2, J4.3', safety: 'allowable stress', memory: true },
+  ],
+  places: fieldPlaces,
+  applies: bolted,
+  inputs: {
+    ...shearInputs,
+    ...{ d_0, e_1, f_yp, f_u: { ...f_u, only: 'allowable stress' } },
+    gamma_M0: basisFactor('gamma_M0', 'partial factor on yielding', 'partial factors'),
+    Omega_J: basisFactor('Omega_J', 'safety factor on rupture', 'allowable stress'),
+  },
+  steps: {
+    'partial factors': [...shearSteps, net, { symbol: 'V_eff_Rd', expression: 'f_yp * A_nv / (sqrt(3) * gamma_M0)', unit: 'kN', meaning: 'resistance of both planes' }],
+    'allowable stress': [
+      ...shearSteps,
+      net,
+      { symbol: 'A_gv', expression: '2 * e_1 * t', unit: 'mm^2', meaning: 'the same without the hole' },
+      { symbol: 'V_eff_Rd', expression: 'min(0.6 * f_u * A_nv, 0.6 * f_yp * A_gv) / Omega_J', unit: 'kN', meaning: 'allowable force of both planes' },
+    ],
+  },
+  demand: 'F_v',
+  capacity: 'V_eff_Rd',
+  second: shearBound,
+  cautions: boltForceCautions,
+};

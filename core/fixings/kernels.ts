@@ -1,0 +1,65 @@
+import type { Kernel } from '../solve/kernels.ts';
+import { largeSquareWithin } from './large-square-within.ts';
+import { rowLostInPlane } from './row-lost-in-plane.ts';
+import { rowLostEdgeMoment, rowLostReaction } from './row-lost-plate.ts';
+import { rowLostTension } from './row-lost-tension.ts';
+
+type Arguments = Readonly<Record<string, string>>;
+
+const plate: Arguments = { a: 'm', b: 'm', t: 'm', E: 'Pa', nu: '1', q: 'Pa' };
+const rows: Arguments = { nx: '1', ny: '1' };
+const overhang: Arguments = { ix: 'm', iy: 'm' };
+
+const timoshenko = (clause: string): Kernel['source'] => [
+  { document: 'Timoshenko & Woinowsky-Krieger, Theory of Plates and Shells', edition: '2nd ed.', clause, memory: true },
+];
+const elasticGroup: Kernel['source'] = [{ document: 'Shigley, Mechanical Engineering Design', clause: 'joints with eccentric loading', memory: true }];
+
+function kernel(title: string, takes: Arguments, unit: string, source: Kernel['source'], error: string, run: (...args: number[]) => number): Kernel {
+  return { title, run, unit, argumentUnits: Object.values(takes), argumentNames: Object.keys(takes), source, error };
+}
+
+/** Every kernel of fixings that a check may name. Arguments in SI, in the order of `argumentNames`. */
+export const fixingKernels: Readonly<Record<string, Kernel>> = {
+  'plate.largeSquareWithin': kernel(
+    'Square of the shorter side, held on edges that cannot move: lower bound of the deflection',
+    plate,
+    'm',
+    [{ document: 'Levy, NACA Report', edition: '1942', clause: '740', memory: true }],
+    'a lower bound, zero where the curve of large deflections is not tabled',
+    (...[a, b, t, E, nu, q]) => largeSquareWithin({ a: a!, b: b!, t: t!, E: E!, nu: nu!, q: q! }),
+  ),
+  'bolts.rowLost.group': kernel(
+    'Bolts with one row lost: largest tension, elastic group',
+    { a: 'm', b: 'm', ...rows, ...overhang, q: 'Pa' },
+    'N',
+    elasticGroup,
+    'exact for a rigid plate; a thin plate puts more on the bolts beside the gap, see bolts.rowLost.plate',
+    (...[a, b, nx, ny, ix, iy, q]) => rowLostTension({ a: a!, b: b!, nx: nx!, ny: ny! }, { q: q!, ix: ix!, iy: iy! }),
+  ),
+  'bolts.rowLost.plate': kernel(
+    'Bolts with one row lost: largest tension, plate bending between them',
+    { ...plate, ...rows, ...overhang },
+    'N',
+    timoshenko('arts. 51 to 53'),
+    '0.5 %; bolts as rigid points; thin plate, small deflections',
+    (...[a, b, t, E, nu, q, nx, ny, ix, iy]) =>
+      rowLostReaction({ a: a!, b: b!, t: t!, E: E!, nu: nu!, q: q!, nx: nx!, ny: ny!, ix: ix!, iy: iy! }),
+  ),
+  'bolts.rowLost.edgeMoment': kernel(
+    'Plate with three edges held and one free: largest moment across the middle of an edge, per width',
+    plate,
+    'N*m/m',
+    timoshenko('art. 48'),
+    '0.5 % at the middle; larger moments near the ends of the free edge, over a short length',
+    (...[a, b, t, E, nu, q]) => rowLostEdgeMoment({ a: a!, b: b!, t: t!, E: E!, nu: nu!, q: q! }),
+  ),
+  'bolts.rowLost.inPlane': kernel(
+    'Bolts with one row lost: largest shear of a weight that hangs in the plane at the centre',
+    { a: 'm', b: 'm', ...rows, W: 'N' },
+    'N',
+    elasticGroup,
+    'exact for a rigid plate on equal bolts',
+    (...[a, b, nx, ny, W]) => rowLostInPlane({ a: a!, b: b!, nx: nx!, ny: ny! }, W!),
+  ),
+};
