@@ -13,8 +13,17 @@ export const crossingAt = (model: Model, id: string): Crossing => model.geometry
 export const chordAt = (model: Model, id: string): Tube => tubeAt(model, crossingAt(model, id).main);
 export const braceAt = (model: Model, id: string): Tube => tubeAt(model, crossingAt(model, id).cross);
 
+/** What keeps the formulas of T-joints from being used at a crossing, or undefined where they hold. */
+export function withoutFormula(model: Model, id: string): string | undefined {
+  if (model.geometry.arrangement === 'stacked') return 'a through tube welded along its flanks has no published joint formula';
+  if (chordAt(model, id).section.shape === 'round' || braceAt(model, id).section.shape === 'round')
+    return 'a joint formula for round tubes is not held yet, only for rectangular sections';
+  const wide = sectionAtEnd(model, braceAt(model, id).id).height > 0.85 * sectionAtEnd(model, chordAt(model, id).id).height;
+  return wide ? 'the cross tube is wider than 0.85 of the face that it meets: the side walls of the main tube decide, and that formula is not held yet' : undefined;
+}
+
 export const isFlush = (model: Model): true | string =>
-  model.geometry.arrangement === 'flush' || 'the cross tubes lie on the main tubes: see the weld at the crossing';
+  model.geometry.arrangement === 'flush' || 'the cross tubes lie on the main tubes';
 
 const ofBrace = (unit: string, meaning: string, value: (forces: TubeForces) => number): Input => ({
   unit,

@@ -1,5 +1,5 @@
-import { missing, type Check, type Step } from './check.ts';
-import { braceForceInputs, chordAt, crossingPlaces, crossingSizeInputs, braceAt, isFlush, yieldOfChord } from './crossing-inputs.ts';
+import type { Check, Step } from './check.ts';
+import { braceForceInputs, chordAt, crossingPlaces, crossingSizeInputs, withoutFormula, yieldOfChord } from './crossing-inputs.ts';
 import { basisFactor, constant } from './inputs.ts';
 import { sectionAtEnd, tubeForces } from './tube-inputs.ts';
 
@@ -13,7 +13,7 @@ export const crossingJoint: Check = {
     { document: 'AISC 360', edition: '2016', clause: 'K3, K4 (chord plastification)', safety: 'allowable stress', memory: true },
   ],
   places: crossingPlaces,
-  applies: (model) => isFlush(model),
+  applies: (model, id) => withoutFormula(model, id) ?? true,
   inputs: {
     ...braceForceInputs,
     ...crossingSizeInputs,
@@ -21,10 +21,7 @@ export const crossingJoint: Check = {
       unit: 'MPa',
       meaning: 'yield strength of the main tube',
       from: 'catalogue: materials',
-      read: (model, id) =>
-        chordAt(model, id).section.shape === 'round' || braceAt(model, id).section.shape === 'round'
-          ? missing('a joint formula for round tubes: those held here are for rectangular sections')
-          : yieldOfChord(model, id),
+      read: yieldOfChord,
     },
     M_0: {
       unit: 'kN*m',
@@ -62,7 +59,6 @@ export const crossingJoint: Check = {
   demand: 'u',
   capacity: 'u_Rd',
   range: [
-    { holds: 'beta <= 0.85', otherwise: 'the cross tube is wider than 0.85 of the face: the side walls of the main tube decide, which is another formula' },
     { holds: 'beta >= 0.25', otherwise: 'the cross tube is narrower than a quarter of the face, outside EN 1993-1-8, Table 7.8' },
     { holds: 'b_0 / t_0 <= 35 and h_0 / t_0 <= 35', otherwise: 'the main tube is thinner than 1/35 of its side, outside EN 1993-1-8, Table 7.8' },
     { holds: '0.5 <= h_0 / b_0 and h_0 / b_0 <= 2', otherwise: 'the main tube is flatter than 1 to 2, outside EN 1993-1-8, Table 7.8' },
@@ -70,7 +66,7 @@ export const crossingJoint: Check = {
   ],
   second: {
     title: 'a pull at one point of the face: fan of yield lines',
-    source: [{ document: 'yield-line theory of plates', clause: 'P = 2 pi m_p with m_p = f t²/4 at a hinged centre and held rim: pi f t²', memory: true }],
+    source: [{ document: 'yield-line theory of plates', clause: 'P = 4 pi m_p with m_p = f t²/4, rim held', memory: true }],
     steps: [{ symbol: 'N_fan', expression: 'pi * f_d * t_0^2', unit: 'kN', meaning: 'pull at a point' }],
     of: 'N_Rd',
     low: 'N_fan',

@@ -57,19 +57,19 @@ export const eyeTubeWall: Check = {
   demand: 'N',
   capacity: 'N_Rd',
   range: [
-    { holds: 't_e <= 0.2 * b_0', otherwise: 'the eye is thicker than a fifth of the face: no plate along it any more' },
+    { holds: 't_e <= 0.85 * b_0', otherwise: 'the eye is thicker than 0.85 of the face: the side walls of the tube decide' },
     { holds: 'b_0 / t_0 <= 35', otherwise: 'the tube is thinner than 1/35 of its width, outside EN 1993-1-8, Table 7.8' },
   ],
   second: {
     title: 'a pull at one point of the face: fan of yield lines',
-    source: [{ document: 'yield-line theory of plates', clause: 'pi f t², rim held', memory: true }],
-    steps: [{ symbol: 'N_fan', expression: 'pi * f_d * t_0^2', unit: 'kN', meaning: 'pull at a point' }],
+    source: [{ document: 'yield-line theory of plates', clause: 'P = 2 pi m_p with m_p = f t²/4, rim hinged', memory: true }],
+    steps: [{ symbol: 'N_fan', expression: 'pi / 2 * f_d * t_0^2', unit: 'kN', meaning: 'pull at a point' }],
     of: 'N_Rd',
     low: 'N_fan',
   },
   cautions: [
     ...eyeCautions,
-    'EN 1993-1-8, Table 7.13, divides by 1 - t/b besides, which would give a little more; left out until the table itself has been read.',
+    'EN 1993-1-8, Table 7.13, divides by 1 - t/b besides, which would give a little more; left out until the table itself has been read. Above a fifth of the face the table stops; joints of tubes as wide carry more than this.',
     'A plate standing along the middle of a face bends it: a stiffened foot, or an eye through the tube, is far stronger.',
   ],
 };

@@ -691,12 +691,11 @@ export function crossingJoint_partialFactors(v: Readonly<Record<"M_1" | "N_1" | 
   const _u = finite(_N_1 / _N_Rd + _M_1 / _M_Rd, "u");
   const _u_Rd = finite(1, "u_Rd");
   const _N_fan = finite(Math.PI * _f_d * Math.pow(_t_0, 2), "N_fan");
-  const _range0 = finite(_beta <= 0.85 ? 1 : 0, "range0");
-  const _range1 = finite(_beta >= 0.25 ? 1 : 0, "range1");
-  const _range2 = finite(finite(_b_0 / _t_0, "b_0 / t_0") <= 35 && finite(_h_0 / _t_0, "h_0 / t_0") <= 35 ? 1 : 0, "range2");
-  const _range3 = finite(0.5 <= finite(_h_0 / _b_0, "h_0 / b_0") && finite(_h_0 / _b_0, "h_0 / b_0") <= 2 ? 1 : 0, "range3");
-  const _range4 = finite(_k_n > 0 ? 1 : 0, "range4");
-  return [_beta, _n, _k_n, _f_d, _eta, _N_Rd, _M_Rd, _u, _u_Rd, _N_fan, _range0, _range1, _range2, _range3, _range4];
+  const _range0 = finite(_beta >= 0.25 ? 1 : 0, "range0");
+  const _range1 = finite(finite(_b_0 / _t_0, "b_0 / t_0") <= 35 && finite(_h_0 / _t_0, "h_0 / t_0") <= 35 ? 1 : 0, "range1");
+  const _range2 = finite(0.5 <= finite(_h_0 / _b_0, "h_0 / b_0") && finite(_h_0 / _b_0, "h_0 / b_0") <= 2 ? 1 : 0, "range2");
+  const _range3 = finite(_k_n > 0 ? 1 : 0, "range3");
+  return [_beta, _n, _k_n, _f_d, _eta, _N_Rd, _M_Rd, _u, _u_Rd, _N_fan, _range0, _range1, _range2, _range3];
 }
 
 export function crossingJoint_allowableStress(v: Readonly<Record<"M_1" | "N_1" | "b_0" | "h_0" | "t_0" | "b_1" | "h_1" | "f_y0" | "M_0" | "N_0" | "W_0" | "A_0" | "Omega_b", number>>): number[] {
@@ -723,12 +722,11 @@ export function crossingJoint_allowableStress(v: Readonly<Record<"M_1" | "N_1" |
   const _u = finite(_N_1 / _N_Rd + _M_1 / _M_Rd, "u");
   const _u_Rd = finite(1, "u_Rd");
   const _N_fan = finite(Math.PI * _f_d * Math.pow(_t_0, 2), "N_fan");
-  const _range0 = finite(_beta <= 0.85 ? 1 : 0, "range0");
-  const _range1 = finite(_beta >= 0.25 ? 1 : 0, "range1");
-  const _range2 = finite(finite(_b_0 / _t_0, "b_0 / t_0") <= 35 && finite(_h_0 / _t_0, "h_0 / t_0") <= 35 ? 1 : 0, "range2");
-  const _range3 = finite(0.5 <= finite(_h_0 / _b_0, "h_0 / b_0") && finite(_h_0 / _b_0, "h_0 / b_0") <= 2 ? 1 : 0, "range3");
-  const _range4 = finite(_k_n > 0 ? 1 : 0, "range4");
-  return [_beta, _n, _k_n, _f_d, _eta, _N_Rd, _M_Rd, _u, _u_Rd, _N_fan, _range0, _range1, _range2, _range3, _range4];
+  const _range0 = finite(_beta >= 0.25 ? 1 : 0, "range0");
+  const _range1 = finite(finite(_b_0 / _t_0, "b_0 / t_0") <= 35 && finite(_h_0 / _t_0, "h_0 / t_0") <= 35 ? 1 : 0, "range1");
+  const _range2 = finite(0.5 <= finite(_h_0 / _b_0, "h_0 / b_0") && finite(_h_0 / _b_0, "h_0 / b_0") <= 2 ? 1 : 0, "range2");
+  const _range3 = finite(_k_n > 0 ? 1 : 0, "range3");
+  return [_beta, _n, _k_n, _f_d, _eta, _N_Rd, _M_Rd, _u, _u_Rd, _N_fan, _range0, _range1, _range2, _range3];
 }
 
 export function crossingThroat_partialFactors(v: Readonly<Record<"M_1" | "V_1" | "N_1" | "a_w" | "f_u" | "beta_w" | "b_1" | "h_1" | "gamma_M2", number>>): number[] {
@@ -775,8 +773,8 @@ export function crossingWeld_partialFactors(v: Readonly<Record<"a_w" | "f_u" | "
   const _beta_w = v.beta_w;
   const _l_w = v.l_w;
   const _gamma_M2 = v.gamma_M2;
-  const _F_Rd = finite(_f_u / finite(Math.sqrt(3) * _beta_w * _gamma_M2, "sqrt(3) * beta_w * gamma_M2") * _a_w * 2 * _l_w, "F_Rd");
-  const _F_high = finite(_f_u * _a_w * 2 * _l_w, "F_high");
+  const _F_Rd = finite(_f_u / finite(Math.sqrt(3) * _beta_w * _gamma_M2, "sqrt(3) * beta_w * gamma_M2") * _a_w * _l_w, "F_Rd");
+  const _F_high = finite(_f_u * _a_w * _l_w, "F_high");
   return [_F_Rd, _F_high];
 }
 
@@ -785,8 +783,8 @@ export function crossingWeld_allowableStress(v: Readonly<Record<"a_w" | "f_u" | 
   const _f_u = v.f_u;
   const _l_w = v.l_w;
   const _Omega_J = v.Omega_J;
-  const _F_Rd = finite(0.6 * _f_u / _Omega_J * _a_w * 2 * _l_w, "F_Rd");
-  const _F_high = finite(_f_u * _a_w * 2 * _l_w, "F_high");
+  const _F_Rd = finite(0.6 * _f_u / _Omega_J * _a_w * _l_w, "F_Rd");
+  const _F_high = finite(_f_u * _a_w * _l_w, "F_high");
   return [_F_Rd, _F_high];
 }
 
@@ -980,8 +978,8 @@ export function eyeTubeWall_partialFactors(v: Readonly<Record<"F_z" | "F_l" | "F
   const _f_d = finite(_k_m * _f_y0 / _gamma_M5, "f_d");
   const _N = finite(_F_z + 2 * _F_l * _h_e / _l_e + 2 * _F_q * _h_e / _t_e, "N");
   const _N_Rd = finite(_f_d * Math.pow(_t_0, 2) * (2 * _l_e / _b_0 + 4 * Math.sqrt(1 - _t_e / _b_0)), "N_Rd");
-  const _N_fan = finite(Math.PI * _f_d * Math.pow(_t_0, 2), "N_fan");
-  const _range0 = finite(_t_e <= finite(0.2 * _b_0, "0.2 * b_0") ? 1 : 0, "range0");
+  const _N_fan = finite(Math.PI / 2 * _f_d * Math.pow(_t_0, 2), "N_fan");
+  const _range0 = finite(_t_e <= finite(0.85 * _b_0, "0.85 * b_0") ? 1 : 0, "range0");
   const _range1 = finite(finite(_b_0 / _t_0, "b_0 / t_0") <= 35 ? 1 : 0, "range1");
   return [_n, _k_m, _f_d, _N, _N_Rd, _N_fan, _range0, _range1];
 }
@@ -1004,8 +1002,8 @@ export function eyeTubeWall_allowableStress(v: Readonly<Record<"F_z" | "F_l" | "
   const _f_d = finite(_k_m * _f_y0 / _Omega_b, "f_d");
   const _N = finite(_F_z + 2 * _F_l * _h_e / _l_e + 2 * _F_q * _h_e / _t_e, "N");
   const _N_Rd = finite(_f_d * Math.pow(_t_0, 2) * (2 * _l_e / _b_0 + 4 * Math.sqrt(1 - _t_e / _b_0)), "N_Rd");
-  const _N_fan = finite(Math.PI * _f_d * Math.pow(_t_0, 2), "N_fan");
-  const _range0 = finite(_t_e <= finite(0.2 * _b_0, "0.2 * b_0") ? 1 : 0, "range0");
+  const _N_fan = finite(Math.PI / 2 * _f_d * Math.pow(_t_0, 2), "N_fan");
+  const _range0 = finite(_t_e <= finite(0.85 * _b_0, "0.85 * b_0") ? 1 : 0, "range0");
   const _range1 = finite(finite(_b_0 / _t_0, "b_0 / t_0") <= 35 ? 1 : 0, "range1");
   return [_n, _k_m, _f_d, _N, _N_Rd, _N_fan, _range0, _range1];
 }

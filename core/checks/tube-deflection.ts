@@ -12,7 +12,7 @@ export const tubeDeflection: Check = {
   limitState: 'serviceability',
   source: [{ document: 'common practice, no source', clause: 'length over 200' }],
   places: tubePlaces,
-  applies: () => true,
+  applies: (_model, _id, { accidental }) => !accidental || 'nothing of the kind is asked of an accident',
   inputs: {
     w_F: {
       unit: 'mm',
