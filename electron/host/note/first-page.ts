@@ -3,7 +3,7 @@ import { lazily, type Desk } from './desk.ts';
 import { house } from './house.ts';
 import type { Piece } from './pages.ts';
 import { setParagraph } from './set-paragraph.ts';
-import { baselineOf, setText, type TextLine } from './set-text.ts';
+import { baselineOf, setBalanced, setText, type TextLine } from './set-text.ts';
 
 const { cell, furniture, title: titleType } = house.type;
 const stampSize = 30;
@@ -39,7 +39,7 @@ function stampPiece({ ink, column, under }: Desk, stamp: string): Piece {
 }
 
 function titlePieces({ ink, column, under }: Desk, title: string): Piece[] {
-  const lines = setText(ink, title, 'bold', titleType.size, column.width);
+  const lines = setBalanced(ink, title, 'bold', titleType.size, column.width, 0.6);
   const node = lazily(() => under().branch('H1'));
   return lines.map((line, i) => ({
     height: titleType.leading + (i === lines.length - 1 ? 10 : 0),

@@ -312,7 +312,7 @@ function setCases(at: Setting, { rows }: { rows: readonly { value: Box; when: Bo
   }));
   const valueWidth = Math.max(0, ...lines.map((line) => line.value.width));
   const whenWidth = Math.max(0, ...lines.map((line) => line.when.width));
-  const brace = 0.62 * size;
+  const brace = 0.7 * size;
   const between = 1.2 * size;
   const air = 0.34 * size;
   const heights = lines.map(({ value, when }) => ({

@@ -77,8 +77,8 @@ function laidOpen(box: Box): readonly Box[] | undefined {
     case 'script': {
       const base = laidOpen(box.base);
       if (!base) return undefined;
-      const closed = base.at(-1)!;
-      const wrapped = isClosing(closed) ? base : [paren('('), ...base, paren(')')];
+      const closed = base.at(-1);
+      const wrapped = closed && isClosing(closed) ? base : [paren('('), ...base, paren(')')];
       return [...wrapped.slice(0, -1), { ...box, base: wrapped.at(-1)! }];
     }
     default:

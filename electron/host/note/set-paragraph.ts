@@ -3,7 +3,7 @@ import { lazily, type Desk } from './desk.ts';
 import type { Role } from './faces.ts';
 import { house, type TypeSize } from './house.ts';
 import type { Piece } from './pages.ts';
-import { baselineOf, setText } from './set-text.ts';
+import { baselineOf, setBalanced } from './set-text.ts';
 
 type Paragraph = Extract<Block, { kind: 'paragraph' }>;
 type List = Extract<Block, { kind: 'list' }>;
@@ -22,7 +22,7 @@ const looks: Readonly<Record<Tone, { role: Role; type: TypeSize; colour: string;
 export function setParagraph(desk: Desk, { text, tone = 'plain' }: Paragraph): Piece[] {
   const { ink, column } = desk;
   const look = looks[tone];
-  const lines = setText(ink, text, look.role, look.type.size, Math.min(measure, column.width) - look.indent);
+  const lines = setBalanced(ink, text, look.role, look.type.size, Math.min(measure, column.width) - look.indent, 0.88);
   const node = lazily(() => desk.under().branch('P'));
   return lines.map((line, i) => ({
     height: look.type.leading,
@@ -44,7 +44,7 @@ export function setList(desk: Desk, { items, tone = 'plain' }: List): Piece[] {
   const left = column.left + look.indent;
   const list = lazily(() => desk.under().branch('L'));
   return items.flatMap((item, n) => {
-    const lines = setText(ink, item, look.role, look.type.size, Math.min(measure, column.width) - look.indent - hang);
+    const lines = setBalanced(ink, item, look.role, look.type.size, Math.min(measure, column.width) - look.indent - hang, 0.88);
     const node = lazily(() => list().branch('LI'));
     const body = lazily(() => node().branch('LBody'));
     return lines.map((line, i) => ({

@@ -40,11 +40,20 @@ export function setText(ink: Ink, text: string, role: Role, size: number, width:
   return lines;
 }
 
-/** Puts lines under one another from the top `y`; capitals stand in the middle of their leading. */
-export function putText(ink: Ink, lines: readonly TextLine[], x: number, y: number, type: TypeSize, align?: { right: number }): void {
-  lines.forEach((line, i) => {
-    ink.put(line.word, align ? align.right - line.width : x, baselineOf(y + i * type.leading, type), type.size);
-  });
+/**
+ * The same on as many lines, but none of them a lone word at the end: the column narrows, down to `least` of its
+ * width, until the last line holds a fair share. A heading may narrow further than running text.
+ */
+export function setBalanced(ink: Ink, text: string, role: Role, size: number, width: number, least: number): TextLine[] {
+  const first = setText(ink, text, role, size, width);
+  if (first.length < 2 || /[\r\n]/.test(text)) return first;
+  const fair = least < 0.8 ? 0.6 : 0.16;
+  for (let part = 1; part >= least; part -= 0.02) {
+    const lines = setText(ink, text, role, size, width * part);
+    if (lines.length > first.length) return first;
+    if (lines.at(-1)!.width >= fair * width * part) return lines;
+  }
+  return first;
 }
 
 /** Baseline of a line whose leading begins at y. Capitals of Source Sans are 0.66 of the size. */

@@ -12,7 +12,7 @@ import { setFigure } from './set-figure.ts';
 import { setList, setParagraph } from './set-paragraph.ts';
 import { setSignOff } from './set-sign-off.ts';
 import { setTable } from './set-table.ts';
-import { baselineOf, setText } from './set-text.ts';
+import { baselineOf, setBalanced } from './set-text.ts';
 import { openTree } from './tree.ts';
 import { unprintable } from './unprintable.ts';
 
@@ -67,7 +67,7 @@ function setHeading(desk: Desk, section: Section, number: string, level: number,
   const type = level === 2 ? house.type.h2 : level === 3 ? house.type.h3 : house.type.h4;
   const role = level === 2 ? 'bold' : 'semibold';
   const hang = number === '' ? 0 : ink.width(number, role, type.size) + 0.8 * type.size;
-  const lines = setText(ink, section.title, role, type.size, column.width - hang);
+  const lines = setBalanced(ink, section.title, role, type.size, column.width - hang, 0.6);
   const node = lazily(() => desk.under().branch(`H${Math.min(level, 6)}`));
   let item: ReturnType<Bookmark> | undefined;
   const pieces = lines.map((line, i): Piece => ({
