@@ -15,7 +15,7 @@ export const kinds = {
   time: { unit: 's', word: 'a time', example: '8 s or 10 years' },
   speed: { unit: 'm/s', word: 'a speed', example: '0.5 m/s' },
   angle: { unit: 'rad', word: 'an angle', example: '3 deg' },
-  temperature: { unit: 'K', word: 'a temperature', example: '9 degC' },
+  temperature: { unit: 'K', word: 'a temperature', example: '9 degC or 48 degF' },
 } as const;
 
 export type Kind = keyof typeof kinds;
