@@ -3,6 +3,8 @@ import { braceForceInputs, chordAt, crossingPlaces, crossingSizeInputs, withoutF
 import { basisFactor, constant } from './inputs.ts';
 import { sectionAtEnd, tubeForces } from './tube-inputs.ts';
 
+const { M_1, N_1 } = braceForceInputs;
+
 /** Wall of a main tube where a cross tube ends on its side: a T-joint of rectangular hollow sections, yielding of the face. */
 export const crossingJoint: Check = {
   id: 'crossing-joint',
@@ -15,7 +17,7 @@ export const crossingJoint: Check = {
   places: crossingPlaces,
   applies: (model, id) => withoutFormula(model, id) ?? true,
   inputs: {
-    ...braceForceInputs,
+    ...{ M_1, N_1 },
     ...crossingSizeInputs,
     f_y0: {
       unit: 'MPa',

@@ -27,7 +27,7 @@ export const crossingThroat: Check = {
       read: (model, id) => (braceAt(model, id).section.shape === 'round' ? missing('a rule for the weld round a round tube: the one held here is for rectangular sections') : sectionAtEnd(model, braceAt(model, id).id).height),
     },
     h_1,
-    t_1: { unit: 'mm', meaning: 'wall of the cross tube, end of life', from: 'catalogue: sections; document: corrosion', read: (model, id) => sectionAtEnd(model, braceAt(model, id).id).wall },
+    t_1: { only: 'allowable stress', unit: 'mm', meaning: 'wall of the cross tube, end of life', from: 'catalogue: sections; document: corrosion', read: (model, id) => sectionAtEnd(model, braceAt(model, id).id).wall },
     gamma_M2: basisFactor('gamma_M2', 'partial factor on welds', 'partial factors'),
     Omega_J: basisFactor('Omega_J', 'safety factor on welds', 'allowable stress'),
   },

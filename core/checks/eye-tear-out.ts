@@ -1,6 +1,7 @@
 import type { Check } from './check.ts';
 import { eyeCautions, eyeForceInputs, eyeInputs, eyePlaces, eyePulled } from './eye-inputs.ts';
 import { basisFactor } from './inputs.ts';
+import { onlyUnder } from './only-under.ts';
 
 const { F } = eyeForceInputs;
 const { t_e, d_0, d, a_e, f_y, f_u } = eyeInputs;
@@ -18,7 +19,9 @@ export const eyeTearOut: Check = {
   places: eyePlaces,
   applies: eyePulled,
   inputs: {
-    ...{ F, t_e, d_0, d, a_e, f_y, f_u },
+    ...{ F, t_e, d_0, a_e, f_u },
+    ...onlyUnder('partial factors', { f_y }),
+    ...onlyUnder('allowable stress', { d }),
     gamma_M0: basisFactor('gamma_M0', 'partial factor on yielding', 'partial factors'),
     Omega_J: basisFactor('Omega_J', 'safety factor on rupture', 'allowable stress'),
   },

@@ -322,17 +322,17 @@ export function weldIntermittent_allowableStress(v: Readonly<Record<"t_1" | "b_p
   return [_g_max, _g_high];
 }
 
-export function tubeBending_partialFactors(v: Readonly<Record<"V" | "M_statics" | "round" | "H" | "B" | "t" | "A_v" | "W_el" | "W_pl" | "f_y" | "f_235" | "gamma_M0", number>>): number[] {
-  const _V = v.V;
+export function tubeBending_partialFactors(v: Readonly<Record<"M_statics" | "round" | "H" | "B" | "t" | "W_el" | "W_pl" | "f_y" | "V" | "A_v" | "f_235" | "gamma_M0", number>>): number[] {
   const _M_statics = v.M_statics;
   const _round = v.round;
   const _H = v.H;
   const _B = v.B;
   const _t = v.t;
-  const _A_v = v.A_v;
   const _W_el = v.W_el;
   const _W_pl = v.W_pl;
   const _f_y = v.f_y;
+  const _V = v.V;
+  const _A_v = v.A_v;
   const _f_235 = v.f_235;
   const _gamma_M0 = v.gamma_M0;
   const _lambda_f = finite((_B - 3 * _t) / _t, "lambda_f");
@@ -349,7 +349,7 @@ export function tubeBending_partialFactors(v: Readonly<Record<"V" | "M_statics" 
   return [_lambda_f, _lambda_w, _epsilon, _r_2, _r_3, _W, _V_pl, _rho, _M_Rd, _M_high, _range0];
 }
 
-export function tubeBending_allowableStress(v: Readonly<Record<"M_statics" | "round" | "H" | "B" | "t" | "W_el" | "W_pl" | "E" | "f_y" | "Omega_b", number>>): number[] {
+export function tubeBending_allowableStress(v: Readonly<Record<"M_statics" | "round" | "H" | "B" | "t" | "W_el" | "W_pl" | "f_y" | "E" | "Omega_b", number>>): number[] {
   const _M_statics = v.M_statics;
   const _round = v.round;
   const _H = v.H;
@@ -357,8 +357,8 @@ export function tubeBending_allowableStress(v: Readonly<Record<"M_statics" | "ro
   const _t = v.t;
   const _W_el = v.W_el;
   const _W_pl = v.W_pl;
-  const _E = v.E;
   const _f_y = v.f_y;
+  const _E = v.E;
   const _Omega_b = v.Omega_b;
   const _lambda_f = finite((_B - 3 * _t) / _t, "lambda_f");
   const _lambda_w = finite((_H - 3 * _t) / _t, "lambda_w");
@@ -375,12 +375,12 @@ export function tubeBending_allowableStress(v: Readonly<Record<"M_statics" | "ro
   return [_lambda_f, _lambda_w, _beta_y, _M_p, _M_f, _M_w, _M_o, _M_n, _r_3, _M_Rd, _M_high, _range0];
 }
 
-export function tubeShear_partialFactors(v: Readonly<Record<"round" | "H" | "t" | "A_v" | "f_y" | "f_235" | "gamma_M0", number>>): number[] {
+export function tubeShear_partialFactors(v: Readonly<Record<"round" | "H" | "t" | "f_y" | "A_v" | "f_235" | "gamma_M0", number>>): number[] {
   const _round = v.round;
   const _H = v.H;
   const _t = v.t;
-  const _A_v = v.A_v;
   const _f_y = v.f_y;
+  const _A_v = v.A_v;
   const _f_235 = v.f_235;
   const _gamma_M0 = v.gamma_M0;
   const _r_w = finite(_round > 0 ? 0 : (_H - 3 * _t) / _t / finite(72 * Math.sqrt(_f_235 / _f_y), "72 * sqrt(f_235 / f_y)"), "r_w");
@@ -392,13 +392,13 @@ export function tubeShear_partialFactors(v: Readonly<Record<"round" | "H" | "t" 
   return [_r_w, _tau_Rd, _V_Rd, _V_high, _V_low, _range0];
 }
 
-export function tubeShear_allowableStress(v: Readonly<Record<"round" | "H" | "t" | "A" | "E" | "f_y" | "Omega_v", number>>): number[] {
+export function tubeShear_allowableStress(v: Readonly<Record<"round" | "H" | "t" | "f_y" | "A" | "E" | "Omega_v", number>>): number[] {
   const _round = v.round;
   const _H = v.H;
   const _t = v.t;
+  const _f_y = v.f_y;
   const _A = v.A;
   const _E = v.E;
-  const _f_y = v.f_y;
   const _Omega_v = v.Omega_v;
   const _r_w = finite(_round > 0 ? 0 : (_H - 3 * _t) / _t / finite(1.1 * Math.sqrt(5 * _E / _f_y), "1.1 * sqrt(5 * E / f_y)"), "r_w");
   const _F_cr = finite(_round > 0 ? Math.min(finite(0.6 * _f_y, "0.6 * f_y"), finite(0.78 * _E / finite(Math.pow(finite(_H / _t, "H / t"), 1.5), "(H / t) ^ 1.5"), "0.78 * E / (H / t) ^ 1.5")) : 0.6 * _f_y, "F_cr");
@@ -410,7 +410,7 @@ export function tubeShear_allowableStress(v: Readonly<Record<"round" | "H" | "t"
   return [_r_w, _F_cr, _tau_Rd, _V_Rd, _V_high, _V_low, _range0];
 }
 
-export function tubeTorsion_partialFactors(v: Readonly<Record<"M" | "V" | "T" | "N" | "round" | "H" | "t" | "A" | "A_v" | "W_el" | "W_t" | "E" | "f_y" | "gamma_M0", number>>): number[] {
+export function tubeTorsion_partialFactors(v: Readonly<Record<"M" | "V" | "T" | "N" | "round" | "H" | "t" | "A" | "W_el" | "W_t" | "E" | "f_y" | "A_v" | "gamma_M0", number>>): number[] {
   const _M = v.M;
   const _V = v.V;
   const _T = v.T;
@@ -419,11 +419,11 @@ export function tubeTorsion_partialFactors(v: Readonly<Record<"M" | "V" | "T" | 
   const _H = v.H;
   const _t = v.t;
   const _A = v.A;
-  const _A_v = v.A_v;
   const _W_el = v.W_el;
   const _W_t = v.W_t;
   const _E = v.E;
   const _f_y = v.f_y;
+  const _A_v = v.A_v;
   const _gamma_M0 = v.gamma_M0;
   const _sigma = finite(_N / _A + _M / _W_el, "sigma");
   const _tau = finite(_V / _A_v + _T / _W_t, "tau");
@@ -815,12 +815,12 @@ export function eyeNetTension_allowableStress(v: Readonly<Record<"t_e" | "d_0" |
   return [_b_eff, _F_Rd, _F_high];
 }
 
-export function eyeTearOut_partialFactors(v: Readonly<Record<"t_e" | "d_0" | "a_e" | "f_y" | "f_u" | "gamma_M0", number>>): number[] {
+export function eyeTearOut_partialFactors(v: Readonly<Record<"t_e" | "d_0" | "a_e" | "f_u" | "f_y" | "gamma_M0", number>>): number[] {
   const _t_e = v.t_e;
   const _d_0 = v.d_0;
   const _a_e = v.a_e;
-  const _f_y = v.f_y;
   const _f_u = v.f_u;
+  const _f_y = v.f_y;
   const _gamma_M0 = v.gamma_M0;
   const _F_g = finite(2 * _t_e * _f_y * (_a_e - 2 * _d_0 / 3) / _gamma_M0, "F_g");
   const _F_s = finite(2 * _t_e * _a_e * _f_y / finite(Math.sqrt(3) * _gamma_M0, "sqrt(3) * gamma_M0"), "F_s");
@@ -829,12 +829,12 @@ export function eyeTearOut_partialFactors(v: Readonly<Record<"t_e" | "d_0" | "a_
   return [_F_g, _F_s, _F_Rd, _F_high];
 }
 
-export function eyeTearOut_allowableStress(v: Readonly<Record<"t_e" | "d_0" | "d" | "a_e" | "f_u" | "Omega_J", number>>): number[] {
+export function eyeTearOut_allowableStress(v: Readonly<Record<"t_e" | "d_0" | "a_e" | "f_u" | "d" | "Omega_J", number>>): number[] {
   const _t_e = v.t_e;
   const _d_0 = v.d_0;
-  const _d = v.d;
   const _a_e = v.a_e;
   const _f_u = v.f_u;
+  const _d = v.d;
   const _Omega_J = v.Omega_J;
   const _F_Rd = finite(0.6 * _f_u * 2 * _t_e * (_a_e + _d / 2) / _Omega_J, "F_Rd");
   const _F_high = finite(2 * _t_e * (_a_e + _d_0 / 2) * _f_u / finite(Math.sqrt(3), "sqrt(3)"), "F_high");

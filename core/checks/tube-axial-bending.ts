@@ -1,5 +1,6 @@
 import type { Check } from './check.ts';
 import { basisFactor } from './inputs.ts';
+import { onlyUnder } from './only-under.ts';
 import { f_235, nominalMomentSteps, notSlender, thrustClassSteps } from './tube-class-steps.ts';
 import { tubeAt, tubeForceInputs, tubeInputs, tubePlaces } from './tube-inputs.ts';
 import type { Model } from '../model.ts';
@@ -29,7 +30,8 @@ export const tubeAxialBending: Check = {
     return !forces || forces.axial !== 0 || 'nothing pushes along this tube';
   },
   inputs: {
-    ...{ M, N, round, H, B, t, A, I_min, W_el, W_pl, E, f_y, f_235 },
+    ...{ M, N, round, H, B, t, A, I_min, W_el, W_pl, E, f_y },
+    ...onlyUnder('partial factors', { f_235 }),
     L_cr: {
       unit: 'm',
       meaning: 'buckling length: the whole tube, hinged at both ends',

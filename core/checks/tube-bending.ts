@@ -1,5 +1,6 @@
 import type { Check } from './check.ts';
 import { basisFactor } from './inputs.ts';
+import { onlyUnder } from './only-under.ts';
 import { bendingClassSteps, f_235, nominalMomentSteps, notSlender } from './tube-class-steps.ts';
 import { tubeForceInputs, tubeInputs, tubePlaces } from './tube-inputs.ts';
 
@@ -18,7 +19,9 @@ export const tubeBending: Check = {
   places: tubePlaces,
   applies: () => true,
   inputs: {
-    ...{ M, V, M_statics, round, H, B, t, A_v, W_el, W_pl, E, f_y, f_235 },
+    ...{ M, M_statics, round, H, B, t, W_el, W_pl, f_y },
+    ...onlyUnder('partial factors', { V, A_v, f_235 }),
+    ...onlyUnder('allowable stress', { E }),
     gamma_M0: basisFactor('gamma_M0', 'partial factor on yielding', 'partial factors'),
     Omega_b: basisFactor('Omega_b', 'safety factor on bending', 'allowable stress'),
   },

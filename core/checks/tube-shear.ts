@@ -1,5 +1,6 @@
 import type { Check } from './check.ts';
 import { basisFactor } from './inputs.ts';
+import { onlyUnder } from './only-under.ts';
 import { f_235 } from './tube-class-steps.ts';
 import { tubeForceInputs, tubeInputs, tubePlaces } from './tube-inputs.ts';
 
@@ -18,7 +19,9 @@ export const tubeShear: Check = {
   places: tubePlaces,
   applies: () => true,
   inputs: {
-    ...{ V, round, H, t, A, A_v, E, f_y, f_235 },
+    ...{ V, round, H, t, f_y },
+    ...onlyUnder('partial factors', { A_v, f_235 }),
+    ...onlyUnder('allowable stress', { A, E }),
     gamma_M0: basisFactor('gamma_M0', 'partial factor on yielding', 'partial factors'),
     Omega_v: basisFactor('Omega_v', 'safety factor on shear', 'allowable stress'),
   },

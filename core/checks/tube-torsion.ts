@@ -1,5 +1,6 @@
 import type { Check } from './check.ts';
 import { basisFactor } from './inputs.ts';
+import { onlyUnder } from './only-under.ts';
 import { tubeForceInputs, tubeInputs, tubePlaces } from './tube-inputs.ts';
 
 const { M, V, T, N } = tubeForceInputs;
@@ -17,7 +18,8 @@ export const tubeTorsion: Check = {
   places: tubePlaces,
   applies: () => true,
   inputs: {
-    ...{ M, V, T, N, round, H, t, A, A_v, W_el, W_t, E, f_y },
+    ...{ M, V, T, N, round, H, t, A, W_el, W_t, E, f_y },
+    ...onlyUnder('partial factors', { A_v }),
     gamma_M0: basisFactor('gamma_M0', 'partial factor on yielding', 'partial factors'),
     Omega_b: basisFactor('Omega_b', 'safety factor on bending and thrust', 'allowable stress'),
     Omega_v: basisFactor('Omega_v', 'safety factor on shear and torsion', 'allowable stress'),
