@@ -44,7 +44,7 @@ export function checkNote(raw: RawDocument, appraisal: Appraisal, comparison: Co
       firstPage(appraisal, print),
       assumptionSection(model, print),
       inputSection(model, print),
-      drawingSection(model, print),
+      drawingSection(model),
       massSection(model, print),
       loadSection(model, print),
       ...checkSections(appraisal),
