@@ -31,8 +31,14 @@ export function beamBasis(ends: readonly [EdgeHold, EdgeHold], degree: number, e
 }
 
 type Cubic = readonly [number, number, number, number];
-const unitValue: readonly [Cubic, Cubic] = [[0.5, -0.75, 0, 0.25], [0.5, 0.75, 0, -0.25]]; // prettier-ignore
-const unitSlope: readonly [Cubic, Cubic] = [[0.25, -0.25, -0.25, 0.25], [-0.25, -0.25, 0.25, 0.25]]; // prettier-ignore
+const unitValue: readonly [Cubic, Cubic] = [
+  [0.5, -0.75, 0, 0.25],
+  [0.5, 0.75, 0, -0.25],
+];
+const unitSlope: readonly [Cubic, Cubic] = [
+  [0.25, -0.25, -0.25, 0.25],
+  [-0.25, -0.25, 0.25, 0.25],
+];
 
 function build(ends: readonly [EdgeHold, EdgeHold], degree: number, even: boolean): BeamBasis {
   const cubics: Cubic[] = [];
@@ -58,16 +64,26 @@ function build(ends: readonly [EdgeHold, EdgeHold], degree: number, even: boolea
     inner.forEach((k, i) => {
       const scale = Math.sqrt(k + 0.5);
       const value =
-        order >= 2 ? P[k]!
-        : order === 1 ? (P[k + 1]! - P[k - 1]!) / (2 * k + 1)
-        : ((P[k + 2]! - P[k]!) / (2 * k + 3) - (P[k]! - P[k - 2]!) / (2 * k - 1)) / (2 * k + 1); // prettier-ignore
+        order >= 2
+          ? P[k]!
+          : order === 1
+            ? (P[k + 1]! - P[k - 1]!) / (2 * k + 1)
+            : ((P[k + 2]! - P[k]!) / (2 * k + 3) - (P[k]! - P[k - 2]!) / (2 * k - 1)) / (2 * k + 1);
       out[cubics.length + i] = scale * value;
     });
     return out;
   };
 
   const gram = (): Float64Array => new Float64Array(size * size);
-  const basis = { size, at, load: new Float64Array(size), values: gram(), slopes: gram(), curvatures: gram(), curvatureByValue: gram() }; // prettier-ignore
+  const basis = {
+    size,
+    at,
+    load: new Float64Array(size),
+    values: gram(),
+    slopes: gram(),
+    curvatures: gram(),
+    curvatureByValue: gram(),
+  };
   const { x, weight } = gaussLegendre(degree + 1);
   for (let p = 0; p < x.length; p++) {
     const [f, g, h] = [at(x[p]!, 0), at(x[p]!, 1), at(x[p]!, 2)];

@@ -9,12 +9,26 @@ export function boltRing(
 ): (readonly [number, number])[] {
   const { a, b } = plate;
   const { nx, ny, insetX, insetY } = ring;
-  for (const [field, count] of [['nx', nx], ['ny', ny]] as const) // prettier-ignore
+  for (const [field, count] of [
+    ['nx', nx],
+    ['ny', ny],
+  ] as const)
     if (!Number.isInteger(count) || count < 2)
-      throw refusal({ what: `${field} must be a whole number of at least 2, it is ${count}`, where: { field }, mend: 'Count the bolts along one side, corners included' }); // prettier-ignore
-  for (const [field, inset, side] of [['insetX', insetX, a], ['insetY', insetY, b]] as const) // prettier-ignore
+      throw refusal({
+        what: `${field} must be a whole number of at least 2, it is ${count}`,
+        where: { field },
+        mend: 'Count the bolts along one side, corners included',
+      });
+  for (const [field, inset, side] of [
+    ['insetX', insetX, a],
+    ['insetY', insetY, b],
+  ] as const)
     if (!(inset >= 0 && inset < side / 2))
-      throw refusal({ what: `${field} must be from 0 to below half the side (${side / 2} m), it is ${inset} m`, where: { field }, mend: 'Give the distance of the bolts from the edge' }); // prettier-ignore
+      throw refusal({
+        what: `${field} must be from 0 to below half the side (${side / 2} m), it is ${inset} m`,
+        where: { field },
+        mend: 'Give the distance of the bolts from the edge',
+      });
   const x = (i: number): number => insetX + ((a - 2 * insetX) * i) / (nx - 1);
   const y = (j: number): number => insetY + ((b - 2 * insetY) * j) / (ny - 1);
   return [

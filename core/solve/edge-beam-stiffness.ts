@@ -35,7 +35,12 @@ export function edgeBeamStiffness(plate: UniformPlate & { readonly EI: number })
   const [ratio, gA] = [b / a, EI / (a * D)];
   const { derivative } = memo(`${ratio} ${nu} ${gA}`, () => {
     const edges = { x0: 'free', xa: 'free', y0: 'free', yb: 'free' } as const;
-    const points = [[0, 0], [1, 0], [0, ratio], [1, ratio]] as const; // prettier-ignore
+    const points = [
+      [0, 0],
+      [1, 0],
+      [0, ratio],
+      [1, ratio],
+    ] as const;
     const degree = (stretch: number): number => 2 * Math.ceil(10 * Math.sqrt(Math.max(1, stretch)));
     const solution = plateRitz({ ratio, nu, edges, points, edgeBeam: gA }, degree(1 / ratio), degree(ratio));
     if (!solution) throw new Error('four corners always hold a plate');
@@ -44,19 +49,17 @@ export function edgeBeamStiffness(plate: UniformPlate & { readonly EI: number })
   const value = (x: number, y: number, p: 0 | 2, s: 0 | 2): number => derivative([x], [y], p, s)[0]!;
   const [w, M] = [(q * a ** 4) / D, q * a ** 2];
   const [xx, yy] = [value(0.5, ratio / 2, 2, 0), value(0.5, ratio / 2, 0, 2)];
-  const momentCentre = M * -Math.min(xx + nu * yy, yy + nu * xx);
-  const deflectionCentre = w * value(0.5, ratio / 2, 0, 0);
-  const stiff = hingedPlate({ ...plate, q: 1 });
-  const perUnit = q === 0 ? 0 : 1 / q;
+  const [deflection, moment] = [value(0.5, ratio / 2, 0, 0), -Math.min(xx + nu * yy, yy + nu * xx)];
+  const stiff = hingedPlate(plate).shape;
   return {
     g: EI / (Math.min(a, b) * D),
-    deflectionCentre,
+    deflectionCentre: w * deflection,
     deflectionBeamX: w * value(0.5, 0, 0, 0),
     deflectionBeamY: w * value(0, ratio / 2, 0, 0),
-    momentCentre,
+    momentCentre: M * moment,
     beamMomentX: -M * gA * a * value(0.5, 0, 2, 0),
     beamMomentY: -M * gA * a * value(0, ratio / 2, 0, 2),
-    deflectionAmplification: (deflectionCentre * perUnit) / stiff.deflectionCentre,
-    momentAmplification: (momentCentre * perUnit) / Math.max(stiff.momentXCentre, stiff.momentYCentre),
+    deflectionAmplification: deflection / stiff.deflectionCentre,
+    momentAmplification: moment / Math.max(stiff.momentXCentre, stiff.momentYCentre),
   };
 }

@@ -150,7 +150,6 @@ function combine(
   p: Order,
   s: Order,
 ): Float64Array {
-  // prettier-ignore
   const scale = 2 ** p * (2 / ratio) ** s;
   const g = Array.from(ys, (y) => Y.at((2 * y) / ratio - 1, s));
   const out = new Float64Array(xs.length * ys.length);

@@ -78,8 +78,13 @@ function requireSupports({ a, b }: UniformPlate, { points, exclusionRadius }: Pl
         mend: 'Leave one of them out',
       });
     const onEdge = (
-      [['x0', x], ['xa', a - x], ['y0', y], ['yb', b - y]] as const
-    ).find(([edge, distance]) => edges[edge] !== 'free' && abs(distance) < 1e-6 * min(a, b)); // prettier-ignore
+      [
+        ['x0', x],
+        ['xa', a - x],
+        ['y0', y],
+        ['yb', b - y],
+      ] as const
+    ).find(([edge, distance]) => edges[edge] !== 'free' && abs(distance) < 1e-6 * min(a, b));
     if (onEdge)
       throw refusal({
         what: `point ${i + 1} stands on edge ${onEdge[0]}, which is supported along its length already`,
@@ -101,7 +106,11 @@ function requireSupports({ a, b }: UniformPlate, { points, exclusionRadius }: Pl
     throw refusal({ what: 'nothing holds the plate: it can move along its normal and turn', where, mend });
   const length = distance(first, second);
   if (length < 1e-6 * min(a, b))
-    throw refusal({ what: `the plate stands on one point (x = ${first[0]} m, y = ${first[1]} m) and can tip over it to any side`, where, mend }); // prettier-ignore
+    throw refusal({
+      what: `the plate stands on one point (x = ${first[0]} m, y = ${first[1]} m) and can tip over it to any side`,
+      where,
+      mend,
+    });
   const offLine = (p: readonly [number, number]): number =>
     abs((p[0] - first[0]) * (second[1] - first[1]) - (p[1] - first[1]) * (second[0] - first[0])) / length;
   if (held.every((p) => offLine(p) < 1e-6 * min(a, b)))

@@ -28,7 +28,11 @@ export function spanOf(rows: readonly RigidMotion[], least = 1e-8): RigidMotion[
 /** The motions, orthonormal, that none of the span feels: those that stay free. */
 export function freeMotions(span: readonly RigidMotion[]): RigidMotion[] {
   const free: RigidMotion[] = [];
-  const axes: RigidMotion[] = [[1, 0, 0], [0, 1, 0], [0, 0, 1]]; // prettier-ignore
+  const axes: RigidMotion[] = [
+    [1, 0, 0],
+    [0, 1, 0],
+    [0, 0, 1],
+  ];
   while (span.length + free.length < 3) {
     const rests = axes.map((axis) => without(axis, [...span, ...free]));
     const best = rests.reduce((long, rest) => (Math.hypot(...rest) > Math.hypot(...long) + 1e-9 ? rest : long));

@@ -119,8 +119,12 @@ const heldForm: StripForm = {
       : (2 / 3 - 4 * (1 / (u * tanh(u)) - 1 / u ** 2) + 1 / (u * tanh(u)) - csch(u) ** 2) / u ** 4,
   deflection: (u) =>
     u < 1 ? integral((ξ) => heldSlope(u, (1 + ξ) / 2)) / 32 : (1 / 2 - tanh(u / 2) / u) / (16 * u ** 2),
-  momentCentre: (u) => (u < 1 ? series(u, (n, inverse) => inverse / (2 * n + 1)) / (4 * sinhOver(u)) : (1 - u * csch(u)) / (4 * u ** 2)), // prettier-ignore
-  momentEdge: (u) => (u < 1 ? -series(u, (n, inverse) => (2 * n * inverse) / (2 * n + 1)) / (4 * sinhOver(u)) : (1 - u / tanh(u)) / (4 * u ** 2)), // prettier-ignore
+  momentCentre: (u) =>
+    u < 1 ? series(u, (n, inverse) => inverse / (2 * n + 1)) / (4 * sinhOver(u)) : (1 - u * csch(u)) / (4 * u ** 2),
+  momentEdge: (u) =>
+    u < 1
+      ? -series(u, (n, inverse) => (2 * n * inverse) / (2 * n + 1)) / (4 * sinhOver(u))
+      : (1 - u / tanh(u)) / (4 * u ** 2),
 };
 
 const heldSlope = (u: number, ξ: number): number =>

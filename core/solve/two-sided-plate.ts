@@ -16,7 +16,15 @@ export function twoSidedPlate(plate: UniformPlate, ends: Exclude<EdgeHold, 'free
   requirePlate(plate);
   const [ratio, nu] = [plate.b / plate.a, plate.nu];
   const edges = { x0: ends, xa: ends, y0: 'free', yb: 'free' } as const;
-  const discs = { centres: [[0, 0], [1, 0], [0, ratio], [1, ratio]] as const, radius: ends === 'held' ? 0.05 * Math.min(1, ratio) : 0 }; // prettier-ignore
+  const discs = {
+    centres: [
+      [0, 0],
+      [1, 0],
+      [0, ratio],
+      [1, ratio],
+    ] as const,
+    radius: ends === 'held' ? 0.05 * Math.min(1, ratio) : 0,
+  };
   const shape = memo(`${ratio} ${nu} ${ends}`, () => ritzShape({ ratio, nu, edges, points: [] }, discs).shape);
   return plateAnswer(plate, shape);
 }

@@ -40,11 +40,31 @@ const four = [3, 5, 15, 17].map((node) => ({ node, w: rigid }));
 
 describe('a grid of 2 × 6 bays (independent exact stiffness solution, derived)', () => {
   const rows = [
-    ['held at its centre, Euler beams', centre, false, [-0.392291, -0.393131, -0.227246, -0.226178, -0.08873, -0.077173, -0.029683, 0]],
-    ['held at its centre, shear-flexible beams', centre, true, [-0.399948, -0.400953, -0.234394, -0.233364, -0.094444, -0.082271, -0.033815, 0]],
-    ['on four points, Euler beams', four, false, [0.045671, 0.039451, 0, -0.011219, -0.054723, -0.061537, -0.07908, -0.083828]],
-    ['on four points, shear-flexible beams', four, true, [0.044814, 0.038159, 0, -0.012572, -0.05666, -0.063973, -0.081607, -0.086738]],
-  ] as const; // prettier-ignore
+    [
+      'held at its centre, Euler beams',
+      centre,
+      false,
+      [-0.392291, -0.393131, -0.227246, -0.226178, -0.08873, -0.077173, -0.029683, 0],
+    ],
+    [
+      'held at its centre, shear-flexible beams',
+      centre,
+      true,
+      [-0.399948, -0.400953, -0.234394, -0.233364, -0.094444, -0.082271, -0.033815, 0],
+    ],
+    [
+      'on four points, Euler beams',
+      four,
+      false,
+      [0.045671, 0.039451, 0, -0.011219, -0.054723, -0.061537, -0.07908, -0.083828],
+    ],
+    [
+      'on four points, shear-flexible beams',
+      four,
+      true,
+      [0.044814, 0.038159, 0, -0.012572, -0.05666, -0.063973, -0.081607, -0.086738],
+    ],
+  ] as const;
   for (const [title, supports, shear, expected] of rows)
     it(`deflects as tabled to the printed digits: ${title}`, () => {
       const { w, reactions, residual } = grillage(reference(supports, shear)).solve(pressure);
@@ -94,7 +114,17 @@ describe('beams against closed forms (beam tables, common practice)', () => {
   it('built in at both ends: q L²/12 at the ends, q L²/24 at the middle, with shear flexibility too', () => {
     for (const shear of [Infinity, GA]) {
       const clamp = { w: rigid, rx: rigid, ry: rigid };
-      const { members, reactions } = grillage(line(1, 4, [{ node: 0, ...clamp }, { node: 1, ...clamp }], shear)).solve(uniform(1, -3000)); // prettier-ignore
+      const { members, reactions } = grillage(
+        line(
+          1,
+          4,
+          [
+            { node: 0, ...clamp },
+            { node: 1, ...clamp },
+          ],
+          shear,
+        ),
+      ).solve(uniform(1, -3000));
       close(members[0]!.momentLeast, (-3000 * 16) / 12);
       close(members[0]!.momentMost, (3000 * 16) / 24);
       close(members[0]!.momentMostAt, 2);
@@ -106,7 +136,12 @@ describe('beams against closed forms (beam tables, common practice)', () => {
 
   it('built in at both ends under a load that rises from 0 to q: q L²/30 and q L²/20 at the ends', () => {
     const clamp = { w: rigid, rx: rigid, ry: rigid };
-    const { members } = grillage(line(1, 4, [{ node: 0, ...clamp }, { node: 1, ...clamp }])).solve(uniform(1, [0, -3000])); // prettier-ignore
+    const { members } = grillage(
+      line(1, 4, [
+        { node: 0, ...clamp },
+        { node: 1, ...clamp },
+      ]),
+    ).solve(uniform(1, [0, -3000]));
     close(members[0]!.start.moment, (-3000 * 16) / 30);
     close(members[0]!.end.moment, (-3000 * 16) / 20);
     close(members[0]!.start.shear, (3 * 3000 * 4) / 20);
@@ -116,7 +151,11 @@ describe('beams against closed forms (beam tables, common practice)', () => {
   it('on two supports: 5 q L⁴/384 EI + q L²/8 GA at the middle, whichever way the beam points', () => {
     for (const turn of [0, 0.5, Math.PI / 2, 2.5]) {
       // Springs at the middle keep the beam from rolling; by symmetry it does not turn there, so they carry nothing.
-      const supports = [{ node: 0, w: rigid }, { node: 1, rx: 1e3, ry: 1e3 }, { node: 2, w: rigid }]; // prettier-ignore
+      const supports = [
+        { node: 0, w: rigid },
+        { node: 1, rx: 1e3, ry: 1e3 },
+        { node: 2, w: rigid },
+      ];
       const { w, members } = grillage(line(2, 2, supports, GA, turn)).solve(uniform(2, -3000));
       close(-w[1]!, (5 * 3000 * 4 ** 4) / (384 * EI) + (3000 * 4 ** 2) / (8 * GA));
       close(members[0]!.end.moment, (3000 * 16) / 8);
@@ -134,7 +173,10 @@ describe('beams against closed forms (beam tables, common practice)', () => {
   });
 
   it('a spring gives by F / k and takes its share', () => {
-    const supports = [{ node: 0, w: rigid, rx: rigid }, { node: 1, w: 5e4 }]; // prettier-ignore
+    const supports = [
+      { node: 0, w: rigid, rx: rigid },
+      { node: 1, w: 5e4 },
+    ];
     const { w, reactions } = grillage(line(1, 2, supports)).solve({ nodes: [{ node: 1, w: -1000 }] });
     close(w[1]!, -1000 / 5e4);
     close(reactions[1]!.w, 1000);
@@ -142,7 +184,9 @@ describe('beams against closed forms (beam tables, common practice)', () => {
   });
 
   it('a line torque twists a held shaft by m L²/2 GJ, all of it at the held end', () => {
-    const { rx, members, reactions } = grillage(line(1, 2, [{ node: 0, w: rigid, rx: rigid, ry: rigid }])).solve({ members: [{ member: 0, torque: 500 }] }); // prettier-ignore
+    const { rx, members, reactions } = grillage(line(1, 2, [{ node: 0, w: rigid, rx: rigid, ry: rigid }])).solve({
+      members: [{ member: 0, torque: 500 }],
+    });
     close(rx[1]!, (500 * 4) / (2 * GJ));
     close(members[0]!.start.torque, 1000);
     close(members[0]!.torqueLargest, 1000);
@@ -151,8 +195,15 @@ describe('beams against closed forms (beam tables, common practice)', () => {
 
   it('a bent cantilever sinks by P (2/3EI + 1/GJ): −3.9537306 mm (derived)', () => {
     const { w, members } = grillage({
-      nodes: [{ x: 0, y: 0 }, { x: 1, y: 0 }, { x: 1, y: 1 }], // prettier-ignore
-      members: [{ from: 0, to: 1, EI, GJ }, { from: 1, to: 2, EI, GJ }], // prettier-ignore
+      nodes: [
+        { x: 0, y: 0 },
+        { x: 1, y: 0 },
+        { x: 1, y: 1 },
+      ],
+      members: [
+        { from: 0, to: 1, EI, GJ },
+        { from: 1, to: 2, EI, GJ },
+      ],
       supports: [{ node: 0, w: rigid, rx: rigid, ry: rigid }],
     }).solve({ nodes: [{ node: 2, w: -1000 }] });
     expect(Math.abs(w[2]! * 1e3 + 3.9537306)).toBeLessThan(5e-8);
@@ -164,13 +215,37 @@ describe('beams against closed forms (beam tables, common practice)', () => {
 
 describe('equilibrium and reciprocity', () => {
   const model: GrillageModel = {
-    nodes: [{ x: 0, y: 0 }, { x: 2, y: 0.3 }, { x: 2.4, y: 1.9 }, { x: -0.2, y: 1.5 }, { x: 1, y: 0.9 }], // prettier-ignore
-    members: [[0, 1], [1, 2], [2, 3], [3, 0], [0, 4], [4, 2], [1, 4], [4, 3]].map(([from, to]) => ({ from: from!, to: to!, EI, GJ, GA })), // prettier-ignore
-    supports: [{ node: 0, w: rigid }, { node: 1, w: 2e6, ry: 1e4 }, { node: 2, w: rigid }, { node: 3, w: 3e5 }], // prettier-ignore
+    nodes: [
+      { x: 0, y: 0 },
+      { x: 2, y: 0.3 },
+      { x: 2.4, y: 1.9 },
+      { x: -0.2, y: 1.5 },
+      { x: 1, y: 0.9 },
+    ],
+    members: [
+      [0, 1],
+      [1, 2],
+      [2, 3],
+      [3, 0],
+      [0, 4],
+      [4, 2],
+      [1, 4],
+      [4, 3],
+    ].map(([from, to]) => ({ from: from!, to: to!, EI, GJ, GA })),
+    supports: [
+      { node: 0, w: rigid },
+      { node: 1, w: 2e6, ry: 1e4 },
+      { node: 2, w: rigid },
+      { node: 3, w: 3e5 },
+    ],
   };
   const loads: GrillageLoads = {
     nodes: [{ node: 4, w: -900, mx: 40, my: -70 }],
-    members: [{ member: 0, force: [-300, -900], torque: 35 }, { member: 5, force: -450 }, { member: 6, torque: -80 }], // prettier-ignore
+    members: [
+      { member: 0, force: [-300, -900], torque: 35 },
+      { member: 5, force: -450 },
+      { member: 6, torque: -80 },
+    ],
   };
 
   it('reactions balance node, line and torque loads in force and in both moments', () => {
@@ -199,7 +274,6 @@ describe('equilibrium and reciprocity', () => {
       [0, 35],
       [6, -80],
     ] as const) {
-      // prettier-ignore
       const [[x0, y0], [x1, y1]] = [along(member, 0), along(member, 1)];
       add(0, 0, 0, torque * (x1 - x0), torque * (y1 - y0));
     }
@@ -219,10 +293,18 @@ describe('equilibrium and reciprocity', () => {
 
   it('obeys Maxwell and Betti: the work of one load on the other’s deflections is mutual', () => {
     const solved = grillage(model);
-    const other: GrillageLoads = { nodes: [{ node: 1, w: 500, mx: -20 }, { node: 3, w: 250, my: 60 }] }; // prettier-ignore
+    const other: GrillageLoads = {
+      nodes: [
+        { node: 1, w: 500, mx: -20 },
+        { node: 3, w: 250, my: 60 },
+      ],
+    };
     const one: GrillageLoads = { nodes: [{ node: 4, w: -900, mx: 40, my: -70 }] };
     const work = (by: GrillageLoads, on: GrillageAnswer): number =>
-      by.nodes!.reduce((sum, f) => sum + (f.w ?? 0) * on.w[f.node]! + (f.mx ?? 0) * on.rx[f.node]! + (f.my ?? 0) * on.ry[f.node]!, 0); // prettier-ignore
+      by.nodes!.reduce(
+        (sum, f) => sum + (f.w ?? 0) * on.w[f.node]! + (f.mx ?? 0) * on.rx[f.node]! + (f.my ?? 0) * on.ry[f.node]!,
+        0,
+      );
     const [first, second] = [work(other, solved.solve(one)), work(one, solved.solve(other))];
     expect(Math.abs(first / second - 1)).toBeLessThan(1e-11);
   });
@@ -280,7 +362,6 @@ describe('a grid that its own inertia balances', () => {
         true,
       ),
     ).solve({
-      // prettier-ignore
       ...pressure,
       members: free.members.map((_, member) => ({ member, force: -14.704 * inertia })),
     });
@@ -314,15 +395,33 @@ describe('refusals', () => {
       grillage({ ...reference(supports, false), ...change });
   it('says that nothing holds the grid', () => expect(solve([])).toThrow(/nothing holds the grid/));
   it('names the line about which it can turn', () => {
-    expect(solve([{ node: 0, w: rigid }, { node: 18, w: rigid }])).toThrow(/turn about the line y = 0 m along x/); // prettier-ignore
-    expect(solve([{ node: 1, w: rigid }, { node: 4, w: rigid, ry: rigid }])).toThrow(/turn about the line y = 0.5 m along x/); // prettier-ignore
-    expect(solve([{ node: 0, w: rigid }, { node: 4, w: rigid }])).toThrow(/through x = .* in direction \(0\.7071, 0\.7071\)/); // prettier-ignore
+    expect(
+      solve([
+        { node: 0, w: rigid },
+        { node: 18, w: rigid },
+      ]),
+    ).toThrow(/turn about the line y = 0 m along x/);
+    expect(
+      solve([
+        { node: 1, w: rigid },
+        { node: 4, w: rigid, ry: rigid },
+      ]),
+    ).toThrow(/turn about the line y = 0.5 m along x/);
+    expect(
+      solve([
+        { node: 0, w: rigid },
+        { node: 4, w: rigid },
+      ]),
+    ).toThrow(/through x = .* in direction \(0\.7071, 0\.7071\)/);
   });
   it('says that it can move up and down', () =>
     expect(solve([{ node: 0, rx: rigid, ry: rigid }])).toThrow(/move up and down as a whole/));
   it('names a node that a beam without torsion stiffness leaves loose', () => {
     const model: GrillageModel = {
-      nodes: [{ x: 0, y: 0 }, { x: 1, y: 0, name: 'T4 at the hanger' }], // prettier-ignore
+      nodes: [
+        { x: 0, y: 0 },
+        { x: 1, y: 0, name: 'T4 at the hanger' },
+      ],
       members: [{ from: 0, to: 1, EI, GJ: 0 }],
       supports: [{ node: 0, w: rigid, rx: rigid, ry: rigid }],
     };
@@ -333,7 +432,10 @@ describe('refusals', () => {
     expect(solve([], { members: bare.members.map((m) => ({ ...m, mass: 0 })), freeBody: true })).toThrow(/has no mass/);
     const two: GrillageModel = {
       nodes: [0, 1, 2, 3].map((x) => ({ x, y: 0 })),
-      members: [{ from: 0, to: 1, EI, GJ, mass: 1 }, { from: 2, to: 3, EI, GJ, mass: 1 }], // prettier-ignore
+      members: [
+        { from: 0, to: 1, EI, GJ, mass: 1 },
+        { from: 2, to: 3, EI, GJ, mass: 1 },
+      ],
       supports: [],
       freeBody: true,
     };
