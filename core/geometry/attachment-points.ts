@@ -17,20 +17,28 @@ export interface AttachmentPoint {
 }
 
 /** Attachments of the suspension, then pad eyes, each on top of the highest tube beneath it. */
-export function attachmentPoints(document: PlateDocument, { mainTubes, crossTubes }: Pick<Geometry, 'mainTubes' | 'crossTubes'>): AttachmentPoint[] {
+export function attachmentPoints(
+  document: PlateDocument,
+  { mainTubes, crossTubes }: Pick<Geometry, 'mainTubes' | 'crossTubes'>,
+): AttachmentPoint[] {
   const tubes = [...mainTubes, ...crossTubes];
   const { suspension, padEyes } = document.grid;
-  const stand = (kind: AttachmentPoint['kind'], eye: Eye) => (point: { id: string; x: { si: number }; y: { si: number } }): AttachmentPoint => {
-    const [x, y] = [point.x.si, point.y.si];
-    const under = tubes.filter((tube) => {
-      const { x0, y0, x1, y1 } = tubeRectangle(tube);
-      return x >= x0 - touch && x <= x1 + touch && y >= y0 - touch && y <= y1 + touch;
-    });
-    const tube = under.sort((a, b) => b.top - a.top)[0] ?? null;
-    const foot = tube ? tube.top : Math.max(...tubes.map((t) => t.top));
-    return { id: point.id, kind, eye, x, y, foot, z: foot + eye.height.si, tube };
-  };
-  return [...suspension.attachments.map(stand('suspension', suspension.eye)), ...(padEyes ? padEyes.points.map(stand('pad eye', padEyes.eye)) : [])];
+  const stand =
+    (kind: AttachmentPoint['kind'], eye: Eye) =>
+    (point: { id: string; x: { si: number }; y: { si: number } }): AttachmentPoint => {
+      const [x, y] = [point.x.si, point.y.si];
+      const under = tubes.filter((tube) => {
+        const { x0, y0, x1, y1 } = tubeRectangle(tube);
+        return x >= x0 - touch && x <= x1 + touch && y >= y0 - touch && y <= y1 + touch;
+      });
+      const tube = under.sort((a, b) => b.top - a.top)[0] ?? null;
+      const foot = tube ? tube.top : Math.max(...tubes.map((t) => t.top));
+      return { id: point.id, kind, eye, x, y, foot, z: foot + eye.height.si, tube };
+    };
+  return [
+    ...suspension.attachments.map(stand('suspension', suspension.eye)),
+    ...(padEyes ? padEyes.points.map(stand('pad eye', padEyes.eye)) : []),
+  ];
 }
 
 /** A point typed on a tube's edge stands on it in spite of rounding. */

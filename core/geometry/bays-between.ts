@@ -12,9 +12,17 @@ export interface PlainBay extends Omit<Bay, 'openArea'> {
  * and are neighbours on the far sides: where a short tube ends inside, there is no bay.
  * Refuses more than 2,500 bays and two bays of one id.
  */
-export function baysBetween(mainTubes: readonly Tube[], crossTubes: readonly Tube[], crossings: readonly Crossing[]): PlainBay[] {
+export function baysBetween(
+  mainTubes: readonly Tube[],
+  crossTubes: readonly Tube[],
+  crossings: readonly Crossing[],
+): PlainBay[] {
   const nextCross = neighbours(crossings, 'main', 'cross');
-  const nextMain = neighbours([...crossings].sort((a, b) => a.y - b.y), 'cross', 'main');
+  const nextMain = neighbours(
+    [...crossings].sort((a, b) => a.y - b.y),
+    'cross',
+    'main',
+  );
   const mains = new Map(mainTubes.map((t) => [t.id, t]));
   const crosses = new Map(crossTubes.map((t) => [t.id, t]));
   const bays: PlainBay[] = [];
@@ -29,12 +37,21 @@ export function baysBetween(mainTubes: readonly Tube[], crossTubes: readonly Tub
       id: bayId(m, c),
       main: [m, m2],
       cross: [c, c2],
-      opening: { x0: left.at + half(left), y0: low.at + half(low), x1: right.at - half(right), y1: high.at - half(high) },
+      opening: {
+        x0: left.at + half(left),
+        y0: low.at + half(low),
+        x1: right.at - half(right),
+        y1: high.at - half(high),
+      },
       cell: { x0: left.at, y0: low.at, x1: right.at, y1: high.at },
     });
   }
   if (bays.length > limit)
-    throw refusal({ what: `The grid has ${bays.length} bays, more than the ${limit} that are reckoned with`, where: { path: 'grid' }, mend: 'Take fewer tubes.' });
+    throw refusal({
+      what: `The grid has ${bays.length} bays, more than the ${limit} that are reckoned with`,
+      where: { path: 'grid' },
+      mend: 'Take fewer tubes.',
+    });
   const seen = new Map<string, PlainBay>();
   for (const bay of bays) {
     const other = seen.get(bay.id);
@@ -52,12 +69,17 @@ export function baysBetween(mainTubes: readonly Tube[], crossTubes: readonly Tub
 const limit = 2500;
 
 /** Id of the bay at a low main and a low cross tube: "A3"; with a hyphen where the join could be read two ways. */
-const bayId = (main: string, cross: string): string => (/\p{L}$/u.test(main) && /^\d+$/.test(cross) ? main + cross : `${main}-${cross}`);
+const bayId = (main: string, cross: string): string =>
+  /\p{L}$/u.test(main) && /^\d+$/.test(cross) ? main + cross : `${main}-${cross}`;
 
 const key = (along: string, at: string): string => `${along}\n${at}`;
 
 /** Next tube of the other set along each tube, by tube and crossing. Crossings in order of position. */
-function neighbours(crossings: readonly Crossing[], along: 'main' | 'cross', other: 'main' | 'cross'): Map<string, string> {
+function neighbours(
+  crossings: readonly Crossing[],
+  along: 'main' | 'cross',
+  other: 'main' | 'cross',
+): Map<string, string> {
   const last = new Map<string, string>();
   const next = new Map<string, string>();
   for (const crossing of crossings) {

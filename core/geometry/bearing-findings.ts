@@ -8,7 +8,10 @@ export function bearingFindings({ geometry: { panels }, tubes, text }: Inspected
   const onPanels = panels.flatMap((panel): Finding[] => {
     const { id: place, design, bearings } = panel;
     const findings: Finding[] = [];
-    const reliedOn = bearings.filter(({ side }) => design.support === 'four sides' || side.startsWith(design.support === 'main tubes' ? 'main' : 'cross'));
+    const reliedOn = bearings.filter(
+      ({ side }) =>
+        design.support === 'four sides' || side.startsWith(design.support === 'main tubes' ? 'main' : 'cross'),
+    );
     const bare = reliedOn.filter((b) => !b.fixed || b.flatLap <= 0);
     if (bare.length > 0)
       findings.push({
@@ -30,7 +33,10 @@ export function bearingFindings({ geometry: { panels }, tubes, text }: Inspected
       findings.push({
         id: 'weld-not-all-round',
         place,
-        text: `Panel ${place} is to be welded all round, but it meets no tube along ${bearings.filter((b) => !b.fixed).map((b) => b.tube).join(', ')}: ${bearings.filter((b) => b.fixed).length} sides are welded.`,
+        text: `Panel ${place} is to be welded all round, but it meets no tube along ${bearings
+          .filter((b) => !b.fixed)
+          .map((b) => b.tube)
+          .join(', ')}: ${bearings.filter((b) => b.fixed).length} sides are welded.`,
         mend: 'State “two sides”, or give it a tube at its level along each side.',
       });
     if (fixing.kind === 'welded' && fixing.pattern === 'intermittent')

@@ -8,7 +8,10 @@ import { listed } from './listed.ts';
  *  flat is taken as its edge (common practice, no source). */
 export function boltFindings(inspected: Inspected): Finding[] {
   const { geometry } = inspected;
-  return [...geometry.panels.filter((p) => p.design.fixing.kind === 'bolted').flatMap((panel) => onePanel(panel, inspected)), ...neighbours(inspected)];
+  return [
+    ...geometry.panels.filter((p) => p.design.fixing.kind === 'bolted').flatMap((panel) => onePanel(panel, inspected)),
+    ...neighbours(inspected),
+  ];
 }
 
 const leastEdge = 1.2;
@@ -21,15 +24,33 @@ function onePanel(panel: Panel, inspected: Inspected): Finding[] {
   const { id: place, bolts, design } = panel;
   const edgeDistance = design.fixing.kind === 'bolted' ? design.fixing.edgeDistance : undefined;
   const findings: Finding[] = [];
-  const say = (id: string, wrong: readonly Bolt[], text: (worst: Bolt) => string, mend: string, by: (bolt: Bolt) => number): void => {
+  const say = (
+    id: string,
+    wrong: readonly Bolt[],
+    text: (worst: Bolt) => string,
+    mend: string,
+    by: (bolt: Bolt) => number,
+  ): void => {
     if (wrong.length === 0) return;
     const worst = wrong.reduce((a, b) => (by(b) < by(a) ? b : a));
-    findings.push({ id, place, text: `${wrong.length === 1 ? 'Bolt' : 'Bolts'} ${listed(wrong.map((b) => b.id))}: ${text(worst)}.`, mend });
+    findings.push({
+      id,
+      place,
+      text: `${wrong.length === 1 ? 'Bolt' : 'Bolts'} ${listed(wrong.map((b) => b.id))}: ${text(worst)}.`,
+      mend,
+    });
   };
 
   const { x0, y0, x1, y1 } = panel.outline;
-  const fromSide = ({ x, y }: Bolt): Readonly<Record<Side, number>> => ({ mainLow: y - y0, mainHigh: y1 - y, crossLow: x - x0, crossHigh: x1 - x });
-  const without = panel.bearings.filter(({ fixed, side }) => fixed && !bolts.some((bolt) => Math.abs(fromSide(bolt)[side] - edgeDistance!.si) < 1e-6));
+  const fromSide = ({ x, y }: Bolt): Readonly<Record<Side, number>> => ({
+    mainLow: y - y0,
+    mainHigh: y1 - y,
+    crossLow: x - x0,
+    crossHigh: x1 - x,
+  });
+  const without = panel.bearings.filter(
+    ({ fixed, side }) => fixed && !bolts.some((bolt) => Math.abs(fromSide(bolt)[side] - edgeDistance!.si) < 1e-6),
+  );
   if (without.length > 0)
     findings.push({
       id: 'edge-distance-cannot-be-met',
@@ -44,11 +65,18 @@ function onePanel(panel: Panel, inspected: Inspected): Finding[] {
   const onFlat = (bolt: Bolt): number => toFace(bolt) - radius(bolt);
   const isOff = (bolt: Bolt): boolean => toFace(bolt) < 0;
   const inRadius = (bolt: Bolt): boolean => !isOff(bolt) && onFlat(bolt) < bolt.hole / 2 - touch;
-  say('bolt-off-tube', bolts.filter(isOff), (b) => `the bolt line lies ${text(-toFace(b))} beside tube ${b.tube} (edge distance ${edgeDistance!.typed})`, 'Take a larger overlap or a smaller edge distance.', toFace);
+  say(
+    'bolt-off-tube',
+    bolts.filter(isOff),
+    (b) => `the bolt line lies ${text(-toFace(b))} beside tube ${b.tube} (edge distance ${edgeDistance!.typed})`,
+    'Take a larger overlap or a smaller edge distance.',
+    toFace,
+  );
   say(
     'bolt-in-corner-radius',
     bolts.filter(inRadius),
-    (b) => `the hole of ${text(b.hole)}, ${text(toFace(b))} from the face of tube ${b.tube}, cuts its corner radius of ${text(radius(b))}`,
+    (b) =>
+      `the hole of ${text(b.hole)}, ${text(toFace(b))} from the face of tube ${b.tube}, cuts its corner radius of ${text(radius(b))}`,
     'Move the bolt line onto the flat: a larger overlap or another edge distance.',
     onFlat,
   );
@@ -75,7 +103,13 @@ function onePanel(panel: Panel, inspected: Inspected): Finding[] {
     (b) => b.pitch,
   );
   const weld = weldsAt(panel, inspected);
-  say('bolt-at-crossing-weld', bolts.filter((b) => weld(b) < 0), (b) => `the hole on tube ${b.tube} meets a weld of a crossing (${text(-weld(b))} too near)`, 'Move the bolt line, change the pitch, or cut corner notches.', weld);
+  say(
+    'bolt-at-crossing-weld',
+    bolts.filter((b) => weld(b) < 0),
+    (b) => `the hole on tube ${b.tube} meets a weld of a crossing (${text(-weld(b))} too near)`,
+    'Move the bolt line, change the pitch, or cut corner notches.',
+    weld,
+  );
   return findings;
 }
 
@@ -84,7 +118,10 @@ function onePanel(panel: Panel, inspected: Inspected): Finding[] {
  * √2 throats. Flush: the welds stand along the main tube's face where a cross tube ends. Stacked: only a through-bolt
  * reaches the far wall, where the other tube is welded on.
  */
-function weldsAt({ design: { fixing } }: Panel, { document, geometry: { crossings, arrangement }, tubes }: Inspected): (bolt: Bolt) => number {
+function weldsAt(
+  { design: { fixing } }: Panel,
+  { document, geometry: { crossings, arrangement }, tubes }: Inspected,
+): (bolt: Bolt) => number {
   const leg = Math.SQRT2 * document.grid.jointThroat.si;
   const through = fixing.kind === 'bolted' && fixing.into === 'through-bolt with sleeve';
   if (arrangement === 'stacked' && !through) return () => Infinity;
@@ -145,6 +182,7 @@ function neighbours({ geometry: { panels }, tubes, text }: Inspected): Finding[]
 
 /** Bolts in one wall meet; bolts of a topside and an underside panel only where one goes through the whole tube. */
 function meet(a: Panel, b: Panel): boolean {
-  const through = ({ design: { fixing } }: Panel): boolean => fixing.kind === 'bolted' && fixing.into === 'through-bolt with sleeve';
+  const through = ({ design: { fixing } }: Panel): boolean =>
+    fixing.kind === 'bolted' && fixing.into === 'through-bolt with sleeve';
   return a.design.side === b.design.side || through(a) || through(b);
 }

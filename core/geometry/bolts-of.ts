@@ -25,7 +25,10 @@ export function boltsOf(edge: BoltedEdge): Bolt[] {
   const { x0, y0, x1, y1 } = edge.outline;
   const alongX = boltLines(edge, 'main');
   const alongY = boltLines(edge, 'cross');
-  const spots = [...alongX.flatMap((line) => spotsOn(edge, line, alongY, [x0, x1])), ...alongY.flatMap((line) => spotsOn(edge, line, alongX, [y0, y1]))];
+  const spots = [
+    ...alongX.flatMap((line) => spotsOn(edge, line, alongY, [x0, x1])),
+    ...alongY.flatMap((line) => spotsOn(edge, line, alongX, [y0, y1])),
+  ];
 
   const unique = new Map<string, Spot>();
   for (const spot of spots) {
@@ -47,7 +50,16 @@ export function boltsOf(edge: BoltedEdge): Bolt[] {
   const digits = ordered.length > 99 ? 3 : 2;
   return ordered.map(({ x, y, line, pitch, edge1, edge2 }, i) => ({
     id: `${edge.id}-${String(i + 1).padStart(digits, '0')}`,
-    x, y, side: line.side, tube: line.tube, inner: line.inner, hole: edge.hole, edge1, edge2, pitch, fromFace: line.fromFace,
+    x,
+    y,
+    side: line.side,
+    tube: line.tube,
+    inner: line.inner,
+    hole: edge.hole,
+    edge1,
+    edge2,
+    pitch,
+    fromFace: line.fromFace,
   }));
 }
 
@@ -82,17 +94,27 @@ interface Spot {
 function boltLines({ outline, fixing, bearings, lines, isLevel }: BoltedEdge, set: 'main' | 'cross'): BoltLine[] {
   const e = fixing.edgeDistance.si;
   const [low, high] = set === 'main' ? [outline.y0, outline.y1] : [outline.x0, outline.x1];
-  const [lowSide, highSide] = set === 'main' ? (['mainLow', 'mainHigh'] as const) : (['crossLow', 'crossHigh'] as const);
+  const [lowSide, highSide] =
+    set === 'main' ? (['mainLow', 'mainHigh'] as const) : (['crossLow', 'crossHigh'] as const);
   const edge = (side: Side, at: number): BoltLine[] =>
-    bearings.filter((b) => b.side === side && b.fixed).map((b) => ({ side, tube: b.tube, inner: false, at, fromFace: b.lap - e }));
+    bearings
+      .filter((b) => b.side === side && b.fixed)
+      .map((b) => ({ side, tube: b.tube, inner: false, at, fromFace: b.lap - e }));
   const fixed = bearings.some((b) => b.fixed && b.side.startsWith(set));
   const inner = (line: GridLine): BoltLine[] =>
-    fixed && line.inner && isLevel(line.tube) ? [{ side: highSide, tube: line.tube.id, inner: true, at: line.tube.at, fromFace: line.tube.section.width / 2 }] : [];
+    fixed && line.inner && isLevel(line.tube)
+      ? [{ side: highSide, tube: line.tube.id, inner: true, at: line.tube.at, fromFace: line.tube.section.width / 2 }]
+      : [];
   return [...edge(lowSide, low + e), ...lines[set].flatMap(inner), ...edge(highSide, high - e)];
 }
 
 /** Bolts along one line, between the panel's ends and where lines of the other direction meet it. */
-function spotsOn(edge: BoltedEdge, line: BoltLine, others: readonly BoltLine[], [low, high]: readonly [number, number]): Spot[] {
+function spotsOn(
+  edge: BoltedEdge,
+  line: BoltLine,
+  others: readonly BoltLine[],
+  [low, high]: readonly [number, number],
+): Spot[] {
   const e = edge.fixing.edgeDistance.si;
   const notch = line.inner ? 0 : edge.notch;
   const end = endOfBoltLine(e, notch);
@@ -105,7 +127,10 @@ function spotsOn(edge: BoltedEdge, line: BoltLine, others: readonly BoltLine[], 
   });
   const along = parts.flatMap(({ from, n, pitch }, i) => {
     const before = parts[i - 1]?.pitch ?? 0;
-    return Array.from({ length: n }, (_, k) => ({ s: from + k * pitch, pitch: k === 0 ? Math.max(before, pitch) : pitch }));
+    return Array.from({ length: n }, (_, k) => ({
+      s: from + k * pitch,
+      pitch: k === 0 ? Math.max(before, pitch) : pitch,
+    }));
   });
   along.push({ s: stations.at(-1)!, pitch: parts.at(-1)!.pitch });
 

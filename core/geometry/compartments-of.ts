@@ -25,7 +25,12 @@ export interface Compartment {
  * lies a tube's height away from the panel, water and air pass there, so there are no compartments at all; in a flush
  * grid cross tubes that are less high than the main tubes leave the underside open.
  */
-export function compartmentsOf({ bays, panels, mainTubes, crossTubes }: Pick<Geometry, 'bays' | 'panels' | 'mainTubes' | 'crossTubes'>): Compartment[] {
+export function compartmentsOf({
+  bays,
+  panels,
+  mainTubes,
+  crossTubes,
+}: Pick<Geometry, 'bays' | 'panels' | 'mainTubes' | 'crossTubes'>): Compartment[] {
   const tubes = new Map([...mainTubes, ...crossTubes].map((tube) => [tube.id, tube]));
   const covering = new Map<string, Panel>();
   for (const panel of panels) for (const bay of panel.bays) covering.set(`${bay} ${panel.design.side}`, panel);
@@ -44,7 +49,18 @@ export function compartmentsOf({ bays, panels, mainTubes, crossTubes }: Pick<Geo
       const height = Math.min(...depths);
       if (height === 0) return [];
       const { x0, y0, x1, y1 } = bay.opening;
-      return [{ kind, bay, panel, a: x1 - x0, b: y1 - y0, height, holes: openAreaOf(bay, [panel]), otherHoles: other ? openAreaOf(bay, [other]) : null }];
+      return [
+        {
+          kind,
+          bay,
+          panel,
+          a: x1 - x0,
+          b: y1 - y0,
+          height,
+          holes: openAreaOf(bay, [panel]),
+          otherHoles: other ? openAreaOf(bay, [other]) : null,
+        },
+      ];
     };
     return [...closed('tray', under, over), ...closed('bell', over, under)];
   });

@@ -51,7 +51,11 @@ interface SupportLine {
 
 type Lines = Readonly<Record<'main' | 'cross', readonly SupportLine[]>>;
 
-function supportLines(panel: HeldPanel, outer: (b: Bearing, tube: Tube) => number | null, inner: (tube: Tube) => { below: number; above: number } | null): Lines {
+function supportLines(
+  panel: HeldPanel,
+  outer: (b: Bearing, tube: Tube) => number | null,
+  inner: (tube: Tube) => { below: number; above: number } | null,
+): Lines {
   const of = (set: 'main' | 'cross'): SupportLine[] => {
     const relied = panel.bearings.some((b) => b.fixed && b.side.startsWith(set));
     const lines = panel.lines[set];
@@ -61,7 +65,10 @@ function supportLines(panel: HeldPanel, outer: (b: Bearing, tube: Tube) => numbe
         return at ? [{ tube: tube.id, ...at }] : [];
       }
       const side: Side = set === 'main' ? (i === 0 ? 'mainLow' : 'mainHigh') : i === 0 ? 'crossLow' : 'crossHigh';
-      const at = outer(panel.bearings.find((b) => b.side === side)!, tube);
+      const at = outer(
+        panel.bearings.find((b) => b.side === side)!,
+        tube,
+      );
       return at === null ? [] : [{ tube: tube.id, below: at, above: at }];
     });
   };
@@ -78,7 +85,10 @@ function pressedLines(panel: HeldPanel): Lines {
       const reach = section.width / 2 - Math.min(section.outerRadius, lap);
       return isLow(side) ? at + reach : at - reach;
     },
-    ({ at, section }) => ({ below: at - section.width / 2 + section.outerRadius, above: at + section.width / 2 - section.outerRadius }),
+    ({ at, section }) => ({
+      below: at - section.width / 2 + section.outerRadius,
+      above: at + section.width / 2 - section.outerRadius,
+    }),
   );
 }
 
@@ -96,7 +106,11 @@ function boltLines(panel: HeldPanel, edgeDistance: number): Lines {
 
 function weldLines(panel: HeldPanel): Lines {
   const welded = new Set(panel.weldRuns.map((run) => run.side));
-  return supportLines(panel, ({ side }) => (welded.has(side) ? edgeOf(panel.outline, side) : null), () => null);
+  return supportLines(
+    panel,
+    ({ side }) => (welded.has(side) ? edgeOf(panel.outline, side) : null),
+    () => null,
+  );
 }
 
 /** A bay's part of the panel: to the panel's edge, or to the centre line of an inner tube. */
@@ -117,7 +131,11 @@ function spansBetween(panel: HeldPanel, bay: PlainBay, part: Rectangle, lines: L
   const { outline } = panel;
   const rowEnd = panel.edgeDistance === null ? 0 : endOfBoltLine(panel.edgeDistance, panel.notch);
   /** The supports around the bay, or the part's ends (the rows' ends, for bolts) where a pair is missing. */
-  const between = (set: 'main' | 'cross', [low, high]: readonly [number, number], [edgeLow, edgeHigh]: readonly [number, number]) => {
+  const between = (
+    set: 'main' | 'cross',
+    [low, high]: readonly [number, number],
+    [edgeLow, edgeHigh]: readonly [number, number],
+  ) => {
     const position = (id: string): number => panel.lines[set].find(({ tube }) => tube.id === id)!.tube.at;
     const at = (line: SupportLine): number => position(line.tube);
     const from = lines[set].filter((line) => at(line) <= position(bay[set][0])).at(-1)?.above;
@@ -130,14 +148,25 @@ function spansBetween(panel: HeldPanel, bay: PlainBay, part: Rectangle, lines: L
   const y = between('main', [part.y0, part.y1], [outline.y0, outline.y1]);
   const spans = { a: x.to - x.from, b: y.to - y.from };
   if (!byBolts)
-    return { ...spans, supports: x.held && y.held ? 'four sides' : y.held ? 'main tubes' : 'cross tubes', boltsAlongX: 0, boltsAlongY: 0, insetX: 0, insetY: 0 };
+    return {
+      ...spans,
+      supports: x.held && y.held ? 'four sides' : y.held ? 'main tubes' : 'cross tubes',
+      boltsAlongX: 0,
+      boltsAlongY: 0,
+      insetX: 0,
+      insetY: 0,
+    };
 
   const near = (a: number, b: number): boolean => Math.abs(a - b) < 1e-6;
   const within = (s: number, { from, to }: { from: number; to: number }): boolean => s > from - 1e-6 && s < to + 1e-6;
   const onY = (at: number): number => panel.bolts.filter((bolt) => near(bolt.y, at) && within(bolt.x, x)).length;
   const onX = (at: number): number => panel.bolts.filter((bolt) => near(bolt.x, at) && within(bolt.y, y)).length;
-  const inset = (low: number, high: number, s: { from: number; to: number }, [edgeLow, edgeHigh]: readonly [number, number]): number =>
-    Math.max(low === edgeLow ? s.from - low : 0, high === edgeHigh ? high - s.to : 0);
+  const inset = (
+    low: number,
+    high: number,
+    s: { from: number; to: number },
+    [edgeLow, edgeHigh]: readonly [number, number],
+  ): number => Math.max(low === edgeLow ? s.from - low : 0, high === edgeHigh ? high - s.to : 0);
   return {
     ...spans,
     supports: 'bolts',

@@ -21,5 +21,7 @@ export interface Inspected {
 export function findingsOf(document: PlateDocument, geometry: Omit<Geometry, 'findings'>, text: LengthText): Finding[] {
   const tubes = new Map([...geometry.mainTubes, ...geometry.crossTubes].map((tube) => [tube.id, tube]));
   const inspected: Inspected = { document, geometry, tubes, text };
-  return [bearingFindings, boltFindings, holeFindings, compartmentFindings, tubeFindings, attachmentFindings].flatMap((find) => find(inspected));
+  return [bearingFindings, boltFindings, holeFindings, compartmentFindings, tubeFindings, attachmentFindings].flatMap(
+    (find) => find(inspected),
+  );
 }

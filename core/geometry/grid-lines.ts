@@ -16,9 +16,19 @@ export interface GridLine {
 /** Tubes that a panel touches, sorted by position. */
 export function gridLines({ bays, tubes: edge }: PlacedPanel, tubes: ReadonlyMap<string, Tube>): GridLines {
   const lines = (ids: Iterable<string>, low: string, high: string): GridLine[] =>
-    [...new Set(ids)].map((id) => ({ tube: tubes.get(id)!, inner: id !== low && id !== high })).sort((a, b) => a.tube.at - b.tube.at);
+    [...new Set(ids)]
+      .map((id) => ({ tube: tubes.get(id)!, inner: id !== low && id !== high }))
+      .sort((a, b) => a.tube.at - b.tube.at);
   return {
-    main: lines(bays.flatMap((b) => b.main), edge.mainLow, edge.mainHigh),
-    cross: lines(bays.flatMap((b) => b.cross), edge.crossLow, edge.crossHigh),
+    main: lines(
+      bays.flatMap((b) => b.main),
+      edge.mainLow,
+      edge.mainHigh,
+    ),
+    cross: lines(
+      bays.flatMap((b) => b.cross),
+      edge.crossLow,
+      edge.crossHigh,
+    ),
   };
 }

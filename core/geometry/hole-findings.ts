@@ -16,14 +16,33 @@ export function holeFindings({ geometry: { panels, mainTubes, crossTubes }, text
       const name = nameOf(hole);
       const toEdge = distanceToEdge(hole, panel.outline, notch);
       if (toEdge < hole.diameter / 2)
-        findings.push({ id: 'hole-outside-panel', place, text: `${name} of panel ${place} does not lie inside the panel: its centre is ${toEdge < 0 ? `${text(-toEdge)} outside` : `${text(toEdge)} from`} the edge.`, mend: 'Move the hole; its x and y count from the panel’s centre.' });
+        findings.push({
+          id: 'hole-outside-panel',
+          place,
+          text: `${name} of panel ${place} does not lie inside the panel: its centre is ${toEdge < 0 ? `${text(-toEdge)} outside` : `${text(toEdge)} from`} the edge.`,
+          mend: 'Move the hole; its x and y count from the panel’s centre.',
+        });
       else if (toEdge < 1.2 * hole.diameter - 1e-9)
-        findings.push({ id: 'hole-too-close-to-edge', place, text: `${name} of panel ${place} has its centre ${text(toEdge)} from the edge, 1.2 d0 is ${text(1.2 * hole.diameter)}.`, mend: 'Move the hole inwards, or make it smaller.' });
+        findings.push({
+          id: 'hole-too-close-to-edge',
+          place,
+          text: `${name} of panel ${place} has its centre ${text(toEdge)} from the edge, 1.2 d0 is ${text(1.2 * hole.diameter)}.`,
+          mend: 'Move the hole inwards, or make it smaller.',
+        });
       if (hole.purpose !== 'vent' && hole.purpose !== 'drain') continue;
       const face = panel.pressedBy === 'down' ? panel.bottom : panel.top;
-      const stop = tubes.find((tube) => Math.abs((panel.pressedBy === 'down' ? tube.top : tube.bottom) - face) < 1e-6 && toRectangle(hole, tubeRectangle(tube)) < hole.diameter / 2 - 1e-9);
+      const stop = tubes.find(
+        (tube) =>
+          Math.abs((panel.pressedBy === 'down' ? tube.top : tube.bottom) - face) < 1e-6 &&
+          toRectangle(hole, tubeRectangle(tube)) < hole.diameter / 2 - 1e-9,
+      );
       if (stop)
-        findings.push({ id: 'hole-over-tube', place, text: `${name} of panel ${place} lies over tube ${stop.id}, which stops it.`, mend: 'Move the hole over the opening between the tubes.' });
+        findings.push({
+          id: 'hole-over-tube',
+          place,
+          text: `${name} of panel ${place} lies over tube ${stop.id}, which stops it.`,
+          mend: 'Move the hole over the opening between the tubes.',
+        });
     }
     const overlapping = pairsOf(cutouts);
     for (const [a, b] of overlapping.slice(0, 1))
@@ -48,7 +67,8 @@ function distanceToEdge({ x, y }: Cutout, { x0, y0, x1, y1 }: Rectangle, notch: 
   const [dx, dy] = [Math.min(x - x0, x1 - x), Math.min(y - y0, y1 - y)];
   const straight = Math.min(dx, dy);
   if (notch === 0) return straight;
-  const corner = dx > notch || dy > notch ? Math.hypot(Math.max(dx - notch, 0), Math.max(dy - notch, 0)) : Math.max(dx, dy) - notch;
+  const corner =
+    dx > notch || dy > notch ? Math.hypot(Math.max(dx - notch, 0), Math.max(dy - notch, 0)) : Math.max(dx, dy) - notch;
   return Math.min(straight, corner);
 }
 

@@ -26,7 +26,9 @@ export function layTubes(document: PlateDocument, catalogue: Catalogue, text: Le
   for (const set of [mainLines, crossLines]) refuseOverlaps(set, text);
 
   const crossings = mainLines.flatMap((m) =>
-    crossLines.filter((c) => reaches(m, c.at) && reaches(c, m.at)).map((c) => ({ id: `${m.id}/${c.id}`, main: m.id, cross: c.id, x: c.at, y: m.at })),
+    crossLines
+      .filter((c) => reaches(m, c.at) && reaches(c, m.at))
+      .map((c) => ({ id: `${m.id}/${c.id}`, main: m.id, cross: c.id, x: c.at, y: m.at })),
   );
   for (const tube of [...mainLines, ...crossLines])
     if (!crossings.some((c) => c[tube.set] === tube.id))
@@ -60,16 +62,31 @@ function nominalTubes(set: TubeSet, kind: 'main' | 'cross', catalogue: Catalogue
   const where = { path: pathOf(kind) };
   const even = set.count !== undefined || set.spacing !== undefined;
   if (even && set.tubes)
-    throw refusal({ what: `The ${kind} tubes are given twice: evenly spaced and one by one`, where, mend: 'Keep count and spacing, or keep the list of tubes.' });
+    throw refusal({
+      what: `The ${kind} tubes are given twice: evenly spaced and one by one`,
+      where,
+      mend: 'Keep count and spacing, or keep the list of tubes.',
+    });
   if (!set.tubes && (set.count === undefined || set.spacing === undefined))
-    throw refusal({ what: `The ${kind} tubes have no positions`, where, mend: 'Give count and spacing, or a list of tubes with “at”.' });
+    throw refusal({
+      what: `The ${kind} tubes have no positions`,
+      where,
+      mend: 'Give count and spacing, or a list of tubes with “at”.',
+    });
   const same = { set: kind, vent: set.vent?.si ?? null, drain: set.drain?.si ?? null } as const;
   if (!set.tubes) {
     const step = set.spacing!.si;
     const section = catalogue.section(set.section);
     const material = catalogue.material(set.material);
     return Array.from({ length: set.count! }, (_, i) => ({
-      ...same, id: '', section, material, flooded: set.flooding === 'flooded', at: i * step, from: undefined, to: undefined,
+      ...same,
+      id: '',
+      section,
+      material,
+      flooded: set.flooding === 'flooded',
+      at: i * step,
+      from: undefined,
+      to: undefined,
     }));
   }
   return set.tubes.map((tube) => ({
@@ -97,7 +114,10 @@ function nameTubes(main: Listed[], cross: Listed[]): void {
       });
     taken.set(tube.id, tube);
   }
-  for (const [set, name] of [[main, letters], [cross, String]] as const) {
+  for (const [set, name] of [
+    [main, letters],
+    [cross, String],
+  ] as const) {
     let next = 1;
     for (const tube of set) {
       if (tube.id !== '') continue;

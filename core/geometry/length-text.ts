@@ -4,4 +4,7 @@ import { printedUnit, quantityText, type UnitSystem } from '../quantity/format-q
 export type LengthText = (length: number) => string;
 
 /** Lengths as an engineer reads them on a drawing: mm or in, four figures. */
-export const lengthText = (units: UnitSystem): LengthText => (length) => quantityText(length, printedUnit('mm', units), 4);
+export const lengthText =
+  (units: UnitSystem): LengthText =>
+  (length) =>
+    quantityText(length, printedUnit('mm', units), 4);

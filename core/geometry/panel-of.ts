@@ -16,7 +16,13 @@ import { weldRunsOf } from './weld-runs-of.ts';
  * Refuses a panel that no pair of opposite tubes holds, a corrosion loss that leaves nothing, notches that meet, and a
  * bolt that has no hole of the chosen kind.
  */
-export function panelOf(placed: PlacedPanel, tubes: ReadonlyMap<string, Tube>, document: PlateDocument, catalogue: Catalogue, text: LengthText): Panel {
+export function panelOf(
+  placed: PlacedPanel,
+  tubes: ReadonlyMap<string, Tube>,
+  document: PlateDocument,
+  catalogue: Catalogue,
+  text: LengthText,
+): Panel {
   const { id, designName, design, bays } = placed;
   const where = { path: `designs.${designName}`, panel: id };
   const thickness = design.thickness.si;
@@ -46,8 +52,16 @@ export function panelOf(placed: PlacedPanel, tubes: ReadonlyMap<string, Tube>, d
   const bearing = (side: Side): Bearing => {
     const lap = side.startsWith('main') ? onMain : onCross;
     const level = isLevel(tube(side));
-    const relied = design.support === 'four sides' || design.support === (side.startsWith('main') ? 'main tubes' : 'cross tubes');
-    return { side, tube: placed.tubes[side], lap, flatLap: lap - tube(side).section.outerRadius, level, fixed: level && relied && lap > 0 };
+    const relied =
+      design.support === 'four sides' || design.support === (side.startsWith('main') ? 'main tubes' : 'cross tubes');
+    return {
+      side,
+      tube: placed.tubes[side],
+      lap,
+      flatLap: lap - tube(side).section.outerRadius,
+      level,
+      fixed: level && relied && lap > 0,
+    };
   };
   const bearings = (['mainLow', 'mainHigh', 'crossLow', 'crossHigh'] as const).map(bearing);
   const holds = { main: bearings[0]!.fixed && bearings[1]!.fixed, cross: bearings[2]!.fixed && bearings[3]!.fixed };
@@ -62,15 +76,37 @@ export function panelOf(placed: PlacedPanel, tubes: ReadonlyMap<string, Tube>, d
 
   const notch = design.cornerNotch?.si ?? 0;
   if (2 * notch >= Math.min(outline.x1 - outline.x0, outline.y1 - outline.y0))
-    throw refusal({ what: `The corner notches of panel ${id}, ${text(notch)} each, leave nothing of its edge`, where: { ...where, field: 'cornerNotch' }, mend: 'Make the notches smaller.' });
+    throw refusal({
+      what: `The corner notches of panel ${id}, ${text(notch)} each, leave nothing of its edge`,
+      where: { ...where, field: 'cornerNotch' },
+      mend: 'Make the notches smaller.',
+    });
   const contour = contourOf(outline, notch);
 
-  const bolts = design.fixing.kind === 'bolted' ? boltsOf({ id, fixing: design.fixing, hole: holeOf(design.fixing, catalogue), outline, notch, bearings, lines, isLevel }) : [];
-  const weldRuns = design.fixing.kind === 'welded' ? weldRunsOf({ id, fixing: design.fixing, outline, notch, bearings }) : [];
+  const bolts =
+    design.fixing.kind === 'bolted'
+      ? boltsOf({
+          id,
+          fixing: design.fixing,
+          hole: holeOf(design.fixing, catalogue),
+          outline,
+          notch,
+          bearings,
+          lines,
+          isLevel,
+        })
+      : [];
+  const weldRuns =
+    design.fixing.kind === 'welded' ? weldRunsOf({ id, fixing: design.fixing, outline, notch, bearings }) : [];
   const centre: Point = [(outline.x0 + outline.x1) / 2, (outline.y0 + outline.y1) / 2];
   const cutouts: Cutout[] = [
     ...bolts.map(({ x, y, hole }) => ({ x, y, diameter: hole, purpose: 'bolt' as const })),
-    ...design.holes.map((hole) => ({ x: centre[0] + hole.x.si, y: centre[1] + hole.y.si, diameter: hole.diameter.si, purpose: hole.purpose })),
+    ...design.holes.map((hole) => ({
+      x: centre[0] + hole.x.si,
+      y: centre[1] + hole.y.si,
+      diameter: hole.diameter.si,
+      purpose: hole.purpose,
+    })),
   ];
   const { x0, y0, x1, y1 } = outline;
   const holesInside = cutouts.filter((c) => isInside(c, outline, notch));
@@ -88,20 +124,42 @@ export function panelOf(placed: PlacedPanel, tubes: ReadonlyMap<string, Tube>, d
     top: topside ? face + thickness : face,
     contour,
     cutouts,
-    area: (x1 - x0) * (y1 - y0) - 4 * notch ** 2 - holesInside.reduce((sum, c) => sum + (Math.PI / 4) * c.diameter ** 2, 0),
+    area:
+      (x1 - x0) * (y1 - y0) - 4 * notch ** 2 - holesInside.reduce((sum, c) => sum + (Math.PI / 4) * c.diameter ** 2, 0),
     bearings,
     bolts,
     weldRuns,
     cutLength: 2 * (x1 - x0 + y1 - y0) + cutouts.reduce((sum, c) => sum + Math.PI * c.diameter, 0),
-    fields: fieldsOf({ id, outline, notch, bearings, lines, isLevel, bays, edgeDistance: design.fixing.kind === 'bolted' ? design.fixing.edgeDistance.si : null, bolts, weldRuns }),
+    fields: fieldsOf({
+      id,
+      outline,
+      notch,
+      bearings,
+      lines,
+      isLevel,
+      bays,
+      edgeDistance: design.fixing.kind === 'bolted' ? design.fixing.edgeDistance.si : null,
+      bolts,
+      weldRuns,
+    }),
   };
 }
 
 /** Diameter of the bolt hole, m. */
 function holeOf(fixing: BoltedFixing, catalogue: Catalogue): number {
   const bolt = catalogue.bolt(fixing.bolt);
-  const diameter = { fine: bolt.holeFine, medium: bolt.holeMedium, normal: bolt.holeNormal, oversize: bolt.holeOversize }[fixing.hole];
-  if (diameter === null) throw refusal({ what: `The catalogue has no ${fixing.hole} hole for the bolt ${bolt.id}`, where: { bolt: bolt.id }, mend: 'Choose a normal, medium or fine hole.' });
+  const diameter = {
+    fine: bolt.holeFine,
+    medium: bolt.holeMedium,
+    normal: bolt.holeNormal,
+    oversize: bolt.holeOversize,
+  }[fixing.hole];
+  if (diameter === null)
+    throw refusal({
+      what: `The catalogue has no ${fixing.hole} hole for the bolt ${bolt.id}`,
+      where: { bolt: bolt.id },
+      mend: 'Choose a normal, medium or fine hole.',
+    });
   return diameter;
 }
 

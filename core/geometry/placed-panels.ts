@@ -32,10 +32,19 @@ export function placedPanels(document: PlateDocument, bays: readonly PlainBay[])
       });
     const names = key.split(':').map((part) => part.trim());
     if (names.length > 2 || names.some((name) => name === ''))
-      throw refusal({ what: `“${key}” names no bay and no rectangle of bays`, where, mend: 'Write a bay (A1), or two corner bays with a colon between them (A1:B2).' });
+      throw refusal({
+        what: `“${key}” names no bay and no rectangle of bays`,
+        where,
+        mend: 'Write a bay (A1), or two corner bays with a colon between them (A1:B2).',
+      });
     const corners = names.map((name) => {
       const bay = known.get(name);
-      if (!bay) throw refusal({ what: `Panel “${key}”: there is no bay “${name}”`, where, mend: `The bays are: ${shortened(bays.map((b) => b.id))}.` });
+      if (!bay)
+        throw refusal({
+          what: `Panel “${key}”: there is no bay “${name}”`,
+          where,
+          mend: `The bays are: ${shortened(bays.map((b) => b.id))}.`,
+        });
       return bay;
     });
     const panel = { id: key, designName, design, ...rectangleOf(key, corners, bays, where) };
@@ -43,7 +52,11 @@ export function placedPanels(document: PlateDocument, bays: readonly PlainBay[])
       const place = `${bay.id} ${design.side}`;
       const other = covered.get(place);
       if (other !== undefined)
-        throw refusal({ what: `Bay ${bay.id} is covered twice on its ${design.side}: by the panels “${other}” and “${key}”`, where: { ...where, bay: bay.id }, mend: 'Take one of the two away, or put it on the other side.' });
+        throw refusal({
+          what: `Bay ${bay.id} is covered twice on its ${design.side}: by the panels “${other}” and “${key}”`,
+          where: { ...where, bay: bay.id },
+          mend: 'Take one of the two away, or put it on the other side.',
+        });
       covered.set(place, key);
     }
     return panel;
@@ -52,21 +65,41 @@ export function placedPanels(document: PlateDocument, bays: readonly PlainBay[])
 
 type Where = Readonly<Record<string, string>>;
 
-function rectangleOf(key: string, corners: readonly PlainBay[], all: readonly PlainBay[], where: Where): Pick<PlacedPanel, 'bays' | 'tubes'> {
+function rectangleOf(
+  key: string,
+  corners: readonly PlainBay[],
+  all: readonly PlainBay[],
+  where: Where,
+): Pick<PlacedPanel, 'bays' | 'tubes'> {
   const x0 = Math.min(...corners.map((b) => b.cell.x0));
   const y0 = Math.min(...corners.map((b) => b.cell.y0));
   const x1 = Math.max(...corners.map((b) => b.cell.x1));
   const y1 = Math.max(...corners.map((b) => b.cell.y1));
-  const bays = corners.length === 1 ? corners : all.filter(({ cell }) => cell.x0 >= x0 && cell.x1 <= x1 && cell.y0 >= y0 && cell.y1 <= y1);
+  const bays =
+    corners.length === 1
+      ? corners
+      : all.filter(({ cell }) => cell.x0 >= x0 && cell.x1 <= x1 && cell.y0 >= y0 && cell.y1 <= y1);
   const area = bays.reduce((sum, { cell }) => sum + (cell.x1 - cell.x0) * (cell.y1 - cell.y0), 0);
   const side = (edge: (bay: PlainBay) => boolean, tube: (bay: PlainBay) => string): string | null => {
     const [first, ...others] = new Set(bays.filter(edge).map(tube));
     return first !== undefined && others.length === 0 ? first : null;
   };
-  const mainLow = side((b) => b.cell.y0 === y0, (b) => b.main[0]);
-  const mainHigh = side((b) => b.cell.y1 === y1, (b) => b.main[1]);
-  const crossLow = side((b) => b.cell.x0 === x0, (b) => b.cross[0]);
-  const crossHigh = side((b) => b.cell.x1 === x1, (b) => b.cross[1]);
+  const mainLow = side(
+    (b) => b.cell.y0 === y0,
+    (b) => b.main[0],
+  );
+  const mainHigh = side(
+    (b) => b.cell.y1 === y1,
+    (b) => b.main[1],
+  );
+  const crossLow = side(
+    (b) => b.cell.x0 === x0,
+    (b) => b.cross[0],
+  );
+  const crossHigh = side(
+    (b) => b.cell.x1 === x1,
+    (b) => b.cross[1],
+  );
   const full = Math.abs(area - (x1 - x0) * (y1 - y0)) <= 1e-9 * area;
   if (!full || mainLow === null || mainHigh === null || crossLow === null || crossHigh === null)
     throw refusal({

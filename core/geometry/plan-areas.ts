@@ -9,22 +9,40 @@ import type { Panel, PlanAreas, Point, Rectangle, Tube } from './geometry.ts';
  * Holes that lie partly outside their panel are left out; `findingsOf` names them.
  */
 export function planAreas(tubes: readonly Tube[], panels: readonly Panel[], outline: Rectangle): PlanAreas {
-  const tubePaths = tubes.flatMap((tube) => tube.pieces.map(([from, to]) => path(rectanglePoints(tubeRectangle({ ...tube, from, to })))));
+  const tubePaths = tubes.flatMap((tube) =>
+    tube.pieces.map(([from, to]) => path(rectanglePoints(tubeRectangle({ ...tube, from, to })))),
+  );
   const tubeUnion = union(tubePaths);
   const solidUnion = union([...tubeUnion, ...panels.flatMap(coverOf)]);
   const whole = [path(rectanglePoints(outline))];
   const open = areaOf(Clipper.booleanOp(ClipType.Difference, whole, solidUnion, FillRule.Positive));
   const outlineArea = areaOf(whole);
   const [solid, tubesOnly] = [areaOf(solidUnion), areaOf(tubeUnion)];
-  return { outline: outlineArea, solid, tubes: tubesOnly, panels: solid - tubesOnly, open, openRatio: open / outlineArea };
+  return {
+    outline: outlineArea,
+    solid,
+    tubes: tubesOnly,
+    panels: solid - tubesOnly,
+    open,
+    openRatio: open / outlineArea,
+  };
 }
 
 /** Part of a bay's clear opening that no panel covers, m². */
 export function openAreaOf(bay: Pick<PlainBay, 'opening'>, panels: readonly Panel[]): number {
   const { opening } = bay;
-  const over = panels.filter(({ outline: o }) => o.x0 < opening.x1 && o.x1 > opening.x0 && o.y0 < opening.y1 && o.y1 > opening.y0);
+  const over = panels.filter(
+    ({ outline: o }) => o.x0 < opening.x1 && o.x1 > opening.x0 && o.y0 < opening.y1 && o.y1 > opening.y0,
+  );
   if (over.length === 0) return (opening.x1 - opening.x0) * (opening.y1 - opening.y0);
-  return areaOf(Clipper.booleanOp(ClipType.Difference, [path(rectanglePoints(opening))], union(over.flatMap(coverOf)), FillRule.Positive));
+  return areaOf(
+    Clipper.booleanOp(
+      ClipType.Difference,
+      [path(rectanglePoints(opening))],
+      union(over.flatMap(coverOf)),
+      FillRule.Positive,
+    ),
+  );
 }
 
 /** Area that two panels cover both, holes not considered, m². */
@@ -33,20 +51,36 @@ export function commonArea(a: Panel, b: Panel): number {
 }
 
 /** Plan rectangle of a tube from end to end; where it is cut, the gaps at other tubes are counted in. */
-export function tubeRectangle({ set, at, from, to, section }: Pick<Tube, 'set' | 'at' | 'from' | 'to' | 'section'>): Rectangle {
+export function tubeRectangle({
+  set,
+  at,
+  from,
+  to,
+  section,
+}: Pick<Tube, 'set' | 'at' | 'from' | 'to' | 'section'>): Rectangle {
   const half = section.width / 2;
-  return set === 'main' ? { x0: from, x1: to, y0: at - half, y1: at + half } : { x0: at - half, x1: at + half, y0: from, y1: to };
+  return set === 'main'
+    ? { x0: from, x1: to, y0: at - half, y1: at + half }
+    : { x0: at - half, x1: at + half, y0: from, y1: to };
 }
 
 const lattice = 1e6;
-const path = (points: readonly Point[]): Path64 => points.map(([x, y]) => ({ x: Math.round(x * lattice), y: Math.round(y * lattice) }));
-const rectanglePoints = ({ x0, y0, x1, y1 }: Rectangle): Point[] => [[x0, y0], [x1, y0], [x1, y1], [x0, y1]];
+const path = (points: readonly Point[]): Path64 =>
+  points.map(([x, y]) => ({ x: Math.round(x * lattice), y: Math.round(y * lattice) }));
+const rectanglePoints = ({ x0, y0, x1, y1 }: Rectangle): Point[] => [
+  [x0, y0],
+  [x1, y0],
+  [x1, y1],
+  [x0, y1],
+];
 const union = (paths: Paths64): Paths64 => Clipper.booleanOp(ClipType.Union, paths, null, FillRule.Positive);
 const areaOf = (paths: Paths64): number => Clipper.areaPaths(paths) / lattice ** 2;
 
 /** A panel as paths whose windings add to one where it is solid: contour forwards, holes backwards. */
 function coverOf(panel: Panel): Paths64 {
-  const holes = panel.cutouts.filter((c) => c.purpose !== 'bolt' && isInside(c, panel.outline, panel.design.cornerNotch?.si ?? 0));
+  const holes = panel.cutouts.filter(
+    (c) => c.purpose !== 'bolt' && isInside(c, panel.outline, panel.design.cornerNotch?.si ?? 0),
+  );
   return [path(panel.contour), ...holes.map(({ x, y, diameter }) => path(circle(x, y, diameter / 2).reverse()))];
 }
 

@@ -9,7 +9,12 @@ export function tubeFindings(inspected: Inspected): Finding[] {
 }
 
 function withoutHoles({ geometry: { mainTubes, crossTubes } }: Inspected): Finding[] {
-  return ([['main', mainTubes], ['cross', crossTubes]] as const).flatMap(([set, tubes]) =>
+  return (
+    [
+      ['main', mainTubes],
+      ['cross', crossTubes],
+    ] as const
+  ).flatMap(([set, tubes]) =>
     (['vent', 'drain'] as const).flatMap((hole): Finding[] => {
       const without = tubes.filter((tube) => tube.flooded && tube[hole] === null);
       if (without.length === 0) return [];
@@ -30,7 +35,10 @@ function withoutHoles({ geometry: { mainTubes, crossTubes } }: Inspected): Findi
 function shortEnds({ geometry: { crossings, arrangement }, tubes, text }: Inspected): Finding[] {
   const worst = new Map<string, { other: Tube; missing: number }>();
   for (const crossing of crossings)
-    for (const [tube, other] of [[tubes.get(crossing.main)!, tubes.get(crossing.cross)!], [tubes.get(crossing.cross)!, tubes.get(crossing.main)!]] as const) {
+    for (const [tube, other] of [
+      [tubes.get(crossing.main)!, tubes.get(crossing.cross)!],
+      [tubes.get(crossing.cross)!, tubes.get(crossing.main)!],
+    ] as const) {
       if (arrangement === 'flush' && tube.set === 'cross') continue;
       const half = other.section.width / 2;
       const missing = Math.max(tube.from - (other.at - half), other.at + half - tube.to);

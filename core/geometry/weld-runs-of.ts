@@ -19,27 +19,55 @@ export interface WeldedEdge {
 export function weldRunsOf({ id, fixing, outline, notch, bearings }: WeldedEdge): WeldRun[] {
   const { x0, y0, x1, y1 } = outline;
   const fixed = bearings.filter((b) => b.fixed);
-  const pairs = ['main', 'cross'].map((set) => fixed.filter((b) => b.side.startsWith(set))).filter((pair) => pair.length === 2);
+  const pairs = ['main', 'cross']
+    .map((set) => fixed.filter((b) => b.side.startsWith(set)))
+    .filter((pair) => pair.length === 2);
   const mainIsLonger = x1 - x0 >= y1 - y0;
-  const chosen = fixing.pattern === 'two sides' ? (pairs.length === 1 ? pairs[0]! : pairs[mainIsLonger ? 0 : 1]!) : fixed;
+  const chosen =
+    fixing.pattern === 'two sides' ? (pairs.length === 1 ? pairs[0]! : pairs[mainIsLonger ? 0 : 1]!) : fixed;
   return chosen.flatMap(({ side, tube }) => {
     const line: [Point, Point] = {
-      mainLow: [[x0 + notch, y0], [x1 - notch, y0]] as [Point, Point],
-      mainHigh: [[x0 + notch, y1], [x1 - notch, y1]] as [Point, Point],
-      crossLow: [[x0, y0 + notch], [x0, y1 - notch]] as [Point, Point],
-      crossHigh: [[x1, y0 + notch], [x1, y1 - notch]] as [Point, Point],
+      mainLow: [
+        [x0 + notch, y0],
+        [x1 - notch, y0],
+      ] as [Point, Point],
+      mainHigh: [
+        [x0 + notch, y1],
+        [x1 - notch, y1],
+      ] as [Point, Point],
+      crossLow: [
+        [x0, y0 + notch],
+        [x0, y1 - notch],
+      ] as [Point, Point],
+      crossHigh: [
+        [x1, y0 + notch],
+        [x1, y1 - notch],
+      ] as [Point, Point],
     }[side];
     const [from, to] = line;
     const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
-    const along = (s: number): Point => [from[0] + ((to[0] - from[0]) * s) / length, from[1] + ((to[1] - from[1]) * s) / length];
-    return runs(length, fixing, id).map(([start, end]) => ({ side, tube, length: end - start, from: along(start), to: along(end) }));
+    const along = (s: number): Point => [
+      from[0] + ((to[0] - from[0]) * s) / length,
+      from[1] + ((to[1] - from[1]) * s) / length,
+    ];
+    return runs(length, fixing, id).map(([start, end]) => ({
+      side,
+      tube,
+      length: end - start,
+      from: along(start),
+      to: along(end),
+    }));
   });
 }
 
 function runs(length: number, fixing: WeldedFixing, id: string): [number, number][] {
   if (fixing.pattern !== 'intermittent') return [[0, length]];
   if (!fixing.run || !fixing.gap)
-    throw refusal({ what: `The intermittent weld of panel ${id} has no ${fixing.run ? 'gap' : 'run'}`, where: { panel: id, field: 'fixing' }, mend: 'Give “run” and “gap”, or weld all round.' });
+    throw refusal({
+      what: `The intermittent weld of panel ${id} has no ${fixing.run ? 'gap' : 'run'}`,
+      where: { panel: id, field: 'fixing' },
+      mend: 'Give “run” and “gap”, or weld all round.',
+    });
   const [run, gap] = [fixing.run.si, fixing.gap.si];
   if (length <= 2 * run) return [[0, length]];
   const n = Math.max(2, Math.ceil((length + gap) / (run + gap) - 1e-9));

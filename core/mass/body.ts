@@ -31,5 +31,12 @@ export function barInertia(axis: 'x' | 'y' | 'z', m: number, L: number, i_h = 0,
 /** The same body with its mass, volume and inertia times a factor, as another part. */
 export function scaled(body: Body, factor: number, as: Pick<Body, 'name' | 'kind'>): Body {
   const [xx, yy, zz] = body.inertia;
-  return { ...as, mass: factor * body.mass, volume: factor * body.volume, centre: body.centre, inertia: [factor * xx, factor * yy, factor * zz], panel: body.panel };
+  return {
+    ...as,
+    mass: factor * body.mass,
+    volume: factor * body.volume,
+    centre: body.centre,
+    inertia: [factor * xx, factor * yy, factor * zz],
+    panel: body.panel,
+  };
 }

@@ -5,7 +5,11 @@ import { pieceCentre } from './tube-bodies.ts';
 
 /** Dry coating on the outside of tubes and on all faces of panels, cut edges too; plastics and laminates stay bare.
  *  Area × thickness × density; faces that touch are coated (coated before assembly), bores are not. */
-export function coatingBodies(document: PlateDocument, { mainTubes, crossTubes, panels }: Geometry, panelBodies: readonly Body[]): Body[] {
+export function coatingBodies(
+  document: PlateDocument,
+  { mainTubes, crossTubes, panels }: Geometry,
+  panelBodies: readonly Body[],
+): Body[] {
   const { coating } = document.protection;
   if (!coating) return [];
   const film = coating.thickness.si;
@@ -17,7 +21,13 @@ export function coatingBodies(document: PlateDocument, { mainTubes, crossTubes, 
       const volume = section.outerPerimeter * (to - from) * film;
       const mass = density * volume;
       // Section inertia of the wall stands for that of the film just outside it.
-      const inertia = barInertia(set === 'main' ? 'x' : 'y', mass, to - from, section.inertiaY / section.area, section.inertiaZ / section.area);
+      const inertia = barInertia(
+        set === 'main' ? 'x' : 'y',
+        mass,
+        to - from,
+        section.inertiaY / section.area,
+        section.inertiaZ / section.area,
+      );
       return { ...as, mass, volume, centre: pieceCentre(tube, from, to), inertia };
     }),
   );

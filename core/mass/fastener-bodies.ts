@@ -50,13 +50,26 @@ function bodiesOf(panel: Panel, bolt: Bolt, tube: Tube, fixing: BoltedFixing, ro
     mass: tube.material.density * wallVolume,
     volume: wallVolume,
     centre: [bolt.x, bolt.y, walls === 2 ? tubeMiddle : nearWall],
-    inertia: walls === 2 ? barInertia('z', tube.material.density * wallVolume, sqrt(3) * (tube.section.height - tube.section.nominalWall)) : [0, 0, 0],
+    inertia:
+      walls === 2
+        ? barInertia(
+            'z',
+            tube.material.density * wallVolume,
+            sqrt(3) * (tube.section.height - tube.section.nominalWall),
+          )
+        : [0, 0, 0],
   };
   return [fastener, hole];
 }
 
 /** Length through panel and tube, volume of metal, the part of it in the bore, and how many walls are drilled. */
-function sizes({ thickness: t }: Panel, { hole }: Bolt, { section }: Tube, { into }: BoltedFixing, row: BoltRow): { length: number; volume: number; inBore: number; walls: 0 | 1 | 2 } {
+function sizes(
+  { thickness: t }: Panel,
+  { hole }: Bolt,
+  { section }: Tube,
+  { into }: BoltedFixing,
+  row: BoltRow,
+): { length: number; volume: number; inBore: number; walls: 0 | 1 | 2 } {
   const d = row.diameter;
   const wall = section.nominalWall;
   const past = row.nutHeight + 2 * row.pitch;
@@ -69,7 +82,12 @@ function sizes({ thickness: t }: Panel, { hole }: Bolt, { section }: Tube, { int
   switch (into) {
     case 'through-bolt with sleeve': {
       const sleeve = π * (hole + d / 4) * (d / 4) * clear;
-      return { length: t + section.height, volume: bolt(t + section.height) + sleeve, inBore: row.shankArea * clear + sleeve, walls: 2 };
+      return {
+        length: t + section.height,
+        volume: bolt(t + section.height) + sleeve,
+        inBore: row.shankArea * clear + sleeve,
+        walls: 2,
+      };
     }
     case 'one-sided':
       return { length: t + wall, volume: bolt(t + wall), inBore: nut + thread * past + washer, walls: 1 };

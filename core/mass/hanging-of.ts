@@ -37,17 +37,27 @@ export interface Hung {
  * side by side do not meet in a point: two leave it free about the line through both, three or more hold it level.
  * Refuses a bridle without apex.
  */
-export function hangingOf(document: PlateDocument, points: readonly AttachmentPoint[], hung: Hung, rho: number): { readonly hanging: Hanging; readonly findings: readonly Finding[] } {
+export function hangingOf(
+  document: PlateDocument,
+  points: readonly AttachmentPoint[],
+  hung: Hung,
+  rho: number,
+): { readonly hanging: Hanging; readonly findings: readonly Finding[] } {
   const { suspension } = document.grid;
   const eyes = points.filter((p) => p.kind === 'suspension');
   const mean = centreOf(eyes.map(({ x, y, z }) => ({ weight: 1, at: [x, y, z] }))).centre;
   if (suspension.kind === 'bridle' && !suspension.apex)
-    throw refusal({ what: 'The bridle has no apex', where: { path: 'grid.suspension.apex' }, mend: 'Give the height of its apex above the attachments.' });
+    throw refusal({
+      what: 'The bridle has no apex',
+      where: { path: 'grid.suspension.apex' },
+      mend: 'Give the height of its apex above the attachments.',
+    });
   const apex = suspension.kind === 'bridle' ? suspension.apex!.si : 0;
   const hang: Vector = [mean[0], mean[1], mean[2] + apex];
   const held = suspension.kind === 'bridle' ? [] : eyes;
   const axis = axisThrough(held);
-  const free: Hanging['free'] = held.length < 2 || axis === 'none' ? 'about a point' : axis === 'spread' ? 'nothing' : 'about a line';
+  const free: Hanging['free'] =
+    held.length < 2 || axis === 'none' ? 'about a point' : axis === 'spread' ? 'nothing' : 'about a line';
 
   const tiltOf = (pull: Vector): readonly [number, number] => {
     if (free === 'nothing') return [0, 0];
@@ -65,7 +75,10 @@ export function hangingOf(document: PlateDocument, points: readonly AttachmentPo
     const pull = pullIn(less(hung.mass, panel.mass), less(hung.displaced, panel.displaced), rho);
     return pull ? [{ bay: panel.id, tilt: total(tiltOf(pull)) }] : [];
   });
-  const worst = open.reduce<Hanging['worstOpenBay']>((most, next) => (most === null || next.tilt > most.tilt ? next : most), null);
+  const worst = open.reduce<Hanging['worstOpenBay']>(
+    (most, next) => (most === null || next.tilt > most.tilt ? next : most),
+    null,
+  );
   const hanging: Hanging = {
     hangX: hang[0],
     hangY: hang[1],
@@ -80,7 +93,8 @@ export function hangingOf(document: PlateDocument, points: readonly AttachmentPo
 
 /** Single tilt of the vertical out of two tilts about x and y. */
 export const total = ([aboutX, aboutY]: readonly [number, number]): number => {
-  if (Math.abs(aboutX) > Math.PI / 2 || Math.abs(aboutY) > Math.PI / 2) return Math.max(Math.abs(aboutX), Math.abs(aboutY));
+  if (Math.abs(aboutX) > Math.PI / 2 || Math.abs(aboutY) > Math.PI / 2)
+    return Math.max(Math.abs(aboutX), Math.abs(aboutY));
   return Math.atan(Math.hypot(Math.tan(aboutX), Math.tan(aboutY)));
 };
 
@@ -90,7 +104,11 @@ function pullIn(mass: Centred, displaced: Centred, rho: number): Vector | null {
   return net.sum > 0 ? net.centre : null;
 }
 
-const less = (a: Centred, b: Centred): Centred => centreOf([{ weight: a.sum, at: a.centre }, { weight: -b.sum, at: b.centre }]);
+const less = (a: Centred, b: Centred): Centred =>
+  centreOf([
+    { weight: a.sum, at: a.centre },
+    { weight: -b.sum, at: b.centre },
+  ]);
 
 /** Unit direction of the line through points; `spread` when they lie on no one line, `none` when they lie in one place. */
 function axisThrough(points: readonly AttachmentPoint[]): readonly [number, number] | 'spread' | 'none' {
@@ -108,20 +126,54 @@ function axisThrough(points: readonly AttachmentPoint[]): readonly [number, numb
 const noticeable = (5 * Math.PI) / 180;
 const degrees = (angle: number): string => `${((angle * 180) / Math.PI).toFixed(1)}°`;
 
-function findingsOn({ heightAboveMass, tilt, free, worstOpenBay }: Hanging, held: readonly AttachmentPoint[], centre: Vector, pull: Vector | null): Finding[] {
+function findingsOn(
+  { heightAboveMass, tilt, free, worstOpenBay }: Hanging,
+  held: readonly AttachmentPoint[],
+  centre: Vector,
+  pull: Vector | null,
+): Finding[] {
   const place = 'suspension';
   const findings: Finding[] = [];
-  if (pull === null) findings.push({ id: 'plate-floats', place, text: 'The plate weighs less than the water that it displaces: it floats, and the suspension cannot hold it down.', mend: 'Flood the tubes, or add weight.' });
+  if (pull === null)
+    findings.push({
+      id: 'plate-floats',
+      place,
+      text: 'The plate weighs less than the water that it displaces: it floats, and the suspension cannot hold it down.',
+      mend: 'Flood the tubes, or add weight.',
+    });
   if (heightAboveMass <= 0 && free !== 'nothing')
-    findings.push({ id: 'hangs-unstable', place, text: `The point of hang lies ${(-1000 * heightAboveMass).toFixed(0)} mm below the centre of mass: the plate would turn over.`, mend: 'Raise the point of hang: a bridle with a higher apex, or attachments on taller eyes.' });
+    findings.push({
+      id: 'hangs-unstable',
+      place,
+      text: `The point of hang lies ${(-1000 * heightAboveMass).toFixed(0)} mm below the centre of mass: the plate would turn over.`,
+      mend: 'Raise the point of hang: a bridle with a higher apex, or attachments on taller eyes.',
+    });
   else if (total(tilt.air) > noticeable || (tilt.water && total(tilt.water) > noticeable))
-    findings.push({ id: 'hangs-tilted', place, text: `The plate hangs tilted by ${degrees(total(tilt.air))} in air${tilt.water ? ` and ${degrees(total(tilt.water))} in water` : ''}.`, mend: 'Move the point of hang over the centre of mass, raise it, or place the panels evenly.' });
+    findings.push({
+      id: 'hangs-tilted',
+      place,
+      text: `The plate hangs tilted by ${degrees(total(tilt.air))} in air${tilt.water ? ` and ${degrees(total(tilt.water))} in water` : ''}.`,
+      mend: 'Move the point of hang over the centre of mass, raise it, or place the panels evenly.',
+    });
   else if (worstOpenBay && worstOpenBay.tilt > noticeable)
-    findings.push({ id: 'hangs-tilted-with-open-bay', place: worstOpenBay.bay, text: `With panel ${worstOpenBay.bay} lost the plate hangs tilted by ${degrees(worstOpenBay.tilt)} in water.`, mend: 'Raise the point of hang if the plate must stay usable with a panel lost.' });
+    findings.push({
+      id: 'hangs-tilted-with-open-bay',
+      place: worstOpenBay.bay,
+      text: `With panel ${worstOpenBay.bay} lost the plate hangs tilted by ${degrees(worstOpenBay.tilt)} in water.`,
+      mend: 'Raise the point of hang if the plate must stay usable with a panel lost.',
+    });
   if (free !== 'about a point') {
-    for (const [where, at] of [['in air', centre], ['in water', pull]] as const)
+    for (const [where, at] of [
+      ['in air', centre],
+      ['in water', pull],
+    ] as const)
       if (at && !isCarried(held, at))
-        findings.push({ id: 'line-goes-slack', place, text: `${where === 'in air' ? 'In air' : 'In water'} the weight acts outside the attachments, at x ${at[0].toFixed(3)} m, y ${at[1].toFixed(3)} m: one of them would have to push.`, mend: 'Move the attachments so that the weight acts between them.' });
+        findings.push({
+          id: 'line-goes-slack',
+          place,
+          text: `${where === 'in air' ? 'In air' : 'In water'} the weight acts outside the attachments, at x ${at[0].toFixed(3)} m, y ${at[1].toFixed(3)} m: one of them would have to push.`,
+          mend: 'Move the attachments so that the weight acts between them.',
+        });
   }
   return findings;
 }

@@ -6,6 +6,7 @@
  */
 export function heldVolume(a: number, b: number, h: number, tilt: number): number {
   const slope = Math.tan(tilt);
-  const about = (L: number, W: number): number => (L * slope <= h ? W * L * (h - (L * slope) / 2) : (W * h ** 2) / (2 * slope));
+  const about = (L: number, W: number): number =>
+    L * slope <= h ? W * L * (h - (L * slope) / 2) : (W * h ** 2) / (2 * slope);
   return Math.max(about(a, b), about(b, a));
 }

@@ -2,8 +2,7 @@ import type { Catalogue } from '../catalogue/catalogue.ts';
 import type { PlateDocument } from '../document/schema.ts';
 import { attachmentPoints } from '../geometry/attachment-points.ts';
 import type { Geometry } from '../geometry/geometry.ts';
-import { g } from '../water/sea-water.ts';
-import { waterDensityOf } from '../water/water-density-of.ts';
+import { g, waterDensityOf } from '../water/sea-water.ts';
 import { attachmentBodies } from './attachment-bodies.ts';
 import { scaled, type Body, type Vector } from './body.ts';
 import { centreOf, type Centred } from './centre-of.ts';
@@ -33,10 +32,17 @@ export function massReport(document: PlateDocument, geometry: Geometry, catalogu
   const flooded = volume(() => false);
   const sealed = volume(() => true);
   const flooding = new Map(bores.map(({ tube }) => [tube.id, tube.flooded]));
-  const entrained = bores.reduce((sum, { tube, volume }) => sum + (tube.flooded ? volume : 0), 0) - [...inBore].reduce((sum, [tube, v]) => sum + (flooding.get(tube) ? v : 0), 0);
+  const entrained =
+    bores.reduce((sum, { tube, volume }) => sum + (tube.flooded ? volume : 0), 0) -
+    [...inBore].reduce((sum, [tube, v]) => sum + (flooding.get(tube) ? v : 0), 0);
 
   const weight = ({ sum }: Centred): number => (mass.sum - rho * sum) * g;
-  const { hanging, findings } = hangingOf(document, points, { mass, displaced: asBuilt, panels: leaving(bodies, flooding) }, rho);
+  const { hanging, findings } = hangingOf(
+    document,
+    points,
+    { mass, displaced: asBuilt, panels: leaving(bodies, flooding) },
+    rho,
+  );
   return {
     parts: partsOf(bodies),
     total: mass.sum,
@@ -54,7 +60,12 @@ export function massReport(document: PlateDocument, geometry: Geometry, catalogu
   };
 }
 
-function bodiesOf(document: PlateDocument, geometry: Geometry, catalogue: Catalogue, points: ReturnType<typeof attachmentPoints>): Body[] {
+function bodiesOf(
+  document: PlateDocument,
+  geometry: Geometry,
+  catalogue: Catalogue,
+  points: ReturnType<typeof attachmentPoints>,
+): Body[] {
   const { weld, tolerance, extras } = document.mass;
   const tubes = tubeBodies(geometry);
   const panels = panelBodies(geometry);
@@ -68,7 +79,10 @@ function bodiesOf(document: PlateDocument, geometry: Geometry, catalogue: Catalo
     inertia: [0, 0, 0],
   }));
   // A thicker wall or plate is heavier and displaces more: mass, volume and inertia go up together.
-  const rolled = tolerance === 0 ? [] : [...tubes, ...panels].map((body) => scaled(body, tolerance, { name: 'Rolling tolerance', kind: 'tolerance' }));
+  const rolled =
+    tolerance === 0
+      ? []
+      : [...tubes, ...panels].map((body) => scaled(body, tolerance, { name: 'Rolling tolerance', kind: 'tolerance' }));
   return [
     ...tubes,
     ...panels,
@@ -93,13 +107,19 @@ function fillOf(bodies: readonly Body[]): ReadonlyMap<string, number> {
 function displaced(bodies: readonly Body[], airFilled: readonly Bore[], inBore: ReadonlyMap<string, number>): Centred {
   const sealed = new Set(airFilled.map(({ tube }) => tube.id).filter((id) => inBore.has(id)));
   return centreOf([
-    ...bodies.map((b) => ({ weight: b.volume - (b.inBore && sealed.has(b.inBore.tube) ? b.inBore.volume : 0), at: b.centre })),
+    ...bodies.map((b) => ({
+      weight: b.volume - (b.inBore && sealed.has(b.inBore.tube) ? b.inBore.volume : 0),
+      at: b.centre,
+    })),
     ...airFilled.map(({ volume, centre }) => ({ weight: volume, at: centre })),
   ]);
 }
 
 /** What each panel takes with it when it is lost: itself, its bolts, welds and coating. */
-function leaving(bodies: readonly Body[], flooding: ReadonlyMap<string, boolean>): { id: string; mass: Centred; displaced: Centred }[] {
+function leaving(
+  bodies: readonly Body[],
+  flooding: ReadonlyMap<string, boolean>,
+): { id: string; mass: Centred; displaced: Centred }[] {
   const groups = new Map<string, Body[]>();
   for (const body of bodies) {
     if (body.panel === undefined) continue;
@@ -110,7 +130,12 @@ function leaving(bodies: readonly Body[], flooding: ReadonlyMap<string, boolean>
   return [...groups].map(([id, group]) => ({
     id,
     mass: centreOf(group.map((b) => ({ weight: b.mass, at: b.centre }))),
-    displaced: centreOf(group.map((b) => ({ weight: b.volume - (b.inBore && flooding.get(b.inBore.tube) === false ? b.inBore.volume : 0), at: b.centre }))),
+    displaced: centreOf(
+      group.map((b) => ({
+        weight: b.volume - (b.inBore && flooding.get(b.inBore.tube) === false ? b.inBore.volume : 0),
+        at: b.centre,
+      })),
+    ),
   }));
 }
 
@@ -125,7 +150,13 @@ function partsOf(bodies: readonly Body[]): MassPart[] {
   return [...groups.values()].map((group) => {
     const { name, kind } = group[0]!;
     const { sum, centre } = centreOf(group.map((b) => ({ weight: b.mass, at: b.centre })));
-    return { name, kind, mass: sum, volume: group.reduce((v, b) => v + b.volume, 0), centre: sum === 0 ? group[0]!.centre : centre };
+    return {
+      name,
+      kind,
+      mass: sum,
+      volume: group.reduce((v, b) => v + b.volume, 0),
+      centre: sum === 0 ? group[0]!.centre : centre,
+    };
   });
 }
 

@@ -25,7 +25,11 @@ const airDensity = 1.225;
  * head of water drives air out. Nothing drains where the other side lets nothing in. Seams between panel and tube are
  * taken as tight. Tilt in rad; density of water in kg/m³.
  */
-export function trapsOf(geometry: Geometry, tilt: number, rho: number): { readonly trays: readonly Trap[]; readonly bells: readonly Trap[] } {
+export function trapsOf(
+  geometry: Geometry,
+  tilt: number,
+  rho: number,
+): { readonly trays: readonly Trap[]; readonly bells: readonly Trap[] } {
   const traps = compartmentsOf(geometry).map(({ kind, bay, a, b, height, holes, otherHoles }) => {
     const level = a * b * height;
     const lets = holes > 0 && otherHoles !== 0;
@@ -34,7 +38,9 @@ export function trapsOf(geometry: Geometry, tilt: number, rho: number): { readon
       level,
       tilted: otherHoles === null ? heldVolume(a, b, height, tilt) : level,
       effect: kind === 'tray' ? rho * level : rho * g * level,
-      drainTime: lets ? drainTime({ area: a * b, hole: holes, height, drive: kind === 'tray' ? g : (g * rho) / airDensity }) : null,
+      drainTime: lets
+        ? drainTime({ area: a * b, hole: holes, height, drive: kind === 'tray' ? g : (g * rho) / airDensity })
+        : null,
     };
     return { kind, trap };
   });

@@ -10,14 +10,28 @@ export function tubeBodies({ mainTubes, crossTubes }: Geometry): Body[] {
       const volume = section.nominalArea * L;
       const mass = material.density * volume;
       // The section inertia of the design wall, per area, stands for that of the ordered wall: they differ by 1 % at most.
-      const inertia = barInertia(set === 'main' ? 'x' : 'y', mass, L, section.inertiaY / section.area, section.inertiaZ / section.area);
-      return { name: tubePartName(tube), kind: 'tubes' as const, mass, volume, centre: pieceCentre(tube, from, to), inertia };
+      const inertia = barInertia(
+        set === 'main' ? 'x' : 'y',
+        mass,
+        L,
+        section.inertiaY / section.area,
+        section.inertiaZ / section.area,
+      );
+      return {
+        name: tubePartName(tube),
+        kind: 'tubes' as const,
+        mass,
+        volume,
+        centre: pieceCentre(tube, from, to),
+        inertia,
+      };
     }),
   );
 }
 
 /** Line of the report that a tube belongs to. */
-export const tubePartName = ({ set, section }: Tube): string => `${set === 'main' ? 'Main' : 'Cross'} tubes, ${section.id}`;
+export const tubePartName = ({ set, section }: Tube): string =>
+  `${set === 'main' ? 'Main' : 'Cross'} tubes, ${section.id}`;
 
 /** Centre of a piece of a tube. m */
 export function pieceCentre({ set, at, bottom, top }: Tube, from: number, to: number): Vector {
@@ -35,5 +49,9 @@ export interface Bore {
 /** Bores of all pieces. */
 export const boresOf = ({ mainTubes, crossTubes }: Geometry): Bore[] =>
   [...mainTubes, ...crossTubes].flatMap((tube) =>
-    tube.pieces.map(([from, to]) => ({ tube, volume: tube.section.innerArea * (to - from), centre: pieceCentre(tube, from, to) })),
+    tube.pieces.map(([from, to]) => ({
+      tube,
+      volume: tube.section.innerArea * (to - from),
+      centre: pieceCentre(tube, from, to),
+    })),
   );

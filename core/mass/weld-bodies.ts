@@ -10,7 +10,14 @@ export function weldBodies(geometry: Geometry, tubeMass: number, allowance: numb
   const density = mainTubes[0]!.material.density;
   const joints: Body[] = crossings.map(({ x, y, cross: id }) => {
     const tube = cross.get(id)!;
-    return { name: 'Welds at the crossings, allowance', kind: 'welds', mass, volume: mass / density, centre: [x, y, arrangement === 'stacked' ? 0 : (tube.bottom + tube.top) / 2], inertia: [0, 0, 0] };
+    return {
+      name: 'Welds at the crossings, allowance',
+      kind: 'welds',
+      mass,
+      volume: mass / density,
+      centre: [x, y, arrangement === 'stacked' ? 0 : (tube.bottom + tube.top) / 2],
+      inertia: [0, 0, 0],
+    };
   });
   const edges = panels.flatMap((panel): Body[] => {
     const { fixing } = panel.design;

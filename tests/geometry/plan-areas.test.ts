@@ -25,16 +25,28 @@ function raster(geometry: Geometry) {
   for (let i = 0; i < Math.round((x1 - x0) / cell); i++)
     for (let j = 0; j < Math.round((y1 - y0) / cell); j++) {
       const [x, y] = [x0 + (i + 0.5) * cell, y0 + (j + 0.5) * cell];
-      const onTube = geometry.mainTubes.some((t) => Math.abs(y - t.at) < t.section.width / 2 && x > t.from && x < t.to) || geometry.crossTubes.some((t) => Math.abs(x - t.at) < t.section.width / 2 && t.pieces.some(([a, b]) => y > a && y < b));
+      const onTube =
+        geometry.mainTubes.some((t) => Math.abs(y - t.at) < t.section.width / 2 && x > t.from && x < t.to) ||
+        geometry.crossTubes.some(
+          (t) => Math.abs(x - t.at) < t.section.width / 2 && t.pieces.some(([a, b]) => y > a && y < b),
+        );
       const solid = onTube || geometry.panels.some((p) => inPanel(p, x, y));
       if (onTube) count.tubes++;
       if (solid) count.solid++;
       const o = geometry.outline;
       if (!solid && x > o.x0 && x < o.x1 && y > o.y0 && y < o.y1) count.open++;
-      if (!solid) for (const b of geometry.bays) if (x > b.opening.x0 && x < b.opening.x1 && y > b.opening.y0 && y < b.opening.y1) bays.set(b.id, bays.get(b.id)! + 1);
+      if (!solid)
+        for (const b of geometry.bays)
+          if (x > b.opening.x0 && x < b.opening.x1 && y > b.opening.y0 && y < b.opening.y1)
+            bays.set(b.id, bays.get(b.id)! + 1);
     }
   const area = (n: number): number => n * cell ** 2;
-  return { solid: area(count.solid), tubes: area(count.tubes), open: area(count.open), bays: new Map([...bays].map(([id, n]) => [id, area(n)])) };
+  return {
+    solid: area(count.solid),
+    tubes: area(count.tubes),
+    open: area(count.open),
+    bays: new Map([...bays].map(([id, n]) => [id, area(n)])),
+  };
 }
 
 describe('plan areas', () => {

@@ -3,7 +3,7 @@ import { seeded } from './seeded.ts';
 
 /** An invented plate whose lengths are multiples of 10 mm: 2–4 × 2–5 tubes at uneven distances, about half of the bays
  *  covered, by up to two designs, some of several bays. */
-export function randomDocument(seed: number, { holes = true, square = false } = {}) {
+export function randomDocument(seed: number, { holes = true, changes = {} as unknown } = {}) {
   const next = seeded(seed);
   const pick = <T>(items: readonly T[]): T => items[Math.floor(next() * items.length)]!;
   const whole = (low: number, high: number): number => low + Math.floor(next() * (high - low + 1));
@@ -22,7 +22,12 @@ export function randomDocument(seed: number, { holes = true, square = false } = 
     material: 'S355 plate',
     overlap: { onMain: `${10 * whole(2, 4)} mm`, onCross: `${10 * whole(2, 4)} mm` },
     support,
-    holes: holes ? [{ x: '20 mm', y: '-30 mm', diameter: '60 mm', purpose: 'vent' }, { x: '-80 mm', y: '40 mm', diameter: '40 mm', purpose: 'drain' }] : [],
+    holes: holes
+      ? [
+          { x: '20 mm', y: '-30 mm', diameter: '60 mm', purpose: 'vent' },
+          { x: '-80 mm', y: '40 mm', diameter: '40 mm', purpose: 'drain' },
+        ]
+      : [],
     fixing: { kind: 'welded', throat: '5 mm', pattern: 'all round' },
     ...over,
   });
@@ -38,10 +43,23 @@ export function randomDocument(seed: number, { holes = true, square = false } = 
     } else placed[bay] = pick(['plain', 'notched']);
     free.delete(bay);
   }
-  const tubes = (section: string, at: string[]) => ({ section: square ? 'SHS 100x100x5 hot' : section, count: null, spacing: null, tubes: at.map((a) => ({ at: a })), overhang: `${10 * whole(0, 20)} mm` });
-  return demoDocument({
-    grid: { arrangement, mainTubes: tubes(pick(sections), positions(mains)), crossTubes: tubes(pick(sections), positions(crosses)) },
-    designs: { deck: null, plain: design({}), notched: design({ cornerNotch: `${10 * whole(1, 8)} mm` }) },
-    panels: placed,
+  const tubes = (section: string, at: string[]) => ({
+    section,
+    count: null,
+    spacing: null,
+    tubes: at.map((a) => ({ at: a })),
+    overhang: `${10 * whole(0, 20)} mm`,
   });
+  return demoDocument(
+    {
+      grid: {
+        arrangement,
+        mainTubes: tubes(pick(sections), positions(mains)),
+        crossTubes: tubes(pick(sections), positions(crosses)),
+      },
+      designs: { deck: null, plain: design({}), notched: design({ cornerNotch: `${10 * whole(1, 8)} mm` }) },
+      panels: placed,
+    },
+    changes,
+  );
 }

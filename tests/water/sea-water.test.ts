@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { eos80, seaWaterDensity } from '../../core/water/sea-water.ts';
-import { waterDensityOf } from '../../core/water/water-density-of.ts';
+import { eos80, seaWaterDensity, waterDensityOf } from '../../core/water/sea-water.ts';
 import { demoDocument } from '../geometry/demo-document.ts';
 
 describe('density of sea water', () => {
@@ -13,9 +12,12 @@ describe('density of sea water', () => {
     [35, 5, 1000, 1069.48914],
     [35, 25, 0, 1023.34306],
     [35, 25, 1000, 1062.53817],
-  ])('is the check value of UNESCO Technical Papers in Marine Science 44 (1983): S %d, %d °C, %d bar', (S, t, p, rho) => {
-    expect(Math.abs(eos80(S, t, p) - rho)).toBeLessThan(1e-5);
-  });
+  ])(
+    'is the check value of UNESCO Technical Papers in Marine Science 44 (1983): S %d, %d °C, %d bar',
+    (S, t, p, rho) => {
+      expect(Math.abs(eos80(S, t, p) - rho)).toBeLessThan(1e-5);
+    },
+  );
 
   it('reads temperature as ITS-90 and turns depth into pressure', () => {
     // 1000 dbar is near 990 m; an oceanographic package's documentation prints 1030.818 for S 35, t90 13 °C, 1000 dbar.
@@ -36,7 +38,9 @@ describe('density of sea water', () => {
     const salty = { water: { density: null, salinity: 8, temperature: '10 degC', depth: '50 m' } };
     expect(waterDensityOf(demoDocument(salty))).toBe(seaWaterDensity(8, 283.15, 50));
     expect(() => waterDensityOf(demoDocument({ water: { density: null } }))).toThrow(/density is not given/);
-    expect(() => waterDensityOf(demoDocument(salty, { water: { density: '1026 kg/m^3' } }))).toThrow(/given twice: 1026 kg\/m\^3, and 1006\.\d\d/);
+    expect(() => waterDensityOf(demoDocument(salty, { water: { density: '1026 kg/m^3' } }))).toThrow(
+      /given twice: 1026 kg\/m\^3, and 1006\.\d\d/,
+    );
     expect(waterDensityOf(demoDocument(salty, { water: { density: '1006 kg/m^3' } }))).toBe(1006);
   });
 });

@@ -1,1 +1,0 @@
-export { waterDensityOf } from './sea-water.ts';
