@@ -26,8 +26,7 @@ const EN19938 = (clause: string): Source => ({ document: 'EN 1993-1-8', edition:
 const AISC = (clause: string): Source => ({ document: 'AISC 360', edition: '2016', clause, memory: true });
 
 const common: Readonly<Record<string, Factor>> = {
-  deflectionLimit: { value: 150, meaning: 'span over panel deflection, least', source: { document: 'common practice, no source' } },
-  drag_spread: { value: 2, meaning: 'spread of an untested hydrodynamic load, either way', source: { document: 'common practice, no source' } },
+  k_w: { value: 150, meaning: 'span over panel deflection, least', source: { document: 'common practice, no source' } },
 };
 
 const tables: readonly DesignBasis[] = [

@@ -12,7 +12,7 @@ export const gamma_L: Input = {
   read: (_, __, situation) => situation.loadFactor,
 };
 
-export const deflectionLimit: Input = basisFactor('deflectionLimit', 'span over deflection, least');
+export const deflectionLimit: Input = basisFactor('k_w', 'span over deflection, least');
 
 export const servicePressure: Step = { symbol: 'p_ser', expression: 'p / gamma_L', unit: 'kPa', meaning: 'pressure without load factor' };
 

@@ -54,8 +54,20 @@ export function checkNote(raw: RawDocument, appraisal: Appraisal, comparison: Co
       signOffSection(),
     ],
     attachments: [
-      { name: 'document.stillplate.json', description: 'The document that this note was computed from', mime: 'application/json', bytes: utf8ToBytes(`${JSON.stringify(raw, null, 2)}\n`), relationship: 'Source' },
-      { name: 'result.json', description: 'Every quantity and check of this option, SI', mime: 'application/json', bytes: utf8ToBytes(canonicalize(resultOf(appraisal, { every: true })) as string), relationship: 'Data' },
+      {
+        name: 'document.stillplate.json',
+        description: 'The document that this note was computed from',
+        mime: 'application/json',
+        bytes: utf8ToBytes(`${JSON.stringify(raw, null, 2)}\n`),
+        relationship: 'Source',
+      },
+      {
+        name: 'result.json',
+        description: 'Every quantity and check of this option, SI',
+        mime: 'application/json',
+        bytes: utf8ToBytes(canonicalize(resultOf(appraisal, { every: true })) as string),
+        relationship: 'Data',
+      },
     ],
   };
 }

@@ -7,6 +7,7 @@ import { traceCheck } from '../checks/trace-check.ts';
 import type { TraceLine } from '../derive/trace.ts';
 import type { Model } from '../model.ts';
 import { placeWords } from '../place-words.ts';
+import { mergedRows } from './merged-rows.ts';
 import type { Block, EquationBlock, Section } from './note.ts';
 
 const states = ['strength', 'stability', 'serviceability', 'handling', 'fatigue'] as const;
@@ -26,7 +27,7 @@ export function checkSections({ model, rows }: Appraisal): Section[] {
       ],
       sections: full.map((row) => fullCheck(row, model)),
     },
-    { title: 'All checks', startsPage: true, blocks: [table(model, gravest(rows))] },
+    { title: 'All checks', startsPage: true, blocks: allChecks(model, gravest(rows)) },
   ];
 }
 
@@ -39,7 +40,11 @@ export function rowsInFull(rows: readonly CheckRow[]): readonly CheckRow[] {
     const leader = judged.find((row) => row.limitState === state && row.verdict !== 'not applicable');
     if (leader && !chosen.has(leader.id)) chosen.set(leader.id, leader);
   }
-  return [...chosen.values()].sort((a, b) => states.indexOf(a.limitState as (typeof states)[number]) - states.indexOf(b.limitState as (typeof states)[number]) || graver(a, b));
+  return [...chosen.values()].sort(
+    (a, b) =>
+      states.indexOf(a.limitState as (typeof states)[number]) -
+        states.indexOf(b.limitState as (typeof states)[number]) || graver(a, b),
+  );
 }
 
 function fullCheck(row: CheckRow, model: Model): Section {
@@ -48,8 +53,12 @@ function fullCheck(row: CheckRow, model: Model): Section {
   const trace = traceCheck(check, model, row.place, situation);
   const where = `${placeWords(model, row.place)}${row.situation ? `; ${situation.title}. ${situation.path}` : ''}`;
   const title = `${check.title}: ${placeWords(model, row.place)}`;
-  const source = check.source.filter((s) => !s.safety || s.safety === model.basis.safety).map(sourceText).join('; ');
-  if ('missing' in trace) return { title, blocks: [{ kind: 'paragraph', tone: 'loud', text: `Cannot be judged: ${trace.missing}.` }] };
+  const source = check.source
+    .filter((s) => !s.safety || s.safety === model.basis.safety)
+    .map(sourceText)
+    .join('; ');
+  if ('missing' in trace)
+    return { title, blocks: [{ kind: 'paragraph', tone: 'loud', text: `Cannot be judged: ${trace.missing}.` }] };
   const blocks: Block[] = [
     { kind: 'paragraph', text: `At ${where}` },
     { kind: 'paragraph', tone: 'small', text: `Source: ${source}` },
@@ -70,7 +79,11 @@ function fullCheck(row: CheckRow, model: Model): Section {
       tone: row.verdict === 'passes' ? 'plain' : 'loud',
       text: `${row.verdict === 'passes' ? 'Passes' : 'FAILS'}${row.utilisation === null ? '' : `: utilisation ${row.utilisation.toFixed(3)}`}${row.reason ? `: ${row.reason}` : ''}.`,
     },
-    { kind: 'paragraph', tone: 'small', text: `Second opinion: ${check.second.title} (${check.second.source.map(sourceText).join('; ')}).` },
+    {
+      kind: 'paragraph',
+      tone: 'small',
+      text: `Second opinion: ${check.second.title} (${check.second.source.map(sourceText).join('; ')}).`,
+    },
     ...trace.second.map(equation),
     ...(check.cautions.length > 0 ? [{ kind: 'list', tone: 'caution', items: check.cautions } as const] : []),
   ];
@@ -87,21 +100,65 @@ const equation = ({ meaning, left, formula, substituted, result, plain }: TraceL
   plain,
 });
 
-function table(model: Model, rows: readonly CheckRow[]): Block {
-  const shown = [...rows].sort((a, b) => order(a) - order(b));
-  return {
-    kind: 'table',
-    caption: 'The gravest situation of each check, place and direction',
-    columns: [
-      { title: 'Check', width: 0.34 },
-      { title: 'Place', width: 0.13 },
-      { title: 'Situation', width: 0.17 },
-      { title: 'Use', width: 0.07, align: 'right' },
-      { title: 'Verdict', width: 0.29 },
-    ],
-    rows: shown.map((row) => [row.title, placeWords(model, row.place), row.situation ?? '–', row.utilisation === null ? '–' : row.utilisation.toFixed(2), `${row.verdict}${row.reason ? `: ${row.reason}` : ''}`]),
-    loud: shown.flatMap(({ verdict }, i) => (verdict === 'fails' || verdict === 'cannot be judged' ? [i] : [])),
-  };
+/** A line for each check and place, both directions beside each other; equal places on one line. */
+function allChecks(model: Model, rows: readonly CheckRow[]): Block[] {
+  const made = rows.filter(({ verdict }) => verdict !== 'not applicable');
+  const places = new Map<string, CheckRow[]>();
+  for (const row of made) {
+    const key = `${row.id}|${row.place}`;
+    places.set(key, [...(places.get(key) ?? []), row]);
+  }
+  const lines = [...places.values()]
+    .sort(([a], [b]) => order(a!) - order(b!))
+    .map((of) => {
+      const [worst] = [...of].sort(graver) as [CheckRow];
+      const use = (direction: string) => {
+        const row = of.find((r) => r.direction === direction || r.direction === null);
+        return row?.utilisation == null ? '–' : row.utilisation.toFixed(2);
+      };
+      const verdict = worst.verdict === 'passes' ? 'passes' : worst.verdict === 'fails' ? 'FAILS' : 'NOT JUDGED';
+      return {
+        cells: [
+          worst.title,
+          placeWords(model, worst.place),
+          use('up'),
+          use('down'),
+          worst.situation ?? '–',
+          `${verdict}${worst.reason ? `: ${worst.reason}` : ''}`,
+        ],
+        loud: worst.verdict !== 'passes',
+      };
+    });
+  const idle = new Map<string, Set<string>>();
+  for (const row of rows)
+    if (row.verdict === 'not applicable' && !made.some(({ id }) => id === row.id))
+      idle.set(row.title, (idle.get(row.title) ?? new Set()).add(row.reason));
+  const blocks: Block[] = [
+    {
+      kind: 'table',
+      caption: 'Every check made: utilisation with the force up and down, gravest situation',
+      columns: [
+        { title: 'Check', width: 0.25 },
+        { title: 'Places', width: 0.19 },
+        { title: 'Up', width: 0.06, align: 'right' },
+        { title: 'Down', width: 0.07, align: 'right' },
+        { title: 'Gravest situation', width: 0.16 },
+        { title: 'Verdict', width: 0.27 },
+      ],
+      ...mergedRows(lines, 1),
+    },
+  ];
+  if (idle.size > 0)
+    blocks.push({
+      kind: 'table',
+      caption: 'Checks that do not apply to this option',
+      columns: [
+        { title: 'Check', width: 0.4 },
+        { title: 'Why', width: 0.6 },
+      ],
+      rows: [...idle].map(([title, reasons]) => [title, [...reasons].join('; ')]),
+    });
+  return blocks;
 }
 
 const order = ({ id }: CheckRow): number => checks.findIndex((check) => check.id === id);

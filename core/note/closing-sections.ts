@@ -6,7 +6,9 @@ import type { Section } from './note.ts';
 /** The usual cautions, then those of the checks that were made. */
 export function cautionSection({ model, rows }: Appraisal): Section {
   const made = new Set(rows.filter(({ verdict }) => verdict !== 'not applicable').map(({ id }) => id));
-  const own = checks.filter(({ id }) => made.has(id)).flatMap(({ title, cautions }) => cautions.map((caution) => `${title}: ${caution}`));
+  const own = checks
+    .filter(({ id }) => made.has(id))
+    .flatMap(({ title, cautions }) => cautions.map((caution) => `${title}: ${caution}`));
   const sealed = [...model.tubes.values()].some(({ flooded }) => !flooded);
   return {
     title: 'Cautions',
@@ -20,7 +22,11 @@ export function cautionSection({ model, rows }: Appraisal): Section {
           'Local codes, class and port rules, lifting regulations, permits and marine warranty terms take precedence over what is said here.',
           'Hydrodynamic loads of a gapped plate are uncertain by a factor of two or more without tests at the right amplitude; closing gaps raises the load that the plate, its suspension and its lift must carry.',
           'Lifting: a lift plan for the open grid does not cover the closed plate. Added mass, trapped water and snap loads count. People stand clear of loaded ropes and out from under the load; nobody enters below a suspended plate.',
-          ...(sealed ? ['Sealed tubes: never galvanise, weld, cut or heat an unvented tube. A leaked tube may come up holding pressure or gas: vent it before cutting or drilling. A leak changes the weight unnoticed.'] : []),
+          ...(sealed
+            ? [
+                'Sealed tubes: never galvanise, weld, cut or heat an unvented tube. A leaked tube may come up holding pressure or gas: vent it before cutting or drilling. A leak changes the weight unnoticed.',
+              ]
+            : []),
           'Flooded tubes need their vents and drains kept clear; water not drained is lifted weight.',
           'Hydrogen: cathodic protection charges high-strength steel. Bolts above class 8.8 need a documented hardness limit.',
           'Execution class, welding procedures, bolt preload and inspection are assumed, not verified.',
@@ -39,11 +45,19 @@ export function sourceSection({ model, rows }: Appraisal): Section {
     .filter(({ id }) => made.has(id))
     .flatMap(({ source, second }) => [...source, ...second.source])
     .filter(({ safety }) => !safety || safety === model.basis.safety);
-  const texts = [...cited, ...Object.values(model.basis.factors).map(({ source }) => source), ...model.basis.source].map(sourceText);
+  const texts = [
+    ...cited,
+    ...Object.values(model.basis.factors).map(({ source }) => source),
+    ...model.basis.source,
+  ].map(sourceText);
   return {
     title: 'Sources',
     blocks: [
-      { kind: 'paragraph', tone: 'small', text: '“From memory” marks a rule or value that was not read in the document itself while this program was made: look it up before relying on it.' },
+      {
+        kind: 'paragraph',
+        tone: 'small',
+        text: '“From memory” marks a rule or value that was not read in the document itself while this program was made: look it up before relying on it.',
+      },
       { kind: 'list', items: [...new Set(texts)].sort() },
     ],
   };
@@ -54,8 +68,15 @@ export function signOffSection(): Section {
   return {
     title: 'Sign-off',
     blocks: [
-      { kind: 'paragraph', text: 'Not issued. The boxes below are left open. A signature here is not by itself a professional seal under local law.' },
-      { kind: 'signOff', roles: ['Author', 'Checker', 'Licensed engineer'], fields: ['Name', 'Licence or registration', 'Date', 'Signature'] },
+      {
+        kind: 'paragraph',
+        text: 'Not issued. The boxes below are left open. A signature here is not by itself a professional seal under local law.',
+      },
+      {
+        kind: 'signOff',
+        roles: ['Author', 'Checker', 'Licensed engineer'],
+        fields: ['Name', 'Licence or registration', 'Date', 'Signature'],
+      },
     ],
   };
 }

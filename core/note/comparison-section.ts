@@ -7,7 +7,10 @@ import { comparedWords } from '../options/compared-words.ts';
 export function comparisonSection({ options, base }: Comparison, print: Print): Section {
   const name = (id: string | null) => id ?? 'base';
   const width = 0.72 / options.length;
-  const columns = [{ title: '', width: 0.28 }, ...options.map(({ id }) => ({ title: name(id), width, align: 'right' as const }))];
+  const columns = [
+    { title: '', width: 0.28 },
+    ...options.map(({ id }) => ({ title: name(id), width, align: 'right' as const })),
+  ];
   const ids = [...new Set(options.flatMap(({ checks }) => Object.keys(checks)))];
   return {
     title: 'Options side by side',
@@ -23,7 +26,10 @@ export function comparisonSection({ options, base }: Comparison, print: Print): 
             const { title, unit } = comparedWords[id];
             return [
               title,
-              ...options.map(({ quantities, change }) => `${print.quantity(quantities[id], unit)}${change[id] === 0 ? '' : ` (${change[id] > 0 ? '+' : ''}${print.quantity(change[id], unit, 3)})`}`),
+              ...options.map(
+                ({ quantities, change }) =>
+                  `${print.quantity(quantities[id], unit)}${change[id] === 0 ? '' : ` (${change[id] > 0 ? '+' : ''}${print.quantity(change[id], unit, 3)})`}`,
+              ),
             ];
           }),
           ['Checks that fail', ...options.map(({ fails }) => String(fails))],

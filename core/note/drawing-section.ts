@@ -27,8 +27,19 @@ function planFigure({ geometry, document }: Model): Figure {
     widthShare: 1,
     shapes: [
       ...shapes.map(({ role, rings }): Shape => ({ kind: 'path', rings, closed: true, pen: 'none', fill: role })),
-      ...lines.map(({ role, hidden, from, to }): Shape => ({ kind: 'path', rings: [[from, to]], closed: false, pen: hidden ? 'hidden' : role === 'tube' ? 'outline' : 'thin' })),
-      ...circles.map(({ at, diameter }): Shape => ({ kind: 'circle', at, radius: diameter / 2, pen: 'thin', fill: 'paper' })),
+      ...lines.map(({ role, hidden, from, to }): Shape => ({
+        kind: 'path',
+        rings: [[from, to]],
+        closed: false,
+        pen: hidden ? 'hidden' : role === 'tube' ? 'outline' : 'thin',
+      })),
+      ...circles.map(({ at, diameter }): Shape => ({
+        kind: 'circle',
+        at,
+        radius: diameter / 2,
+        pen: 'thin',
+        fill: 'paper',
+      })),
       ...points.flatMap(({ id, x, y }): Shape[] => {
         const at = [1000 * x.si, 1000 * y.si] as const;
         return [
@@ -36,13 +47,28 @@ function planFigure({ geometry, document }: Model): Figure {
           { kind: 'label', at: [at[0] + 0.011 * size, at[1] + 0.006 * size], text: id, size: 7, anchor: 'start' },
         ];
       }),
-      ...labels.map(({ role, at, text }): Shape => ({ kind: 'label', at: role === 'bay' ? [at[0], at[1] - 0.006 * size] : at, text, size: role === 'bay' ? 8 : 7, anchor: 'middle' })),
+      ...labels.map(({ role, at, text }): Shape => ({
+        kind: 'label',
+        at: role === 'bay' ? [at[0], at[1] - 0.006 * size] : at,
+        text,
+        size: role === 'bay' ? 8 : 7,
+        anchor: 'middle',
+      })),
       ...dimensionLines(dimensions, middle(extents)),
     ],
   };
 }
 
-const fills: Readonly<Record<string, Fill>> = { tube: 'section', panel: 'panel', weld: 'accent', sleeve: 'tube', pad: 'tube', bolt: 'tube', washer: 'paper', nut: 'tube' };
+const fills: Readonly<Record<string, Fill>> = {
+  tube: 'section',
+  panel: 'panel',
+  weld: 'accent',
+  sleeve: 'tube',
+  pad: 'tube',
+  bolt: 'tube',
+  washer: 'paper',
+  nut: 'tube',
+};
 const pens: Readonly<Record<string, Pen>> = { tube: 'outline', panel: 'outline' };
 
 function fixingFigure({ geometry, document, catalogue }: Model, panelId: string, designName: string): Figure {
@@ -55,7 +81,13 @@ function fixingFigure({ geometry, document, catalogue }: Model, panelId: string,
     box: padded(extents, 0.02 * (extents.x1 - extents.x0)),
     widthShare: 0.55,
     shapes: [
-      ...shapes.map(({ role, rings }): Shape => ({ kind: 'path', rings, closed: true, pen: pens[role] ?? 'thin', fill: fills[role] ?? 'none' })),
+      ...shapes.map(({ role, rings }): Shape => ({
+        kind: 'path',
+        rings,
+        closed: true,
+        pen: pens[role] ?? 'thin',
+        fill: fills[role] ?? 'none',
+      })),
       ...dimensionLines(dimensions, middle(extents)),
     ],
   };
@@ -81,7 +113,12 @@ interface Extents {
 }
 
 const middle = ({ x0, y0, x1, y1 }: Extents) => [(x0 + x1) / 2, (y0 + y1) / 2] as const;
-const padded = ({ x0, y0, x1, y1 }: Extents, by: number) => ({ x: x0 - by, y: y0 - by, width: x1 - x0 + 2 * by, height: y1 - y0 + 2 * by });
+const padded = ({ x0, y0, x1, y1 }: Extents, by: number) => ({
+  x: x0 - by,
+  y: y0 - by,
+  width: x1 - x0 + 2 * by,
+  height: y1 - y0 + 2 * by,
+});
 
 function around(shapes: readonly DrawnShape<string>[]): Extents {
   const points = shapes.flatMap(({ rings }) => rings.flat());

@@ -29,7 +29,14 @@ export function firstPage({ model, limitStates, quantities, findings, rows }: Ap
       rows: limitStates.map(({ name, verdict, row, fails: failed, unjudged: open, made, remark }) => [
         name,
         words[verdict],
-        [row ? `${row.title}, ${placeWords(model, row.place)}${row.situation ? `, ${row.situation}` : ''}${row.reason ? `: ${row.reason}` : ''}` : '', remark].filter(Boolean).join('. '),
+        [
+          row
+            ? `${row.title}, ${placeWords(model, row.place)}${row.situation ? `, ${row.situation}` : ''}${row.reason ? `: ${row.reason}` : ''}`
+            : '',
+          remark,
+        ]
+          .filter(Boolean)
+          .join('. '),
         row?.utilisation == null ? '–' : row.utilisation.toFixed(2),
         `${made}${failed ? `, ${failed} fail` : ''}${open ? `, ${open} open` : ''}`,
       ]),
@@ -46,7 +53,16 @@ export function firstPage({ model, limitStates, quantities, findings, rows }: Ap
         { title: 'Open area', width: 1 / 6, align: 'right' },
         { title: 'Open part', width: 1 / 6, align: 'right' },
       ],
-      rows: [[value('mass.air', 'kg'), value('mass.panels', 'kg'), value('weight.submerged', 'kN'), value('mass.entrained', 'kg'), value('area.open', 'm^2'), `${((quantities['ratio.open']?.value as number) * 100).toFixed(1)} %`]],
+      rows: [
+        [
+          value('mass.air', 'kg'),
+          value('mass.panels', 'kg'),
+          value('weight.submerged', 'kN'),
+          value('mass.entrained', 'kg'),
+          value('area.open', 'm^2'),
+          `${((quantities['ratio.open']?.value as number) * 100).toFixed(1)} %`,
+        ],
+      ],
     },
     { kind: 'paragraph', text: `Load: ${model.loads.definition.join(' ')}` },
   ];

@@ -1,4 +1,5 @@
 import type { Tube } from '../geometry/geometry.ts';
+import { symbolBox } from '../derive/symbol-box.ts';
 import type { Model } from '../model.ts';
 import { sourceText } from '../result.ts';
 import { waterDensityOf } from '../water/sea-water.ts';
@@ -45,18 +46,37 @@ function factorTable({ basis }: Model): Table {
       { title: 'On what', width: 0.36 },
       { title: 'Source', width: 0.35 },
     ],
-    rows: Object.entries(basis.factors).map(([name, { value, meaning, source, override }]) => [name, String(value), meaning, override ? `Overridden: ${override}` : sourceText(source)]),
+    rows: Object.entries(basis.factors).map(([name, { value, meaning, source, override }]) => [
+      { box: symbolBox(name) },
+      String(value),
+      meaning,
+      override ? `Overridden: ${override}` : sourceText(source),
+    ]),
     loud: Object.values(basis.factors).flatMap(({ override }, i) => (override ? [i] : [])),
   };
 }
 
 /** What was entered, as it was read. */
 export function inputSection(model: Model, print: Print): Section {
-  return { title: 'Inputs', blocks: [tubeTable(model, print), materialTable(model, print), designTable(model, print), ...eyeTables(model, print)] };
+  return {
+    title: 'Inputs',
+    blocks: [
+      tubeTable(model, print),
+      materialTable(model, print),
+      designTable(model, print),
+      ...eyeTables(model, print),
+    ],
+  };
 }
 
 function tubeTable({ geometry }: Model, print: Print): Table {
-  const same = (a: Tube, b: Tube) => a.set === b.set && a.section.id === b.section.id && a.material.id === b.material.id && a.flooded === b.flooded && a.from === b.from && a.to === b.to;
+  const same = (a: Tube, b: Tube) =>
+    a.set === b.set &&
+    a.section.id === b.section.id &&
+    a.material.id === b.material.id &&
+    a.flooded === b.flooded &&
+    a.from === b.from &&
+    a.to === b.to;
   const groups: Tube[][] = [];
   for (const tube of [...geometry.mainTubes, ...geometry.crossTubes]) {
     const group = groups.find(([first]) => first && same(first, tube));
@@ -76,17 +96,33 @@ function tubeTable({ geometry }: Model, print: Print): Table {
     rows: groups.map((group) => {
       const [first] = group as [Tube];
       const { set, section, material, from, to, flooded, vent, drain } = first;
-      const inside = flooded ? `flooded${vent ? `, vent ${print.quantity(vent, 'mm', 3)}` : ''}${drain ? `, drain ${print.quantity(drain, 'mm', 3)}` : ''}` : 'sealed';
-      return [`${set} ${listed(group.map(({ id }) => id))}`, section.title, material.title, print.quantity(to - from, 'm'), inside];
+      const inside = flooded
+        ? `flooded${vent ? `, vent ${print.quantity(vent, 'mm', 3)}` : ''}${drain ? `, drain ${print.quantity(drain, 'mm', 3)}` : ''}`
+        : 'sealed';
+      return [
+        `${set} ${listed(group.map(({ id }) => id))}`,
+        section.title,
+        material.title,
+        print.quantity(to - from, 'm'),
+        inside,
+      ];
     }),
   };
 }
 
 /** "1, 2, 3, 4" → "1 to 4" when they follow one another in the list's order and are more than three. */
-const listed = (ids: readonly string[]): string => (ids.length > 3 ? `${ids[0]} to ${ids.at(-1)} (${ids.length})` : ids.join(', '));
+const listed = (ids: readonly string[]): string =>
+  ids.length > 3 ? `${ids[0]} to ${ids.at(-1)} (${ids.length})` : ids.join(', ');
 
 function materialTable({ geometry }: Model, print: Print): Table {
-  const materials = [...new Map([...geometry.panels, ...geometry.mainTubes, ...geometry.crossTubes].map(({ material }) => [material.id, material])).values()];
+  const materials = [
+    ...new Map(
+      [...geometry.panels, ...geometry.mainTubes, ...geometry.crossTubes].map(({ material }) => [
+        material.id,
+        material,
+      ]),
+    ).values(),
+  ];
   return {
     kind: 'table',
     caption: 'Materials',

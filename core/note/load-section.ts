@@ -1,4 +1,5 @@
 import type { Model } from '../model.ts';
+import { mergedRows } from './merged-rows.ts';
 import type { Block, Section } from './note.ts';
 import type { Print } from './print-in.ts';
 
@@ -20,7 +21,9 @@ export function loadSection({ loads, geometry }: Model, print: Print): Section {
         title,
         missing ? `Cannot be judged: ${missing}` : path,
         loadFactor.toFixed(2),
-        missing ? '–' : `${balance.terms.map(({ name, force }) => `${name} ${kN(force)}`).join('; ')}; sum over largest ${balance.residual.toExponential(0)}${balance.acceleration === 0 ? '' : `; acceleration ${print.quantity(balance.acceleration, 'm/s^2', 3)}`}. Balanced by ${balance.by}`,
+        missing
+          ? '–'
+          : `${balance.terms.map(({ name, force }) => `${name} ${kN(force)}`).join('; ')}; sum over largest ${balance.residual.toExponential(0)}${balance.acceleration === 0 ? '' : `; acceleration ${print.quantity(balance.acceleration, 'm/s^2', 3)}`}. Balanced by ${balance.by}`,
       ]),
       loud: loads.situations.flatMap(({ missing }, i) => (missing ? [i] : [])),
     },
@@ -32,22 +35,34 @@ export function loadSection({ loads, geometry }: Model, print: Print): Section {
       kind: 'table',
       caption: `Shares of the load; the tubes' own share by area is ${(loads.tubeShare.area * 100).toFixed(2)} %`,
       columns: [
-        { title: 'Bay', width: 0.1 },
-        { title: 'Area', width: 0.16, align: 'right' },
-        { title: 'Share by area', width: 0.16, align: 'right' },
-        { title: 'Share by shape', width: 0.16, align: 'right' },
-        ...service.map(({ title }) => ({ title: `Pressure, ${title.toLowerCase()}`, width: 0.42 / Math.max(service.length, 1), align: 'right' as const })),
+        { title: 'Bays', width: 0.2 },
+        { title: 'Area', width: 0.14, align: 'right' },
+        { title: 'Share by area', width: 0.13, align: 'right' },
+        { title: 'Share by shape', width: 0.13, align: 'right' },
+        ...service.map(({ title }) => ({
+          title: `Pressure, ${title.toLowerCase()}`,
+          width: 0.4 / Math.max(service.length, 1),
+          align: 'right' as const,
+        })),
       ],
-      rows: fields.map(({ bay, area }) => {
-        const share = loads.shares.get(bay);
-        return [
-          bay,
-          print.quantity(area, 'm^2'),
-          share ? `${(share.area * 100).toFixed(2)} %` : '–',
-          share ? `${(share.shape * 100).toFixed(2)} %` : '–',
-          ...service.map(({ pressures, missing }) => (missing ? '–' : print.quantity(pressures.get(bay) ?? 0, 'kPa'))),
-        ];
-      }),
+      ...mergedRows(
+        fields.map(({ bay, area }) => {
+          const share = loads.shares.get(bay);
+          return {
+            loud: false,
+            cells: [
+              bay,
+              print.quantity(area, 'm^2'),
+              share ? `${(share.area * 100).toFixed(2)} %` : '–',
+              share ? `${(share.shape * 100).toFixed(2)} %` : '–',
+              ...service.map(({ pressures, missing }) =>
+                missing ? '–' : print.quantity(pressures.get(bay) ?? 0, 'kPa'),
+              ),
+            ],
+          };
+        }),
+        0,
+      ),
     });
   return { title: 'Loads', blocks };
 }

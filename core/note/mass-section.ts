@@ -1,4 +1,5 @@
 import type { Model } from '../model.ts';
+import { mergedRows } from './merged-rows.ts';
 import type { Block, Section } from './note.ts';
 import type { Print } from './print-in.ts';
 
@@ -6,7 +7,8 @@ import type { Print } from './print-in.ts';
 export function massSection({ mass, geometry }: Model, print: Print): Section {
   const { areas } = geometry;
   const kg = (value: number) => print.quantity(value, 'kg');
-  const at = (point: readonly number[]) => point.map((c) => print.quantity(c, 'mm')).join(', ');
+  const at = (point: readonly number[]) =>
+    point.map((c) => print.quantity(c, 'mm').replace(print.unit('mm'), '').trim()).join(', ');
   const { hanging } = mass;
   const degrees = (rad: number) => `${((rad * 180) / Math.PI).toFixed(2)}°`;
   const blocks: Block[] = [
@@ -15,11 +17,14 @@ export function massSection({ mass, geometry }: Model, print: Print): Section {
       caption: 'Mass in air, by part',
       columns: [
         { title: 'Part', width: 0.34 },
-        { title: 'Mass', width: 0.2, align: 'right' },
-        { title: 'Volume of material', width: 0.2, align: 'right' },
-        { title: 'Centre x, y, z', width: 0.26 },
+        { title: 'Mass', width: 0.14, align: 'right' },
+        { title: 'Volume of material', width: 0.18, align: 'right' },
+        { title: `Centre x, y, z, ${print.unit('mm')}`, width: 0.34, align: 'right' },
       ],
-      rows: [...mass.parts.map((part) => [part.name, kg(part.mass), print.quantity(part.volume, 'm^3'), at(part.centre)]), ['Total', kg(mass.total), '', at(mass.centre)]],
+      rows: [
+        ...mass.parts.map((part) => [part.name, kg(part.mass), print.quantity(part.volume, 'm^3'), at(part.centre)]),
+        ['Total', kg(mass.total), '', at(mass.centre)],
+      ],
       loud: [mass.parts.length],
     },
     {
@@ -51,28 +56,36 @@ export function massSection({ mass, geometry }: Model, print: Print): Section {
       text: `Hanging: the point of hang lies ${print.quantity(hanging.heightAboveMass, 'mm')} above the centre of mass${hanging.heightAboveMass > 0 ? '' : ' (unstable)'}; tilt about x and y ${(hanging.tilt.water ?? []).map(degrees).join(' and ')} in water, ${hanging.tilt.air.map(degrees).join(' and ')} in air.${hanging.worstOpenBay ? ` With the panel of bay ${hanging.worstOpenBay.bay} left open it is ${degrees(hanging.worstOpenBay.tilt)}.` : ''}`,
     },
   ];
-  const traps = [...mass.trays.map((trap) => ({ ...trap, what: 'water, like a tray' })), ...mass.bells.map((trap) => ({ ...trap, what: 'air, like a bell' }))];
+  const traps = [
+    ...mass.trays.map((trap) => ({ ...trap, what: 'water, like a tray' })),
+    ...mass.bells.map((trap) => ({ ...trap, what: 'air, like a bell' })),
+  ];
   if (traps.length > 0)
     blocks.push({
       kind: 'table',
       caption: 'Water held and air trapped by closed bays',
       columns: [
-        { title: 'Bay', width: 0.1 },
-        { title: 'Holds', width: 0.22 },
-        { title: 'Level', width: 0.16, align: 'right' },
-        { title: 'Tilted', width: 0.16, align: 'right' },
-        { title: 'Effect', width: 0.18, align: 'right' },
+        { title: 'Bays', width: 0.2 },
+        { title: 'Holds', width: 0.18 },
+        { title: 'Level', width: 0.14, align: 'right' },
+        { title: 'Tilted', width: 0.14, align: 'right' },
+        { title: 'Effect', width: 0.16, align: 'right' },
         { title: 'Drains or vents in', width: 0.18, align: 'right' },
       ],
-      rows: traps.map(({ bay, what, level, tilted, effect, drainTime }) => [
-        bay,
-        what,
-        print.quantity(level, 'm^3'),
-        print.quantity(tilted, 'm^3'),
-        what.startsWith('water') ? kg(effect) : print.quantity(effect, 'kN'),
-        drainTime === null ? 'never' : `${drainTime.toPrecision(3)} s`,
-      ]),
-      loud: traps.flatMap(({ drainTime }, i) => (drainTime === null ? [i] : [])),
+      ...mergedRows(
+        traps.map(({ bay, what, level, tilted, effect, drainTime }) => ({
+          loud: drainTime === null,
+          cells: [
+            bay,
+            what,
+            print.quantity(level, 'm^3', 3),
+            print.quantity(tilted, 'm^3', 3),
+            what.startsWith('water') ? print.quantity(effect, 'kg', 3) : print.quantity(effect, 'kN', 3),
+            drainTime === null ? 'never' : `${drainTime.toPrecision(3)} s`,
+          ],
+        })),
+        0,
+      ),
     });
   return { title: 'Mass, areas and weight in water', blocks };
 }

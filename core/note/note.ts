@@ -37,7 +37,11 @@ export type Block =
 export interface Table {
   readonly kind: 'table';
   readonly caption: string;
-  readonly columns: readonly { readonly title: string; readonly align?: 'left' | 'right'; /** share of the width */ readonly width: number }[];
+  readonly columns: readonly {
+    readonly title: string;
+    readonly align?: 'left' | 'right';
+    /** share of the width */ readonly width: number;
+  }[];
   readonly rows: readonly (readonly Cell[])[];
   /** Rows to set loud (a fail, an unjudged line), by index. */
   readonly loud?: readonly number[];
@@ -73,16 +77,46 @@ export interface Figure {
 export type Pen = 'outline' | 'thin' | 'hidden' | 'centre' | 'accent' | 'none';
 export type Fill = 'none' | 'panel' | 'tube' | 'section' | 'paper' | 'accent';
 export type Shape =
-  | { readonly kind: 'path'; readonly rings: readonly (readonly (readonly [number, number])[])[]; readonly closed: boolean; readonly pen: Pen; readonly fill?: Fill }
-  | { readonly kind: 'circle'; readonly at: readonly [number, number]; readonly radius: number; readonly pen: Pen; readonly fill?: Fill }
+  | {
+      readonly kind: 'path';
+      readonly rings: readonly (readonly (readonly [number, number])[])[];
+      readonly closed: boolean;
+      readonly pen: Pen;
+      readonly fill?: Fill;
+    }
+  | {
+      readonly kind: 'circle';
+      readonly at: readonly [number, number];
+      readonly radius: number;
+      readonly pen: Pen;
+      readonly fill?: Fill;
+    }
   /** Baseline starts, is centred or ends at `at`. Size in points on paper; `turn` in degrees, counter-clockwise. */
-  | { readonly kind: 'label'; readonly at: readonly [number, number]; readonly text: string; readonly size: number; readonly anchor: 'start' | 'middle' | 'end'; readonly turn?: number }
+  | {
+      readonly kind: 'label';
+      readonly at: readonly [number, number];
+      readonly text: string;
+      readonly size: number;
+      readonly anchor: 'start' | 'middle' | 'end';
+      readonly turn?: number;
+    }
   /**
    * Dimension line with its ends and its text. It stands off the two points by `offset` (in points on paper), away
    * from the middle of the figure's box; a negative offset leads towards the middle.
    */
-  | { readonly kind: 'dimension'; readonly from: readonly [number, number]; readonly to: readonly [number, number]; readonly offset: number; readonly text: string }
-  | { readonly kind: 'arrow'; readonly from: readonly [number, number]; readonly to: readonly [number, number]; readonly pen: Pen };
+  | {
+      readonly kind: 'dimension';
+      readonly from: readonly [number, number];
+      readonly to: readonly [number, number];
+      readonly offset: number;
+      readonly text: string;
+    }
+  | {
+      readonly kind: 'arrow';
+      readonly from: readonly [number, number];
+      readonly to: readonly [number, number];
+      readonly pen: Pen;
+    };
 
 export interface Attachment {
   readonly name: string;
