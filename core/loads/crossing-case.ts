@@ -4,7 +4,6 @@ import { missingCase } from './missing-case.ts';
 import { pathWords } from './path-words.ts';
 import { flatSlamCoefficient, slamPressure } from './slam-pressure.ts';
 import { solveCase } from './solve-case.ts';
-import { addLoad } from './tube-lines.ts';
 
 const head = { id: 'crossing-up', loadCase: 'crossing the surface', direction: 'up', title: 'Crossing the surface, slam up' } as const;
 
@@ -17,8 +16,6 @@ export function crossingCase(context: CaseContext): CaseResult {
   const loadFactor = factor('gamma_F_characteristic');
   const pressure = loadFactor * slamPressure({ rho: mass.waterDensity, C_s, v: crossing.speed.si });
   const force = pressure * plate.shares.solid;
-  const onTubes = Float64Array.from(plate.weightOfRest.air);
-  addLoad(onTubes, plate.onTubes.area, force);
   const pressures = Float64Array.from(plate.fields, ({ weight }) => pressure - weight.air);
   const solved = solveCase(plate, {
     ...head,
@@ -32,7 +29,7 @@ export function crossingCase(context: CaseContext): CaseResult {
     ],
     pressures,
     relieved: true,
-    loadings: [{ pressures, onTubes }],
+    loadings: [{ pressures, onTubes: [[plate.onTubes.area, force], [plate.weightOfRest.air, 1]] }],
     movingMass: plate.mass,
     support: suspension,
     present: [everySupport(suspension)],

@@ -1,10 +1,10 @@
 import { g } from '../water/sea-water.ts';
 import { everySupport, type CaseContext, type CaseResult } from './case-context.ts';
 import { holdingFindings } from './holding-findings.ts';
+import { forceOf } from './loaded.ts';
 import { missingCase } from './missing-case.ts';
 import { pathWords } from './path-words.ts';
 import { solveCase } from './solve-case.ts';
-import { addLoad, resultant } from './tube-lines.ts';
 
 const head = { id: 'lift-out-down', loadCase: 'lifting out', direction: 'down', title: 'Lifting out of the water' } as const;
 
@@ -18,14 +18,10 @@ export function liftOutCase(context: CaseContext): CaseResult {
   const drag = dragFactor * 0.5 * mass.waterDensity * liftOut.dragCoefficient.value * liftOut.speed.si ** 2;
   const trays = new Map(mass.trays.map(({ bay, effect }) => [bay, loadFactor * g * effect]));
   const pressures = Float64Array.from(plate.fields, ({ bay, field, weight }) => -loadFactor * weight.air - drag - (trays.get(bay) ?? 0) / field.area);
-  const onTubes = new Float64Array(plate.onTubes.area.length);
-  addLoad(onTubes, plate.weightOfRest.air, loadFactor);
-  addLoad(onTubes, plate.heldWater.all, loadFactor);
-  addLoad(onTubes, plate.onTubes.area, -drag * plate.shares.solid);
   const terms = [
     { name: 'Weight in air', force: -loadFactor * plate.weight.air },
     { name: 'Water held like on trays', force: -[...trays.values()].reduce((sum, force) => sum + force, 0) },
-    { name: 'Water still in the tubes', force: loadFactor * resultant(plate.lines, plate.heldWater.all)[0] },
+    { name: 'Water still in the tubes', force: loadFactor * forceOf(plate.frame, plate.heldWater.all) },
     { name: 'Drag of leaving the water', force: -drag * plate.shares.solid },
   ].filter(({ force }) => force !== 0);
   const solved = solveCase(plate, {
@@ -37,7 +33,7 @@ export function liftOutCase(context: CaseContext): CaseResult {
     terms,
     pressures,
     relieved: false,
-    loadings: [{ pressures, onTubes }],
+    loadings: [{ pressures, onTubes: [[plate.weightOfRest.air, loadFactor], [plate.heldWater.all, loadFactor], [plate.onTubes.area, -drag * plate.shares.solid]] }],
     movingMass: plate.movingMass,
     support: lifting,
     present: [everySupport(lifting)],

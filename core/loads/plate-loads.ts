@@ -3,8 +3,9 @@ import type { MassReport } from '../mass/mass-report.ts';
 import { g } from '../water/sea-water.ts';
 import { edgeLines } from './edge-lines.ts';
 import { planShares, type FieldShare, type PlanShares, type Spread } from './plan-shares.ts';
-import { TubeFrame, type FrameNode, type FramePoint, type NodeOnTube } from './tube-frame.ts';
-import { addLoad, layLoads, massSpread, resultant, sparse, tubeLines, type LineLoad, type Resultant, type SparseLoad, type TubeLines } from './tube-lines.ts';
+import { TubeFrame, type FrameNode, type FramePoint, type Motion, type NodeOnTube } from './tube-frame.ts';
+import { loaded, type Loaded, type Pattern, type Spread as InertiaSpread } from './loaded.ts';
+import { addLoad, layLoads, massLoads, resultant, sparse, tubeLines, type LineLoad, type Resultant, type TubeLines } from './tube-lines.ts';
 import type { CutPlaces } from './moment-bound.ts';
 
 /** A point on a tube at which something holds the plate. */
@@ -20,8 +21,8 @@ export interface Place {
 
 /** What a field loads its tubes with for a pressure of 1 Pa up, when it is pressed on them and when it is pulled off. */
 export interface FieldLoad extends FieldShare {
-  readonly pressed: SparseLoad;
-  readonly pulled: SparseLoad;
+  readonly pressed: Pattern;
+  readonly pulled: Pattern;
   /** Largest force per length on each tube that the field touches, N/m for 1 Pa. */
   readonly wall: readonly (readonly [tube: number, line: number])[];
   /** Of the panel's own plate, for its area: mass, weight in air and in water (down is positive), kg/m² and Pa. */
@@ -39,18 +40,19 @@ export interface PlateLoads {
   readonly fields: readonly FieldLoad[];
   readonly cuts: CutPlaces;
   /** The water's force on the tubes' own area: N/m for a whole force of 1 N up on the plate. */
-  readonly onTubes: Readonly<Record<Spread, Float64Array>>;
+  readonly onTubes: Readonly<Record<Spread, Loaded>>;
   /** Weight of everything but the panels' plates, N/m up (so negative), by medium. */
-  readonly weightOfRest: Readonly<Record<Medium, Float64Array>>;
+  readonly weightOfRest: Readonly<Record<Medium, Loaded>>;
   /** Weight of the whole, N down. */
   readonly weight: Readonly<Record<Medium, number>>;
-  /** Inertia forces of everything but the panels' plates that sum to a resultant. */
-  readonly spread: (of: Resultant) => Float64Array;
+  /** Inertia of everything but the panels' plates: a force of 1 N as all of it rises alike, and units of force and first moments as it rises and turns. */
+  readonly rising: Loaded;
+  readonly spread: InertiaSpread;
   /** Mass of the whole, and with the water in its flooded tubes, kg. */
   readonly mass: number;
   readonly movingMass: number;
   /** Water that stays in flooded tubes, N/m up; all of them, and those without a drain. */
-  readonly heldWater: { readonly all: Float64Array; readonly undrained: Float64Array };
+  readonly heldWater: { readonly all: Loaded; readonly undrained: Loaded };
   readonly points: readonly FramePoint[];
 }
 
@@ -83,8 +85,15 @@ export function plateLoads(geometry: Geometry, mass: MassReport, shape: (over: R
   const rho = mass.waterDensity;
   const steel = tubes.map(({ section, material }) => material.density * section.nominalArea);
   const waterInside = tubes.map(({ section, flooded }) => (flooded ? rho * section.innerArea : 0));
-  const frame = new TubeFrame(lines, nodes, nodesOf, steel.map((kg, i) => kg + waterInside[i]!)); // prettier-ignore
+  const moving = steel.map((kg, i) => kg + waterInside[i]!);
+  const frame = new TubeFrame(lines, nodes, nodesOf, moving);
 
+  const solved = (load: Float64Array): Loaded => loaded(frame, load);
+  const patternOf = (edge: readonly LineLoad[]): Pattern => {
+    const load = layLoads(lines, edge, empty());
+    let motion: Motion | null = null;
+    return { load: sparse(load), motion: () => (motion ??= frame.motion(load)) };
+  };
   const fields = shares.fields.map((share, i): FieldLoad => {
     const { panel, field } = share;
     const covered = panel.fields.reduce((sum, f) => sum + f.area, 0);
@@ -95,16 +104,16 @@ export function plateLoads(geometry: Geometry, mass: MassReport, shape: (over: R
     return {
       ...share,
       field,
-      pressed: sparse(layLoads(lines, edges[i]!.pressed, empty())),
-      pulled: sparse(layLoads(lines, edges[i]!.pulled, empty())),
+      pressed: patternOf(edges[i]!.pressed),
+      pulled: patternOf(edges[i]!.pulled),
       wall: [...widest],
       mass: perArea,
       weight: { air: g * perArea, water: g * (perArea - rho * displaced) },
     };
   });
 
-  const spread = massSpread(lines, steel.map((kg, i) => kg + waterInside[i]!));
-  const steelSpread = massSpread(lines, steel);
+  const [up, turnX, turnY] = massLoads(lines, moving);
+  const steelLoads = massLoads(lines, steel);
   const evenly = (perLength: readonly number[]): Float64Array => {
     const load = empty();
     for (let e = 0; e < lines.from.length; e++) load[4 * e] = load[4 * e + 1] = perLength[lines.tubeOf[e]!]!;
@@ -116,21 +125,23 @@ export function plateLoads(geometry: Geometry, mass: MassReport, shape: (over: R
       return [F + force, X + (force * (outline.x0 + outline.x1)) / 2, Y + (force * (outline.y0 + outline.y1)) / 2];
     }, [0, 0, 0]);
   /** Tubes by their own weight; what else there is (fasteners, welds, coating, extras) with its sum and centre, over all tubes. */
-  const restOf = (of: Medium, whole: Resultant): Float64Array => {
+  const restOf = (of: Medium, whole: Resultant): Loaded => {
     const load = evenly(tubes.map(({ section, flooded, material }) => {
       const buoyant = of === 'water' ? rho * (section.nominalArea + (flooded ? 0 : section.innerArea)) : 0;
       return -g * (material.density * section.nominalArea - buoyant);
     })); // prettier-ignore
     const [own, panels] = [resultant(lines, load), centreOfPanels(of)];
-    addLoad(load, steelSpread([whole[0] - own[0] - panels[0], whole[1] - own[1] - panels[1], whole[2] - own[2] - panels[2]]), 1);
-    return load;
+    steelLoads.forEach((unit, i) => addLoad(load, unit, whole[i]! - own[i]! - panels[i]!));
+    return solved(load);
   };
   const inAir: Resultant = [-g * mass.total, -g * mass.total * mass.centre[0], -g * mass.total * mass.centre[1]];
   const buoyancy = g * rho * mass.displaced.asBuilt;
   const inWater: Resultant = [-mass.submergedWeight.asBuilt, inAir[1] + buoyancy * mass.centreOfBuoyancy[0], inAir[2] + buoyancy * mass.centreOfBuoyancy[1]];
   // the mass report knows the bores best (pieces, what stands in them): its sum, laid on the tubes by their bores
   const inside = resultant(lines, evenly(waterInside))[0];
-  const held = (of: (tube: number) => boolean): Float64Array => evenly(waterInside.map((kg, i) => (of(i) && inside > 0 ? (-g * kg * mass.entrainedWater) / inside : 0)));
+  const held = (of: (tube: number) => boolean): Loaded => solved(evenly(waterInside.map((kg, i) => (of(i) && inside > 0 ? (-g * kg * mass.entrainedWater) / inside : 0))));
+  const even = evenly(moving);
+  const whole = resultant(lines, even)[0];
 
   return {
     shares,
@@ -138,10 +149,11 @@ export function plateLoads(geometry: Geometry, mass: MassReport, shape: (over: R
     frame,
     fields,
     cuts,
-    onTubes: { area: layLoads(lines, evenStrips, empty()), shape: layLoads(lines, shapedStrips, empty()) },
+    onTubes: { area: solved(layLoads(lines, evenStrips, empty())), shape: solved(layLoads(lines, shapedStrips, empty())) },
     weightOfRest: { air: restOf('air', inAir), water: restOf('water', inWater) },
     weight: { air: -inAir[0], water: -inWater[0] },
-    spread,
+    rising: solved(even.map((kg) => kg / whole)),
+    spread: [solved(up), solved(turnX), solved(turnY)],
     mass: mass.total,
     movingMass: mass.total + mass.entrainedWater,
     heldWater: { all: held(() => true), undrained: held((tube) => tubes[tube]!.drain === null) },

@@ -6,7 +6,6 @@ import { pathWords } from './path-words.ts';
 import { spreads, type Spread } from './plan-shares.ts';
 import type { ServiceForce } from './service-force.ts';
 import { solveCase, type CaseInput, type Loading, type SolvedCase } from './solve-case.ts';
-import { addLoad } from './tube-lines.ts';
 
 const directions = ['down', 'up'] as const;
 type Direction = (typeof directions)[number];
@@ -66,10 +65,7 @@ function serviceCase(context: CaseContext, service: ServiceForce, direction: Dir
   const partOf = (panel: Panel | null, of: Spread): number => fields.reduce((sum, field) => (field.panel === panel ? sum + field.part[of] : sum), 0);
   const loading = (of: Spread, lost: Panel | null): Loading => {
     const scale = force / (1 - partOf(lost, of));
-    const onTubes = new Float64Array(plate.onTubes[of].length);
-    addLoad(onTubes, plate.onTubes[of], scale);
-    addLoad(onTubes, plate.weightOfRest.water, weightFactor);
-    return { pressures: Float64Array.from(fields, ({ panel, part, field, weight: own }) => (panel === lost ? 0 : (scale * part[of]) / field.area - weightFactor * own.water)), onTubes };
+    return { pressures: Float64Array.from(fields, ({ panel, part, field, weight: own }) => (panel === lost ? 0 : (scale * part[of]) / field.area - weightFactor * own.water)), onTubes: [[plate.onTubes[of], scale], [plate.weightOfRest.water, weightFactor]] };
   };
   const lostPanels = loss.lostPanels ?? [null];
   const loadings = lostPanels.flatMap((lost) => spreads.map((of) => loading(of, lost)));

@@ -1,17 +1,18 @@
+import { addLoaded, addPattern, forceOf, sumOf, type Loaded } from './loaded.ts';
 import { momentBound } from './moment-bound.ts';
 import type { FieldLoad, PlateLoads } from './plate-loads.ts';
 import type { Balance, LegPull, LoadCaseName, Situation } from './situation.ts';
 import type { SupportSet } from './support-set.ts';
 import type { Supports } from './supports.ts';
 import { TubeEnvelope } from './tube-envelope.ts';
-import { addLoad, addSparse, cellResultant, resultant } from './tube-lines.ts';
+import { cellResultant } from './tube-lines.ts';
 
 /** A consistent set of loads on the plate: what is solved. */
 export interface Loading {
   /** Net pressure on each field, Pa up, in the order of `plate.fields`. */
   readonly pressures: Float64Array;
-  /** On the tubes directly, N/m up. */
-  readonly onTubes: Float64Array;
+  /** On the tubes directly: loads times factors. */
+  readonly onTubes: readonly (readonly [Loaded, number])[];
 }
 
 /** A load case before it is solved. */
@@ -66,10 +67,10 @@ export function solveCase(plate: PlateLoads, input: CaseInput): SolvedCase {
 
   for (const loading of input.loadings) {
     const applied = assembled(plate, loading);
-    const [force] = resultant(lines, applied);
+    const force = forceOf(frame, applied);
     const slack = set.oneWay && force > 0;
     const a = slack ? force / input.movingMass : 0;
-    const load = slack ? balancedByInertia(plate, loading, a, force) : applied;
+    const load = slack ? balancedByInertia(plate, loading, a) : applied;
     for (const present of slack ? [[]] : input.present)
       for (const held of supports.hold(load, { present, oneWay: set.oneWay, skew: set.slings ? skewFactor : 1 })) {
         envelope.add(held.motion, held.load, held.plane);
@@ -83,7 +84,7 @@ export function solveCase(plate: PlateLoads, input: CaseInput): SolvedCase {
         offCentre = Math.max(offCentre, input.force === 0 ? 0 : Math.hypot(...held.couple) / Math.abs(input.force));
         momentResidual = Math.max(momentResidual, leftOver(plate, held.load, acting, size));
         const sum = held.forces.reduce((total, V) => total + V, 0);
-        printed ??= { balancing: slack ? resultant(lines, load)[0] - force : sum, acceleration: a, slack };
+        printed ??= { balancing: slack ? forceOf(frame, load) - force : sum, acceleration: a, slack };
       }
     slackAny ||= slack;
     acceleration = Math.max(acceleration, a);
@@ -124,21 +125,20 @@ const balanceNames: Readonly<Record<Balance['by'], string>> = {
 };
 
 /** All of a loading on the tubes. A field bears on its tubes if pressed, hangs on them if pulled. */
-function assembled({ fields }: PlateLoads, { pressures, onTubes }: Loading): Float64Array {
-  const load = Float64Array.from(onTubes);
+function assembled({ fields, rising }: PlateLoads, { pressures, onTubes }: Loading): Loaded {
+  const sum = sumOf(rising, onTubes);
   fields.forEach((field, i) => {
     const p = pressures[i]!;
-    if (p !== 0) addSparse(load, (p > 0) === (field.panel.pressedBy === 'up') ? field.pressed : field.pulled, p);
+    if (p !== 0) addPattern(sum, (p > 0) === (field.panel.pressedBy === 'up') ? field.pressed : field.pulled, p);
   });
-  return load;
+  return sum;
 }
 
-/** The loading less the inertia of panels (by pressure) and of the rest (spread over the tubes): a force in all of zero. */
-function balancedByInertia(plate: PlateLoads, { pressures, onTubes }: Loading, a: number, force: number): Float64Array {
-  const load = assembled(plate, { pressures: pressures.map((p, i) => p - plate.fields[i]!.mass * a), onTubes });
-  const panels = force - resultant(plate.lines, load)[0];
-  addLoad(load, plate.spread([panels - force, 0, 0]), 1);
-  return load;
+/** The loading less the inertia of panels (by pressure) and of all the rest (along the tubes): a force in all of zero. */
+function balancedByInertia(plate: PlateLoads, { pressures, onTubes }: Loading, a: number): Loaded {
+  const sum = assembled(plate, { pressures: pressures.map((p, i) => p - plate.fields[i]!.mass * a), onTubes });
+  addLoaded(sum, plate.rising, -forceOf(plate.frame, sum));
+  return sum;
 }
 
 function panelForces(fields: readonly FieldLoad[], { shares }: PlateLoads, pressures: Float64Array): Map<string, number> {

@@ -1,4 +1,5 @@
 import type { FramePoint, Motion, TubeFrame } from './tube-frame.ts';
+import { spreadOf, sumOf, type Loaded, type Spread } from './loaded.ts';
 import { addLoad, resultant, type Resultant } from './tube-lines.ts';
 
 /** A place where the plate is held: an attachment, a pad eye or a support on deck. */
@@ -21,7 +22,7 @@ export interface Holding {
 export interface Held {
   /** Force of each support on the plate, up, N; zero for those that are absent or slack. */
   readonly forces: Float64Array;
-  /** Load on the cells, inertia of the plate's turning included. */
+  /** Load on the cells, inertia of the plate's turning included, and the motion with the supports' forces. */
   readonly load: Float64Array;
   readonly motion: Motion;
   /** Plane of the supports' rise, c_0 + c_1 x + c_2 y, to measure deflection from; null where they do not fix one. */
@@ -43,63 +44,56 @@ export interface Held {
 export class Supports {
   readonly all: readonly Support[];
   readonly #frame: TubeFrame;
-  readonly #spread: (of: Resultant) => Float64Array;
+  readonly #spread: Spread;
   readonly #unit: readonly Motion[];
+  /** Plan size that moments are compared with, m. */
+  readonly #reach: number;
   readonly #flexibility: readonly Float64Array[];
 
-  /** spread: how inertia lies on the tubes (see `massSpread`). */
-  constructor(all: readonly Support[], frame: TubeFrame, spread: (of: Resultant) => Float64Array) {
+  /** spread: how inertia lies on the tubes. */
+  constructor(all: readonly Support[], frame: TubeFrame, spread: Spread) {
     this.all = all;
     this.#frame = frame;
     this.#spread = spread;
     this.#unit = all.map(({ point }) => frame.motion(null, [[point, 1]]));
+    this.#reach = Math.max(...frame.lines.ends.map(([from, to]) => to - from));
     this.#flexibility = all.map(({ point }) => Float64Array.from(this.#unit, (u) => frame.riseAt(point, u)));
   }
 
   /** What holds a load on the cells whose force goes down (or, for a strut, either way). One distribution, and with
    *  skew two more. Without any support: the load's moments are balanced by inertia alone, its force must be nil. */
-  hold(load: Float64Array, { present, oneWay, skew }: Holding): Held[] {
-    const total = resultant(this.#frame.lines, load);
-    const motion = this.#frame.motion(load);
+  hold(applied: Loaded, { present, oneWay, skew }: Holding): Held[] {
+    const total = resultant(this.#frame.lines, applied.load);
     let active = [...present];
     for (;;) {
       const statics = this.#statics(active, total);
       const couple = [total[1] + statics.moment[0], total[2] + statics.moment[1]] as const;
-      const turning = negligible(couple, total, this.#reach()) ? null : this.#spread([0, -couple[0], -couple[1]]);
-      const moved = turning ? sum(motion, this.#frame.motion(turning)) : motion;
-      const { V, plane } = this.#solve(active, statics, moved);
+      const turns = !negligible(couple, total, this.#reach);
+      const { load, motion } = turns ? sumOf(applied, [[applied, 1], ...spreadOf(this.#spread, [0, -couple[0], -couple[1]])]) : applied;
+      const { V, plane } = this.#solve(active, statics, motion);
       const largest = V.reduce((most, v) => Math.max(most, Math.abs(v)), 0);
       const wrong = oneWay ? V.reduce((worst, v, i) => (v < -1e-9 * largest && (worst < 0 || v < V[worst]!) ? i : worst), -1) : -1;
       if (wrong >= 0) {
         active = active.filter((_, i) => i !== wrong);
         continue;
       }
-      const loaded = Float64Array.from(load);
-      if (turning) addLoad(loaded, turning, 1);
-      const slack = present.filter((i) => !active.includes(i));
-      const held = (forces: Float64Array, plane: Resultant | null, skewForce: number): Held => {
-        const u = Float64Array.from(moved);
-        active.forEach((support, i) => addLoad(u, this.#unit[support]!, forces[i]!));
+      const held = (forces: Float64Array, from: Resultant | null, skewForce: number): Held => {
+        const u = Float64Array.from(motion);
         const all = new Float64Array(this.all.length);
-        active.forEach((support, i) => (all[support] = forces[i]!));
-        return { forces: all, load: loaded, motion: u, plane, couple: turning ? couple : [0, 0], skewForce, slack };
+        active.forEach((support, i) => {
+          addLoad(u, this.#unit[support]!, forces[i]!);
+          all[support] = forces[i]!;
+        });
+        return { forces: all, load, motion: u, plane: from, couple: turns ? couple : [0, 0], skewForce, slack: present.filter((i) => !active.includes(i)) };
       };
       const pattern = skew > 1 && oneWay && active.length === 4 && statics.rank === 3 ? this.#diagonals(active) : null;
-      return [
-        held(V, plane, 0),
-        ...(pattern ? [1, -1].map((sign) => {
-          const s = sign * skewOf(V, pattern.map((n) => sign * n), skew);
-          const forces = V.map((v, i) => v + s * pattern[i]!);
-          return held(forces, null, Math.max(...pattern.map((n) => Math.abs(s * n))));
-        }) : []), // prettier-ignore
-      ];
+      const diagonal = (of: readonly number[], sign: 1 | -1): Held => {
+        const pushed = of.map((n) => sign * n);
+        const s = skewOf(V, pushed, skew);
+        return held(V.map((v, i) => v + s * pushed[i]!), null, s * Math.max(...of.map(Math.abs))); // prettier-ignore
+      };
+      return [held(V, plane, 0), ...(pattern ? [diagonal(pattern, 1), diagonal(pattern, -1)] : [])];
     }
-  }
-
-  /** Plan size that moments are compared with. */
-  #reach(): number {
-    const { ends } = this.#frame.lines;
-    return Math.max(...ends.map(([from, to]) => to - from));
   }
 
   /** Equations of statics that these supports can answer, by rows, with the right sides, and the moments they then give. */
@@ -179,8 +173,6 @@ function skewOf(V: Float64Array, pattern: readonly number[], skew: number): numb
   });
   return Math.min(((skew - 1) * carried) / added, room);
 }
-
-const sum = (a: Float64Array, b: Float64Array): Float64Array => a.map((value, i) => value + b[i]!);
 
 /** Gauss elimination with the largest pivot of each column; M is n × (n + 1) and is used up. Small dense systems only. */
 function eliminate(M: readonly Float64Array[]): Float64Array {

@@ -21,12 +21,12 @@ interface Member {
   readonly tube: number;
   readonly first: number;
   readonly last: number;
-  readonly length: number;
   readonly EI: number;
   readonly GA: number;
   readonly k: Float64Array;
-  /** Its cells. */
+  /** Its cells, and for each the forces on the member's ends by q at its two ends (w and slope, 8 numbers) and by torque (4). */
   readonly cells: readonly [from: number, to: number];
+  readonly equivalents: Float64Array;
 }
 
 /** Where a force acts: a node, and the point in plan through which its line of action passes. */
@@ -79,7 +79,7 @@ export class TubeFrame {
       const p = new Float64Array(6);
       for (const member of this.members) {
         p.fill(0);
-        equivalentForces(this.lines, member, load, p);
+        addEquivalents(member, load, p);
         const [along, across] = this.#slopes(member.tube);
         const turn = member.tube < this.lines.mains ? 1 : -1;
         for (const [end, node] of [[0, member.first], [3, member.last]] as const) {
@@ -134,34 +134,47 @@ export class TubeFrame {
       v[4] = turn * u[3 * last + across]!;
       v[5] = u[3 * last + along]!;
       p.fill(0);
-      equivalentForces(lines, member, load, p);
-      const endForce = (i: number): number => {
-        let sum = -p[i]!;
-        for (let j = 0; j < 6; j++) sum += k[6 * i + j]! * v[j]!;
-        return sum;
-      };
-      let [shear, torque, moment] = [endForce(0), -endForce(1), -endForce(2)];
-      let [rise, slope] = [v[0]!, v[2]!];
+      addEquivalents(member, load, p);
+      let shear = endForce(k, v, p, 0);
+      let torque = -endForce(k, v, p, 1);
+      let moment = -endForce(k, v, p, 2);
+      let rise = v[0]!;
+      let slope = v[2]!;
       inside(tube, lines.from[member.cells[0]]!, moment, shear, torque, rise);
       for (let e = member.cells[0]; e < member.cells[1]; e++) {
-        const [q, q1, t, t1] = [load[4 * e]!, load[4 * e + 1]!, turn * load[4 * e + 2]!, turn * load[4 * e + 3]!];
+        const q = load[4 * e]!;
+        const t = turn * load[4 * e + 2]!;
         const from = lines.from[e]!;
         const l = lines.to[e]! - from;
-        const slant = (q1 - q) / l;
-        // M'' = V' = q, E I ψ' = M, w' = ψ − V/GA
-        const shearAt = (s: number): number => shear + s * (q + (slant * s) / 2);
-        const momentAt = (s: number): number => moment + s * (shear + s * (q / 2 + (slant * s) / 6));
-        const torqueAt = (s: number): number => torque - s * (t + (s * (t1 - t)) / (2 * l));
-        const riseAt = (s: number): number =>
-          rise + s * (slope + (s / EI) * (moment / 2 + s * (shear / 6 + s * (q / 24 + (slant * s) / 120))) - (shear + s * (q / 2 + (slant * s) / 6)) / GA);
+        const slant = (load[4 * e + 1]! - q) / l;
+        const twist = (turn * load[4 * e + 3]! - t) / l;
         const peak = signChange(shear, q, slant, l);
-        if (peak !== null) inside(tube, from + peak, momentAt(peak), 0, torqueAt(peak), riseAt(peak));
-        const next = [riseAt(l), slope + (l / EI) * (moment + l * (shear / 2 + l * (q / 6 + (slant * l) / 24))), momentAt(l), shearAt(l), torqueAt(l)] as const;
-        [rise, slope, moment, shear, torque] = next;
-        inside(tube, lines.to[e]!, moment, shear, torque, rise);
+        // s runs to the peak of the moment inside the cell if there is one, and to the cell's end
+        for (let end = peak === null ? 1 : 0; end < 2; end++) {
+          const s = end ? l : peak!;
+          // M'' = V' = q, E I ψ' = M, w' = ψ − V/GA
+          const M = moment + s * (shear + s * (q / 2 + (slant * s) / 6));
+          const V = shear + s * (q + (slant * s) / 2);
+          const T = torque - s * (t + (twist * s) / 2);
+          const w = rise + s * (slope + (s / EI) * (moment / 2 + s * (shear / 6 + s * (q / 24 + (slant * s) / 120))) - (shear + s * (q / 2 + (slant * s) / 6)) / GA);
+          inside(tube, from + s, M, V, T, w);
+          if (!end) continue;
+          slope += (s / EI) * (moment + s * (shear / 2 + s * (q / 6 + (slant * s) / 24)));
+          moment = M;
+          shear = V;
+          torque = T;
+          rise = w;
+        }
       }
     }
   }
+}
+
+/** Row i of K v − p. */
+function endForce(k: Float64Array, v: Float64Array, p: Float64Array, i: number): number {
+  let sum = -p[i]!;
+  for (let j = 0; j < 6; j++) sum += k[6 * i + j]! * v[j]!;
+  return sum;
 }
 
 /** Where v + q s + a s²/2 changes its sign within (0, l), or null. */
@@ -179,29 +192,49 @@ const gauss = [
   [0.5 + Math.sqrt(0.15), 5 / 18],
 ] as const;
 
-/** p += forces on a member's ends that do the work of its load, ∫ N q ds with the shape functions of a beam that also
- *  shears (Φ = 12 E I/(GA L²)), exact for loads linear on each cell. Source: Przemieniecki (1968), art. 5.6, from memory. */
-function equivalentForces({ from, to, mains }: TubeLines, { tube, length: L, EI, GA, cells }: Member, load: Float64Array, p: Float64Array): void {
-  const Φ = (12 * EI) / (GA * L ** 2);
+/** Forces on a member's ends that do the work of a load on a cell, ∫ N q ds with the shape functions of a beam that also
+ *  shears (Φ = 12 E I/(GA L²)), exact for loads linear on each cell. Twelve numbers a cell: by q and t at its start, then
+ *  at its end; each on w, slope and turn of the first end, then of the last, where the load has a part in it.
+ *  Source: Przemieniecki (1968), art. 5.6, from memory. */
+function equivalentsOf({ from, to, mains }: TubeLines, tube: number, [first, last]: readonly [number, number], L: number, Φ: number): Float64Array {
   const turn = tube < mains ? 1 : -1;
-  const start = from[cells[0]]!;
-  for (let e = cells[0]; e < cells[1]; e++) {
-    const [q0, q1, t0, t1] = [load[4 * e]!, load[4 * e + 1]!, load[4 * e + 2]!, load[4 * e + 3]!];
-    if (q0 === 0 && q1 === 0 && t0 === 0 && t1 === 0) continue;
+  const start = from[first]!;
+  const out = new Float64Array(12 * (last - first));
+  for (let e = first; e < last; e++) {
+    const o = 12 * (e - first);
     const l = to[e]! - from[e]!;
-    for (let i = 0; i < 3; i++) {
-      const [s, weight] = gauss[i]!;
+    for (const [s, weight] of gauss) {
       const z = (from[e]! - start + s * l) / L;
       const r = 1 - z;
-      const q = (weight * l * (q0 + (q1 - q0) * s)) / (1 + Φ);
-      const t = turn * weight * l * (t0 + (t1 - t0) * s);
-      p[0]! += q * r * (r * (1 + 2 * z) + Φ);
-      p[1]! += t * r;
-      p[2]! += q * L * z * r * (r + Φ / 2);
-      p[3]! += q * z * (z * (3 - 2 * z) + Φ);
-      p[4]! += t * z;
-      p[5]! -= q * L * z * r * (z + Φ / 2);
+      for (const end of [0, 1] as const) {
+        const q = (weight * l * (end ? s : 1 - s)) / (1 + Φ);
+        const t = turn * weight * l * (end ? s : 1 - s);
+        out[o + 6 * end]! += q * r * (r * (1 + 2 * z) + Φ);
+        out[o + 6 * end + 1]! += t * r;
+        out[o + 6 * end + 2]! += q * L * z * r * (r + Φ / 2);
+        out[o + 6 * end + 3]! += q * z * (z * (3 - 2 * z) + Φ);
+        out[o + 6 * end + 4]! += t * z;
+        out[o + 6 * end + 5]! -= q * L * z * r * (z + Φ / 2);
+      }
     }
+  }
+  return out;
+}
+
+/** p += forces on a member's ends for its load. */
+function addEquivalents({ cells: [first, last], equivalents: c }: Member, load: Float64Array, p: Float64Array): void {
+  for (let e = first; e < last; e++) {
+    const o = 12 * (e - first);
+    const q0 = load[4 * e]!;
+    const q1 = load[4 * e + 1]!;
+    const t0 = load[4 * e + 2]!;
+    const t1 = load[4 * e + 3]!;
+    p[0]! += c[o]! * q0 + c[o + 6]! * q1;
+    p[1]! += c[o + 1]! * t0 + c[o + 7]! * t1;
+    p[2]! += c[o + 2]! * q0 + c[o + 8]! * q1;
+    p[3]! += c[o + 3]! * q0 + c[o + 9]! * q1;
+    p[4]! += c[o + 4]! * t0 + c[o + 10]! * t1;
+    p[5]! += c[o + 5]! * q0 + c[o + 11]! * q1;
   }
 }
 
@@ -214,7 +247,9 @@ function membersOf(lines: TubeLines, nodesOf: readonly (readonly NodeOnTube[])[]
       while (cell < lines.firstCell[tube + 1]! && lines.to[cell]! <= at) cell++;
       const length = at - nodes[i]!.at;
       const { EI, GJ, GA } = stiff[tube]!;
-      return { tube, first: nodes[i]!.node, last: node, length, EI, GA, k: beamStiffness({ length, EI, GJ, GA }), cells: [begin, cell] };
+      const cells = [begin, cell] as const;
+      const equivalents = equivalentsOf(lines, tube, cells, length, (12 * EI) / (GA * length ** 2));
+      return { tube, first: nodes[i]!.node, last: node, EI, GA, k: beamStiffness({ length, EI, GJ, GA }), cells, equivalents };
     });
   });
 }

@@ -103,15 +103,16 @@ function cellFrom({ firstCell, from }: TubeLines, tube: number, place: number): 
 
 /** Force and first moments of cell e under a load, added to [F, X, Y]. */
 export function cellResultant({ tubes, mains, from, to, tubeOf }: TubeLines, load: Float64Array, e: number, into: Float64Array): void {
-  const [q0, q1] = [load[4 * e]!, load[4 * e + 1]!];
+  const q0 = load[4 * e]!;
+  const q1 = load[4 * e + 1]!;
   const length = to[e]! - from[e]!;
   const force = ((q0 + q1) / 2) * length;
-  const along = force * from[e]! + (length ** 2 * (q0 + 2 * q1)) / 6;
+  const along = force * from[e]! + (length * length * (q0 + 2 * q1)) / 6;
   const across = force * tubes[tubeOf[e]!]!.at + ((load[4 * e + 2]! + load[4 * e + 3]!) / 2) * length;
-  const main = tubeOf[e]! < mains;
+  const isMain = tubeOf[e]! < mains;
   into[0]! += force;
-  into[1]! += main ? along : across;
-  into[2]! += main ? across : along;
+  into[1]! += isMain ? along : across;
+  into[2]! += isMain ? across : along;
 }
 
 export function resultant(lines: TubeLines, load: Float64Array): Resultant {
@@ -121,34 +122,34 @@ export function resultant(lines: TubeLines, load: Float64Array): Resultant {
 }
 
 /**
- * Spreads a resultant over the tubes as a distributed mass would take it up in rigid motion: per length
+ * Loads by which a resultant lies on the tubes as on a mass in rigid motion: per length
  *    μ (c_0 + c_1 x + c_2 y),  c from the three sums of force and first moments
  * mu: mass per length of each tube, kg/m. This is both how the plate's inertia balances a load, and how weight known
- * only as a sum and a centre is laid on the tubes.
+ * only as a sum and a centre is laid on the tubes. Gives the three loads of unit force, and of unit first moments.
  */
-export function massSpread(lines: TubeLines, mu: readonly number[]): (of: Resultant) => Float64Array {
+export function massLoads(lines: TubeLines, mu: readonly number[]): readonly [Float64Array, Float64Array, Float64Array] {
   const { tubes, mains, from, to, tubeOf } = lines;
   const cells = from.length;
-  // even over the tube, and in proportion to the place along it: what is across a tube is constant on it
   const basis = [0, 1, 2].map(() => new Float64Array(4 * cells));
   for (let e = 0; e < cells; e++) {
     const tube = tubeOf[e]!;
-    const main = tube < mains;
+    const isMain = tube < mains;
     const at = tubes[tube]!.at;
     for (const [end, place] of [[0, from[e]!], [1, to[e]!]] as const) {
       const i = 4 * e + end;
       basis[0]![i] = mu[tube]!;
-      basis[1]![i] = mu[tube]! * (main ? place : at);
-      basis[2]![i] = mu[tube]! * (main ? at : place);
-    }
+      basis[1]![i] = mu[tube]! * (isMain ? place : at);
+      basis[2]![i] = mu[tube]! * (isMain ? at : place);
+    } // prettier-ignore
   }
   const columns = basis.map((load) => resultant(lines, load));
-  return ([F, X, Y]) => {
-    const c = solveThree(columns, [F, X, Y]);
+  const unit = (of: Resultant): Float64Array => {
+    const c = solveThree(columns, of);
     const load = new Float64Array(4 * cells);
     basis.forEach((b, i) => addLoad(load, b, c[i]!));
     return load;
   };
+  return [unit([1, 0, 0]), unit([0, 1, 0]), unit([0, 0, 1])];
 }
 
 /** c with Σ c_i column_i = b, by Cramer's rule; tubes that cross always span a plane. */

@@ -1,17 +1,17 @@
 import { everySupport, type CaseContext, type CaseResult, type HeldBy } from './case-context.ts';
 import { holdingFindings } from './holding-findings.ts';
 import { liftDynamicFactor, liftDynamicFactorSource } from './lift-dynamic-factor.ts';
+import { forceOf } from './loaded.ts';
 import { missingCase } from './missing-case.ts';
 import { pathWords } from './path-words.ts';
 import { solveCase } from './solve-case.ts';
-import { addLoad, resultant } from './tube-lines.ts';
 import { g } from '../water/sea-water.ts';
 
 /** Lift in air from pad eyes, or from the suspension if there are none. */
 export function liftInAirCase(context: CaseContext): CaseResult {
   const { document, plate, factor, lifting } = context;
   const stated = document.loads.liftInAir?.dynamicFactor;
-  const onHook = plate.mass - resultant(plate.lines, plate.heldWater.undrained)[0] / g;
+  const onHook = plate.mass - forceOf(plate.frame, plate.heldWater.undrained) / g;
   const dynamic = stated ?? { value: liftDynamicFactor(onHook), source: `${liftDynamicFactorSource.document}, ${liftDynamicFactorSource.edition}, ${liftDynamicFactorSource.clause}, offshore` };
   return underWeight(context, { id: 'lift-in-air-down', loadCase: 'lift in air', title: 'Lift in air' }, factor('gamma_F_lift'), dynamic, lifting);
 }
@@ -29,13 +29,10 @@ export function deckCase(context: CaseContext): CaseResult {
 function underWeight(context: CaseContext, head: { readonly id: string; readonly loadCase: 'lift in air' | 'support on deck'; readonly title: string }, loadFactor: number, dynamic: { readonly value: number; readonly source: string }, support: HeldBy): CaseResult {
   const { plate, geometry } = context;
   const times = loadFactor * dynamic.value;
-  const onTubes = new Float64Array(plate.onTubes.area.length);
-  addLoad(onTubes, plate.weightOfRest.air, times);
-  addLoad(onTubes, plate.heldWater.undrained, times);
   const pressures = Float64Array.from(plate.fields, ({ weight }) => -times * weight.air);
   const terms = [
     { name: 'Weight in air with dynamic factor', force: -times * plate.weight.air },
-    { name: 'Water that cannot drain, with dynamic factor', force: times * resultant(plate.lines, plate.heldWater.undrained)[0] },
+    { name: 'Water that cannot drain, with dynamic factor', force: times * forceOf(plate.frame, plate.heldWater.undrained) },
   ].filter(({ force }) => force !== 0);
   const solved = solveCase(plate, {
     ...head,
@@ -47,7 +44,7 @@ function underWeight(context: CaseContext, head: { readonly id: string; readonly
     terms,
     pressures,
     relieved: false,
-    loadings: [{ pressures, onTubes }],
+    loadings: [{ pressures, onTubes: [[plate.weightOfRest.air, times], [plate.heldWater.undrained, times]] }],
     movingMass: plate.movingMass,
     support,
     present: [everySupport(support)],
