@@ -1,0 +1,188 @@
+import { describe, expect, it } from 'vitest';
+import { tubeBending } from '../../core/checks/tube-bending.ts';
+import { valuesGiven } from './bolt-values.ts';
+import { demoModel, missingFrom, reads, situationOf } from './model-of.ts';
+import { outOfRangeWith } from './at.ts';
+
+const S355 = { f_y: 355e6, f_235: 235e6, gamma_M0: 1 };
+const SHS100x5 = { round: 0, H: 0.1, B: 0.1, t: 0.005, A_v: 936.6e-6, W_el: 55.886e-6, W_pl: 66.358e-6 };
+const kipInch = 112.9848; // N·m
+const inch = 0.0254;
+const ksi = 6.894757e6;
+const inch3 = inch ** 3;
+
+describe('tube in bending, EN 1993-1-1', () => {
+  const at = (change: Record<string, number> = {}) =>
+    valuesGiven(tubeBending, 'partial factors', { ...S355, ...SHS100x5, V: 0, M: 5e3, ...change });
+
+  it('gives the plastic moment 23.557 kN·m and shear resistance 191.96 kN of a SHS 100×100×5 in S355 (6.2.5, 6.2.6, from memory; section by EN 10210-2)', () => {
+    expect(at().M_Rd! / 1e3).toBeCloseTo(23.557, 3);
+    expect(at().V_pl! / 1e3).toBeCloseTo(191.97, 1);
+    expect(at({ gamma_M0: 1.1 }).M_Rd! / 1e3).toBeCloseTo(23.557 / 1.1, 3);
+  });
+
+  it('takes (2 V/V_pl − 1)² off from half the shear resistance on (6.2.8)', () => {
+    const { V_pl, M_Rd } = at();
+    expect(at({ V: 0.5 * V_pl! }).M_Rd).toBe(M_Rd);
+    expect(at({ V: 0.75 * V_pl! }).M_Rd! / M_Rd!).toBeCloseTo(0.75, 9);
+    expect(at({ V: V_pl! }).M_Rd).toBeCloseTo(0, 6);
+  });
+
+  // Table 5.2 from memory: flanges c/t ≤ 38ε, 42ε; webs 83ε, 124ε; round D/t ≤ 70ε², 90ε²; ε = 0.8136 for S355.
+  it.each([
+    ['flange of SHS 160×5, c/t = 29.0: class 2', { H: 0.16, B: 0.16, t: 0.005 }, 'plastic'],
+    ['flange of SHS 180×5, c/t = 33.0: class 3', { H: 0.18, B: 0.18, t: 0.005 }, 'elastic'],
+    ['flange of SHS 200×5, c/t = 37.0: class 4', { H: 0.2, B: 0.2, t: 0.005 }, 'slender'],
+    ['web of RHS 280×100×4, c/t = 67.0: class 2', { H: 0.28, B: 0.1, t: 0.004 }, 'plastic'],
+    ['web of RHS 300×100×4, c/t = 72.0: class 3', { H: 0.3, B: 0.1, t: 0.004 }, 'elastic'],
+    ['web of RHS 412×100×4, c/t = 100.0: class 3', { H: 0.412, B: 0.1, t: 0.004 }, 'elastic'],
+    ['web of RHS 420×100×4, c/t = 102.0: class 4', { H: 0.42, B: 0.1, t: 0.004 }, 'slender'],
+    ['CHS 219.1×5, D/t = 43.8: class 2', { round: 1, H: 0.2191, B: 0.2191, t: 0.005 }, 'plastic'],
+    ['CHS 244.5×5, D/t = 48.9: class 3', { round: 1, H: 0.2445, B: 0.2445, t: 0.005 }, 'elastic'],
+    ['CHS 295×5, D/t = 59.0: class 3', { round: 1, H: 0.295, B: 0.295, t: 0.005 }, 'elastic'],
+    ['CHS 323.9×5, D/t = 64.8: class 4', { round: 1, H: 0.3239, B: 0.3239, t: 0.005 }, 'slender'],
+  ] as const)('classes the %s', (_, size, expected) => {
+    const { W, W_pl, W_el } = at(size);
+    const { gamma_M0, f_y, f_235 } = S355;
+    const range = outOfRangeWith(tubeBending, 'partial factors', {
+      ...SHS100x5,
+      ...size,
+      gamma_M0,
+      f_y,
+      f_235,
+      M: 1,
+      V: 0,
+      M_statics: 1,
+    });
+    if (expected === 'slender') expect(range).toMatch(/class 4/);
+    else {
+      expect(range).toBeUndefined();
+      expect(W).toBe(expected === 'plastic' ? W_pl : W_el);
+    }
+  });
+});
+
+describe('tube in bending, AISC 360 F7 and F8', () => {
+  const A500 = { f_y: 46 * ksi, E: 29000 * ksi, Omega_b: 1.67, round: 0 };
+
+  it('gives 53.2 kip·in for a compact HSS 3½×3½×⅛, Z 1.93 in³ (AISC Design Examples, F.6, from memory)', () => {
+    const t = 0.116 * inch;
+    const { M_n, M_Rd } = valuesGiven(tubeBending, 'allowable stress', {
+      ...A500,
+      H: 3.5 * inch,
+      B: 3.5 * inch,
+      t,
+      W_pl: 1.93 * inch3,
+      W_el: 1.66 * inch3,
+    });
+    expect(M_n! / kipInch).toBeCloseTo(88.8, 1);
+    expect(M_Rd! / kipInch).toBeCloseTo(53.2, 1);
+  });
+
+  it('gives 760 and 455 kip·in for a HSS 10×6×3/16 whose flange is not compact, b/t 31.5 (AISC Design Examples, F.7, from memory)', () => {
+    const t = 0.174 * inch;
+    const { M_n, M_f, M_Rd } = valuesGiven(tubeBending, 'allowable stress', {
+      ...A500,
+      H: 57.5 * t,
+      B: 34.5 * t,
+      t,
+      W_pl: 18 * inch3,
+      W_el: 14.9 * inch3,
+    });
+    expect(M_n).toBe(M_f);
+    expect(M_n! / kipInch / 10).toBeCloseTo(76.0, 1);
+    expect(M_Rd! / kipInch).toBeCloseTo(455, 0);
+  });
+
+  it('lets the web take the moment from plastic at 2.42 √(E/F_y) to first yield at 5.70 √(E/F_y) (F7-6, Table B4.1b, from memory)', () => {
+    const t = 0.004;
+    const root = Math.sqrt(29000 / 46);
+    const at = (web: number) =>
+      valuesGiven(tubeBending, 'allowable stress', {
+        ...A500,
+        H: (web * root + 3) * t,
+        B: 0.06,
+        t,
+        W_pl: 130e-6,
+        W_el: 100e-6,
+      });
+    expect(at(2.4199).M_n).toBe(at(1).M_p);
+    expect(at(2.43).M_n! / at(1).M_p!).toBeLessThan(1);
+    expect(at(2.43).M_n! / at(1).M_p!).toBeGreaterThan(0.995);
+    expect(at(5.699).M_n! / (46 * ksi * 100e-6)).toBeCloseTo(1, 3);
+    expect(at(5.699).r_3).toBeLessThan(1);
+    expect(at(5.701).r_3).toBeGreaterThan(1);
+  });
+
+  it('lets the flange do so from 1.12 to 1.40 (F7-2, Table B4.1b, from memory)', () => {
+    const t = 0.004;
+    const root = Math.sqrt(29000 / 46);
+    const at = (flange: number) =>
+      valuesGiven(tubeBending, 'allowable stress', {
+        ...A500,
+        B: (flange * root + 3) * t,
+        H: 0.06,
+        t,
+        W_pl: 130e-6,
+        W_el: 100e-6,
+      });
+    expect(at(1.119).M_n).toBe(at(1).M_p);
+    expect(at(1.13).M_n! / at(1).M_p!).toBeLessThan(1);
+    expect(at(1.399).M_n! / (46 * ksi * 100e-6)).toBeCloseTo(1, 2);
+    expect([at(1.399).r_3! < 1, at(1.401).r_3! > 1]).toEqual([true, true]);
+  });
+
+  it('gives (0.021 E/(D/t) + F_y) S for a round wall beyond 0.07 E/F_y, its limit at 0.31 E/F_y (F8-2, worked by hand)', () => {
+    const at = (slenderness: number) =>
+      valuesGiven(tubeBending, 'allowable stress', {
+        ...A500,
+        f_y: 42 * ksi,
+        round: 1,
+        H: slenderness * 0.005,
+        B: slenderness * 0.005,
+        t: 0.005,
+        W_pl: 128e-6,
+        W_el: 100e-6,
+      });
+    expect(at(48.2).M_n).toBe(at(20).M_p);
+    expect(at(60).M_n! / (100e-6 * ksi)).toBeCloseTo(52.15, 2);
+    expect([at(214).r_3! < 1, at(214.2).r_3! > 1]).toEqual([true, true]);
+  });
+});
+
+describe('what it reads from the model', () => {
+  const model = demoModel();
+
+  it('takes the walls at the end of life: 0.5 mm outside, 0.2 mm inside a flooded tube, none inside a sealed one', () => {
+    expect(reads(tubeBending, 't', model, 'A')).toBeCloseTo(0.008 - 0.0005 - 0.0002, 12);
+    expect(reads(tubeBending, 'H', model, 'A')).toBeCloseTo(0.149, 12);
+    const sealed = demoModel({ grid: { mainTubes: { flooding: 'sealed', vent: null, drain: null } } });
+    expect(reads(tubeBending, 't', sealed, 'A')).toBeCloseTo(0.0075, 12);
+    expect(reads(tubeBending, 't', sealed, '1')).toBeCloseTo(0.0073, 12);
+  });
+
+  it('reads the section itself where nothing corrodes: W_el 199, W_pl 237 cm³, A 44.8 cm² of SHS 150×150×8 as EN 10210-2 prints them (from memory)', () => {
+    const kept = demoModel({ protection: { lossPerFace: { tubeOutside: '0 mm', tubeInside: '0 mm' } } });
+    expect(reads(tubeBending, 'W_el', kept, 'A') * 1e6).toBeCloseTo(199, 0);
+    expect(reads(tubeBending, 'W_pl', kept, 'A') * 1e6).toBeCloseTo(237, 0);
+    expect(reads(tubeBending, 'A_v', kept, 'A') * 1e4).toBeCloseTo(44.8 / 2, 1);
+    expect(reads(tubeBending, 'f_y', kept, 'A')).toBe(355e6);
+    expect(reads(tubeBending, 'round', kept, 'A')).toBe(0);
+  });
+
+  it('reads moment, shear and the bound of statics from the situation', () => {
+    const situation = situationOf(model, 'service-down');
+    const { moment, shear, momentBound } = situation.tubes.get('A')!;
+    expect(reads(tubeBending, 'M', model, 'A', situation)).toBe(moment);
+    expect(reads(tubeBending, 'V', model, 'A', situation)).toBe(shear);
+    expect(reads(tubeBending, 'M_statics', model, 'A', situation)).toBe(momentBound);
+    expect(missingFrom(tubeBending, 'M', model, 'A', { ...situation, tubes: new Map() })).toMatch(
+      /forces inside tube A/,
+    );
+  });
+
+  it('has no rule for tubes of aluminium', () => {
+    const aluminium = demoModel({ grid: { mainTubes: { material: '6082-T6 extruded' } } });
+    expect(missingFrom(tubeBending, 'f_y', aluminium, 'A')).toMatch(/carbon steel/);
+  });
+});
