@@ -84,14 +84,16 @@ function doubledBays(doubled: readonly { readonly bay: string }[]): Finding[] {
 
 /** A leg's pull in plan across a tube bends it in plan, which no beam here does, unless a crossing takes it up. */
 function leaningLegs(sets: readonly SupportSet[]): Finding[] {
-  return sets.flatMap(({ items }) =>
-    items
-      .filter(({ lean, place }) => place.crossing === null && (lean[0] !== 0 || lean[1] !== 0))
-      .map(({ id }) => ({
+  return sets.flatMap(({ name, items }) => {
+    const between = items.filter(({ lean, place }) => place.crossing === null && (lean[0] !== 0 || lean[1] !== 0)).map(({ id }) => id);
+    if (between.length === 0) return [];
+    return [
+      {
         id: 'leg-between-crossings',
-        place: id,
-        text: `The leg at ${id} leans and stands between crossings: its pull across the tube is taken by the nearest tube that crosses it, and the bending in plan between them is not judged.`,
-        mend: 'Put the attachment at a crossing.',
-      })),
-  );
+        place: name,
+        text: `The legs at ${between.join(', ')} lean and stand between crossings: their pull across the tube is taken by the nearest tube that crosses it, and the bending in plan between them is not judged.`,
+        mend: 'Put the attachments at crossings.',
+      },
+    ];
+  });
 }

@@ -1,91 +1,112 @@
 import { cellResultant, type TubeLines } from './tube-lines.ts';
-import type { FramePoint } from './tube-frame.ts';
 
-/**
- * A bound on each tube's moment by statics alone, without any stiffness: cut the whole plate across a set of tubes. All
- * tubes of the set together carry the moment of everything on one side of the cut,
- *    M_cut(x) = Σ F_i (x − x_i)  over loads and supports with x_i < x,
- * and one of them carries at most that, and what the others may carry the other way between two crossings, W l / 4 of
- * the load W on a length l (a load in the middle of a simple beam: the worst place). Bound = largest |M_cut| + Σ W l / 4.
- * With slings of unequal length (`skewForce`) also that force over the supports' distance, which a cut does not see.
- */
-export function momentBound(lines: TubeLines, load: Float64Array, supports: readonly { readonly point: FramePoint; readonly force: number }[], skewForce: number, crossings: CutPlaces): Float64Array {
-  const bound = new Float64Array(lines.tubes.length);
-  for (const set of ['main', 'cross'] as const) {
-    const cut = largestCut(lines, load, supports, set, crossings[set]);
-    const along = supports.map(({ point }) => (set === 'main' ? point.x : point.y));
-    const distance = along.length > 0 ? Math.max(...along) - Math.min(...along) : 0;
-    const [first, last] = set === 'main' ? [0, lines.mains] : [lines.mains, lines.tubes.length];
-    let local = 0;
-    for (let tube = first; tube < last; tube++) local += localMoment(lines, load, tube, crossings[set]);
-    bound.fill(cut + local + skewForce * distance, first, last);
-  }
-  return bound;
+/** A force up at a point in plan. */
+export interface PointForce {
+  readonly x: number;
+  readonly y: number;
+  readonly force: number;
 }
 
-/** Places of the crossings along each set of tubes, sorted, and of the plate's ends: where it is cut. Cells end there. */
+/** Places along each set of tubes where the plate is cut, sorted: crossings, ends and supports. Cells end there. */
 export interface CutPlaces {
   readonly main: readonly number[];
   readonly cross: readonly number[];
 }
 
-function largestCut(lines: TubeLines, load: Float64Array, supports: readonly { point: FramePoint; force: number }[], set: 'main' | 'cross', places: readonly number[]): number {
-  // Everything that acts between two cuts (2 k) or at one (2 k + 1), as a force and its first moment along the tubes.
-  const slots = 2 * places.length + 1;
-  const force = new Float64Array(slots);
-  const first = new Float64Array(slots);
-  const slotOf = (place: number): number => {
-    let k = 0;
-    while (k < places.length && places[k]! < place - sameCut) k++;
-    return k < places.length && Math.abs(places[k]! - place) <= sameCut ? 2 * k + 1 : 2 * k;
-  };
-  const along = set === 'main' ? 1 : 2;
-  const part = new Float64Array(3);
-  lines.tubes.forEach((tube, i) => {
-    const own = tube.set === set;
-    const across = own ? -1 : slotOf(tube.at);
-    for (let e = lines.firstCell[i]!; e < lines.firstCell[i + 1]!; e++) {
-      part.fill(0);
-      cellResultant(lines, load, e, part);
-      const slot = own ? slotOf((lines.from[e]! + lines.to[e]!) / 2) : across;
-      force[slot]! += part[0]!;
-      first[slot]! += part[along]!;
+/**
+ * A bound on each tube's moment by statics alone, without any stiffness: cut the whole plate across a set of tubes. All
+ * tubes of the set together carry the moment of everything on one side of the cut,
+ *    M_cut(x) = Σ F_i (x − x_i)  over loads and supports with x_i < x,
+ * and one of them carries at most that and what the others may carry the other way between two cuts, W l / 6 of the
+ * load W on a length l (a simple beam under a load that rises to its middle, as panels' edges give it; any beam table).
+ *    bound = largest |M_cut| + Σ over the set of the largest W l / 6
+ * With slings of unequal length (`skewForce`) also that force over the supports' distance, which a cut does not see.
+ */
+export class MomentBound {
+  readonly #lines: TubeLines;
+  readonly #sets: readonly CutSet[];
+
+  constructor(lines: TubeLines, cuts: CutPlaces) {
+    this.#lines = lines;
+    this.#sets = [cutSet(lines, 'main', cuts.main), cutSet(lines, 'cross', cuts.cross)];
+  }
+
+  /** For each tube, N·m: the load on the cells and the supports' forces with it. */
+  of(load: Float64Array, supports: readonly PointForce[], skewForce: number): Float64Array {
+    const bound = new Float64Array(this.#lines.tubes.length);
+    for (const set of this.#sets) {
+      const along = supports.filter(({ force }) => force !== 0).map((p) => (set.name === 'main' ? p.x : p.y));
+      const distance = along.length > 0 ? Math.max(...along) - Math.min(...along) : 0;
+      bound.fill(largestCut(this.#lines, load, supports, set) + localMoments(this.#lines, load, set) + skewForce * distance, ...set.tubes);
     }
-  });
-  for (const { point, force: V } of supports) {
-    const place = set === 'main' ? point.x : point.y;
-    const slot = slotOf(place);
-    force[slot]! += V;
-    first[slot]! += V * place;
+    return bound;
   }
-  let [F, S, largest] = [0, 0, 0];
-  for (let slot = 0; slot < slots; slot++) {
-    const cut = places[slot >> 1];
-    // on either side of what acts at the cut itself
-    if (slot % 2 && cut !== undefined) largest = Math.max(largest, Math.abs(F * cut - S));
-    F += force[slot]!;
-    S += first[slot]!;
-    if (slot % 2 && cut !== undefined) largest = Math.max(largest, Math.abs(F * cut - S));
-  }
-  return largest;
+}
+
+interface CutSet {
+  readonly name: 'main' | 'cross';
+  readonly tubes: readonly [first: number, end: number];
+  readonly places: readonly number[];
+  /** Of each cell: between cuts k − 1 and k (2 k), or at cut k (2 k + 1). */
+  readonly slot: Int32Array;
+}
+
+function cutSet(lines: TubeLines, name: 'main' | 'cross', places: readonly number[]): CutSet {
+  const { tubes, mains, tubeOf, from, to } = lines;
+  const slot = Int32Array.from(tubeOf, (tube, e) => slotOf(places, tubes[tube]!.set === name ? (from[e]! + to[e]!) / 2 : tubes[tube]!.at));
+  return { name, tubes: name === 'main' ? [0, mains] : [mains, tubes.length], places, slot };
 }
 
 /** Cuts and places closer than this, in m, are one. */
 const sameCut = 1e-6;
 
-/** Largest W l / 4 of a tube between two cuts. */
-function localMoment(lines: TubeLines, load: Float64Array, tube: number, places: readonly number[]): number {
-  let largest = 0;
+function slotOf(places: readonly number[], place: number): number {
   let k = 0;
-  let W = 0;
-  for (let e = lines.firstCell[tube]!; e < lines.firstCell[tube + 1]!; e++) {
-    while (k < places.length && lines.from[e]! >= places[k]! - sameCut) {
-      k++;
-      W = 0;
-    }
-    W += ((Math.abs(load[4 * e]!) + Math.abs(load[4 * e + 1]!)) / 2) * (lines.to[e]! - lines.from[e]!);
-    const length = k > 0 && k < places.length ? places[k]! - places[k - 1]! : 0;
-    largest = Math.max(largest, (W * length) / 4);
+  while (k < places.length && places[k]! < place - sameCut) k++;
+  return k < places.length && Math.abs(places[k]! - place) <= sameCut ? 2 * k + 1 : 2 * k;
+}
+
+function largestCut(lines: TubeLines, load: Float64Array, supports: readonly PointForce[], { name, places, slot }: CutSet): number {
+  const along = name === 'main' ? 1 : 2;
+  // force and first moment of all in one slot
+  const force = new Float64Array(2 * places.length + 1);
+  const first = new Float64Array(2 * places.length + 1);
+  const part = new Float64Array(3);
+  for (let e = 0; e < slot.length; e++) {
+    part.fill(0);
+    cellResultant(lines, load, e, part);
+    force[slot[e]!]! += part[0]!;
+    first[slot[e]!]! += part[along]!;
+  }
+  for (const { x, y, force: V } of supports) {
+    const place = name === 'main' ? x : y;
+    const at = slotOf(places, place);
+    force[at]! += V;
+    first[at]! += V * place;
+  }
+  let [F, S, largest] = [0, 0, 0];
+  for (let k = 0; k < force.length; k++) {
+    const cut = places[k >> 1];
+    // on either side of what acts at the cut itself
+    if (k % 2 && cut !== undefined) largest = Math.max(largest, Math.abs(F * cut - S), Math.abs((F + force[k]!) * cut - S - first[k]!));
+    F += force[k]!;
+    S += first[k]!;
   }
   return largest;
+}
+
+/** Σ over the set's tubes of the largest W l / 6 between two cuts. */
+function localMoments({ from, to, firstCell }: TubeLines, load: Float64Array, { tubes: [first, end], places, slot }: CutSet): number {
+  let sum = 0;
+  for (let tube = first; tube < end; tube++) {
+    let [largest, W, between] = [0, 0, -1];
+    for (let e = firstCell[tube]!; e < firstCell[tube + 1]!; e++) {
+      if (slot[e] !== between) [W, between] = [0, slot[e]!];
+      W += ((Math.abs(load[4 * e]!) + Math.abs(load[4 * e + 1]!)) / 2) * (to[e]! - from[e]!);
+      const k = between >> 1;
+      if (k > 0 && k < places.length) largest = Math.max(largest, (W * (places[k]! - places[k - 1]!)) / 6);
+    }
+    sum += largest;
+  }
+  return sum;
 }

@@ -2,11 +2,11 @@ import type { Geometry, Rectangle } from '../geometry/geometry.ts';
 import type { MassReport } from '../mass/mass-report.ts';
 import { g } from '../water/sea-water.ts';
 import { edgeLines } from './edge-lines.ts';
+import { MomentBound } from './moment-bound.ts';
 import { planShares, type FieldShare, type PlanShares, type Spread } from './plan-shares.ts';
 import { TubeFrame, type FrameNode, type FramePoint, type Motion, type NodeOnTube } from './tube-frame.ts';
 import { loaded, type Loaded, type Pattern, type Spread as InertiaSpread } from './loaded.ts';
 import { addLoad, layLoads, massLoads, resultant, sparse, tubeLines, type LineLoad, type Resultant, type TubeLines } from './tube-lines.ts';
-import type { CutPlaces } from './moment-bound.ts';
 
 /** A point on a tube at which something holds the plate. */
 export interface Place {
@@ -38,7 +38,7 @@ export interface PlateLoads {
   readonly lines: TubeLines;
   readonly frame: TubeFrame;
   readonly fields: readonly FieldLoad[];
-  readonly cuts: CutPlaces;
+  readonly momentBound: MomentBound;
   /** The water's force on the tubes' own area: N/m for a whole force of 1 N up on the plate. */
   readonly onTubes: Readonly<Record<Spread, Loaded>>;
   /** Weight of everything but the panels' plates, N/m up (so negative), by medium. */
@@ -148,7 +148,7 @@ export function plateLoads(geometry: Geometry, mass: MassReport, shape: (over: R
     lines,
     frame,
     fields,
-    cuts,
+    momentBound: new MomentBound(lines, cuts),
     onTubes: { area: solved(layLoads(lines, evenStrips, empty())), shape: solved(layLoads(lines, shapedStrips, empty())) },
     weightOfRest: { air: restOf('air', inAir), water: restOf('water', inWater) },
     weight: { air: -inAir[0], water: -inWater[0] },

@@ -1,7 +1,7 @@
 import type { DesignBasis } from '../catalogue/design-basis.ts';
 import type { PlateDocument } from '../document/schema.ts';
 import type { Finding } from '../finding.ts';
-import { printedUnit, quantityText, significant } from '../quantity/format-quantity.ts';
+import { inUnit, printedUnit, quantityText, significant } from '../quantity/format-quantity.ts';
 
 /** The stated force of the water, read: what it is, and in words what it would be if read otherwise. */
 export interface ServiceForce {
@@ -25,7 +25,10 @@ const place = 'loads.service';
 export function serviceForce({ loads: { service }, basis: { life }, units }: PlateDocument, basis: DesignBasis): ServiceForce {
   const { force, measure, level, includes, returnPeriod } = service;
   const text = (newtons: number): string => quantityText(newtons, printedUnit('kN', units));
-  const years = (seconds: number): string => quantityText(seconds, 'year', 3).replace(/year$/, Math.abs(seconds / 31_557_600 - 1) < 1e-6 ? 'year' : 'years');
+  const years = (seconds: number): string => {
+    const count = Number(inUnit(seconds, 'year').toPrecision(3));
+    return `${count} ${count === 1 ? 'year' : 'years'}`;
+  };
   const amplitude = measure === 'range' ? force.si / 2 : force.si;
   const otherAmplitude = measure === 'range' ? force.si : force.si / 2;
   const gamma = { extreme: basis.factors['gamma_F_extreme']!.value, characteristic: basis.factors['gamma_F_characteristic']!.value };

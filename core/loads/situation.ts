@@ -67,7 +67,7 @@ export interface TubeForces {
   readonly momentWithShear: number;
   readonly shearWithMoment: number;
   readonly deflection: number;
-  /** Independent bound on the moment: statics of the loads alone, see `momentBound`. */
+  /** Independent bound on the moment: statics of the loads alone, see `MomentBound`. */
   readonly momentBound: number;
   /** Force per length of a panel's edge on the tube's wall, and where it acts: largest. */
   readonly wallLine: number;

@@ -1,5 +1,5 @@
 import { addLoaded, addPattern, forceOf, sumOf, type Loaded } from './loaded.ts';
-import { momentBound } from './moment-bound.ts';
+import type { PointForce } from './moment-bound.ts';
 import type { FieldLoad, PlateLoads } from './plate-loads.ts';
 import type { Balance, LegPull, LoadCaseName, Situation } from './situation.ts';
 import type { SupportSet } from './support-set.ts';
@@ -74,8 +74,8 @@ export function solveCase(plate: PlateLoads, input: CaseInput): SolvedCase {
     for (const present of slack ? [[]] : input.present)
       for (const held of supports.hold(load, { present, oneWay: set.oneWay, skew: set.slings ? skewFactor : 1 })) {
         envelope.add(held.motion, held.load, held.plane);
-        const acting = set.items.map(({ place }, i) => ({ point: { node: -1, x: place.x, y: place.y }, force: held.forces[i]! }));
-        envelope.raise('momentBound', momentBound(lines, held.load, acting.filter(({ force: V }) => V !== 0), held.skewForce, plate.cuts));
+        const acting = set.items.map(({ place }, i): PointForce => ({ x: place.x, y: place.y, force: held.forces[i]! }));
+        envelope.raise('momentBound', plate.momentBound.of(held.load, acting, held.skewForce));
         envelope.raise('axial', thrusts(held.forces, set, lines.tubes.length));
         held.forces.forEach((V, i) => {
           if (Math.abs(V) > Math.abs(worst[i]!)) worst[i] = V;
@@ -174,23 +174,19 @@ function wallLines({ fields, lines }: PlateLoads, pressures: Float64Array): Floa
   return most;
 }
 
-function leftOver({ lines }: PlateLoads, load: Float64Array, acting: readonly { readonly point: { readonly x: number; readonly y: number }; readonly force: number }[], size: number): number {
-  const part = new Float64Array(3);
-  let [F, X, Y, largest] = [0, 0, 0, 0];
+/** Force and moments left over of a load and the supports' forces, over the largest of the forces (and the plate's size). */
+function leftOver({ lines }: PlateLoads, load: Float64Array, acting: readonly PointForce[], size: number): number {
+  const sum = new Float64Array(3);
+  let [before, largest] = [0, 0];
   for (let e = 0; e < lines.from.length; e++) {
-    part.fill(0);
-    cellResultant(lines, load, e, part);
-    F += part[0]!;
-    X += part[1]!;
-    Y += part[2]!;
-    largest += Math.abs(part[0]!);
+    before = sum[0]!;
+    cellResultant(lines, load, e, sum);
+    largest += Math.abs(sum[0]! - before);
   }
-  for (const { point, force } of acting) {
-    F += force;
-    X += force * point.x;
-    Y += force * point.y;
-    largest = Math.max(largest, Math.abs(force));
+  for (const { x, y, force } of acting) {
+    sum[0]! += force;
+    sum[1]! += force * x;
+    sum[2]! += force * y;
   }
-  return largest > 0 ? Math.max(Math.abs(F), Math.hypot(X, Y) / size) / largest : 0;
+  return largest > 0 ? Math.max(Math.abs(sum[0]!), Math.hypot(sum[1]!, sum[2]!) / size) / largest : 0;
 }
-
