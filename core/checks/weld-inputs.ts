@@ -48,11 +48,11 @@ function throatLeft(model: Model, bay: string): number {
   return weldAt(model, bay).throat.si - (panel.si > tubeOutside.si ? panel.si : tubeOutside.si);
 }
 
-/** Runs of an intermittent weld carry what lies over the gaps too. */
-function lengthOverRun(model: Model, bay: string): Reading {
+/** Runs of an intermittent weld carry what lies over the gaps too. The geometry has refused one without run and gap. */
+function lengthOverRun(model: Model, bay: string): number {
   const { pattern, run, gap } = weldAt(model, bay);
   if (pattern !== 'intermittent') return 1;
-  return run && gap ? (run.si + gap.si) / run.si : missing('run and gap of the intermittent weld');
+  return (run!.si + gap!.si) / run!.si;
 }
 
 /** Least flat lap on the tubes it is welded to. */

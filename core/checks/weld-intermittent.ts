@@ -1,4 +1,4 @@
-import { missing, type Check } from './check.ts';
+import type { Check } from './check.ts';
 import { fieldPlaces, panelAt } from './field-inputs.ts';
 import { constant } from './inputs.ts';
 import { partsAt, weldAt, welded } from './weld-inputs.ts';
@@ -21,7 +21,7 @@ export const weldIntermittent: Check = {
   once: true,
   rule: () => 'intermittent welds leave open crevices in sea water: EN 1993-1-8, 4.3.2.2, keeps them out of corrosive service. Weld all round, or seal the gaps',
   inputs: {
-    g_w: { unit: 'mm', meaning: 'gap between runs', from: 'document: fixing', read: (model, bay) => weldAt(model, bay).gap?.si ?? missing('the gap of the intermittent weld') },
+    g_w: { unit: 'mm', meaning: 'gap between runs', from: 'document: fixing', read: (model, bay) => weldAt(model, bay).gap!.si },
     t_1: { unit: 'mm', meaning: 'thinner part', from: 'document: designs', read: (model, bay) => Math.min(...partsAt(model, bay).map(({ thickness }) => thickness)) },
     b_p: {
       unit: 'mm',

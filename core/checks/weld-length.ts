@@ -21,10 +21,9 @@ export const weldLength: Check = {
       meaning: 'shortest run, end to end',
       from: 'geometry',
       read: (model, bay) => {
-        const { run } = weldAt(model, bay);
         const lengths = panelAt(model, bay).weldRuns.map(({ length }) => length);
         if (lengths.length === 0) return missing('a weld run: the panel meets none of its tubes at the same level');
-        return Math.min(...lengths, ...(run ? [run.si] : []));
+        return Math.min(...lengths);
       },
     },
     a_0: { unit: 'mm', meaning: 'throat as made', from: 'document: fixing', read: (model, bay) => weldAt(model, bay).throat.si },

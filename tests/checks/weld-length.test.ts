@@ -1,0 +1,47 @@
+import { expect, it } from 'vitest';
+import { weldLength } from '../../core/checks/weld-length.ts';
+import { valuesGiven } from './bolt-values.ts';
+import { demoModel, reads, situationOf } from './model-of.ts';
+import { welded } from './welded.ts';
+
+const l_38 = 0.038;
+
+it.each([
+  [3, 30],
+  [5, 30],
+  [6, 36],
+])('asks for the larger of 30 mm and 6 throats: a = %d mm, %d mm (EN 1993-1-8, 4.5.1(2), from memory)', (a, l) => {
+  const { l_min, l_eff, l_low, l_high } = valuesGiven(weldLength, 'partial factors', {
+    l_0: 0.1,
+    a_0: a / 1e3,
+    l_30: reads(weldLength, 'l_30', demoModel(welded()), 'A1'),
+    l_38,
+  });
+  expect(l_min! * 1e3).toBeCloseTo(l, 9);
+  expect(l_eff! * 1e3).toBeCloseTo(100 - 2 * a, 9);
+  expect([l_low! <= l_min!, l_min! <= l_high!]).toEqual([true, true]);
+});
+
+it.each([
+  [6, 38],
+  [8, 45.25],
+])('asks for the larger of 38 mm and 4 legs: a = %d mm, %d mm (AISC 360, J2.2b, from memory)', (a, l) => {
+  const { l_min, l_eff, l_low, l_high } = valuesGiven(weldLength, 'allowable stress', {
+    l_0: 0.1,
+    a_0: a / 1e3,
+    l_38: reads(weldLength, 'l_38', demoModel(welded()), 'A1'),
+  });
+  expect(l_min! * 1e3).toBeCloseTo(l, 2);
+  expect(l_eff).toBe(0.1);
+  expect([l_low! <= l_min! + 1e-12, l_min! <= l_high!]).toEqual([true, true]);
+});
+
+it('reads the shortest run: a side, or the run of an intermittent weld', () => {
+  const model = demoModel(welded());
+  expect(reads(weldLength, 'l_0', model, 'A1')).toBeCloseTo(1.07, 9);
+  expect(
+    reads(weldLength, 'l_0', demoModel(welded({ pattern: 'intermittent', run: '40 mm', gap: '80 mm' })), 'A1'),
+  ).toBeCloseTo(0.04, 12);
+  expect(weldLength.applies(model, 'A1', situationOf(model))).toBe(true);
+  expect(weldLength.applies(demoModel(), 'A1', situationOf(model))).toMatch(/bolted/);
+});
