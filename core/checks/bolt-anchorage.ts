@@ -10,8 +10,12 @@ const F_a_Rd: Input = {
   from: 'not held',
   read: (model, bay) => {
     const { into } = fixingAt(model, bay);
-    if (into === 'one-sided') return missing("the pull-out force of the one-sided bolt from its maker's approval: no published rule holds for it");
-    if (into === 'welded stud') return missing('the resistance of the stud weld (procedure test by EN ISO 14555): no rule is held here');
+    if (into === 'one-sided')
+      return missing(
+        "the pull-out force of the one-sided bolt from its maker's approval: no published rule holds for it",
+      );
+    if (into === 'welded stud')
+      return missing('the resistance of the stud weld (procedure test by EN ISO 14555): no rule is held here');
     return missing('the thickness of the tapped pad and its weld: the document does not describe them');
   },
 };
@@ -26,7 +30,10 @@ export const boltAnchorage: Check = {
   applies: (model, bay) => {
     const applies = bolted(model, bay);
     if (applies !== true) return applies;
-    return fixingAt(model, bay).into !== 'through-bolt with sleeve' || 'the bolt goes through both walls to a nut as strong as itself';
+    return (
+      fixingAt(model, bay).into !== 'through-bolt with sleeve' ||
+      'the bolt goes through both walls to a nut as strong as itself'
+    );
   },
   inputs: { ...tensionInputs, F_a_Rd },
   steps: { 'partial factors': tensionSteps, 'allowable stress': tensionSteps },

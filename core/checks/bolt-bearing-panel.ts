@@ -26,19 +26,47 @@ export const boltBearingPanel: Check = {
     'partial factors': [
       ...shearSteps,
       bearingStrength('f_yp', 'f_u', 'stainless'),
-      { symbol: 'alpha_b', expression: 'min(e_1 / (3 * d_0), p_1 / (3 * d_0) - 1 / 4, f_ub / f_b, 1)', unit: '1', meaning: 'along the force' },
-      { symbol: 'k_1', expression: 'min(2.8 * e_2 / d_0 - 1.7, 1.4 * p_2 / d_0 - 1.7, 2.5)', unit: '1', meaning: 'across the force' },
-      { symbol: 'F_b_Rd', expression: 'min(k_h * k_1 * alpha_b, 1.5) * f_b * d * t / gamma_M2', unit: 'kN', meaning: 'bearing resistance, one row of bolts in a single lap' },
+      {
+        symbol: 'alpha_b',
+        expression: 'min(e_1 / (3 * d_0), p_1 / (3 * d_0) - 1 / 4, f_ub / f_b, 1)',
+        unit: '1',
+        meaning: 'along the force',
+      },
+      {
+        symbol: 'k_1',
+        expression: 'min(2.8 * e_2 / d_0 - 1.7, 1.4 * p_2 / d_0 - 1.7, 2.5)',
+        unit: '1',
+        meaning: 'across the force',
+      },
+      {
+        symbol: 'F_b_Rd',
+        expression: 'min(k_h * k_1 * alpha_b, 1.5) * f_b * d * t / gamma_M2',
+        unit: 'kN',
+        meaning: 'bearing resistance, one row of bolts in a single lap',
+      },
     ],
     'allowable stress': [
       ...shearSteps,
       bearingStrength('f_yp', 'f_u', 'stainless'),
-      { symbol: 'l_c', expression: 'min(min(e_1, e_2) - d_0 / 2, p_1 - d_0)', unit: 'mm', meaning: 'clear steel before the hole, towards an edge or the next hole' },
-      { symbol: 'F_b_Rd', expression: 'min(1.2 * l_c, 2.4 * d) * t * f_b / Omega_J', unit: 'kN', meaning: 'allowable bearing and tear-out' },
+      {
+        symbol: 'l_c',
+        expression: 'min(min(e_1, e_2) - d_0 / 2, p_1 - d_0)',
+        unit: 'mm',
+        meaning: 'clear steel before the hole, towards an edge or the next hole',
+      },
+      {
+        symbol: 'F_b_Rd',
+        expression: 'min(1.2 * l_c, 2.4 * d) * t * f_b / Omega_J',
+        unit: 'kN',
+        meaning: 'allowable bearing and tear-out',
+      },
     ],
   },
   demand: 'F_v',
   capacity: 'F_b_Rd',
   second: shearBound,
-  cautions: [...boltForceCautions, 'Put a washer under the head and under the nut: the rule for one row of bolts asks for it.'],
+  cautions: [
+    ...boltForceCautions,
+    'Put a washer under the head and under the nut: the rule for one row of bolts asks for it.',
+  ],
 };

@@ -11,7 +11,13 @@ export const boltEdgeDistanceLargest: Check = {
   title: 'Edge distance of bolts, largest',
   limitState: 'serviceability',
   source: [
-    { document: 'EN 1993-1-8', edition: '2005', clause: 'Table 3.3, steel exposed to corrosion', safety: 'partial factors', memory: true },
+    {
+      document: 'EN 1993-1-8',
+      edition: '2005',
+      clause: 'Table 3.3, steel exposed to corrosion',
+      safety: 'partial factors',
+      memory: true,
+    },
     { document: 'AISC 360', edition: '2016', clause: 'J3.5', safety: 'allowable stress', memory: true },
   ],
   places: fieldPlaces,
@@ -27,8 +33,22 @@ export const boltEdgeDistanceLargest: Check = {
     c_high: constant(40, 'mm', 'constant of the second opinion', 'EN 1993-1-8 Table 3.3'),
   },
   steps: {
-    'partial factors': [{ symbol: 'e_max', expression: '4 * min(t, t_w) + c_e', unit: 'mm', meaning: 'largest edge distance, thinner outer part' }],
-    'allowable stress': [{ symbol: 'e_max', expression: 'min(12 * min(t, t_w), e_lim)', unit: 'mm', meaning: 'largest edge distance, thinner outer part' }],
+    'partial factors': [
+      {
+        symbol: 'e_max',
+        expression: '4 * min(t, t_w) + c_e',
+        unit: 'mm',
+        meaning: 'largest edge distance, thinner outer part',
+      },
+    ],
+    'allowable stress': [
+      {
+        symbol: 'e_max',
+        expression: 'min(12 * min(t, t_w), e_lim)',
+        unit: 'mm',
+        meaning: 'largest edge distance, thinner outer part',
+      },
+    ],
   },
   demand: 'e_far',
   capacity: 'e_max',
@@ -37,7 +57,12 @@ export const boltEdgeDistanceLargest: Check = {
     source: [{ document: 'EN 1993-1-8 Table 3.3 and AISC 360 J3.5', memory: true }],
     steps: [
       { symbol: 'e_low', expression: 'min(4 * min(t, t_w), c_low)', unit: 'mm', meaning: 'four thicknesses' },
-      { symbol: 'e_high', expression: '12 * min(t, t_w) + c_high', unit: 'mm', meaning: 'twelve thicknesses and the constant of the European rule' },
+      {
+        symbol: 'e_high',
+        expression: '12 * min(t, t_w) + c_high',
+        unit: 'mm',
+        meaning: 'twelve thicknesses and the constant of the European rule',
+      },
     ],
     of: 'e_max',
     low: 'e_low',

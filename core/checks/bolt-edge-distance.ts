@@ -6,7 +6,13 @@ const { d, d_0, e_1 } = boltInputs;
 
 /** mm: AISC 360-16 Table J3.4M, from memory; and Table J3.4 in inches. */
 const metric: Readonly<Record<string, number>> = { M16: 22, M20: 26, M22: 28, M24: 30, M27: 34, M30: 38, M36: 46 };
-const inch: Readonly<Record<string, number>> = { '1/2 in': 3 / 4, '5/8 in': 7 / 8, '3/4 in': 1, '7/8 in': 9 / 8, '1 in': 5 / 4 };
+const inch: Readonly<Record<string, number>> = {
+  '1/2 in': 3 / 4,
+  '5/8 in': 7 / 8,
+  '3/4 in': 1,
+  '7/8 in': 9 / 8,
+  '1 in': 5 / 4,
+};
 
 const e_min: Input = {
   unit: 'mm',
@@ -41,7 +47,13 @@ export const boltEdgeDistance: Check = {
   limitState: 'strength',
   source: [
     { document: 'EN 1993-1-8', edition: '2005', clause: 'Table 3.3', safety: 'partial factors', memory: true },
-    { document: 'AISC 360', edition: '2016', clause: 'J3.4, Tables J3.4 and J3.5', safety: 'allowable stress', memory: true },
+    {
+      document: 'AISC 360',
+      edition: '2016',
+      clause: 'J3.4, Tables J3.4 and J3.5',
+      safety: 'allowable stress',
+      memory: true,
+    },
   ],
   places: fieldPlaces,
   applies: bolted,

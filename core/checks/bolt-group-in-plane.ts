@@ -8,8 +8,19 @@ import { liftDynamicFactor } from '../loads/lift-dynamic-factor.ts';
 const { a_b, b_b, n_x, n_y } = boltForceInputs;
 
 const forces: readonly Step[] = [
-  { symbol: 'W', expression: 'gamma_L * k_dyn * rho * A_f * t_0 * g', unit: 'kN', meaning: 'weight of the field of panel in air, factored' },
-  { symbol: 'F_v', kernel: 'bolts.rowLost.inPlane', arguments: ['a_b', 'b_b', 'n_x', 'n_y', 'W'], unit: 'kN', meaning: 'largest shear of the bolts that are left, elastic group about its centroid, worst row and direction' },
+  {
+    symbol: 'W',
+    expression: 'gamma_L * k_dyn * rho * A_f * t_0 * g',
+    unit: 'kN',
+    meaning: 'weight of the field of panel in air, factored',
+  },
+  {
+    symbol: 'F_v',
+    kernel: 'bolts.rowLost.inPlane',
+    arguments: ['a_b', 'b_b', 'n_x', 'n_y', 'W'],
+    unit: 'kN',
+    meaning: 'largest shear of the bolts that are left, elastic group about its centroid, worst row and direction',
+  },
 ];
 
 /** A panel hung on edge while handled, one row of bolts lost or not yet in. */
@@ -28,9 +39,24 @@ export const boltGroupInPlane: Check = {
   once: true,
   inputs: {
     ...{ a_b, b_b, n_x, n_y },
-    A_f: { unit: 'm^2', meaning: 'area of the field', from: 'geometry', read: (model, bay) => fieldAt(model, bay).area },
-    t_0: { unit: 'mm', meaning: 'thickness as built', from: 'document: designs', read: (model, bay) => panelAt(model, bay).thickness },
-    rho: { unit: 'kg/m^3', meaning: 'density of the panel', from: 'catalogue: materials', read: (model, bay) => panelAt(model, bay).material.density },
+    A_f: {
+      unit: 'm^2',
+      meaning: 'area of the field',
+      from: 'geometry',
+      read: (model, bay) => fieldAt(model, bay).area,
+    },
+    t_0: {
+      unit: 'mm',
+      meaning: 'thickness as built',
+      from: 'document: designs',
+      read: (model, bay) => panelAt(model, bay).thickness,
+    },
+    rho: {
+      unit: 'kg/m^3',
+      meaning: 'density of the panel',
+      from: 'catalogue: materials',
+      read: (model, bay) => panelAt(model, bay).material.density,
+    },
     g: constant(9.80665, 'm/s^2', 'gravity', 'standard value'),
     k_dyn: {
       unit: '1',
@@ -38,7 +64,10 @@ export const boltGroupInPlane: Check = {
       from: 'document: loads',
       read: (model, bay) => {
         const panel = panelAt(model, bay);
-        return model.document.loads.liftInAir?.dynamicFactor?.value ?? liftDynamicFactor(panel.area * panel.thickness * panel.material.density);
+        return (
+          model.document.loads.liftInAir?.dynamicFactor?.value ??
+          liftDynamicFactor(panel.area * panel.thickness * panel.material.density)
+        );
       },
     },
     gamma_L: basisFactor('gamma_F_lift', 'load factor on lifted weight'),
@@ -57,7 +86,12 @@ export const boltGroupInPlane: Check = {
     source: [{ document: 'equilibrium of the panel, derived by hand' }],
     steps: [
       { symbol: 'F_mean', expression: 'W / (2 * n_x + 2 * n_y - 4)', unit: 'kN', meaning: 'as if no bolt were lost' },
-      { symbol: 'F_one', expression: 'W + W * max(a_b, b_b) / min(a_b, b_b)', unit: 'kN', meaning: 'all of it on one bolt, its moment on a pair a field apart' },
+      {
+        symbol: 'F_one',
+        expression: 'W + W * max(a_b, b_b) / min(a_b, b_b)',
+        unit: 'kN',
+        meaning: 'all of it on one bolt, its moment on a pair a field apart',
+      },
     ],
     of: 'F_v',
     low: 'F_mean',

@@ -29,12 +29,28 @@ export const boltHydrogen: Check = {
   },
   inputs: {
     H_max: {
-      unit: '1', meaning: 'largest Vickers hardness that the class allows', from: 'catalogue: fasteners',
-      read: (model, bay) => boltClassAt(model, bay).hardnessMax ?? missing(`a limit of the hardness of ${boltClassAt(model, bay).title}: name the document that sets it ("hardnessLimit" of the fixing)`),
+      unit: '1',
+      meaning: 'largest Vickers hardness that the class allows',
+      from: 'catalogue: fasteners',
+      read: (model, bay) =>
+        boltClassAt(model, bay).hardnessMax ??
+        missing(
+          `a limit of the hardness of ${boltClassAt(model, bay).title}: name the document that sets it ("hardnessLimit" of the fixing)`,
+        ),
     },
-    H_lim: constant(350, '1', 'Vickers hardness up to which hydrogen has not cracked bolts', 'DNV-RP-B401, from memory'),
+    H_lim: constant(
+      350,
+      '1',
+      'Vickers hardness up to which hydrogen has not cracked bolts',
+      'DNV-RP-B401, from memory',
+    ),
     f_ub: boltInputs.f_ub,
-    c_H: constant(3.4, 'MPa', 'strength of steel for one unit of Vickers hardness, at the most', 'ISO 18265 Table A.1, from memory: 3.2 to 3.3 MPa'),
+    c_H: constant(
+      3.4,
+      'MPa',
+      'strength of steel for one unit of Vickers hardness, at the most',
+      'ISO 18265 Table A.1, from memory: 3.2 to 3.3 MPa',
+    ),
   },
   // The hardness is compared as it stands: no factor of either basis enters.
   steps: {
@@ -46,9 +62,18 @@ export const boltHydrogen: Check = {
   second: {
     title: 'hardness from the least tensile strength of the class',
     source: [{ document: 'ISO 18265', clause: 'Table A.1', memory: true }],
-    steps: [{ symbol: 'H_least', expression: 'f_ub / c_H', unit: '1', meaning: 'a bolt of the least strength has this hardness' }],
+    steps: [
+      {
+        symbol: 'H_least',
+        expression: 'f_ub / c_H',
+        unit: '1',
+        meaning: 'a bolt of the least strength has this hardness',
+      },
+    ],
     of: 'H_Ed',
     low: 'H_least',
   },
-  cautions: ['Electroplated and acid-cleaned bolts take up hydrogen before they are fitted: ask for baking, or for another coating.'],
+  cautions: [
+    'Electroplated and acid-cleaned bolts take up hydrogen before they are fitted: ask for baking, or for another coating.',
+  ],
 };

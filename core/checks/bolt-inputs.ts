@@ -9,28 +9,34 @@ import { fieldAt, isPulled, panelAt } from './field-inputs.ts';
 import { sectionAtEnd } from './tube-inputs.ts';
 
 /** True, or why a check of bolts does not apply. */
-export const bolted = (model: Model, bay: string): true | string => panelAt(model, bay).design.fixing.kind === 'bolted' || 'the panel is welded';
+export const bolted = (model: Model, bay: string): true | string =>
+  panelAt(model, bay).design.fixing.kind === 'bolted' || 'the panel is welded';
 
 /** The fixing of a bolted panel; only asked where `bolted` is true. */
 export const fixingAt = (model: Model, bay: string): BoltedFixing => panelAt(model, bay).design.fixing as BoltedFixing;
 export const boltAt = (model: Model, bay: string): BoltRow => model.catalogue.bolt(fixingAt(model, bay).bolt);
-export const boltClassAt = (model: Model, bay: string): BoltClass => model.catalogue.boltClass(fixingAt(model, bay).class);
+export const boltClassAt = (model: Model, bay: string): BoltClass =>
+  model.catalogue.boltClass(fixingAt(model, bay).class);
 
 type Read = Input['read'];
 const asIs = (read: Read): Read => read;
 
 /** A value over the panel's bolts; missing where it has none. */
-const overBolts = (value: (bolts: readonly Bolt[]) => number): Read => (model, bay) => {
-  const { bolts } = panelAt(model, bay);
-  return bolts.length ? value(bolts) : missing('bolts: no side of the panel is long enough for its edge distances');
-};
+const overBolts =
+  (value: (bolts: readonly Bolt[]) => number): Read =>
+  (model, bay) => {
+    const { bolts } = panelAt(model, bay);
+    return bolts.length ? value(bolts) : missing('bolts: no side of the panel is long enough for its edge distances');
+  };
 const least = (values: readonly number[]): number => values.reduce((low, value) => Math.min(low, value), Infinity);
 const most = (values: readonly number[]): number => values.reduce((high, value) => Math.max(high, value), 0);
 
 /** Strengths of the panel's and the tube's material where a bolt bears: by the rules for carbon and stainless steel. */
 function steelStrength(material: Material, thickness: number, of: typeof yieldOf, model: Model): Reading {
-  if (material.judged === 'no published rule') return missing(`a published design rule for bolts in ${material.title}: none is held`);
-  if (material.family === 'aluminium') return missing(`bearing of bolts in aluminium (${material.title}): EN 1999-1-1, chapter 8 is not held`);
+  if (material.judged === 'no published rule')
+    return missing(`a published design rule for bolts in ${material.title}: none is held`);
+  if (material.family === 'aluminium')
+    return missing(`bearing of bolts in aluminium (${material.title}): EN 1999-1-1, chapter 8 is not held`);
   if (material.family === 'stainless steel' && model.basis.safety === 'allowable stress')
     return missing(`a rule for ${material.title} under ${model.basis.title}: AISC 360 holds for carbon steel`);
   return of(material, thickness);
@@ -39,7 +45,10 @@ function steelStrength(material: Material, thickness: number, of: typeof yieldOf
 /** Tubes that the panel is fixed to. */
 export function tubesUnder(model: Model, bay: string): readonly Tube[] {
   const panel = panelAt(model, bay);
-  const ids = new Set([...panel.bolts.map(({ tube }) => tube), ...panel.bearings.filter(({ fixed }) => fixed).map(({ tube }) => tube)]);
+  const ids = new Set([
+    ...panel.bolts.map(({ tube }) => tube),
+    ...panel.bearings.filter(({ fixed }) => fixed).map(({ tube }) => tube),
+  ]);
   return [...ids].map((id) => model.tubes.get(id) as Tube);
 }
 
@@ -57,7 +66,8 @@ function leastOfTubes(model: Model, bay: string, of: (tube: Tube) => Reading): R
 const isMain = ({ side }: Bearing): boolean => side.startsWith('main');
 
 /** Which pairs of sides the design relies on. */
-const holds = (panel: Panel, set: 'main' | 'cross'): boolean => panel.design.support === 'four sides' || panel.design.support === `${set} tubes`;
+const holds = (panel: Panel, set: 'main' | 'cross'): boolean =>
+  panel.design.support === 'four sides' || panel.design.support === `${set} tubes`;
 
 /**
  * Lever of the edge's moment on a row of bolts, m. Pulled off, the plate's outer edge is the heel; pressed on, the line
@@ -68,87 +78,290 @@ function lever(model: Model, bay: string, situation: Situation, set: 'main' | 'c
   const edge = fixingAt(model, bay).edgeDistance.si;
   if (!holds(panel, set) || isPulled(model, bay, situation)) return edge;
   const radius = (tube: string): number => (model.tubes.get(tube) as Tube).section.outerRadius;
-  const outer = panel.bearings.filter((b) => b.fixed && isMain(b) === (set === 'main')).map(({ lap, tube }) => lap - edge - Math.min(radius(tube), lap));
-  const inner = panel.bolts.filter((b) => b.inner && b.side.startsWith(set)).map(({ fromFace, tube }) => fromFace - radius(tube));
+  const outer = panel.bearings
+    .filter((b) => b.fixed && isMain(b) === (set === 'main'))
+    .map(({ lap, tube }) => lap - edge - Math.min(radius(tube), lap));
+  const inner = panel.bolts
+    .filter((b) => b.inner && b.side.startsWith(set))
+    .map(({ fromFace, tube }) => fromFace - radius(tube));
   const length = least([...outer, ...inner]);
   return length > 0 && Number.isFinite(length)
     ? length
-    : missing(`a lever for the bolts on the ${set} tubes: their line does not lie behind the line where the flat of the tube begins. Take a larger overlap or a smaller edge distance`);
+    : missing(
+        `a lever for the bolts on the ${set} tubes: their line does not lie behind the line where the flat of the tube begins. Take a larger overlap or a smaller edge distance`,
+      );
 }
 
 const nearestEdge = overBolts((bolts) => least(bolts.flatMap(({ edge1, edge2 }) => [edge1, edge2])));
 const smallestPitch = overBolts((bolts) => least(bolts.map(({ pitch }) => pitch)));
-const forSteel = (read: (row: BoltClass) => Reading): Read => (model, bay) => read(boltClassAt(model, bay));
+const forSteel =
+  (read: (row: BoltClass) => Reading): Read =>
+  (model, bay) =>
+    read(boltClassAt(model, bay));
 
 /** Inputs that the checks of bolts share, by symbol. Each check takes those it needs. */
 export const boltInputs = {
-  d: { unit: 'mm', meaning: 'diameter of the bolt', from: 'catalogue: fasteners', read: asIs((model, bay) => boltAt(model, bay).diameter) },
-  d_0: { unit: 'mm', meaning: 'diameter of the hole', from: 'document: fixing', read: overBolts((bolts) => most(bolts.map(({ hole }) => hole))) },
-  d_m: {
-    unit: 'mm', meaning: "mean of the head's size across flats and across corners", from: 'catalogue: fasteners',
-    read: asIs((model, bay) => (fixingAt(model, bay).countersunk ? missing('the head diameter of the countersunk bolt') : (boltAt(model, bay).headAcrossFlats + boltAt(model, bay).headAcrossCorners) / 2)),
+  d: {
+    unit: 'mm',
+    meaning: 'diameter of the bolt',
+    from: 'catalogue: fasteners',
+    read: asIs((model, bay) => boltAt(model, bay).diameter),
   },
-  A_s: { unit: 'mm^2', meaning: 'tensile stress area', from: 'catalogue: fasteners', read: asIs((model, bay) => boltAt(model, bay).tensileArea) },
-  A_b: { unit: 'mm^2', meaning: 'area of the shank', from: 'catalogue: fasteners', read: asIs((model, bay) => boltAt(model, bay).shankArea) },
-  threads: { unit: '1', meaning: 'threads in the shear plane (1) or not (0)', from: 'document: fixing', read: asIs((model, bay) => (fixingAt(model, bay).threadsInShearPlane ? 1 : 0)) },
-  f_ub: { unit: 'MPa', meaning: 'ultimate strength of the bolt', from: 'catalogue: fasteners', read: asIs((model, bay) => boltClassAt(model, bay).ultimate) },
+  d_0: {
+    unit: 'mm',
+    meaning: 'diameter of the hole',
+    from: 'document: fixing',
+    read: overBolts((bolts) => most(bolts.map(({ hole }) => hole))),
+  },
+  d_m: {
+    unit: 'mm',
+    meaning: "mean of the head's size across flats and across corners",
+    from: 'catalogue: fasteners',
+    read: asIs((model, bay) =>
+      fixingAt(model, bay).countersunk
+        ? missing('the head diameter of the countersunk bolt')
+        : (boltAt(model, bay).headAcrossFlats + boltAt(model, bay).headAcrossCorners) / 2,
+    ),
+  },
+  A_s: {
+    unit: 'mm^2',
+    meaning: 'tensile stress area',
+    from: 'catalogue: fasteners',
+    read: asIs((model, bay) => boltAt(model, bay).tensileArea),
+  },
+  A_b: {
+    unit: 'mm^2',
+    meaning: 'area of the shank',
+    from: 'catalogue: fasteners',
+    read: asIs((model, bay) => boltAt(model, bay).shankArea),
+  },
+  threads: {
+    unit: '1',
+    meaning: 'threads in the shear plane (1) or not (0)',
+    from: 'document: fixing',
+    read: asIs((model, bay) => (fixingAt(model, bay).threadsInShearPlane ? 1 : 0)),
+  },
+  f_ub: {
+    unit: 'MPa',
+    meaning: 'ultimate strength of the bolt',
+    from: 'catalogue: fasteners',
+    read: asIs((model, bay) => boltClassAt(model, bay).ultimate),
+  },
   alpha_v: {
-    unit: '1', meaning: 'shear factor of the bolt class, by where its threads are', from: 'catalogue: fasteners', only: 'partial factors',
+    unit: '1',
+    meaning: 'shear factor of the bolt class, by where its threads are',
+    from: 'catalogue: fasteners',
+    only: 'partial factors',
     read: asIs((model, bay) => {
       const row = boltClassAt(model, bay);
-      return (fixingAt(model, bay).threadsInShearPlane ? row.alphaV : row.alphaVShank) ?? missing(`the shear factor alpha_v of ${row.title}: EN 1993-1-8 does not list it`);
+      return (
+        (fixingAt(model, bay).threadsInShearPlane ? row.alphaV : row.alphaVShank) ??
+        missing(`the shear factor alpha_v of ${row.title}: EN 1993-1-8 does not list it`)
+      );
     }),
   },
-  k_2: { unit: '1', meaning: '0.63 countersunk, 0.9 otherwise', from: 'document: fixing', only: 'partial factors', read: asIs((model, bay) => (fixingAt(model, bay).countersunk ? 0.63 : 0.9)) },
-  F_nt: { unit: 'MPa', meaning: 'nominal tensile stress of the bolt', from: 'catalogue: fasteners', only: 'allowable stress', read: forSteel((row) => nominalStress(row, 'tension', 0.75)) },
-  F_nv: {
-    unit: 'MPa', meaning: 'nominal shear stress of the bolt, by where its threads are', from: 'catalogue: fasteners', only: 'allowable stress',
-    read: asIs((model, bay) => (fixingAt(model, bay).threadsInShearPlane ? nominalStress(boltClassAt(model, bay), 'shearThreads', 0.45) : nominalStress(boltClassAt(model, bay), 'shearShank', 0.563))),
+  k_2: {
+    unit: '1',
+    meaning: '0.63 countersunk, 0.9 otherwise',
+    from: 'document: fixing',
+    only: 'partial factors',
+    read: asIs((model, bay) => (fixingAt(model, bay).countersunk ? 0.63 : 0.9)),
   },
-  e_1: { unit: 'mm', meaning: "hole's centre to the panel's nearest edge, along the force", from: 'geometry', read: nearestEdge },
-  e_2: { unit: 'mm', meaning: "hole's centre to the panel's nearest edge, across the force", from: 'geometry', read: nearestEdge },
-  e_far: { unit: 'mm', meaning: "bolt line to the panel's edge, the farthest", from: 'geometry', read: overBolts((bolts) => most(bolts.filter(({ inner }) => !inner).map(({ edge2 }) => edge2))) },
+  F_nt: {
+    unit: 'MPa',
+    meaning: 'nominal tensile stress of the bolt',
+    from: 'catalogue: fasteners',
+    only: 'allowable stress',
+    read: forSteel((row) => nominalStress(row, 'tension', 0.75)),
+  },
+  F_nv: {
+    unit: 'MPa',
+    meaning: 'nominal shear stress of the bolt, by where its threads are',
+    from: 'catalogue: fasteners',
+    only: 'allowable stress',
+    read: asIs((model, bay) =>
+      fixingAt(model, bay).threadsInShearPlane
+        ? nominalStress(boltClassAt(model, bay), 'shearThreads', 0.45)
+        : nominalStress(boltClassAt(model, bay), 'shearShank', 0.563),
+    ),
+  },
+  e_1: {
+    unit: 'mm',
+    meaning: "hole's centre to the panel's nearest edge, along the force",
+    from: 'geometry',
+    read: nearestEdge,
+  },
+  e_2: {
+    unit: 'mm',
+    meaning: "hole's centre to the panel's nearest edge, across the force",
+    from: 'geometry',
+    read: nearestEdge,
+  },
+  e_far: {
+    unit: 'mm',
+    meaning: "bolt line to the panel's edge, the farthest",
+    from: 'geometry',
+    read: overBolts((bolts) => most(bolts.filter(({ inner }) => !inner).map(({ edge2 }) => edge2))),
+  },
   p_1: { unit: 'mm', meaning: 'smallest pitch, along the force', from: 'geometry', read: smallestPitch },
   p_2: { unit: 'mm', meaning: 'smallest pitch, across the force', from: 'geometry', read: smallestPitch },
-  p_far: { unit: 'mm', meaning: 'largest pitch', from: 'geometry', read: overBolts((bolts) => most(bolts.map(({ pitch }) => pitch))) },
-  f_yp: { unit: 'MPa', meaning: 'yield strength of the panel', from: 'catalogue: materials', read: asIs((model, bay) => strengthOfPanel(model, bay, yieldOf)) },
-  f_u: { unit: 'MPa', meaning: 'ultimate strength of the panel', from: 'catalogue: materials', read: asIs((model, bay) => strengthOfPanel(model, bay, ultimateOf)) },
-  stainless: { unit: '1', meaning: 'panel of stainless steel (1) or carbon steel (0)', from: 'catalogue: materials', read: asIs((model, bay) => (panelAt(model, bay).material.family === 'stainless steel' ? 1 : 0)) },
-  t_w: { unit: 'mm', meaning: "thinnest tube wall under the bolts at the end of life", from: 'document: corrosion', read: asIs((model, bay) => leastOfTubes(model, bay, ({ id }) => sectionAtEnd(model, id).wall)) },
-  f_yw: { unit: 'MPa', meaning: 'yield strength of the tube', from: 'catalogue: materials', read: asIs((model, bay) => strengthOfTubes(model, bay, yieldOf)) },
-  f_uw: { unit: 'MPa', meaning: 'ultimate strength of the tube', from: 'catalogue: materials', read: asIs((model, bay) => strengthOfTubes(model, bay, ultimateOf)) },
-  stainless_w: { unit: '1', meaning: 'tube of stainless steel (1) or carbon steel (0)', from: 'catalogue: materials', read: asIs((model, bay) => (tubesUnder(model, bay).some(({ material }) => material.family === 'stainless steel') ? 1 : 0)) },
-  e_w: { unit: 'mm', meaning: "hole's centre to the nearest end of the tube's steel", from: 'geometry', read: endOfTube() },
-  k_h: { unit: '1', meaning: 'oversize holes 0.8, others 1', from: 'document: fixing', read: asIs((model, bay) => (fixingAt(model, bay).hole === 'oversize' ? 0.8 : 1)) },
+  p_far: {
+    unit: 'mm',
+    meaning: 'largest pitch',
+    from: 'geometry',
+    read: overBolts((bolts) => most(bolts.map(({ pitch }) => pitch))),
+  },
+  f_yp: {
+    unit: 'MPa',
+    meaning: 'yield strength of the panel',
+    from: 'catalogue: materials',
+    read: asIs((model, bay) => strengthOfPanel(model, bay, yieldOf)),
+  },
+  f_u: {
+    unit: 'MPa',
+    meaning: 'ultimate strength of the panel',
+    from: 'catalogue: materials',
+    read: asIs((model, bay) => strengthOfPanel(model, bay, ultimateOf)),
+  },
+  stainless: {
+    unit: '1',
+    meaning: 'panel of stainless steel (1) or carbon steel (0)',
+    from: 'catalogue: materials',
+    read: asIs((model, bay) => (panelAt(model, bay).material.family === 'stainless steel' ? 1 : 0)),
+  },
+  t_w: {
+    unit: 'mm',
+    meaning: 'thinnest tube wall under the bolts at the end of life',
+    from: 'document: corrosion',
+    read: asIs((model, bay) => leastOfTubes(model, bay, ({ id }) => sectionAtEnd(model, id).wall)),
+  },
+  f_yw: {
+    unit: 'MPa',
+    meaning: 'yield strength of the tube',
+    from: 'catalogue: materials',
+    read: asIs((model, bay) => strengthOfTubes(model, bay, yieldOf)),
+  },
+  f_uw: {
+    unit: 'MPa',
+    meaning: 'ultimate strength of the tube',
+    from: 'catalogue: materials',
+    read: asIs((model, bay) => strengthOfTubes(model, bay, ultimateOf)),
+  },
+  stainless_w: {
+    unit: '1',
+    meaning: 'tube of stainless steel (1) or carbon steel (0)',
+    from: 'catalogue: materials',
+    read: asIs((model, bay) =>
+      tubesUnder(model, bay).some(({ material }) => material.family === 'stainless steel') ? 1 : 0,
+    ),
+  },
+  e_w: {
+    unit: 'mm',
+    meaning: "hole's centre to the nearest end of the tube's steel",
+    from: 'geometry',
+    read: endOfTube(),
+  },
+  k_h: {
+    unit: '1',
+    meaning: 'oversize holes 0.8, others 1',
+    from: 'document: fixing',
+    read: asIs((model, bay) => (fixingAt(model, bay).hole === 'oversize' ? 0.8 : 1)),
+  },
 } as const satisfies Readonly<Record<string, Input>>;
 
 /** Inputs of the forces in the bolts of a field, by symbol, beside those of the plate field itself. */
 export const boltForceInputs = {
-  pulled: { unit: '1', meaning: 'the load pulls the panel off its tubes (1) or presses it on (0)', from: 'loads: direction', read: asIs((model, bay, situation) => (isPulled(model, bay, situation) ? 1 : 0)) },
-  lost: { unit: '1', meaning: 'a row of bolts is lost (1) or not (0)', from: 'loads: case', read: asIs((_model, _bay, situation) => (situation.loadCase === 'lost bolt row' ? 1 : 0)) },
-  h_x: { unit: '1', meaning: 'held by the cross tubes (1) or not (0)', from: 'document: designs', read: asIs((model, bay) => (holds(panelAt(model, bay), 'cross') ? 1 : 0)) },
-  h_y: { unit: '1', meaning: 'held by the main tubes (1) or not (0)', from: 'document: designs', read: asIs((model, bay) => (holds(panelAt(model, bay), 'main') ? 1 : 0)) },
-  a_b: { unit: 'mm', meaning: 'between the rows of bolts, along x', from: 'geometry', read: asIs((model, bay) => fieldAt(model, bay).pulled.a) },
-  b_b: { unit: 'mm', meaning: 'between the rows of bolts, along y', from: 'geometry', read: asIs((model, bay) => fieldAt(model, bay).pulled.b) },
-  n_x: { unit: '1', meaning: 'bolts in a row along x, corners counted', from: 'geometry', read: asIs((model, bay) => rowOf(fieldAt(model, bay).pulled.boltsAlongX, 'x')) },
-  n_y: { unit: '1', meaning: 'bolts in a row along y, corners counted', from: 'geometry', read: asIs((model, bay) => rowOf(fieldAt(model, bay).pulled.boltsAlongY, 'y')) },
-  i_x: { unit: 'mm', meaning: 'plate beyond the rows, along x', from: 'geometry', read: asIs((model, bay) => fieldAt(model, bay).pulled.insetX) },
-  i_y: { unit: 'mm', meaning: 'plate beyond the rows, along y', from: 'geometry', read: asIs((model, bay) => fieldAt(model, bay).pulled.insetY) },
-  d_w: { unit: 'mm', meaning: 'outer diameter of the washer', from: 'catalogue: fasteners', read: asIs((model, bay) => boltAt(model, bay).washerOuter) },
+  pulled: {
+    unit: '1',
+    meaning: 'the load pulls the panel off its tubes (1) or presses it on (0)',
+    from: 'loads: direction',
+    read: asIs((model, bay, situation) => (isPulled(model, bay, situation) ? 1 : 0)),
+  },
+  lost: {
+    unit: '1',
+    meaning: 'a row of bolts is lost (1) or not (0)',
+    from: 'loads: case',
+    read: asIs((_model, _bay, situation) => (situation.loadCase === 'lost bolt row' ? 1 : 0)),
+  },
+  h_x: {
+    unit: '1',
+    meaning: 'held by the cross tubes (1) or not (0)',
+    from: 'document: designs',
+    read: asIs((model, bay) => (holds(panelAt(model, bay), 'cross') ? 1 : 0)),
+  },
+  h_y: {
+    unit: '1',
+    meaning: 'held by the main tubes (1) or not (0)',
+    from: 'document: designs',
+    read: asIs((model, bay) => (holds(panelAt(model, bay), 'main') ? 1 : 0)),
+  },
+  a_b: {
+    unit: 'mm',
+    meaning: 'between the rows of bolts, along x',
+    from: 'geometry',
+    read: asIs((model, bay) => fieldAt(model, bay).pulled.a),
+  },
+  b_b: {
+    unit: 'mm',
+    meaning: 'between the rows of bolts, along y',
+    from: 'geometry',
+    read: asIs((model, bay) => fieldAt(model, bay).pulled.b),
+  },
+  n_x: {
+    unit: '1',
+    meaning: 'bolts in a row along x, corners counted',
+    from: 'geometry',
+    read: asIs((model, bay) => rowOf(fieldAt(model, bay).pulled.boltsAlongX, 'x')),
+  },
+  n_y: {
+    unit: '1',
+    meaning: 'bolts in a row along y, corners counted',
+    from: 'geometry',
+    read: asIs((model, bay) => rowOf(fieldAt(model, bay).pulled.boltsAlongY, 'y')),
+  },
+  i_x: {
+    unit: 'mm',
+    meaning: 'plate beyond the rows, along x',
+    from: 'geometry',
+    read: asIs((model, bay) => fieldAt(model, bay).pulled.insetX),
+  },
+  i_y: {
+    unit: 'mm',
+    meaning: 'plate beyond the rows, along y',
+    from: 'geometry',
+    read: asIs((model, bay) => fieldAt(model, bay).pulled.insetY),
+  },
+  d_w: {
+    unit: 'mm',
+    meaning: 'outer diameter of the washer',
+    from: 'catalogue: fasteners',
+    read: asIs((model, bay) => boltAt(model, bay).washerOuter),
+  },
   l_x: {
-    unit: 'mm', meaning: 'lever of the moment at the cross tubes: bolt to the line that the plate heels on (its outer edge when pulled, the end of the corner radius when pressed)', from: 'geometry',
+    unit: 'mm',
+    meaning:
+      'lever of the moment at the cross tubes: bolt to the line that the plate heels on (its outer edge when pulled, the end of the corner radius when pressed)',
+    from: 'geometry',
     read: asIs((model, bay, situation) => lever(model, bay, situation, 'cross')),
   },
-  l_y: { unit: 'mm', meaning: 'lever of the moment at the main tubes, the same', from: 'geometry', read: asIs((model, bay, situation) => lever(model, bay, situation, 'main')) },
+  l_y: {
+    unit: 'mm',
+    meaning: 'lever of the moment at the main tubes, the same',
+    from: 'geometry',
+    read: asIs((model, bay, situation) => lever(model, bay, situation, 'main')),
+  },
 } as const satisfies Readonly<Record<string, Input>>;
 
 /** Bolts in a row of which the corners are two. */
-const rowOf = (n: number, along: 'x' | 'y'): Reading => (n >= 2 ? n : missing(`two bolts or more in each row along ${along}: this row has ${n}`));
+const rowOf = (n: number, along: 'x' | 'y'): Reading =>
+  n >= 2 ? n : missing(`two bolts or more in each row along ${along}: this row has ${n}`);
 
 /** Nominal stress of AISC 360 Table J3.2: by name, or as a part of f_ub for threaded parts of another carbon steel. */
 function nominalStress(row: BoltClass, of: 'tension' | 'shearThreads' | 'shearShank', part: number): Reading {
   if (row.nominal) return row.nominal[of];
-  return row.family === 'carbon steel' ? part * row.ultimate : missing(`a nominal stress of ${row.title}: AISC 360 does not list it`);
+  return row.family === 'carbon steel'
+    ? part * row.ultimate
+    : missing(`a nominal stress of ${row.title}: AISC 360 does not list it`);
 }
 
 function strengthOfPanel(model: Model, bay: string, of: typeof yieldOf): Reading {
@@ -165,7 +378,9 @@ function endOfTube(): Read {
     const ends = panelAt(model, bay).bolts.flatMap(({ x, y, tube: id }) => {
       const tube = model.tubes.get(id) as Tube;
       const along = tube.set === 'main' ? x : y;
-      return tube.pieces.filter(([from, to]) => along >= from && along <= to).map(([from, to]) => Math.min(along - from, to - along));
+      return tube.pieces
+        .filter(([from, to]) => along >= from && along <= to)
+        .map(([from, to]) => Math.min(along - from, to - along));
     });
     return ends.length ? least(ends) : missing('a bolt that stands on the steel of a tube');
   };
@@ -173,7 +388,9 @@ function endOfTube(): Read {
 
 /** With a row of bolts lost, a panel that hung on two rows turns about the other: that fails whatever the numbers are. */
 export const nothingLeft = (model: Model, bay: string, situation: Situation): string | undefined =>
-  situation.loadCase === 'lost bolt row' && isPulled(model, bay, situation) && panelAt(model, bay).design.support !== 'four sides'
+  situation.loadCase === 'lost bolt row' &&
+  isPulled(model, bay, situation) &&
+  panelAt(model, bay).design.support !== 'four sides'
     ? 'the panel hangs on two rows of bolts: with one lost it turns about the other'
     : undefined;
 

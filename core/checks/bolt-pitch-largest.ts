@@ -12,7 +12,13 @@ export const boltPitchLargest: Check = {
   limitState: 'serviceability',
   source: [
     { document: 'EN 1993-1-8', edition: '2005', clause: 'Table 3.3', safety: 'partial factors', memory: true },
-    { document: 'AISC 360', edition: '2016', clause: 'J3.5(b), parts exposed to corrosion', safety: 'allowable stress', memory: true },
+    {
+      document: 'AISC 360',
+      edition: '2016',
+      clause: 'J3.5(b), parts exposed to corrosion',
+      safety: 'allowable stress',
+      memory: true,
+    },
   ],
   places: fieldPlaces,
   applies: bolted,
@@ -27,8 +33,22 @@ export const boltPitchLargest: Check = {
     p_most: constant(200, 'mm', 'largest pitch of either code', 'EN 1993-1-8 Table 3.3'),
   },
   steps: {
-    'partial factors': [{ symbol: 'p_max', expression: 'min(14 * min(t, t_w), p_lim)', unit: 'mm', meaning: 'largest pitch, thinner outer part' }],
-    'allowable stress': [{ symbol: 'p_max', expression: 'min(14 * min(t, t_w), p_us)', unit: 'mm', meaning: 'largest pitch, thinner outer part' }],
+    'partial factors': [
+      {
+        symbol: 'p_max',
+        expression: 'min(14 * min(t, t_w), p_lim)',
+        unit: 'mm',
+        meaning: 'largest pitch, thinner outer part',
+      },
+    ],
+    'allowable stress': [
+      {
+        symbol: 'p_max',
+        expression: 'min(14 * min(t, t_w), p_us)',
+        unit: 'mm',
+        meaning: 'largest pitch, thinner outer part',
+      },
+    ],
   },
   demand: 'p_far',
   capacity: 'p_max',

@@ -20,7 +20,12 @@ export const boltPitch: Check = {
     p_1: { ...p_1, meaning: 'smallest pitch' },
     d,
     d_0,
-    d_c: { unit: 'mm', meaning: "head across corners, least", from: 'catalogue: fasteners', read: (model, bay) => boltAt(model, bay).headAcrossCorners },
+    d_c: {
+      unit: 'mm',
+      meaning: 'head across corners, least',
+      from: 'catalogue: fasteners',
+      read: (model, bay) => boltAt(model, bay).headAcrossCorners,
+    },
   },
   steps: {
     'partial factors': [{ symbol: 'p_req', expression: '2.2 * d_0', unit: 'mm', meaning: 'least pitch' }],

@@ -13,7 +13,13 @@ export const boltPullThrough: Check = {
   limitState: 'strength',
   source: [
     { document: 'EN 1993-1-8', edition: '2005', clause: 'Table 3.4, punching shear', safety: 'partial factors' },
-    { document: 'AISC 360', edition: '2016', clause: 'J4.2(b), shear rupture round the head', safety: 'allowable stress', memory: true },
+    {
+      document: 'AISC 360',
+      edition: '2016',
+      clause: 'J4.2(b), shear rupture round the head',
+      safety: 'allowable stress',
+      memory: true,
+    },
   ],
   places: fieldPlaces,
   applies: bolted,
@@ -25,8 +31,24 @@ export const boltPullThrough: Check = {
     Omega_J: basisFactor('Omega_J', 'safety factor on rupture', 'allowable stress'),
   },
   steps: {
-    'partial factors': [...tensionSteps, { symbol: 'B_p_Rd', expression: '0.6 * pi * d_m * t * f_u / gamma_M2', unit: 'kN', meaning: 'punching resistance' }],
-    'allowable stress': [...tensionSteps, { symbol: 'B_p_Rd', expression: '0.6 * pi * d_m * t * f_u / Omega_J', unit: 'kN', meaning: 'allowable punching force' }],
+    'partial factors': [
+      ...tensionSteps,
+      {
+        symbol: 'B_p_Rd',
+        expression: '0.6 * pi * d_m * t * f_u / gamma_M2',
+        unit: 'kN',
+        meaning: 'punching resistance',
+      },
+    ],
+    'allowable stress': [
+      ...tensionSteps,
+      {
+        symbol: 'B_p_Rd',
+        expression: '0.6 * pi * d_m * t * f_u / Omega_J',
+        unit: 'kN',
+        meaning: 'allowable punching force',
+      },
+    ],
   },
   demand: 'F_t',
   capacity: 'B_p_Rd',

@@ -14,7 +14,14 @@ export const boltShearResistance = {
     { symbol: 'A_v', expression: 'threads > 0 ? A_s : A_b', unit: 'mm^2', meaning: 'area in the shear plane' },
     { symbol: 'F_v_Rd', expression: 'alpha_v * f_ub * A_v / gamma_M2', unit: 'kN', meaning: 'shear resistance' },
   ],
-  'allowable stress': [{ symbol: 'F_v_Rd', expression: 'F_nv * A_b / Omega_J', unit: 'kN', meaning: 'allowable shear, on the shank whatever the threads' }],
+  'allowable stress': [
+    {
+      symbol: 'F_v_Rd',
+      expression: 'F_nv * A_b / Omega_J',
+      unit: 'kN',
+      meaning: 'allowable shear, on the shank whatever the threads',
+    },
+  ],
 } as const satisfies Record<string, readonly Step[]>;
 
 /** Shear of the worst bolt of a panel field. */

@@ -6,13 +6,21 @@ import { basisFactor } from './inputs.ts';
 import type { LoadCaseName } from '../loads/situation.ts';
 
 /** Cases in which waves turn the force round. */
-const reversing: ReadonlySet<LoadCaseName> = new Set(['service', 'crossing the surface', 'lost bolt row', 'lost panel', 'lost leg']);
+const reversing: ReadonlySet<LoadCaseName> = new Set([
+  'service',
+  'crossing the surface',
+  'lost bolt row',
+  'lost panel',
+  'lost leg',
+]);
 
 const mu: Input = {
   unit: '1',
   meaning: 'slip factor of the faying surfaces',
   from: 'document: fixing',
-  read: (model, bay) => fixingAt(model, bay).slipFactor?.value ?? missing('the slip factor of the faying surfaces, with how it is known ("slipFactor" of the fixing)'),
+  read: (model, bay) =>
+    fixingAt(model, bay).slipFactor?.value ??
+    missing('the slip factor of the faying surfaces, with how it is known ("slipFactor" of the fixing)'),
 };
 
 const k_s: Input = {
@@ -27,9 +35,12 @@ const f_ub: Input = {
   ...boltInputs.f_ub,
   read: (model, bay) => {
     const row = boltClassAt(model, bay);
-    if (row.family === 'stainless steel') return missing(`procedure tests of preload and slip with ${row.title}: no rule holds without them`);
+    if (row.family === 'stainless steel')
+      return missing(`procedure tests of preload and slip with ${row.title}: no rule holds without them`);
     const preloadable = row.id === '8.8' || row.id === '10.9' || (row.nominal !== null && row.ultimate >= 800e6);
-    return preloadable ? row.ultimate : missing(`a preload of ${row.title}: only classes 8.8 and 10.9, or ASTM F3125, may be preloaded by rule`);
+    return preloadable
+      ? row.ultimate
+      : missing(`a preload of ${row.title}: only classes 8.8 and 10.9, or ASTM F3125, may be preloaded by rule`);
   },
 };
 
@@ -68,12 +79,22 @@ export const boltSlip: Check = {
     'partial factors': [
       ...boltForcesSteps,
       { symbol: 'F_pC', expression: '0.7 * f_ub * A_s', unit: 'kN', meaning: 'preload' },
-      { symbol: 'F_s_Rd', expression: 'k_s * mu * (F_pC - 0.8 * F_t) / gamma_M3', unit: 'kN', meaning: 'slip resistance, one friction face' },
+      {
+        symbol: 'F_s_Rd',
+        expression: 'k_s * mu * (F_pC - 0.8 * F_t) / gamma_M3',
+        unit: 'kN',
+        meaning: 'slip resistance, one friction face',
+      },
     ],
     'allowable stress': [
       ...boltForcesSteps,
       { symbol: 'F_pC', expression: '0.7 * f_ub * A_s', unit: 'kN', meaning: 'preload, as Table J3.1' },
-      { symbol: 'F_s_Rd', expression: 'k_s * mu * (1.13 * F_pC - 1.5 * F_t) / Omega_slip', unit: 'kN', meaning: 'allowable slip force, one friction face: 1.13 mu T_b (1 - 1.5 T_a / 1.13 T_b)' },
+      {
+        symbol: 'F_s_Rd',
+        expression: 'k_s * mu * (1.13 * F_pC - 1.5 * F_t) / Omega_slip',
+        unit: 'kN',
+        meaning: 'allowable slip force, one friction face: 1.13 mu T_b (1 - 1.5 T_a / 1.13 T_b)',
+      },
     ],
   },
   demand: 'F_v',

@@ -6,7 +6,12 @@ import { basisFactor } from './inputs.ts';
 
 const { d_0, e_1, f_yp, f_u } = boltInputs;
 
-const net: Step = { symbol: 'A_nv', expression: '2 * (e_1 - d_0 / 2) * t', unit: 'mm^2', meaning: 'two planes from the hole to the edge' };
+const net: Step = {
+  symbol: 'A_nv',
+  expression: '2 * (e_1 - d_0 / 2) * t',
+  unit: 'mm^2',
+  meaning: 'two planes from the hole to the edge',
+};
 
 /** Tearing of the panel's edge before a bolt, on two shear planes. */
 export const boltTearOut: Check = {
@@ -14,7 +19,13 @@ export const boltTearOut: Check = {
   title: 'Bolt tearing out of the panel',
   limitState: 'strength',
   source: [
-    { document: 'EN 1993-1-8', edition: '2005', clause: '3.10.2, the shear planes of a single bolt', safety: 'partial factors', memory: true },
+    {
+      document: 'EN 1993-1-8',
+      edition: '2005',
+      clause: '3.10.2, the shear planes of a single bolt',
+      safety: 'partial factors',
+      memory: true,
+    },
     { document: 'AISC 360', edition: '2016', clause: 'J4.2, J4.3', safety: 'allowable stress', memory: true },
   ],
   places: fieldPlaces,
@@ -26,12 +37,26 @@ export const boltTearOut: Check = {
     Omega_J: basisFactor('Omega_J', 'safety factor on rupture', 'allowable stress'),
   },
   steps: {
-    'partial factors': [...shearSteps, net, { symbol: 'V_eff_Rd', expression: 'f_yp * A_nv / (sqrt(3) * gamma_M0)', unit: 'kN', meaning: 'resistance of both planes' }],
+    'partial factors': [
+      ...shearSteps,
+      net,
+      {
+        symbol: 'V_eff_Rd',
+        expression: 'f_yp * A_nv / (sqrt(3) * gamma_M0)',
+        unit: 'kN',
+        meaning: 'resistance of both planes',
+      },
+    ],
     'allowable stress': [
       ...shearSteps,
       net,
       { symbol: 'A_gv', expression: '2 * e_1 * t', unit: 'mm^2', meaning: 'the same without the hole' },
-      { symbol: 'V_eff_Rd', expression: 'min(0.6 * f_u * A_nv, 0.6 * f_yp * A_gv) / Omega_J', unit: 'kN', meaning: 'allowable force of both planes' },
+      {
+        symbol: 'V_eff_Rd',
+        expression: 'min(0.6 * f_u * A_nv, 0.6 * f_yp * A_gv) / Omega_J',
+        unit: 'kN',
+        meaning: 'allowable force of both planes',
+      },
     ],
   },
   demand: 'F_v',

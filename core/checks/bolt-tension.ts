@@ -10,8 +10,12 @@ export const boltTensionInputs = { A_s, A_b, f_ub, k_2, F_nt };
 
 /** Tension resistance of a bolt, F_t_Rd, for each kind of basis. */
 export const boltTensionResistance = {
-  'partial factors': [{ symbol: 'F_t_Rd', expression: 'k_2 * f_ub * A_s / gamma_M2', unit: 'kN', meaning: 'tension resistance' }],
-  'allowable stress': [{ symbol: 'F_t_Rd', expression: 'F_nt * A_b / Omega_J', unit: 'kN', meaning: 'allowable tension' }],
+  'partial factors': [
+    { symbol: 'F_t_Rd', expression: 'k_2 * f_ub * A_s / gamma_M2', unit: 'kN', meaning: 'tension resistance' },
+  ],
+  'allowable stress': [
+    { symbol: 'F_t_Rd', expression: 'F_nt * A_b / Omega_J', unit: 'kN', meaning: 'allowable tension' },
+  ],
 } as const satisfies Record<string, readonly Step[]>;
 
 /** Tension in the worst bolt of a panel field, prying included. */

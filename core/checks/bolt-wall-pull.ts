@@ -12,7 +12,12 @@ export const boltWallPull: Check = {
   title: "Tube's wall under the pull of a bolt",
   limitState: 'strength',
   source: [
-    { document: 'K. W. Johansen, Yield-line Theory', edition: '1962', clause: 'fan of yield lines round a point', memory: true },
+    {
+      document: 'K. W. Johansen, Yield-line Theory',
+      edition: '1962',
+      clause: 'fan of yield lines round a point',
+      memory: true,
+    },
     { document: 'EN 1993-1-1', edition: '2005', clause: '6.1', safety: 'partial factors', memory: true },
     { document: 'AISC 360', edition: '2016', clause: 'F1', safety: 'allowable stress', memory: true },
   ],
@@ -26,15 +31,38 @@ export const boltWallPull: Check = {
     Omega_b: basisFactor('Omega_b', 'safety factor on yielding', 'allowable stress'),
   },
   steps: {
-    'partial factors': [...tensionSteps, { symbol: 'F_w_Rd', expression: 'pi * f_yw * t_w^2 / gamma_M0', unit: 'kN', meaning: "resistance of one wall: 4 pi times its plastic moment" }],
-    'allowable stress': [...tensionSteps, { symbol: 'F_w_Rd', expression: 'pi * f_yw * t_w^2 / Omega_b', unit: 'kN', meaning: "allowable pull of one wall: 4 pi times its plastic moment" }],
+    'partial factors': [
+      ...tensionSteps,
+      {
+        symbol: 'F_w_Rd',
+        expression: 'pi * f_yw * t_w^2 / gamma_M0',
+        unit: 'kN',
+        meaning: 'resistance of one wall: 4 pi times its plastic moment',
+      },
+    ],
+    'allowable stress': [
+      ...tensionSteps,
+      {
+        symbol: 'F_w_Rd',
+        expression: 'pi * f_yw * t_w^2 / Omega_b',
+        unit: 'kN',
+        meaning: 'allowable pull of one wall: 4 pi times its plastic moment',
+      },
+    ],
   },
   demand: 'F_t',
   capacity: 'F_w_Rd',
   second: {
     title: 'a welded joint of a vanishing brace on the same wall, by straight yield lines: 4 f_y t²',
     source: [{ document: 'EN 1993-1-8', edition: '2005', clause: 'Table 7.11, brace width to zero', memory: true }],
-    steps: [{ symbol: 'F_joint', expression: '4 * f_yw * t_w^2', unit: 'kN', meaning: 'straight yield lines, without a factor' }],
+    steps: [
+      {
+        symbol: 'F_joint',
+        expression: '4 * f_yw * t_w^2',
+        unit: 'kN',
+        meaning: 'straight yield lines, without a factor',
+      },
+    ],
     of: 'F_w_Rd',
     high: 'F_joint',
   },

@@ -7,9 +7,26 @@ const { p, t, E, nu, f_y } = fieldInputs;
 const plate = ['L', 'B', 't', 'E', 'nu', 'p'] as const;
 
 const stresses: readonly Step[] = [
-  { symbol: 'sigma_hinged', kernel: 'plate.twoSided.hinged.stress', arguments: plate, unit: 'MPa', meaning: 'largest stress, supports hinged: at the free edge' },
-  { symbol: 'sigma_held', kernel: 'plate.twoSided.held.stress', arguments: plate, unit: 'MPa', meaning: 'largest stress, supports held' },
-  { symbol: 'sigma_Ed', expression: 'h > 0 ? sigma_held : sigma_hinged', unit: 'MPa', meaning: 'largest stress of the supports relied on' },
+  {
+    symbol: 'sigma_hinged',
+    kernel: 'plate.twoSided.hinged.stress',
+    arguments: plate,
+    unit: 'MPa',
+    meaning: 'largest stress, supports hinged: at the free edge',
+  },
+  {
+    symbol: 'sigma_held',
+    kernel: 'plate.twoSided.held.stress',
+    arguments: plate,
+    unit: 'MPa',
+    meaning: 'largest stress, supports held',
+  },
+  {
+    symbol: 'sigma_Ed',
+    expression: 'h > 0 ? sigma_held : sigma_hinged',
+    unit: 'MPa',
+    meaning: 'largest stress of the supports relied on',
+  },
 ];
 
 /** Bending of a panel field on two opposite line supports with two free edges: between a plate and a strip. */
@@ -25,7 +42,9 @@ export const panelBendingTwoSides: Check = {
   places: fieldPlaces,
   applies: (model, bay, situation) => {
     const { supports } = spansAt(model, bay, situation);
-    return supports === 'main tubes' || supports === 'cross tubes' || `in this direction the panel is held by ${supports}`;
+    return (
+      supports === 'main tubes' || supports === 'cross tubes' || `in this direction the panel is held by ${supports}`
+    );
   },
   inputs: {
     ...{ p, t, E, nu, f_y, ...stripSpan, h },
@@ -33,21 +52,42 @@ export const panelBendingTwoSides: Check = {
     Omega_b: basisFactor('Omega_b', 'safety factor on yielding', 'allowable stress'),
   },
   steps: {
-    'partial factors': [...stresses, { symbol: 'sigma_Rd', expression: 'f_y / gamma_M0', unit: 'MPa', meaning: 'design yield stress' }],
-    'allowable stress': [...stresses, { symbol: 'sigma_Rd', expression: 'f_y / Omega_b', unit: 'MPa', meaning: 'allowable stress at first yield' }],
+    'partial factors': [
+      ...stresses,
+      { symbol: 'sigma_Rd', expression: 'f_y / gamma_M0', unit: 'MPa', meaning: 'design yield stress' },
+    ],
+    'allowable stress': [
+      ...stresses,
+      { symbol: 'sigma_Rd', expression: 'f_y / Omega_b', unit: 'MPa', meaning: 'allowable stress at first yield' },
+    ],
   },
   demand: 'sigma_Ed',
   capacity: 'sigma_Rd',
   second: {
-    title: 'statics: p L²/8 between mid-span and supports at the least; above, a hinged strip over 1 - nu for the free edge that curls',
+    title:
+      'statics: p L²/8 between mid-span and supports at the least; above, a hinged strip over 1 - nu for the free edge that curls',
     source: [{ document: 'beam statics, derived by hand' }],
     steps: [
-      { symbol: 'sigma_low', expression: '0.75 * sqrt(3) / 2 * p * L^2 / t^2 / (1 + h)', unit: 'MPa', meaning: 'mean moment of the section, shared by span and supports when held; sqrt(3)/2 for a cross moment that helps' },
-      { symbol: 'sigma_high', expression: '0.75 * p * L^2 / t^2 / (1 - nu)', unit: 'MPa', meaning: 'hinged strip over 1 - nu: more than the curl of a free edge adds' },
+      {
+        symbol: 'sigma_low',
+        expression: '0.75 * sqrt(3) / 2 * p * L^2 / t^2 / (1 + h)',
+        unit: 'MPa',
+        meaning:
+          'mean moment of the section, shared by span and supports when held; sqrt(3)/2 for a cross moment that helps',
+      },
+      {
+        symbol: 'sigma_high',
+        expression: '0.75 * p * L^2 / t^2 / (1 - nu)',
+        unit: 'MPa',
+        meaning: 'hinged strip over 1 - nu: more than the curl of a free edge adds',
+      },
     ],
     of: 'sigma_Ed',
     low: 'sigma_low',
     high: 'sigma_high',
   },
-  cautions: [thinPlateCaution, 'Where a held support meets a free edge the stress of a thin plate has no limit: it is read a twentieth of the shorter side away.'],
+  cautions: [
+    thinPlateCaution,
+    'Where a held support meets a free edge the stress of a thin plate has no limit: it is read a twentieth of the shorter side away.',
+  ],
 };

@@ -13,18 +13,24 @@ export const h: Input = {
 /** What the edges of a field on four sides lean on. */
 export const EI_edge: Input = {
   unit: 'kN*m^2',
-  meaning: 'bending stiffness of the most limber tube along the edges, halved because the next field leans on it too, end of life',
+  meaning:
+    'bending stiffness of the most limber tube along the edges, halved because the next field leans on it too, end of life',
   from: 'catalogue: sections; document: corrosion',
   read: (model, bay) => {
     const { main, cross } = model.bays.get(bay) ?? { main: [], cross: [] };
-    const stiffness = [...main, ...cross].map((id) => (tubeAt(model, id).material.youngModulus * sectionAtEnd(model, id).inertiaY) / 2);
+    const stiffness = [...main, ...cross].map(
+      (id) => (tubeAt(model, id).material.youngModulus * sectionAtEnd(model, id).inertiaY) / 2,
+    );
     return stiffness.length ? Math.min(...stiffness) : missing('the tubes along the edges of the panel');
   },
 };
 
 /** Stiffness of the tubes over that of the panel. Symbols: those of `fieldInputs`, and EI_edge. */
 export const edgeStiffness: Step = {
-  symbol: 'g', kernel: 'plate.onEdgeBeams.g', arguments: ['a', 'b', 't', 'E', 'nu', 'p', 'EI_edge'], unit: '1',
+  symbol: 'g',
+  kernel: 'plate.onEdgeBeams.g',
+  arguments: ['a', 'b', 't', 'E', 'nu', 'p', 'EI_edge'],
+  unit: '1',
   meaning: 'stiffness of the tubes over that of the panel, E I / (s D) with s the shorter side',
 };
 
@@ -37,14 +43,18 @@ export const edgesHoldAsLines = {
 /** For a field held by two opposite sides: span from support to support, and width along the supports. */
 export const stripSpan = {
   L: {
-    unit: 'mm', meaning: 'span between the two supports', from: 'geometry',
+    unit: 'mm',
+    meaning: 'span between the two supports',
+    from: 'geometry',
     read: (model, bay, situation) => {
       const { a, b, supports } = spansAt(model, bay, situation);
       return supports === 'cross tubes' ? a : b;
     },
   },
   B: {
-    unit: 'mm', meaning: 'width of the panel along the supports', from: 'geometry',
+    unit: 'mm',
+    meaning: 'width of the panel along the supports',
+    from: 'geometry',
     read: (model, bay, situation) => {
       const { a, b, supports } = spansAt(model, bay, situation);
       return supports === 'cross tubes' ? b : a;

@@ -13,9 +13,18 @@ const overhang: Arguments = { ix: 'm', iy: 'm' };
 const timoshenko = (clause: string): Kernel['source'] => [
   { document: 'Timoshenko & Woinowsky-Krieger, Theory of Plates and Shells', edition: '2nd ed.', clause, memory: true },
 ];
-const elasticGroup: Kernel['source'] = [{ document: 'Shigley, Mechanical Engineering Design', clause: 'joints with eccentric loading', memory: true }];
+const elasticGroup: Kernel['source'] = [
+  { document: 'Shigley, Mechanical Engineering Design', clause: 'joints with eccentric loading', memory: true },
+];
 
-function kernel(title: string, takes: Arguments, unit: string, source: Kernel['source'], error: string, run: (...args: number[]) => number): Kernel {
+function kernel(
+  title: string,
+  takes: Arguments,
+  unit: string,
+  source: Kernel['source'],
+  error: string,
+  run: (...args: number[]) => number,
+): Kernel {
   return { title, run, unit, argumentUnits: Object.values(takes), argumentNames: Object.keys(takes), source, error };
 }
 

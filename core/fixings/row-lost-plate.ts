@@ -38,7 +38,11 @@ export function rowLostEdgeMoment(plate: UniformPlate): number {
   if (plate.q === 0) return 0;
   const held = { x0: 'held', xa: 'held', y0: 'held', yb: 'held' } as const;
   const largest = (free: 'xa' | 'yb'): number => {
-    const { momentEdgeX, momentEdgeY } = pointSupportedPlate(plate, { points: [], edges: { ...held, [free]: 'free' }, exclusionRadius: min(plate.a, plate.b) / 20 });
+    const { momentEdgeX, momentEdgeY } = pointSupportedPlate(plate, {
+      points: [],
+      edges: { ...held, [free]: 'free' },
+      exclusionRadius: min(plate.a, plate.b) / 20,
+    });
     return max(abs(momentEdgeX), abs(momentEdgeY));
   };
   return max(largest('xa'), largest('yb'));

@@ -6,7 +6,10 @@ import { tensionGroup } from './tension-group.ts';
  *  a, b, ix, iy in m (rows, and the plate's overhang beyond them), q in Pa. Zero without pressure.
  *  Refuses what is left on one line: the panel turns about it. Error: see `tensionGroup` (rigid plate).
  *  Source: elastic group, J. E. Shigley, Mechanical Engineering Design; the lost row is a stated accident. */
-export function rowLostTension(rows: BoltRows, { q, ix, iy }: { readonly q: number; readonly ix: number; readonly iy: number }): number {
+export function rowLostTension(
+  rows: BoltRows,
+  { q, ix, iy }: { readonly q: number; readonly ix: number; readonly iy: number },
+): number {
   if (q === 0) return 0;
   const { a, b } = rows;
   const F = Math.abs(q) * (a + 2 * ix) * (b + 2 * iy);

@@ -16,6 +16,11 @@ export type BoltRow = 'yLow' | 'yHigh' | 'xLow' | 'xHigh';
 /** Evenly spaced bolts that are left round a field when a row is lost, its corner bolts with it, m from the field's low
  *  corner bolt. Refuses what `boltRing` refuses. */
 export function rowsLeft({ a, b, nx, ny }: BoltRows, lost: BoltRow): readonly BoltPoint[] {
-  const stays: Record<BoltRow, (p: BoltPoint) => boolean> = { yLow: ([, y]) => y > 0, yHigh: ([, y]) => y < b, xLow: ([x]) => x > 0, xHigh: ([x]) => x < a };
+  const stays: Record<BoltRow, (p: BoltPoint) => boolean> = {
+    yLow: ([, y]) => y > 0,
+    yHigh: ([, y]) => y < b,
+    xLow: ([x]) => x > 0,
+    xHigh: ([x]) => x < a,
+  };
   return boltRing({ a, b }, { nx, ny, insetX: 0, insetY: 0 }).filter(stays[lost]);
 }

@@ -19,7 +19,8 @@ export function tensionGroup(bolts: readonly BoltPoint[], F: number, at: BoltPoi
   // Bolts on one line have no determinant; what is left of it by rounding is far below this part of its scale.
   if (determinant <= 1e-12 * (xx + yy) ** 2) {
     const along = xx + yy;
-    const off = along === 0 ? Math.hypot(ex, ey) : Math.hypot(ex - (xx * ex + xy * ey) / along, ey - (xy * ex + yy * ey) / along);
+    const off =
+      along === 0 ? Math.hypot(ex, ey) : Math.hypot(ex - (xx * ex + xy * ey) / along, ey - (xy * ex + yy * ey) / along);
     if (off > 1e-9 * Math.hypot(ex, ey, Math.sqrt(along)))
       throw refusal({
         what: 'the bolts that are left stand on one line, and the panel turns about it',

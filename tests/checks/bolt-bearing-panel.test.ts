@@ -1,0 +1,97 @@
+import { describe, expect, it } from 'vitest';
+import { boltBearingPanel } from '../../core/checks/bolt-bearing-panel.ts';
+import { design, modelWith, readOf, situationOf } from './bolt-model.ts';
+import { valuesGiven } from './bolt-values.ts';
+
+const far = 1;
+const en = {
+  d: 0.016,
+  d_0: 0.018,
+  e_1: 0.03,
+  e_2: 0.025,
+  p_1: far,
+  p_2: far,
+  t: 0.008,
+  f_ub: 800e6,
+  f_yp: 355e6,
+  f_u: 470e6,
+  stainless: 0,
+  k_h: 1,
+  gamma_M2: 1.25,
+};
+const of = (change: Record<string, number>) => valuesGiven(boltBearingPanel, 'partial factors', { ...en, ...change });
+
+describe('bolt bearing on the panel', () => {
+  it('EN 1993-1-8 Table 3.4, M16 in 8 mm of S355 (e1 30, e2 25, p1 50 mm): end bolt 58.526 kN, inner 71.207 kN', () => {
+    expect(of({}).alpha_b).toBeCloseTo(0.555556, 6);
+    expect(of({}).k_1).toBeCloseTo(2.188889, 6);
+    expect(of({}).F_b_Rd! / 1e3).toBeCloseTo(58.526, 2);
+    expect(of({ e_1: far, p_1: 0.05 }).alpha_b).toBeCloseTo(0.675926, 6);
+    expect(of({ e_1: far, p_1: 0.05 }).F_b_Rd! / 1e3).toBeCloseTo(71.207, 2);
+    expect(of({ e_2: far, p_2: 0.05 }).k_1).toBeCloseTo(2.188889, 6);
+  });
+
+  it('EN 1993-1-8, 3.6.1(10): one row in a single lap bears 1.5 f_u d t at the most; k_1 ends at 2.5, alpha_b at 1 and at f_ub / f_u', () => {
+    expect(of({ e_1: far, e_2: far }).k_1).toBe(2.5);
+    expect(of({ e_1: far, e_2: far }).alpha_b).toBe(1);
+    expect(of({ e_1: far, e_2: far }).F_b_Rd! / 1e3).toBeCloseTo((1.5 * 470 * 16 * 8) / 1.25 / 1e3, 6);
+    expect(of({ e_1: far, f_ub: 400e6 }).alpha_b).toBeCloseTo(400 / 470, 9);
+    expect(of({ k_h: 0.8 }).F_b_Rd! / of({}).F_b_Rd!).toBeCloseTo(0.8, 9);
+  });
+
+  it('EN 1993-1-4, 6.2: stainless 1.4404 bears with 0.5 · 220 + 0.6 · 520 = 422 MPa (formula from memory), and never with more than f_u', () => {
+    expect(of({ stainless: 1, f_yp: 220e6, f_u: 520e6 }).f_b! / 1e6).toBeCloseTo(422, 9);
+    expect(of({ stainless: 1, f_yp: 460e6, f_u: 520e6 }).f_b! / 1e6).toBeCloseTo(520, 9);
+    expect(of({}).f_b! / 1e6).toBeCloseTo(470, 9);
+  });
+
+  it('AISC 360 J3.10, M16 in 8 mm with 21 mm clear: 94.752 kN nominal, 71.064 kN with phi 0.75 (from memory); 2.4 d t F_u far from an edge', () => {
+    const us = {
+      d: 0.016,
+      d_0: 0.018,
+      e_1: 0.03,
+      e_2: far,
+      p_1: far,
+      t: 0.008,
+      f_u: 470e6,
+      f_yp: 355e6,
+      stainless: 0,
+      Omega_J: 1,
+    };
+    const at = (change: Record<string, number>) =>
+      valuesGiven(boltBearingPanel, 'allowable stress', { ...us, ...change });
+    expect(at({}).l_c! * 1e3).toBeCloseTo(21, 9);
+    expect(at({}).F_b_Rd! / 1e3).toBeCloseTo(94.752, 3);
+    expect(at({ Omega_J: 1 / 0.75 }).F_b_Rd! / 1e3).toBeCloseTo(71.064, 3);
+    expect(at({ e_1: far, e_2: 0.03 }).l_c! * 1e3).toBeCloseTo(21, 9);
+    expect(at({ e_1: far, p_1: 0.045 }).l_c! * 1e3).toBeCloseTo(27, 9);
+    expect(at({ e_1: far }).F_b_Rd! / 1e3).toBeCloseTo((2.4 * 16 * 8 * 470) / 1e3, 6);
+  });
+
+  it('reads edges, pitch and hole of the worst bolt, and the thickness that is left', () => {
+    const model = modelWith();
+    const down = situationOf(model, 'service', 'down');
+    const bolts = model.panels.get('A1')!.bolts;
+    expect(readOf(boltBearingPanel, 'e_1', model, 'A1', down)).toBeCloseTo(0.018, 9);
+    expect(readOf(boltBearingPanel, 'e_2', model, 'A1', down)).toBeCloseTo(0.018, 9);
+    expect(readOf(boltBearingPanel, 'p_1', model, 'A1', down)).toBeCloseTo(
+      Math.min(...bolts.map(({ pitch }) => pitch)),
+      12,
+    );
+    expect(readOf(boltBearingPanel, 'd_0', model, 'A1', down)).toBeCloseTo(0.013, 9);
+    expect(readOf(boltBearingPanel, 't', model, 'A1', down)).toBeCloseTo(0.006 - 2 * 0.0002, 12);
+    expect(readOf(boltBearingPanel, 'f_u', model, 'A1', down)).toBe(470e6);
+  });
+
+  it('cannot judge aluminium and plastics, nor stainless steel by AISC 360, and says why', () => {
+    const down = situationOf(modelWith(), 'service', 'down');
+    const of = (material: string, units: 'metric' | 'inch' = 'metric') =>
+      readOf(boltBearingPanel, 'f_u', modelWith(design({ material }), units), 'A1', down);
+    expect(of('5083-H116')).toMatch(/EN 1999-1-1/);
+    expect(of('HDPE PE100 sheet')).toMatch(/published design rule/);
+    expect(of('ASTM A240 316L', 'inch')).toMatch(/AISC 360 holds for carbon steel/);
+    expect(of('1.4404 plate')).toBe(520e6);
+    expect(readOf(boltBearingPanel, 'stainless', modelWith(design({ material: '1.4404 plate' })), 'A1', down)).toBe(1);
+    expect(readOf(boltBearingPanel, 'stainless', modelWith(), 'A1', down)).toBe(0);
+  });
+});

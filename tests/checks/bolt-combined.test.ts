@@ -1,0 +1,39 @@
+import { describe, expect, it } from 'vitest';
+import { boltCombined } from '../../core/checks/bolt-combined.ts';
+import { valuesGiven } from './bolt-values.ts';
+
+const en = { A_s: 157e-6, A_b: 201.06e-6, threads: 1, f_ub: 800e6, alpha_v: 0.6, k_2: 0.9, gamma_M2: 1.25 };
+const us = { A_b: 201.06e-6, F_nv: 372e6, F_nt: 620e6, Omega_J: 1 / 0.75 };
+
+describe('bolt in shear and tension', () => {
+  it('EN 1993-1-8 Table 3.4, M16 8.8 with 25 kN across and 50 kN along: 0.8096', () => {
+    expect(valuesGiven(boltCombined, 'partial factors', { ...en, F_v: 25e3, F_t: 50e3 }).u).toBeCloseTo(0.80961, 4);
+  });
+
+  it("AISC 360 J3.7, M16 with 25 kN across carries 79.875 kN along (Omega = 1/phi; from memory): F'_nt = 529.69 MPa", () => {
+    expect(valuesGiven(boltCombined, 'allowable stress', { ...us, F_v: 25e3, F_t: 79.875e3 }).u).toBeCloseTo(1, 4);
+  });
+
+  it('has one third more than both alone in neither direction: shear alone 1, tension alone 1/1.4 and 1/1.3', () => {
+    const alone = valuesGiven(boltCombined, 'partial factors', { ...en, F_v: 60.288e3, F_t: 0 });
+    expect(alone.u).toBeCloseTo(1, 6);
+    expect(valuesGiven(boltCombined, 'partial factors', { ...en, F_v: 0, F_t: 90.432e3 }).u).toBeCloseTo(1 / 1.4, 6);
+    expect(
+      valuesGiven(boltCombined, 'allowable stress', { ...us, F_v: 0, F_t: 620e6 * 201.06e-6 * 0.75 }).u,
+    ).toBeCloseTo(1 / 1.3, 6);
+  });
+
+  it('stays with the ellipse of the second opinion for every mixture', () => {
+    for (let angle = 0; angle <= 90; angle += 5) {
+      const [F_v, F_t] = [60e3 * Math.cos((angle * Math.PI) / 180), 90e3 * Math.sin((angle * Math.PI) / 180)];
+      for (const [safety, given] of [
+        ['partial factors', en],
+        ['allowable stress', us],
+      ] as const) {
+        const { u, u_low, u_high } = valuesGiven(boltCombined, safety, { ...given, F_v, F_t });
+        expect(u!).toBeGreaterThanOrEqual(u_low! * (1 - 1e-9));
+        expect(u!).toBeLessThanOrEqual(u_high!);
+      }
+    }
+  });
+});
