@@ -8,6 +8,7 @@ export interface Note {
   readonly paper: 'A4' | 'letter';
   readonly titleBlock: readonly (readonly [label: string, value: string])[];
   readonly documentHash: string;
+  /** The version alone, for example 0.1.0; the writer puts the program's name before it. */
   readonly programVersion: string;
   /** ISO date of the revision; no clock is read. */
   readonly date: string;

@@ -39,7 +39,11 @@ describe('the file', () => {
     expect(pdf.metadata).toContain('<pdfaid:part>3</pdfaid:part>');
     expect(pdf.metadata).toContain('<pdfaid:conformance>A</pdfaid:conformance>');
     const [catalog] = ofType('/Catalog');
-    expect(catalog).toMatchObject({ '/Lang': 'u:en-GB', '/AF': expect.any(Array), '/OutputIntents': expect.any(Array) });
+    expect(catalog).toMatchObject({
+      '/Lang': 'u:en-GB',
+      '/AF': expect.any(Array),
+      '/OutputIntents': expect.any(Array),
+    });
   });
   it('embeds every font, with its characters', () => {
     expect(pdf.fonts.length).toBeGreaterThan(4);
@@ -121,7 +125,9 @@ describe('the pages', () => {
     for (const heading of [/^1 +Strength of the fixings/m, /^1\.1 +Bolt in tension/m, /^1\.2 +Panel/m, /^2 +Checks/m])
       expect(text).toMatch(heading);
     expect(text).toMatch(/^Summary$/m);
-    const titles = pdf.objects.filter((object) => '/Title' in object && '/Parent' in object).map((item) => item['/Title']);
+    const titles = pdf.objects
+      .filter((object) => '/Title' in object && '/Parent' in object)
+      .map((item) => item['/Title']);
     expect(titles).toEqual(['u:Summary', 'u:1  Strength of the fixings', 'u:1.1  Bolt in tension', 'u:1.2  Panel', 'u:2  Checks of every bolt', 'u:3  Drawings', 'u:4  Sign-off']); // prettier-ignore
   });
   it('keep the boxes to sign in on one page with their heading', () => {
@@ -142,7 +148,9 @@ describe('the structure that a screen reader follows', () => {
       expect(ofStructure(`/${type}`).length, type).toBeGreaterThan(0); // prettier-ignore
   });
   it('speaks each formula and each figure', () => {
-    const equations = sampleNote.sections[1]!.sections!.flatMap((section) => section.blocks).filter((block) => block.kind === 'equation');
+    const equations = sampleNote.sections[1]!.sections!.flatMap((section) => section.blocks).filter(
+      (block) => block.kind === 'equation',
+    );
     expect(ofStructure('/Formula').map((node) => node['/Alt'])).toEqual(equations.map((block) => `u:${block.plain}`));
     expect(ofStructure('/Figure').map((node) => node['/Alt'])).toEqual(['u:Two main tubes, three cross tubes, two panels with a vent hole', 'u:Hollow section, plate on top with bolt hole']); // prettier-ignore
   });
@@ -193,7 +201,9 @@ describe('tables', () => {
       expect(page.match(/Long check name/g)?.length ?? 0).toBe(page.match(/row by row/g)?.length ?? 0);
   });
   it('set figures of one width, right-aligned', () => {
-    const column = pdf.words.filter((word) => /^\d\d\.\d$/.test(word.text) && word.text !== '48.6' && word.page === pageOf('Table 1, continued'));
+    const column = pdf.words.filter(
+      (word) => /^\d\d\.\d$/.test(word.text) && word.text !== '48.6' && word.page === pageOf('Table 1, continued'),
+    );
     expect(column.length).toBeGreaterThan(20);
     // Bold rows are a little wider, so only the right end is common to all.
     for (const word of column) expect(word.right).toBeCloseTo(column[0]!.right, 1);
@@ -205,7 +215,12 @@ describe('tables', () => {
   });
   it('say when there is nothing to list', () => expect(text).toMatch(/Place\s+Finding\s+No entries/));
   it('refuse a row with more cells than columns and name it', async () => {
-    const table = { kind: 'table', caption: 'Bolts', columns: [{ title: 'A', width: 1 }], rows: [['1'], ['1', '2']] } as const;
+    const table = {
+      kind: 'table',
+      caption: 'Bolts',
+      columns: [{ title: 'A', width: 1 }],
+      rows: [['1'], ['1', '2']],
+    } as const;
     await expect(writeNote(noteOf(table))).rejects.toThrow(/Row 2 of the table “Bolts” has 2 cells for 1 columns/);
   });
 });
@@ -217,9 +232,13 @@ describe('figures', () => {
   });
   it('refuse a figure without extent or with a coordinate that is none', async () => {
     const figure = { kind: 'figure', caption: 'Plan', alt: '', shapes: [] } as const;
-    await expect(writeNote(noteOf({ ...figure, box: { x: 0, y: 0, width: 0, height: 1 } }))).rejects.toThrow(/“Plan” has no extent/);
+    await expect(writeNote(noteOf({ ...figure, box: { x: 0, y: 0, width: 0, height: 1 } }))).rejects.toThrow(
+      /“Plan” has no extent/,
+    );
     const arrow = { kind: 'arrow', from: [0, Number.NaN], to: [1, 1], pen: 'thin' } as const;
-    await expect(writeNote(noteOf({ ...figure, box: { x: 0, y: 0, width: 1, height: 1 }, shapes: [arrow] }))).rejects.toThrow(/no number/);
+    await expect(
+      writeNote(noteOf({ ...figure, box: { x: 0, y: 0, width: 1, height: 1 }, shapes: [arrow] })),
+    ).rejects.toThrow(/no number/);
   });
 });
 
@@ -248,6 +267,25 @@ describe('text in any script', () => {
   });
 });
 
+describe('lines of text', () => {
+  it('part no number from its unit and no name at its slash', async () => {
+    // In a column this narrow a break falls after nearly every word.
+    const columns = [
+      { title: 'A', width: 1 },
+      { title: 'B', width: 7 },
+    ];
+    const rows = ['about 2080 kg (+216 kg)', 'a tube 150 × 100 mm', 'crossings A/1, A/2, B/1'].map((text) => [
+      text,
+      '',
+    ]);
+    const lines = readPdf(await writeNote(noteOf({ kind: 'table', caption: 'Narrow', columns, rows }))).pages.join(
+      '\n',
+    );
+    for (const whole of ['2080 kg', '(+216 kg)', '150 × 100', 'A/1,', 'A/2,', 'B/1']) expect(lines).toContain(whole);
+    expect(lines).not.toContain('about 2080 kg (+216 kg)');
+  });
+});
+
 describe('what a careless document may hold', () => {
   it('breaks words that are wider than their column and loses no letter', async () => {
     const long = Array.from({ length: 90 }, (_, i) => `W${String(i).padStart(3, '0')}`).join('');
@@ -267,17 +305,38 @@ describe('what a careless document may hold', () => {
   });
   it('goes on with a row that is taller than a page, and keeps all its lines', async () => {
     const words = Array.from({ length: 1500 }, (_, i) => `n${i}`);
-    const columns = [{ title: 'A', width: 1 }, { title: 'B', width: 1 }, { title: 'C', width: 6 }];
-    const reading = readPdf(await writeNote(noteOf({ kind: 'table', caption: 'Tall', columns, rows: [[words.join(' '), 'x', 'y'], ['last', '', '']] })));
+    const columns = [
+      { title: 'A', width: 1 },
+      { title: 'B', width: 1 },
+      { title: 'C', width: 6 },
+    ];
+    const reading = readPdf(
+      await writeNote(
+        noteOf({
+          kind: 'table',
+          caption: 'Tall',
+          columns,
+          rows: [
+            [words.join(' '), 'x', 'y'],
+            ['last', '', ''],
+          ],
+        }),
+      ),
+    );
     expectWithinMargins(reading, 'A4');
     const found = new Set(reading.words.map((word) => word.text));
     for (const word of [...words, 'last']) expect(found.has(word)).toBe(true);
   });
   it('sets thousands of rows', async () => {
-    const columns = [{ title: 'Place', width: 1 }, { title: 'Value', width: 1, align: 'right' as const }];
+    const columns = [
+      { title: 'Place', width: 1 },
+      { title: 'Value', width: 1, align: 'right' as const },
+    ];
     const rows = Array.from({ length: 4000 }, (_, i) => [`R${i}`, (i / 7).toFixed(3)]);
     const reading = readPdf(await writeNote(noteOf({ kind: 'table', caption: 'Many', columns, rows })));
-    expect(reading.words.filter((word) => /^R\d+$/.test(word.text)).map((word) => word.text)).toEqual(rows.map(([place]) => place));
+    expect(reading.words.filter((word) => /^R\d+$/.test(word.text)).map((word) => word.text)).toEqual(
+      rows.map(([place]) => place),
+    );
     expect(reading.check).not.toMatch(/warning/i);
   });
   it('sets empty tables, lists, figures, sections and texts', async () => {
@@ -327,7 +386,8 @@ describe('what a careless document may hold', () => {
       { numRuns: 6, seed: 20260314, endOnFailure: true },
     );
   }); // prettier-ignore
-  it('refuses a date that is none', () => expect(writeNote({ ...noteOf(), date: 'soon' })).rejects.toThrow(/“soon” is no date/));
+  it('refuses a date that is none', () =>
+    expect(writeNote({ ...noteOf(), date: 'soon' })).rejects.toThrow(/“soon” is no date/));
 });
 
 function noteOf(...blocks: Note['sections'][number]['blocks'][number][]): Note {

@@ -54,7 +54,10 @@ const slenderness: EquationBlock = {
     kind: 'cases',
     rows: [
       { value: number('1'), when: row(sub('λ', 'p'), operator('≤'), number('0.673')) },
-      { value: over(row(sub('λ', 'p'), operator('-'), number('0.22')), power(sub('λ', 'p'), '2')), when: text('otherwise') },
+      {
+        value: over(row(sub('λ', 'p'), operator('-'), number('0.22')), power(sub('λ', 'p'), '2')),
+        when: text('otherwise'),
+      },
     ],
   },
   substituted: over(row(number('0.91'), operator('-'), number('0.22')), power(number('0.91'), '2')),
@@ -91,7 +94,10 @@ const rect = (x: number, y: number, w: number, h: number): readonly (readonly [n
   [x, y], [x + w, y], [x + w, y + h], [x, y + h],
 ]; // prettier-ignore
 const ring = (x: number, y: number, r: number) =>
-  Array.from({ length: 40 }, (_, i) => [x + r * Math.cos((i * Math.PI) / 20), y + r * Math.sin((i * Math.PI) / 20)] as const);
+  Array.from(
+    { length: 40 },
+    (_, i) => [x + r * Math.cos((i * Math.PI) / 20), y + r * Math.sin((i * Math.PI) / 20)] as const,
+  );
 
 const plan: readonly Shape[] = [
   { kind: 'path', rings: [rect(0.1, 0.1, 2.3, 1.5), ring(1.25, 0.85, 0.16)], closed: true, pen: 'thin', fill: 'panel' },
@@ -112,7 +118,13 @@ const plan: readonly Shape[] = [
   { kind: 'label', at: [0.28, 1.98], text: 'panel 10 mm, overlap 50 mm', size: 8, anchor: 'start' },
 ]; // prettier-ignore
 const section: readonly Shape[] = [
-  { kind: 'path', rings: [rect(0, 0, 180, 180), rect(10, 10, 160, 160)], closed: true, pen: 'outline', fill: 'section' },
+  {
+    kind: 'path',
+    rings: [rect(0, 0, 180, 180), rect(10, 10, 160, 160)],
+    closed: true,
+    pen: 'outline',
+    fill: 'section',
+  },
   { kind: 'path', rings: [rect(120, 180, 240, 10)], closed: true, pen: 'outline', fill: 'section' },
   { kind: 'circle', at: [150, 185], radius: 4, pen: 'outline', fill: 'paper' },
   { kind: 'dimension', from: [0, 0], to: [180, 0], offset: 16, text: '180' },
@@ -120,7 +132,9 @@ const section: readonly Shape[] = [
   { kind: 'label', at: [250, 200], text: 't = 10 mm', size: 8, anchor: 'start' },
 ];
 
-export const attachment = new TextEncoder().encode(JSON.stringify({ grid: 'Fjordlys', thickness: '10 mm', note: 'Ærø' }));
+export const attachment = new TextEncoder().encode(
+  JSON.stringify({ grid: 'Fjordlys', thickness: '10 mm', note: 'Ærø' }),
+);
 
 const rows = Array.from({ length: 64 }, (_, i) => [
   `B${i + 1}`,
@@ -145,7 +159,7 @@ export const sampleNote: Note = {
     ['Revision', '3 of 2026-03-14'],
   ],
   documentHash: '9f2b5c0d7e1a4836b7c9d0e1f2a3b4c5d6e7f8091a2b3c4d5e6f708192a3b4c5',
-  programVersion: 'Stillplate 0.1.0',
+  programVersion: '0.1.0',
   date: '2026-03-14',
   language: 'en-GB',
   sections: [

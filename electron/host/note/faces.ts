@@ -10,7 +10,9 @@ export type FaceName = keyof typeof files;
 export interface FontkitFont {
   readonly unitsPerEm: number;
   hasGlyphForCodePoint(codePoint: number): boolean;
-  layout(text: string): { readonly glyphs: readonly { readonly bbox: { readonly minY: number; readonly maxY: number } }[] };
+  layout(text: string): {
+    readonly glyphs: readonly { readonly bbox: { readonly minY: number; readonly maxY: number } }[];
+  };
 }
 
 const require = createRequire(import.meta.url);
@@ -72,7 +74,11 @@ export function openFaces(): Faces {
     scale: (face) => scales[face],
     faceFor(role, cluster) {
       const key = `${role} ${cluster}`;
-      if (!known.has(key)) known.set(key, chains[role].find((face) => covers(font(face), cluster)));
+      if (!known.has(key))
+        known.set(
+          key,
+          chains[role].find((face) => covers(font(face), cluster)),
+        );
       return known.get(key);
     },
   };

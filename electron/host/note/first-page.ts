@@ -2,6 +2,7 @@ import type { Note } from '../../../core/note/note.ts';
 import { lazily, type Desk } from './desk.ts';
 import { house } from './house.ts';
 import type { Piece } from './pages.ts';
+import { programName } from './program-name.ts';
 import { setParagraph } from './set-paragraph.ts';
 import { baselineOf, setBalanced, setText, type TextLine } from './set-text.ts';
 
@@ -22,14 +23,23 @@ export function firstPage(desk: Desk, note: Note, unprintable: readonly string[]
 /** Framed across the page: it cannot be overlooked, cannot cover a line of text, and prints in black. */
 function stampPiece({ ink, column, under }: Desk, stamp: string): Piece {
   const height = stampSize * 1.55;
-  const spaced = Math.min(stampSize, (stampSize * (column.width - 40)) / Math.max(1, ink.width(stamp, 'bold', stampSize)));
+  const spaced = Math.min(
+    stampSize,
+    (stampSize * (column.width - 40)) / Math.max(1, ink.width(stamp, 'bold', stampSize)),
+  );
   return {
     height: height + 18,
     keep: true,
     put(y) {
       ink.artifact('Layout', () => {
-        ink.pdf.rect(column.left + 0.8, y + 0.8, column.width - 1.6, height - 1.6).lineWidth(1.6).stroke(house.ink);
-        ink.pdf.rect(column.left + 4, y + 4, column.width - 8, height - 8).lineWidth(0.4).stroke(house.ink);
+        ink.pdf
+          .rect(column.left + 0.8, y + 0.8, column.width - 1.6, height - 1.6)
+          .lineWidth(1.6)
+          .stroke(house.ink);
+        ink.pdf
+          .rect(column.left + 4, y + 4, column.width - 8, height - 8)
+          .lineWidth(0.4)
+          .stroke(house.ink);
       });
       ink.colour(house.ink);
       const baseline = y + height / 2 + 0.33 * spaced;
@@ -56,7 +66,7 @@ function blockRows(note: Note): readonly (readonly [string, string])[] {
   const said = (value: string): boolean => note.titleBlock.some(([, text]) => text.includes(value));
   const own = [
     ['Date of the revision (UTC)', note.date],
-    ['Program', note.programVersion],
+    ['Program', programName(note)],
     ['Document hash', note.documentHash],
   ] as const;
   return [...note.titleBlock, ...own.filter(([, value]) => value !== '' && !said(value))];
@@ -93,8 +103,16 @@ function blockPieces({ ink, column, under }: Desk, rows: readonly (readonly [str
         ink.artifact('Layout', () => {
           if (r === 0) ink.line(column.left, y, column.right, y, house.rule.firm);
           const last = r === paired.length - 1;
-          ink.line(column.left, foot, column.right, foot, last ? house.rule.firm : house.rule.hair, last ? house.ink : house.hair);
-          if (inRow.length === 2) ink.line(column.left + half, y + 3, column.left + half, foot - 3, house.rule.hair, house.hair);
+          ink.line(
+            column.left,
+            foot,
+            column.right,
+            foot,
+            last ? house.rule.firm : house.rule.hair,
+            last ? house.ink : house.hair,
+          );
+          if (inRow.length === 2)
+            ink.line(column.left + half, y + 3, column.left + half, foot - 3, house.rule.hair, house.hair);
         });
         const row = table().branch('TR');
         inRow.forEach(({ label, lines }, i) => {
@@ -102,9 +120,11 @@ function blockPieces({ ink, column, under }: Desk, rows: readonly (readonly [str
           ink.colour(house.quiet);
           row.branch('TH', { scope: 'Row' }).mark(() => ink.text(label, 'text', furniture.size, left, y + 10.5));
           ink.colour(house.ink);
-          row.branch('TD').mark(() =>
-            lines.forEach((line, n) => ink.put(line.word, left, y + labelHeight + 10.5 + n * leading, cell.size + 1)),
-          );
+          row
+            .branch('TD')
+            .mark(() =>
+              lines.forEach((line, n) => ink.put(line.word, left, y + labelHeight + 10.5 + n * leading, cell.size + 1)),
+            );
         });
       },
     };

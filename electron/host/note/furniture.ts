@@ -2,6 +2,7 @@ import type { Note } from '../../../core/note/note.ts';
 import { house } from './house.ts';
 import type { Ink } from './ink.ts';
 import type { Column } from './pages.ts';
+import { programName } from './program-name.ts';
 import { setText } from './set-text.ts';
 
 const { size } = house.type.furniture;
@@ -9,8 +10,11 @@ const { size } = house.type.furniture;
 /** Head and foot of every page, put when the number of pages is known. The first page has its own head. */
 export function putFurniture(ink: Ink, note: Note, column: Column): void {
   const { start, count } = ink.pdf.bufferedPageRange();
-  const title = shortened(ink, note.title.replace(/\s+/g, ' '), column.width * 0.68);
-  const program = shortened(ink, note.programVersion, column.width * 0.4);
+  // The stamp has the first claim on the head's width, the title what it leaves.
+  const stamp = shortened(ink, note.stamp.replace(/\s+/g, ' '), column.width * 0.55, 'bold');
+  const titleRoom = column.width - ink.width(stamp, 'bold', size) - 18;
+  const title = shortened(ink, note.title.replace(/\s+/g, ' '), titleRoom);
+  const program = shortened(ink, programName(note), column.width * 0.4);
   for (let i = 0; i < count; i++) {
     ink.pdf.switchToPage(start + i);
     ink.forget();
@@ -20,7 +24,7 @@ export function putFurniture(ink: Ink, note: Note, column: Column): void {
         ink.colour(house.quiet);
         ink.text(title, 'text', size, column.left, y);
         ink.colour(house.ink);
-        ink.text(shortened(ink, note.stamp, column.width * 0.28, 'bold'), 'bold', size, column.right, y, 'end');
+        ink.text(stamp, 'bold', size, column.right, y, 'end');
         ink.line(column.left, y + 6, column.right, y + 6, house.rule.hair);
       }
       const y = column.bottom + 32;

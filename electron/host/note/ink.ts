@@ -59,7 +59,12 @@ export function openInk(pdf: Pdf, faces: Faces): Ink {
         const runs = printableRuns(text, role, faces).map((run) => {
           const scale = faces.scale(run.face);
           use(run.face);
-          return { face: run.face, text: run.text, scale, width: (pdf.fontSize(1000).widthOfString(run.text) / 1000) * scale };
+          return {
+            face: run.face,
+            text: run.text,
+            scale,
+            width: (pdf.fontSize(1000).widthOfString(run.text) / 1000) * scale,
+          };
         });
         words.set(key, (found = { runs, width: runs.reduce((sum, run) => sum + run.width, 0) }));
       }

@@ -3,6 +3,7 @@ import { zlibSync } from 'fflate';
 import type { Note } from '../../../core/note/note.ts';
 import { refusal } from '../../../core/refusal.ts';
 import { house } from './house.ts';
+import { programName } from './program-name.ts';
 
 type Pdf = PDFKit.PDFDocument;
 /** The parts of a pdfkit object that its published types leave out. */
@@ -26,7 +27,7 @@ export function openPdf(note: Note): { pdf: Pdf; bytes: Promise<Uint8Array> } {
     pdfVersion: '1.7', tagged: true, lang: note.language, displayTitle: true, subset: 'PDF/A-3a',
     info: {
       Title: note.title, Subject: note.stamp, Keywords: note.documentHash,
-      Creator: note.programVersion, Producer: 'pdfkit', CreationDate: date, ModDate: date,
+      Creator: programName(note), Producer: 'pdfkit', CreationDate: date, ModDate: date,
     },
   }); // prettier-ignore
   deflateWithFflate(pdf);
@@ -46,7 +47,11 @@ function noteDate(note: Note): Date {
   const zoned = /T.*(Z|[+-]\d\d:?\d\d)$/.test(note.date) || !note.date.includes('T') ? note.date : `${note.date}Z`;
   const date = new Date(zoned);
   if (Number.isNaN(date.getTime()))
-    throw refusal({ what: `“${note.date}” is no date`, where: { field: 'date' }, mend: 'Give the note an ISO date: 2026-03-14' });
+    throw refusal({
+      what: `“${note.date}” is no date`,
+      where: { field: 'date' },
+      mend: 'Give the note an ISO date: 2026-03-14',
+    });
   return date;
 }
 
@@ -73,7 +78,8 @@ function escapeMetadata(pdf: Pdf): void {
   const open = pdf as unknown as { endMetadata(): void; info: Record<string, unknown> };
   const endMetadata = open.endMetadata.bind(pdf);
   open.endMetadata = () => {
-    for (const [key, value] of Object.entries(open.info)) if (typeof value === 'string') open.info[key] = xmlText(value);
+    for (const [key, value] of Object.entries(open.info))
+      if (typeof value === 'string') open.info[key] = xmlText(value);
     endMetadata();
   };
 }

@@ -27,7 +27,14 @@ export interface Column {
 export function columnOf(paper: keyof typeof house.paper): Column {
   const { width, height } = house.paper[paper];
   const { left, right, top, bottom } = house.margin;
-  return { left, right: width - right, width: width - left - right, top, bottom: height - bottom, height: height - top - bottom };
+  return {
+    left,
+    right: width - right,
+    width: width - left - right,
+    top,
+    bottom: height - bottom,
+    height: height - top - bottom,
+  };
 }
 
 /** Fills pages with pieces from the top; pieces that keep together move to the next page together. */

@@ -71,10 +71,28 @@ const operatorText = (text: string): string => {
 function setLetters({ ink, size }: Setting, text: string, role: Role): SetBox {
   const word = ink.word(text, role);
   const { above, below } = ink.reach(word);
-  return { width: word.width * size, ascent: above * size, descent: below * size, put: (x, y) => ink.put(word, x, y, size) };
+  return {
+    width: word.width * size,
+    ascent: above * size,
+    descent: below * size,
+    put: (x, y) => ink.put(word, x, y, size),
+  };
 }
 
-type Class = 'relation' | 'binary' | 'product' | 'solidus' | 'comma' | 'unary' | 'word' | 'open' | 'close' | 'number' | 'letters' | 'tall' | 'bracket';
+type Class =
+  | 'relation'
+  | 'binary'
+  | 'product'
+  | 'solidus'
+  | 'comma'
+  | 'unary'
+  | 'word'
+  | 'open'
+  | 'close'
+  | 'number'
+  | 'letters'
+  | 'tall'
+  | 'bracket';
 
 /** How a box behaves in a row. `unary` where a sign has no term before it. */
 function classOf(box: Box, before: Class | undefined): Class {
@@ -84,7 +102,9 @@ function classOf(box: Box, before: Class | undefined): Class {
       if (text === ',' || text === ';') return 'comma';
       if (/^[\p{L}]/u.test(text)) return 'word';
       if (/^[=<>≤≥≈≠≪≫≡→∝∈]/u.test(text)) return 'relation';
-      const needsTerm = before === undefined || ['relation', 'binary', 'product', 'solidus', 'comma', 'unary', 'open', 'word'].includes(before);
+      const needsTerm =
+        before === undefined ||
+        ['relation', 'binary', 'product', 'solidus', 'comma', 'unary', 'open', 'word'].includes(before);
       if (needsTerm && /^[−+±∓∑∏√∂Δ¬]$/u.test(text)) return 'unary';
       if (text === '/') return 'solidus';
       return /^[·×*∙⋅]$/u.test(text) ? 'product' : 'binary';
@@ -104,7 +124,15 @@ function classOf(box: Box, before: Class | undefined): Class {
       return 'bracket';
     case 'script': {
       const base = classOf(box.base, before);
-      return base === 'close' ? 'close' : base === 'letters' ? 'letters' : base === 'number' ? 'number' : base === 'bracket' ? 'bracket' : 'tall';
+      return base === 'close'
+        ? 'close'
+        : base === 'letters'
+          ? 'letters'
+          : base === 'number'
+            ? 'number'
+            : base === 'bracket'
+              ? 'bracket'
+              : 'tall';
     }
     case 'symbol':
     case 'row':
@@ -155,7 +183,12 @@ const startText = (box: Box): string => (box.kind === 'text' || box.kind === 'nu
 
 function setFraction(at: Setting, { over, under }: { over: Box; under: Box }): SetBox {
   const { size, ink } = at;
-  const inner = { ...at, size: at.level === 0 ? size * 0.96 : Math.max(size * 0.84, 6), level: at.level + 1, continues: false };
+  const inner = {
+    ...at,
+    size: at.level === 0 ? size * 0.96 : Math.max(size * 0.84, 6),
+    level: at.level + 1,
+    continues: false,
+  };
   const top = set(inner, over);
   const bottom = set(inner, under);
   const side = 0.12 * size;
@@ -179,7 +212,8 @@ function setFraction(at: Setting, { over, under }: { over: Box; under: Box }): S
 
 function setScript(at: Setting, { base, sub, sup }: { base: Box; sub?: Box; sup?: Box }): SetBox {
   // The square of F_t has its exponent above the index, not behind it.
-  if (base.kind === 'script' && ((!sub && !base.sup) || (!sup && !base.sub))) return setScript(at, { ...base, sub: sub ?? base.sub, sup: sup ?? base.sup });
+  if (base.kind === 'script' && ((!sub && !base.sup) || (!sup && !base.sub)))
+    return setScript(at, { ...base, sub: sub ?? base.sub, sup: sup ?? base.sup });
   const { size } = at;
   const inner = { ...at, size: Math.max(size * 0.72, 5.4), level: Math.max(2, at.level + 1), continues: false };
   const body = set({ ...at, continues: false }, base);
@@ -191,7 +225,10 @@ function setScript(at: Setting, { base, sub, sup }: { base: Box; sub?: Box; sup?
   let down = low ? Math.max(0.17 * size, low.ascent - 0.42 * size, tall ? body.descent + 0.05 * size : 0) : 0;
   if (low && high) {
     const clash = 0.1 * size - (up - high.descent + down - low.ascent);
-    if (clash > 0) ((up += clash / 2), (down += clash / 2));
+    if (clash > 0) {
+      up += clash / 2;
+      down += clash / 2;
+    }
   }
   const subLean = base.kind === 'symbol' ? 0.01 * size : 0.02 * size;
   return {
@@ -319,7 +356,8 @@ function setCases(at: Setting, { rows }: { rows: readonly { value: Box; when: Bo
     above: Math.max(value.ascent, when.ascent, 0.7 * size),
     below: Math.max(value.descent, when.descent, 0.2 * size),
   }));
-  const total = heights.reduce((sum, height) => sum + height.above + height.below, 0) + air * Math.max(0, rows.length - 1);
+  const total =
+    heights.reduce((sum, height) => sum + height.above + height.below, 0) + air * Math.max(0, rows.length - 1);
   const ascent = total / 2 + axis * size;
   const descent = total - ascent;
   return {

@@ -27,7 +27,9 @@ export function setEquations(desk: Desk, equations: readonly EquationBlock[]): P
 
 function setEquation(desk: Desk, equation: EquationBlock, left: SetBox, common: number): Piece[] {
   const { ink, column } = desk;
-  const sides = [equation.formula, equation.substituted, equation.result].filter((side): side is Box => side !== undefined);
+  const sides = [equation.formula, equation.substituted, equation.result].filter(
+    (side): side is Box => side !== undefined,
+  );
   const sign = setBox(ink, { kind: 'operator', text: '=' }, maths.size);
   const gap = 0.34 * maths.size;
   // A left side wider than the column is broken like any other line.
@@ -42,7 +44,10 @@ function setEquation(desk: Desk, equation: EquationBlock, left: SetBox, common: 
     readonly x: number;
   }
   const lines: Part[][] = [];
-  const joined: Box = { kind: 'row', boxes: sides.flatMap((side, i) => (i === 0 ? [side] : [{ kind: 'operator' as const, text: '=' }, side])) };
+  const joined: Box = {
+    kind: 'row',
+    boxes: sides.flatMap((side, i) => (i === 0 ? [side] : [{ kind: 'operator' as const, text: '=' }, side])),
+  };
   const inOne = setBox(ink, joined, maths.size);
   const broken = inOne.width <= room ? [[inOne]] : sides.map((side) => setLines(ink, side, maths.size, room - hang));
   for (const side of broken)

@@ -64,10 +64,18 @@ export function setFigure(desk: Desk, figure: Figure): Piece[] {
 
 function requireDrawable({ caption, box, shapes }: Figure): void {
   if (!(box.width > 0 && box.height > 0))
-    throw refusal({ what: `The figure “${caption}” has no extent`, where: { figure: caption }, mend: 'Give its box a width and a height above zero' });
+    throw refusal({
+      what: `The figure “${caption}” has no extent`,
+      where: { figure: caption },
+      mend: 'Give its box a width and a height above zero',
+    });
   const numbers = [box.x, box.y, box.width, box.height, ...shapes.flatMap(pointsOf).flat()];
   if (!numbers.every(Number.isFinite))
-    throw refusal({ what: `The figure “${caption}” has a coordinate that is no number`, where: { figure: caption }, mend: 'Draw only what has been computed' });
+    throw refusal({
+      what: `The figure “${caption}” has a coordinate that is no number`,
+      where: { figure: caption },
+      mend: 'Draw only what has been computed',
+    });
 }
 
 function pointsOf(shape: Shape): readonly Point[] {
@@ -140,7 +148,9 @@ function labelCorners(ink: Ink, label: Label, view: View): Point[] {
 function corners([x, y]: Point, turn: number, start: number, end: number, size: number): Point[] {
   const c = Math.cos((turn * Math.PI) / 180);
   const s = Math.sin((turn * Math.PI) / 180);
-  return [start, end].flatMap((u) => [-0.25 * size, 0.75 * size].map((v): Point => [x + u * c - v * s, y - u * s - v * c]));
+  return [start, end].flatMap((u) =>
+    [-0.25 * size, 0.75 * size].map((v): Point => [x + u * c - v * s, y - u * s - v * c]),
+  );
 }
 
 function draw(ink: Ink, figure: Figure, view: View): void {
@@ -248,7 +258,12 @@ interface DimensionLine {
   /** Unit vector along the line, and outwards from it. */
   readonly along: Point;
   readonly out: Point;
-  readonly text: { readonly at: Point; readonly turn: number; readonly anchor: Label['anchor']; readonly corners: readonly Point[] };
+  readonly text: {
+    readonly at: Point;
+    readonly turn: number;
+    readonly anchor: Label['anchor'];
+    readonly corners: readonly Point[];
+  };
   /** The line goes on under a text that has no room between its ends. */
   readonly runOn: number;
 }

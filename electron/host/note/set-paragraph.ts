@@ -11,7 +11,9 @@ type Tone = NonNullable<Paragraph['tone']>;
 
 /** Lines of running text are kept to a length that the eye follows back. */
 const measure = 432;
-const looks: Readonly<Record<Tone, { role: Role; type: TypeSize; colour: string; bar: number; indent: number; barColour: string }>> = {
+const looks: Readonly<
+  Record<Tone, { role: Role; type: TypeSize; colour: string; bar: number; indent: number; barColour: string }>
+> = {
   plain: { role: 'text', type: house.type.plain, colour: house.ink, bar: 0, indent: 0, barColour: house.ink },
   small: { role: 'text', type: house.type.small, colour: house.quiet, bar: 0, indent: 0, barColour: house.ink },
   caution: { role: 'text', type: house.type.plain, colour: house.ink, bar: 1.2, indent: 11, barColour: house.accent },
@@ -44,7 +46,14 @@ export function setList(desk: Desk, { items, tone = 'plain' }: List): Piece[] {
   const left = column.left + look.indent;
   const list = lazily(() => desk.under().branch('L'));
   return items.flatMap((item, n) => {
-    const lines = setBalanced(ink, item, look.role, look.type.size, Math.min(measure, column.width) - look.indent - hang, 0.88);
+    const lines = setBalanced(
+      ink,
+      item,
+      look.role,
+      look.type.size,
+      Math.min(measure, column.width) - look.indent - hang,
+      0.88,
+    );
     const node = lazily(() => list().branch('LI'));
     const body = lazily(() => node().branch('LBody'));
     return lines.map((line, i) => ({
@@ -55,7 +64,10 @@ export function setList(desk: Desk, { items, tone = 'plain' }: List): Piece[] {
         bar(desk, look, i === 0 && n > 0 ? y - 3 : y, y + look.type.leading);
         ink.colour(look.colour);
         const baseline = baselineOf(y, look.type);
-        if (i === 0) node().branch('Lbl').mark(() => ink.text('–', look.role, look.type.size, left, baseline));
+        if (i === 0)
+          node()
+            .branch('Lbl')
+            .mark(() => ink.text('–', look.role, look.type.size, left, baseline));
         body().mark(() => ink.put(line.word, left + hang, baseline, look.type.size));
       },
     }));

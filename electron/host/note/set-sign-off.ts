@@ -17,7 +17,9 @@ export function setSignOff(desk: Desk, { roles, fields }: SignOff): Piece[] {
   const { ink, column } = desk;
   const across = roles.length === 3 || roles.length > 4 ? 3 : 2;
   const width = (column.width - between * (across - 1)) / across;
-  const rows = Array.from({ length: Math.ceil(roles.length / across) }, (_, r) => roles.slice(r * across, (r + 1) * across));
+  const rows = Array.from({ length: Math.ceil(roles.length / across) }, (_, r) =>
+    roles.slice(r * across, (r + 1) * across),
+  );
   return rows.map((inRow, r) => {
     const heads = inRow.map((role) => setText(ink, role, 'semibold', cell.size, width - 2 * inset));
     const headHeight = Math.max(...heads.map((lines) => lines.length)) * cell.leading + 8;
@@ -39,7 +41,9 @@ export function setSignOff(desk: Desk, { roles, fields }: SignOff): Piece[] {
           ink.colour(house.ink);
           const node = desk.under().branch('P');
           node.mark(() => {
-            heads[i]!.forEach((line, n) => ink.put(line.word, left + inset, baselineOf(y + 4 + n * cell.leading, cell), cell.size));
+            heads[i]!.forEach((line, n) =>
+              ink.put(line.word, left + inset, baselineOf(y + 4 + n * cell.leading, cell), cell.size),
+            );
             ink.colour(house.quiet);
             fields.forEach((field, f) => {
               const [line] = setText(ink, field, 'text', furniture.size, width - 2 * inset);

@@ -39,11 +39,19 @@ export function setTable(desk: Desk, table: Table): Piece[] {
     ...piece, height: piece.height + (i === all.length - 1 ? 3 : 0), before: i === 0 ? 13 : 0, keep: true,
   })); // prettier-ignore
 
-  const heads = table.columns.map((head, i) => setText(ink, head.title, 'semibold', headType.size, widthOf(places[i]!)));
+  const heads = table.columns.map((head, i) =>
+    setText(ink, head.title, 'semibold', headType.size, widthOf(places[i]!)),
+  );
   const headHeight = Math.max(1, ...heads.map((lines) => lines.length)) * headType.leading + 2 * padY + 1;
   const tall = headHeight > column.height * 0.4;
-  if (tall) pieces.push(...rowPieces(desk, node, places, heads.map((lines) => ({ lines })), { loud: false, last: false, type: 'TH' })); // prettier-ignore
-  else pieces.push({ height: headHeight, keep: true, put: (y) => putHead(desk, places, heads, y, headHeight, node().branch('TR')) });
+  if (tall)
+    pieces.push(...rowPieces(desk, node, places, heads.map((lines) => ({ lines })), { loud: false, last: false, type: 'TH' })); // prettier-ignore
+  else
+    pieces.push({
+      height: headHeight,
+      keep: true,
+      put: (y) => putHead(desk, places, heads, y, headHeight, node().branch('TR')),
+    });
   const continued = setText(ink, `${name}, continued`, 'italic', headType.size, column.width);
   const repeat: Piece['repeat'] = tall ? undefined : {
     height: headType.leading + 2 + headHeight,
@@ -82,7 +90,11 @@ function columnPlaces(table: Table, left: number, width: number): Place[] {
   return table.columns.map((column, i) => {
     const wide = sum > 0 ? (width * shares[i]!) / sum : width / table.columns.length;
     // The first column's text starts clear of the bar, the last one's ends at the margin.
-    const place: Place = { left: x + (i === 0 ? barRoom + 3 : padX), right: x + wide - padX, align: column.align ?? 'left' };
+    const place: Place = {
+      left: x + (i === 0 ? barRoom + 3 : padX),
+      right: x + wide - padX,
+      align: column.align ?? 'left',
+    };
     x += wide;
     return place;
   });
@@ -91,7 +103,14 @@ function columnPlaces(table: Table, left: number, width: number): Place[] {
 const widthOf = (place: Place): number => Math.max(place.right - place.left, 4);
 
 /** Head of the table; without a node of its own it is the repeated one, which a reader is not told again. */
-function putHead({ ink, column }: Desk, places: readonly Place[], heads: readonly (readonly TextLine[])[], y: number, height: number, row?: Branch): void {
+function putHead(
+  { ink, column }: Desk,
+  places: readonly Place[],
+  heads: readonly (readonly TextLine[])[],
+  y: number,
+  height: number,
+  row?: Branch,
+): void {
   ink.artifact('Layout', () => {
     ink.line(column.left, y, column.right, y, house.rule.firm);
     ink.line(column.left, y + height, column.right, y + height, house.rule.thin);
@@ -109,9 +128,16 @@ function putHead({ ink, column }: Desk, places: readonly Place[], heads: readonl
   } else ink.artifact('Pagination', () => places.forEach((_, i) => put(i)));
 }
 
-function putCellLines(ink: Desk['ink'], lines: readonly TextLine[], place: Place, baseline: number, { size, leading }: typeof type | typeof headType): void {
+function putCellLines(
+  ink: Desk['ink'],
+  lines: readonly TextLine[],
+  place: Place,
+  baseline: number,
+  { size, leading }: typeof type | typeof headType,
+): void {
   lines.forEach((line, i) => {
-    if (line.word.runs.length > 0) ink.put(line.word, place.align === 'right' ? place.right - line.width : place.left, baseline + i * leading, size);
+    if (line.word.runs.length > 0)
+      ink.put(line.word, place.align === 'right' ? place.right - line.width : place.left, baseline + i * leading, size);
   });
 }
 
@@ -144,12 +170,21 @@ interface RowLook {
   readonly type: 'TH' | 'TD';
 }
 
-function rowPieces(desk: Desk, node: () => Branch, places: readonly Place[], cells: readonly SetCell[], look: RowLook, repeat?: Piece['repeat']): Piece[] {
+function rowPieces(
+  desk: Desk,
+  node: () => Branch,
+  places: readonly Place[],
+  cells: readonly SetCell[],
+  look: RowLook,
+  repeat?: Piece['repeat'],
+): Piece[] {
   const { ink, column } = desk;
   const most = Math.max(4, Math.floor((column.height - (repeat?.height ?? 0) - 4 * padY) / type.leading) - 2);
   const parts = Math.max(1, Math.ceil(Math.max(0, ...cells.map((cell) => cell.lines.length)) / most));
   const row = lazily(() => node().branch('TR'));
-  const branches = cells.map(() => lazily(() => row().branch(look.type, look.type === 'TH' ? { scope: 'Column' } : {})));
+  const branches = cells.map(() =>
+    lazily(() => row().branch(look.type, look.type === 'TH' ? { scope: 'Column' } : {})),
+  );
   return Array.from({ length: parts }, (_, part) => {
     const lines = cells.map((cell) => cell.lines.slice(part * most, (part + 1) * most));
     const boxes = cells.map((cell) => (part === 0 ? cell.box : undefined));

@@ -22,7 +22,7 @@ export function setText(ink: Ink, text: string, role: Role, size: number, width:
     };
     let line = '';
     let filled = 0;
-    for (const piece of pieces(paragraph)) {
+    for (const piece of whole(ink, pieces(paragraph), role, size, width)) {
       const wide = ink.width(piece.trimEnd(), role, size);
       if (filled + wide <= width) {
         line += piece;
@@ -44,7 +44,14 @@ export function setText(ink: Ink, text: string, role: Role, size: number, width:
  * The same on as many lines, but none of them a lone word at the end: the column narrows, down to `least` of its
  * width, until the last line holds a fair share. A heading may narrow further than running text.
  */
-export function setBalanced(ink: Ink, text: string, role: Role, size: number, width: number, least: number): TextLine[] {
+export function setBalanced(
+  ink: Ink,
+  text: string,
+  role: Role,
+  size: number,
+  width: number,
+  least: number,
+): TextLine[] {
   const first = setText(ink, text, role, size, width);
   if (first.length < 2 || /[\r\n]/.test(text)) return first;
   const fair = least < 0.8 ? 0.6 : 0.16;
@@ -59,9 +66,24 @@ export function setBalanced(ink: Ink, text: string, role: Role, size: number, wi
 /** Baseline of a line whose leading begins at y. Capitals of Source Sans are 0.66 of the size. */
 export const baselineOf = (y: number, type: TypeSize): number => y + type.leading / 2 + 0.33 * type.size;
 
-/** Words with the space after them, and parts of words after which a break is fair. No-break spaces stay inside. */
+/** Words with the space after them, and parts of long words after which a break is fair. No-break spaces stay inside. */
 function pieces(paragraph: string): string[] {
-  return paragraph.match(/[^ \t\u200b]*?[^ \t\u200b\d-][-–—/](?=[^\s-])|[^ \t\u200b]*[ \t\u200b]+|[^ \t\u200b]+/gu) ?? [];
+  return paragraph.match(/[^ \t\u200b]*?\p{L}{3}[-–—/](?=\p{L}{3})|[^ \t\u200b]*[ \t\u200b]+|[^ \t\u200b]+/gu) ?? [];
+}
+
+/** A unit as the note prints it, with what closes the sentence or bracket after it. */
+const unit = /^(?:[kMGmµ]?(?:m|N|Pa|g|t|s|Hz|rad|J|W)|cm|in|ft|deg|°C?|%)(?:[²³⁴]|[·/^].*)?[),.;:]*\s*$/u;
+
+/** Joins what is not parted at the end of a line: a number and its unit, and the sides of a multiplication sign. */
+function whole(ink: Ink, parts: readonly string[], role: Role, size: number, width: number): string[] {
+  const joined: string[] = [];
+  for (const part of parts) {
+    const last = joined.at(-1);
+    const belongs = last && ((/\d ?$/.test(last) && (unit.test(part) || part === '× ')) || last.endsWith('× '));
+    if (belongs && ink.width((last + part).trimEnd(), role, size) <= width) joined[joined.length - 1] = last + part;
+    else joined.push(part);
+  }
+  return joined;
 }
 
 /** Cuts a word wider than the column, after a mark that joins words where one is near the end, else anywhere. */
@@ -88,4 +110,5 @@ function cut(ink: Ink, word: string, role: Role, size: number, width: number): s
 
 /** Words of a right-to-left script with spaces between; fontkit turns the letters, here the words are turned. */
 const rightToLeft = /[\u0590-\u08ff\ufb1d-\ufdff\ufe70-\ufefc]+(?: +[\u0590-\u08ff\ufb1d-\ufdff\ufe70-\ufefc]+)+/gu;
-const visualOrder = (line: string): string => line.replace(rightToLeft, (words) => words.split(' ').reverse().join(' '));
+const visualOrder = (line: string): string =>
+  line.replace(rightToLeft, (words) => words.split(' ').reverse().join(' '));

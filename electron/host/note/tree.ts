@@ -3,7 +3,10 @@ type Pdf = PDFKit.PDFDocument;
 /** A node of the structure that a screen reader follows. */
 export interface Branch {
   /** A new last child. */
-  branch(type: string, options?: { alt?: string; title?: string; scope?: 'Column' | 'Row'; bbox?: [number, number, number, number] }): Branch;
+  branch(
+    type: string,
+    options?: { alt?: string; title?: string; scope?: 'Column' | 'Row'; bbox?: [number, number, number, number] },
+  ): Branch;
   /** What is drawn here belongs to this node. May be called again, also on another page. */
   mark(draw: () => void): void;
   end(): void;

@@ -31,10 +31,7 @@ export async function writeNote(note: Note): Promise<Uint8Array> {
   const root = openTree(pdf);
   const counts = { Table: 0, Figure: 0 };
   const desk: Desk = { ink, column, under: () => root, number: (kind) => ++counts[kind] };
-  const pieces = [
-    ...firstPage(desk, note, lost),
-    ...setSections(desk, note.sections, 2, '', outlineRoot(ink)),
-  ];
+  const pieces = [...firstPage(desk, note, lost), ...setSections(desk, note.sections, 2, '', outlineRoot(ink))];
   fillPages(ink, pieces, column);
   root.end();
   putFurniture(ink, note, column);
@@ -45,9 +42,18 @@ export async function writeNote(note: Note): Promise<Uint8Array> {
 /** A place in the bookmarks. */
 type Bookmark = () => { addItem(title: string, options: object): ReturnType<Bookmark> };
 
-const outlineRoot = (ink: Ink): Bookmark => () => ink.pdf.outline as unknown as ReturnType<Bookmark>;
+const outlineRoot =
+  (ink: Ink): Bookmark =>
+  () =>
+    ink.pdf.outline;
 
-function setSections(desk: Desk, sections: readonly Section[], level: number, prefix: string, above: Bookmark): Piece[] {
+function setSections(
+  desk: Desk,
+  sections: readonly Section[],
+  level: number,
+  prefix: string,
+  above: Bookmark,
+): Piece[] {
   let count = 0;
   return sections.flatMap((section) => {
     const number = section.numbered === false ? '' : `${prefix}${++count}`;
@@ -78,7 +84,13 @@ function setHeading(desk: Desk, section: Section, number: string, level: number,
     put(y) {
       if (i === 0) {
         const title = number === '' ? section.title : `${number}  ${section.title}`;
-        item = above().addItem(title, { fit: false, top: y - 6, left: ink.pdf.page.width, zoom: 0, expanded: level === 2 });
+        item = above().addItem(title, {
+          fit: false,
+          top: y - 6,
+          left: ink.pdf.page.width,
+          zoom: 0,
+          expanded: level === 2,
+        });
       }
       ink.colour(house.ink);
       node().mark(() => {
