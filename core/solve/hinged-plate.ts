@@ -69,7 +69,14 @@ function levy(ratio: number, nu: number, terms: number): PlateShape {
     Mxy: xy.map((value) => -(1 - nu) * value),
   };
   const edgeReactionLargest = max(reactionX, reactionY);
-  return plateShape(field, { ratio, momentEdgeX: 0, momentEdgeY: 0, edgeReactionLargest, cornerForce: corner });
+  return plateShape(field, {
+    ratio,
+    mirrors: { x: true, y: true },
+    momentEdgeX: 0,
+    momentEdgeY: 0,
+    edgeReactionLargest,
+    cornerForce: corner,
+  });
 }
 
 /** Y_m and its first three derivatives at y from the middle, -ratio/2 ≤ y ≤ ratio/2, with a = 1. The ratios of

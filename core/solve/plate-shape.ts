@@ -41,6 +41,8 @@ export interface PlateShape {
 /** What a kernel knows beside the field. */
 type Rest = Pick<PlateShape, 'ratio' | 'momentEdgeX' | 'momentEdgeY' | 'edgeReactionLargest' | 'cornerForce'> & {
   readonly rim?: readonly PointMoments[];
+  /** Where the field mirrors about its middle, so that one half is enough to read. */
+  readonly mirrors?: { readonly x: boolean; readonly y: boolean };
   /** True where moments are not to be read: inside a disc round a singular point. x/a, y/a. */
   readonly excluded?: (x: number, y: number) => boolean;
 };
@@ -48,7 +50,10 @@ type Rest = Pick<PlateShape, 'ratio' | 'momentEdgeX' | 'momentEdgeY' | 'edgeReac
 /** Reads the largest values off a field (and off the rims of excluded discs). columns and rows are odd, so that the
  *  centre is a grid point. The true peak between grid points is missed by about (grid step)² / 8 of the curvature of
  *  the moment: below 0.2 % on the grids used here. `error` is left to the caller, see `withError`. */
-export function plateShape(field: PlateField, { rim = [], excluded = () => false, ...rest }: Rest): PlateShape {
+export function plateShape(
+  field: PlateField,
+  { rim = [], mirrors = { x: false, y: false }, excluded = () => false, ...rest }: Rest,
+): PlateShape {
   const { columns, rows, w, Mx, My, Mxy } = field;
   const centre = ((columns - 1) / 2) * rows + (rows - 1) / 2;
   let [deflectionLargest, momentLargest, momentVonMises] = [0, 0, 0];
@@ -59,8 +64,8 @@ export function plateShape(field: PlateField, { rim = [], excluded = () => false
     // A hair above the last one, so that round-off does not choose among points that symmetry makes equal.
     if (vonMises > momentVonMises * (1 + 1e-9)) [momentVonMises, largestAt] = [vonMises, at];
   };
-  for (let i = 0; i < columns; i++)
-    for (let j = 0; j < rows; j++) {
+  for (let i = 0; i < (mirrors.x ? (columns + 1) / 2 : columns); i++)
+    for (let j = 0; j < (mirrors.y ? (rows + 1) / 2 : rows); j++) {
       const ij = i * rows + j;
       const [x, y] = [i / (columns - 1), (j / (rows - 1)) * rest.ratio];
       deflectionLargest = Math.max(deflectionLargest, Math.abs(w[ij]!));

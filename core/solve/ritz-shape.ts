@@ -105,6 +105,7 @@ function shapeOf(solution: RitzSolution, plate: RitzPlate, discs: Discs, grid: r
     ),
     cornerForce: farther(corner(0, 0), corner(0, 1), corner(1, 0), corner(1, 1)),
     rim,
+    mirrors,
     excluded,
   });
 }

@@ -42,7 +42,7 @@ describe('plate held on four edges', () => {
     expect(Math.abs(heldPlate(unit(1)).momentXCentre / 0.0231 - 1)).toBeLessThan(0.01);
   });
 
-  it('matches Roark’s Formulas for Stress and Strain, 7th ed., Table 11.4 case 8a (from memory) within 1.5 %', () => {
+  it('matches Roark’s Formulas for Stress and Strain, 7th ed., Table 11.4 case 8a (from memory): edge stress 0.1 %, deflection 0.5 %', () => {
     for (const [ratio, edge, alpha] of [
       [1, 0.3078, 0.0138],
       [1.2, 0.3834, 0.0188],

@@ -89,7 +89,7 @@ describe('what must hold for any points', () => {
       [1.2, oblique],
       [1.5, boltRing({ a: 1, b: 1.5 }, { nx: 5, ny: 7, insetX: 0.04, insetY: 0.05 }) as Points],
     ] as const) {
-      const { reactions } = solve(ratio, points as Points);
+      const { reactions } = solve(ratio, points);
       const total = (arm: (x: number, y: number) => number): number =>
         reactions.reduce((sum, r, p) => sum + r * arm(points[p]![0], points[p]![1]), 0);
       expect(Math.abs(total(() => 1) / ratio - 1)).toBeLessThan(1e-10);
@@ -114,7 +114,7 @@ describe('what must hold for any points', () => {
     expect(quarter.mirrors).toEqual({ x: true, y: true });
     for (const [x, y] of points) expect(Math.abs(quarter.derivative([x], [y], 0, 0)[0]!)).toBeLessThan(1e-14);
     // A shift far below any tolerance of the plate, but above that of finding mirrors.
-    const hidden = points.map(([x, y], p) => (p === 0 ? [x + 3e-9, y + 2e-9] : [x, y]) as [number, number]);
+    const hidden = points.map(([x, y], p): [number, number] => (p === 0 ? [x + 3e-9, y + 2e-9] : [x, y]));
     const whole = plateRitz({ ratio: 1, nu: 0.3, edges, points: hidden }, 16, 16)!;
     expect(whole.mirrors).toEqual({ x: false, y: false });
     for (const [x, y] of [

@@ -20,7 +20,8 @@ it('gives q b² / m of the roof mode (work method, derived): 24 for the square, 
 });
 
 it('is the least over the free length of the roof’s ridge, by direct minimising of the work', () => {
-  // Ridge from x to l - x: q (s² / 2)(l - 2x/3)/… as work of the load; internal work of the four planes.
+  // Ridge from x to l - x, sinking by 1, s = 1: planes along the sides turn by 2 over length l, those at the ends by 1/x
+  // over length 1, so the work inside is m (4 l + 2/x); the volume under the roof is l/2 - x/3.
   const collapse = (l: number, x: number): number => (4 * l + 2 / x) / (l / 2 - x / 3);
   for (const l of [1, 1.5, 2, 3]) {
     let least = Infinity;
