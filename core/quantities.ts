@@ -11,12 +11,42 @@ export interface NamedQuantity {
 export type Quantities = Readonly<Record<string, NamedQuantity>>;
 
 /** Quantities that are the largest demand of certain checks at a bay, over all situations. */
-const demands: readonly { readonly id: string; readonly checks: readonly string[]; readonly unit: string; readonly title: string }[] = [
-  { id: 'panel.*.stress', checks: ['panel-bending-four-sides', 'panel-bending-two-sides', 'panel-bending-on-bolts'], unit: 'Pa', title: 'Largest bending stress of the panel, all situations, load factors included' },
-  { id: 'panel.*.deflection', checks: ['panel-deflection-four-sides', 'panel-deflection-two-sides', 'panel-deflection-on-bolts'], unit: 'm', title: 'Largest deflection of the panel, all situations, without load factors' },
-  { id: 'bolt.*.shear', checks: ['bolt-shear'], unit: 'N', title: 'Largest shear of a bolt, all situations, load factors included' },
-  { id: 'bolt.*.tension', checks: ['bolt-tension'], unit: 'N', title: 'Largest tension of a bolt, all situations, load factors included' },
-  { id: 'weld.*.stress', checks: ['weld-directional', 'weld-throat'], unit: 'Pa', title: 'Largest stress of the weld by the method chosen, all situations, load factors included' },
+const demands: readonly {
+  readonly id: string;
+  readonly checks: readonly string[];
+  readonly unit: string;
+  readonly title: string;
+}[] = [
+  {
+    id: 'panel.*.stress',
+    checks: ['panel-bending-four-sides', 'panel-bending-two-sides', 'panel-bending-bolts'],
+    unit: 'Pa',
+    title: 'Largest bending stress of the panel, all situations, load factors included',
+  },
+  {
+    id: 'panel.*.deflection',
+    checks: ['panel-deflection-four-sides', 'panel-deflection-two-sides', 'panel-deflection-bolts'],
+    unit: 'm',
+    title: 'Largest deflection of the panel, all situations, without load factors',
+  },
+  {
+    id: 'bolt.*.shear',
+    checks: ['bolt-shear'],
+    unit: 'N',
+    title: 'Largest shear of a bolt, all situations, load factors included',
+  },
+  {
+    id: 'bolt.*.tension',
+    checks: ['bolt-tension'],
+    unit: 'N',
+    title: 'Largest tension of a bolt, all situations, load factors included',
+  },
+  {
+    id: 'weld.*.stress',
+    checks: ['weld-directional', 'weld-throat'],
+    unit: 'Pa',
+    title: 'Largest stress of the weld by the method chosen, all situations, load factors included',
+  },
 ];
 
 /** Every quantity of a model, SI, with the ids that the command line keeps. */
@@ -29,29 +59,95 @@ export function quantitiesOf(model: Model, rows: readonly CheckRow[]): Quantitie
   const { areas, panels } = geometry;
   put('mass.air', mass.total, 'kg', 'Mass in air', 'mass: sum of parts');
   put('mass.panels', mass.panels, 'kg', 'Mass of the panels in air, without fixings', 'mass: net area by thickness');
-  put('mass.entrained', mass.entrainedWater, 'kg', 'Water inside flooded tubes: part of the moving mass, never of the weight', 'mass: bores of flooded tubes');
-  put('volume.displaced', mass.displaced.asBuilt, 'm^3', 'Displaced volume as built, sealed tubes with their bore', 'mass: sum of parts');
+  put(
+    'mass.entrained',
+    mass.entrainedWater,
+    'kg',
+    'Water inside flooded tubes: part of the moving mass, never of the weight',
+    'mass: bores of flooded tubes',
+  );
+  put(
+    'volume.displaced',
+    mass.displaced.asBuilt,
+    'm^3',
+    'Displaced volume as built, sealed tubes with their bore',
+    'mass: sum of parts',
+  );
   put('weight.submerged', mass.submergedWeight.asBuilt, 'N', 'Weight in water as built', 'mass: weight less buoyancy');
-  put('weight.submerged.flooded', mass.submergedWeight.flooded, 'N', 'Weight in water, all tubes flooded', 'mass: weight less buoyancy');
-  put('weight.submerged.sealed', mass.submergedWeight.sealed, 'N', 'Weight in water, all tubes sealed', 'mass: weight less buoyancy');
+  put(
+    'weight.submerged.flooded',
+    mass.submergedWeight.flooded,
+    'N',
+    'Weight in water, all tubes flooded',
+    'mass: weight less buoyancy',
+  );
+  put(
+    'weight.submerged.sealed',
+    mass.submergedWeight.sealed,
+    'N',
+    'Weight in water, all tubes sealed',
+    'mass: weight less buoyancy',
+  );
   put('area.outline', areas.outline, 'm^2', 'Plan area of the outline', 'geometry: rectangle around the tubes');
   put('area.solid', areas.solid, 'm^2', 'Plan area covered by tubes and panels', 'geometry: union of outlines');
   put('area.open', areas.open, 'm^2', 'Open plan area', 'geometry: outline less solid');
   put('ratio.open', areas.open / areas.outline, '1', 'Open part of the outline', 'geometry');
-  const heaviest = panels.reduce((most, panel) => Math.max(most, panel.area * panel.thickness * panel.material.density), 0);
+  const heaviest = panels.reduce(
+    (most, panel) => Math.max(most, panel.area * panel.thickness * panel.material.density),
+    0,
+  );
   const sum = (of: (panel: (typeof panels)[number]) => number) => panels.reduce((total, panel) => total + of(panel), 0);
-  put('cost.plateArea', sum((panel) => panel.area), 'm^2', 'Plate in the panels, net', 'geometry');
-  put('cost.cutLength', sum((panel) => panel.cutLength), 'm', 'Length of cut edges, contours and holes', 'geometry');
-  put('cost.holes', sum((panel) => panel.cutouts.length), '1', 'Holes in the panels', 'geometry');
-  put('cost.bolts', sum((panel) => panel.bolts.length), '1', 'Bolts', 'geometry');
-  put('cost.weldLength', sum((panel) => panel.weldRuns.reduce((total, run) => total + run.length, 0)), 'm', 'Weld length of the panels', 'geometry');
+  put(
+    'cost.plateArea',
+    sum((panel) => panel.area),
+    'm^2',
+    'Plate in the panels, net',
+    'geometry',
+  );
+  put(
+    'cost.cutLength',
+    sum((panel) => panel.cutLength),
+    'm',
+    'Length of cut edges, contours and holes',
+    'geometry',
+  );
+  put(
+    'cost.holes',
+    sum((panel) => panel.cutouts.length),
+    '1',
+    'Holes in the panels',
+    'geometry',
+  );
+  put(
+    'cost.bolts',
+    sum((panel) => panel.bolts.length),
+    '1',
+    'Bolts',
+    'geometry',
+  );
+  put(
+    'cost.weldLength',
+    sum((panel) => panel.weldRuns.reduce((total, run) => total + run.length, 0)),
+    'm',
+    'Weld length of the panels',
+    'geometry',
+  );
   put('cost.heaviestPanel', heaviest, 'kg', 'Heaviest panel to handle', 'mass: net area by thickness');
   for (const panel of panels) {
     for (const { bay, area } of panel.fields) {
       const load = loads.situations
         .filter(({ loadCase }) => loadCase === 'service')
-        .reduce((most, { pressures, loadFactor }) => Math.max(most, Math.abs(pressures.get(bay) ?? 0) * (area / loadFactor)), 0);
-      put(`panel.${bay}.load`, load, 'N', `Load on the panel over bay ${bay} in service, without load factor, the worse direction`, 'loads: the worse of area share and stated shape');
+        .reduce(
+          (most, { pressures, loadFactor }) => Math.max(most, Math.abs(pressures.get(bay) ?? 0) * (area / loadFactor)),
+          0,
+        );
+      put(
+        `panel.${bay}.load`,
+        load,
+        'N',
+        `Load on the panel over bay ${bay} in service, without load factor, the worse direction`,
+        'loads: the worse of area share and stated shape',
+      );
     }
   }
   for (const { id, checks, unit, title } of demands) {
@@ -61,7 +157,8 @@ export function quantitiesOf(model: Model, rows: readonly CheckRow[]): Quantitie
       const leader = largest.get(row.place);
       if (!leader || row.demand > (leader.demand as number)) largest.set(row.place, row);
     }
-    for (const [bay, row] of largest) put(id.replace('*', bay), row.demand as number, unit, title, `check: ${row.id}, ${row.situation ?? 'no load'}`);
+    for (const [bay, row] of largest)
+      put(id.replace('*', bay), row.demand as number, unit, title, `check: ${row.id}, ${row.situation ?? 'no load'}`);
   }
   return all;
 }

@@ -80,18 +80,19 @@ function fixingFigure({ geometry, document, catalogue }: Model, panelId: string,
     alt: `Section through the fixing of panel ${panelId}: ${[...new Set(shapes.map(({ role }) => role))].join(', ')}`,
     box: padded(extents, 0.02 * (extents.x1 - extents.x0)),
     widthShare: 0.55,
-    shapes: [
-      ...shapes.map(({ role, rings }): Shape => ({
-        kind: 'path',
-        rings,
-        closed: true,
-        pen: pens[role] ?? 'thin',
-        fill: fills[role] ?? 'none',
-      })),
-      ...dimensionLines(dimensions, middle(extents)),
-    ],
+    shapes: [...fixingShapes(shapes), ...dimensionLines(dimensions, middle(extents))],
   };
 }
+
+/** The parts of a fixing's section in ink: what is cut is hatched, the weld stands out. */
+export const fixingShapes = (shapes: readonly DrawnShape<string>[]): Shape[] =>
+  shapes.map(({ role, rings }) => ({
+    kind: 'path',
+    rings,
+    closed: true,
+    pen: pens[role] ?? 'thin',
+    fill: fills[role] ?? 'none',
+  }));
 
 /** Dimension lines that measure the same side of the drawing are set one outside the other. */
 function dimensionLines(dimensions: readonly DrawnDimension[], centre: readonly [number, number]): Shape[] {
@@ -113,14 +114,14 @@ interface Extents {
 }
 
 const middle = ({ x0, y0, x1, y1 }: Extents) => [(x0 + x1) / 2, (y0 + y1) / 2] as const;
-const padded = ({ x0, y0, x1, y1 }: Extents, by: number) => ({
+export const padded = ({ x0, y0, x1, y1 }: Extents, by: number) => ({
   x: x0 - by,
   y: y0 - by,
   width: x1 - x0 + 2 * by,
   height: y1 - y0 + 2 * by,
 });
 
-function around(shapes: readonly DrawnShape<string>[]): Extents {
+export function around(shapes: readonly DrawnShape<string>[]): Extents {
   const points = shapes.flatMap(({ rings }) => rings.flat());
   const [xs, ys] = [points.map(([x]) => x), points.map(([, y]) => y)];
   return { x0: Math.min(...xs), y0: Math.min(...ys), x1: Math.max(...xs), y1: Math.max(...ys) };

@@ -1,10 +1,12 @@
 import type { Model } from '../model.ts';
+import { loadPathFigure } from './load-path-figure.ts';
 import { mergedRows } from './merged-rows.ts';
 import type { Block, Section } from './note.ts';
 import type { Print } from './print-in.ts';
 
 /** Load cases with what balances each, and each panel's share. */
-export function loadSection({ loads, geometry }: Model, print: Print): Section {
+export function loadSection(model: Model, print: Print): Section {
+  const { loads, geometry } = model;
   const kN = (force: number) => print.quantity(force, 'kN');
   const blocks: Block[] = [
     { kind: 'list', items: loads.definition },
@@ -28,6 +30,8 @@ export function loadSection({ loads, geometry }: Model, print: Print): Section {
       loud: loads.situations.flatMap(({ missing }, i) => (missing ? [i] : [])),
     },
   ];
+  const designs = [...new Map(geometry.panels.map((panel) => [panel.designName, panel])).values()];
+  for (const panel of designs) blocks.push(loadPathFigure(model, panel, 'up'), loadPathFigure(model, panel, 'down'));
   const service = loads.situations.filter(({ loadCase }) => loadCase === 'service');
   const fields = geometry.panels.flatMap((panel) => panel.fields);
   if (fields.length > 0)
