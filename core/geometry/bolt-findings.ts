@@ -8,8 +8,11 @@ import { listed } from './listed.ts';
  *  flat is taken as its edge (common practice, no source). */
 export function boltFindings(inspected: Inspected): Finding[] {
   const { geometry } = inspected;
+  const onTube = crossingsOn(inspected);
   return [
-    ...geometry.panels.filter((p) => p.design.fixing.kind === 'bolted').flatMap((panel) => onePanel(panel, inspected)),
+    ...geometry.panels
+      .filter((p) => p.design.fixing.kind === 'bolted')
+      .flatMap((panel) => onePanel(panel, inspected, onTube)),
     ...neighbours(inspected),
   ];
 }
@@ -19,7 +22,7 @@ const leastPitch = 2.2;
 /** A distance that is met exactly is met, in spite of rounding. m */
 const touch = 1e-9;
 
-function onePanel(panel: Panel, inspected: Inspected): Finding[] {
+function onePanel(panel: Panel, inspected: Inspected, onTube: CrossingsOn): Finding[] {
   const { tubes, text } = inspected;
   const { id: place, bolts, design } = panel;
   const edgeDistance = design.fixing.kind === 'bolted' ? design.fixing.edgeDistance : undefined;
@@ -102,7 +105,7 @@ function onePanel(panel: Panel, inspected: Inspected): Finding[] {
     'Take a larger pitch, or a smaller bolt.',
     (b) => b.pitch,
   );
-  const weld = weldsAt(panel, inspected);
+  const weld = weldsAt(panel, inspected, onTube);
   say(
     'bolt-at-crossing-weld',
     bolts.filter((b) => weld(b) < 0),
@@ -113,38 +116,51 @@ function onePanel(panel: Panel, inspected: Inspected): Finding[] {
   return findings;
 }
 
-/**
- * Clear distance of a bolt's hole from the weld of the nearest crossing, m; negative where they meet. The fillet's leg is
- * √2 throats. Flush: the welds stand along the main tube's face where a cross tube ends. Stacked: only a through-bolt
- * reaches the far wall, where the other tube is welded on.
- */
-function weldsAt(
-  { design: { fixing } }: Panel,
-  { document, geometry: { crossings, arrangement }, tubes }: Inspected,
-): (bolt: Bolt) => number {
-  const leg = Math.SQRT2 * document.grid.jointThroat.si;
-  const through = fixing.kind === 'bolted' && fixing.into === 'through-bolt with sleeve';
-  if (arrangement === 'stacked' && !through) return () => Infinity;
+/** Crossings along each tube. */
+type CrossingsOn = ReadonlyMap<string, readonly { readonly main: Tube; readonly cross: Tube }[]>;
+
+function crossingsOn({ geometry: { crossings }, tubes }: Inspected): CrossingsOn {
   const onTube = new Map<string, { main: Tube; cross: Tube }[]>();
-  for (const c of crossings)
-    for (const id of [c.main, c.cross]) {
-      const pair = { main: tubes.get(c.main)!, cross: tubes.get(c.cross)! };
+  for (const crossing of crossings) {
+    const pair = { main: tubes.get(crossing.main)!, cross: tubes.get(crossing.cross)! };
+    for (const { id } of [pair.main, pair.cross]) {
       const others = onTube.get(id);
       if (others) others.push(pair);
       else onTube.set(id, [pair]);
     }
-  return ({ x, y, hole, tube }) =>
-    Math.min(
-      ...onTube.get(tube)!.map(({ main, cross }) => {
-        const beside = Math.abs(x - cross.at) - cross.section.width / 2;
-        const across = Math.abs(y - main.at) - main.section.width / 2;
-        if (arrangement === 'stacked') return Math.max(beside, across) - leg - hole / 2;
-        const face = main.at + Math.sign(y - main.at) * (main.section.width / 2);
-        const ends = cross.pieces.some((piece) => piece.some((end) => Math.abs(end - face) < 1e-6));
-        return ends ? Math.max(beside, Math.abs(across)) - leg - hole / 2 : Infinity;
-      }),
-    );
+  }
+  return onTube;
 }
+
+/**
+ * Clear distance of a bolt's hole from the weld of the nearest crossing of its tube, m; negative where they meet,
+ * infinite where none is near. The fillet's leg is √2 throats. Flush: the welds stand along the main tube's face where a
+ * cross tube ends. Stacked: only a through-bolt reaches the far wall, where the other tube is welded on.
+ */
+function weldsAt(
+  { design: { fixing } }: Panel,
+  { document, geometry: { arrangement } }: Inspected,
+  onTube: CrossingsOn,
+): (bolt: Bolt) => number {
+  const leg = Math.SQRT2 * document.grid.jointThroat.si;
+  const through = fixing.kind === 'bolted' && fixing.into === 'through-bolt with sleeve';
+  if (arrangement === 'stacked' && !through) return () => Infinity;
+  return ({ x, y, hole, tube }) => {
+    let least = Infinity;
+    for (const { main, cross } of onTube.get(tube)!) {
+      const beside = Math.abs(x - cross.at) - cross.section.width / 2 - leg - hole / 2;
+      const across = Math.abs(y - main.at) - main.section.width / 2;
+      if (beside >= 0 || across >= leg + hole / 2) continue;
+      if (arrangement === 'stacked') least = Math.min(least, Math.max(beside, across - leg - hole / 2));
+      else if (endsAt(cross, main.at + Math.sign(y - main.at) * (main.section.width / 2)))
+        least = Math.min(least, Math.max(beside, Math.abs(across) - leg - hole / 2));
+    }
+    return least;
+  };
+}
+
+const endsAt = (tube: Tube, at: number): boolean =>
+  tube.pieces.some(([from, to]) => Math.abs(from - at) < 1e-6 || Math.abs(to - at) < 1e-6);
 
 /** Bolts of different panels on one tube whose holes come too near to each other. */
 function neighbours({ geometry: { panels }, tubes, text }: Inspected): Finding[] {

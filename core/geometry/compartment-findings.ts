@@ -1,25 +1,34 @@
 import type { Finding } from '../finding.ts';
-import { compartmentsOf } from './compartments-of.ts';
+import { compartmentsOf, type Compartment } from './compartments-of.ts';
 import type { Inspected } from './findings-of.ts';
+import { listed } from './listed.ts';
 
-/** Closed bays that keep air under a panel or water on one, because the panel has no opening there. */
+/** Closed bays that keep air under a panel or water on one, because the panel has no opening there; one finding a panel. */
 export function compartmentFindings({ geometry, text }: Inspected): Finding[] {
-  return compartmentsOf(geometry)
-    .filter(({ holes }) => holes === 0)
-    .map(({ kind, bay, panel, a, b, height }): Finding => {
-      const size = `${text(a)} × ${text(b)} × ${text(height)}`;
-      return kind === 'bell'
-        ? {
-            id: 'no-vent',
-            place: bay.id,
-            text: `Bay ${bay.id} is a bell: panel ${panel.id} and four tubes close it from above (${size}), and nothing lets the air out.`,
-            mend: 'Give the panel a vent hole over the opening.',
-          }
-        : {
-            id: 'no-drain',
-            place: bay.id,
-            text: `Bay ${bay.id} is a tray: panel ${panel.id} and four tubes close it from below (${size}), and nothing lets the water out.`,
-            mend: 'Give the panel a drain hole over the opening.',
-          };
-    });
+  const shut = new Map<string, [Compartment, ...Compartment[]]>();
+  for (const compartment of compartmentsOf(geometry)) {
+    if (compartment.holes > 0) continue;
+    const others = shut.get(compartment.panel.id);
+    if (others) others.push(compartment);
+    else shut.set(compartment.panel.id, [compartment]);
+  }
+  return [...shut.values()].map((compartments) => {
+    const [{ kind, panel, bay, a, b, height }] = compartments;
+    const bays = `${compartments.length === 1 ? 'Bay' : 'Bays'} ${listed(compartments.map((c) => c.bay.id))}`;
+    const size = `${bay.id} is ${text(a)} × ${text(b)} × ${text(height)}`;
+    const place = compartments.length === 1 ? bay.id : panel.id;
+    return kind === 'bell'
+      ? {
+          id: 'no-vent',
+          place,
+          text: `${bays}: panel ${panel.id} and four tubes close the top like a bell (${size}), and nothing lets the air out.`,
+          mend: 'Give the panel a vent hole over each opening.',
+        }
+      : {
+          id: 'no-drain',
+          place,
+          text: `${bays}: panel ${panel.id} and four tubes close the bottom like a tray (${size}), and nothing lets the water out.`,
+          mend: 'Give the panel a drain hole over each opening.',
+        };
+  });
 }

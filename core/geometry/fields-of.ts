@@ -1,4 +1,5 @@
 import type { PlainBay } from './bays-between.ts';
+import { boltRows, type BoltRows } from './bolt-rows.ts';
 import { endOfBoltLine } from './bolts-of.ts';
 import type { Bearing, Bolt, Field, Rectangle, Side, Spans, Tube, WeldRun } from './geometry.ts';
 import type { GridLine, GridLines } from './grid-lines.ts';
@@ -29,13 +30,14 @@ export interface HeldPanel {
 export function fieldsOf(panel: HeldPanel): Field[] {
   const pressed = pressedLines(panel);
   const pulled = panel.edgeDistance === null ? weldLines(panel) : boltLines(panel, panel.edgeDistance);
+  const rows = panel.edgeDistance === null ? null : boltRows(panel.bolts);
   return panel.bays.map((bay) => {
     const part = partOf(panel, bay);
     return {
       bay: bay.id,
       panel: panel.id,
-      pressed: spansBetween(panel, bay, part, pressed, false),
-      pulled: spansBetween(panel, bay, part, pulled, panel.edgeDistance !== null),
+      pressed: spansBetween(panel, bay, part, pressed, null),
+      pulled: spansBetween(panel, bay, part, pulled, rows),
       area: (part.x1 - part.x0) * (part.y1 - part.y0),
     };
   });
@@ -127,7 +129,7 @@ function partOf({ outline, lines }: HeldPanel, bay: PlainBay): Rectangle {
   };
 }
 
-function spansBetween(panel: HeldPanel, bay: PlainBay, part: Rectangle, lines: Lines, byBolts: boolean): Spans {
+function spansBetween(panel: HeldPanel, bay: PlainBay, part: Rectangle, lines: Lines, rows: BoltRows | null): Spans {
   const { outline } = panel;
   const rowEnd = panel.edgeDistance === null ? 0 : endOfBoltLine(panel.edgeDistance, panel.notch);
   /** The supports around the bay, or the part's ends (the rows' ends, for bolts) where a pair is missing. */
@@ -141,13 +143,13 @@ function spansBetween(panel: HeldPanel, bay: PlainBay, part: Rectangle, lines: L
     const from = lines[set].filter((line) => at(line) <= position(bay[set][0])).at(-1)?.above;
     const to = lines[set].find((line) => at(line) >= position(bay[set][1]))?.below;
     if (from !== undefined && to !== undefined) return { held: true, from, to };
-    const inset = byBolts ? rowEnd : 0;
+    const inset = rows ? rowEnd : 0;
     return { held: false, from: low === edgeLow ? low + inset : low, to: high === edgeHigh ? high - inset : high };
   };
   const x = between('cross', [part.x0, part.x1], [outline.x0, outline.x1]);
   const y = between('main', [part.y0, part.y1], [outline.y0, outline.y1]);
   const spans = { a: x.to - x.from, b: y.to - y.from };
-  if (!byBolts)
+  if (!rows)
     return {
       ...spans,
       supports: x.held && y.held ? 'four sides' : y.held ? 'main tubes' : 'cross tubes',
@@ -157,10 +159,8 @@ function spansBetween(panel: HeldPanel, bay: PlainBay, part: Rectangle, lines: L
       insetY: 0,
     };
 
-  const near = (a: number, b: number): boolean => Math.abs(a - b) < 1e-6;
-  const within = (s: number, { from, to }: { from: number; to: number }): boolean => s > from - 1e-6 && s < to + 1e-6;
-  const onY = (at: number): number => panel.bolts.filter((bolt) => near(bolt.y, at) && within(bolt.x, x)).length;
-  const onX = (at: number): number => panel.bolts.filter((bolt) => near(bolt.x, at) && within(bolt.y, y)).length;
+  const onY = (at: number): number => rows('x', at, x.from, x.to);
+  const onX = (at: number): number => rows('y', at, y.from, y.to);
   const inset = (
     low: number,
     high: number,

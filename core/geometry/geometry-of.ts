@@ -34,7 +34,7 @@ export function geometryOf(document: PlateDocument, catalogue: Catalogue): Geome
     panels,
     outline,
     extents: around([outline, ...panels.map((p) => p.outline)]),
-    areas: planAreas(tubes, panels, outline),
+    areas: planAreas(tubes, panels, bays, outline),
   };
   return { ...bare, findings: findingsOf(document, bare, text) };
 }

@@ -3,7 +3,7 @@ import { seeded } from './seeded.ts';
 
 /** An invented plate whose lengths are multiples of 10 mm: 2–4 × 2–5 tubes at uneven distances, about half of the bays
  *  covered, by up to two designs, some of several bays. */
-export function randomDocument(seed: number, { holes = true, changes = {} as unknown } = {}) {
+export function randomDocument(seed: number, { holes = true, changes }: { holes?: boolean; changes?: unknown } = {}) {
   const next = seeded(seed);
   const pick = <T>(items: readonly T[]): T => items[Math.floor(next() * items.length)]!;
   const whole = (low: number, high: number): number => low + Math.floor(next() * (high - low + 1));
@@ -60,6 +60,6 @@ export function randomDocument(seed: number, { holes = true, changes = {} as unk
       designs: { deck: null, plain: design({}), notched: design({ cornerNotch: `${10 * whole(1, 8)} mm` }) },
       panels: placed,
     },
-    changes,
+    ...(changes === undefined ? [] : [changes]),
   );
 }
