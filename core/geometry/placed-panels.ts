@@ -16,7 +16,7 @@ export interface PlacedPanel {
 /**
  * Panels as the document places them: key "A1", or "A1:B2" for the rectangle of bays between two corner bays.
  * Refuses a malformed key, a bay or design that does not exist, bays that make no full rectangle, and a bay that two
- * panels cover on the same side.
+ * panels cover: two skins share a load in a way that no hand formula gives.
  */
 export function placedPanels(document: PlateDocument, bays: readonly PlainBay[]): PlacedPanel[] {
   const known = new Map(bays.map((bay) => [bay.id, bay]));
@@ -49,15 +49,14 @@ export function placedPanels(document: PlateDocument, bays: readonly PlainBay[])
     });
     const panel = { id: key, designName, design, ...rectangleOf(key, corners, bays, where) };
     for (const bay of panel.bays) {
-      const place = `${bay.id} ${design.side}`;
-      const other = covered.get(place);
+      const other = covered.get(bay.id);
       if (other !== undefined)
         throw refusal({
-          what: `Bay ${bay.id} is covered twice on its ${design.side}: by the panels “${other}” and “${key}”`,
+          what: `Bay ${bay.id} is covered twice: by the panels “${other}” and “${key}”`,
           where: { ...where, bay: bay.id },
-          mend: 'Take one of the two away, or put it on the other side.',
+          mend: 'Take one of the two away: a bay is closed from above or from below, by one panel.',
         });
-      covered.set(place, key);
+      covered.set(bay.id, key);
     }
     return panel;
   });
