@@ -27,9 +27,10 @@ export class Refusal extends Error implements RefusalText {
 /** One wrong input. */
 export const refusal = (text: RefusalText): Refusal => new Refusal([text]);
 
-/** The refusal as one line of text. */
+/** The refusal as one line of text. A path already says the field, so its words are left to the window. */
 export function refusalLine({ what, where, mend }: RefusalText): string {
   const place = Object.entries(where ?? {})
+    .filter(([key]) => !(key === 'field' && where?.['path'] !== undefined))
     .map(([key, value]) => (key === 'path' ? String(value) : `${key} ${value}`))
     .join(', ');
   return `${place ? `${place}: ` : ''}${what}. ${mend}`;
@@ -39,6 +40,10 @@ export function refusalLine({ what, where, mend }: RefusalText): string {
 export function requirePositive(values: Readonly<Record<string, number>>): void {
   for (const [name, value] of Object.entries(values)) {
     if (!(value > 0 && Number.isFinite(value)))
-      throw refusal({ what: `${name} must be positive, it is ${value}`, where: { field: name }, mend: `Give ${name} a value above zero` });
+      throw refusal({
+        what: `${name} must be positive, it is ${value}`,
+        where: { field: name },
+        mend: `Give ${name} a value above zero`,
+      });
   }
 }

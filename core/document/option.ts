@@ -2,7 +2,7 @@ import type { Finding } from '../finding.ts';
 import { refusal } from '../refusal.ts';
 import { mergePatch } from './merge-patch.ts';
 import { readDocument, type RawDocument } from './read-document.ts';
-import type { MergePatch, PlateDocument, PlateOption } from './schema.ts';
+import type { PlateDocument, PlateOption } from './schema.ts';
 
 /** The document as an option has it, and what of its differences could not be laid on. */
 export interface ResolvedOption {
@@ -16,15 +16,29 @@ export interface ResolvedOption {
  * finding. Refuses an unknown option, a circle of bases, and differences that make a wrong document (the path then
  * names the field in the option's result).
  */
-export function documentOfOption(raw: RawDocument, document: PlateDocument, optionId: string | null, baysOf: (document: PlateDocument) => ReadonlySet<string>): ResolvedOption {
+export function documentOfOption(
+  raw: RawDocument,
+  document: PlateDocument,
+  optionId: string | null,
+  baysOf: (document: PlateDocument) => ReadonlySet<string>,
+): ResolvedOption {
   if (optionId === null) return { document, findings: [] };
   const line = lineage(document.options, optionId);
-  const laid = line.reduce<unknown>((on, option) => mergePatch(on, option.changes as MergePatch), raw) as RawDocument;
+  const laid = line.reduce<unknown>((on, option) => mergePatch(on, option.changes), raw) as RawDocument;
   const resolved = readDocument(laid, `options.${optionId}`);
   const named = new Set(line.flatMap((option) => Object.keys(option.changes.panels ?? {})));
-  const lost = [...named].filter((key) => Object.hasOwn(resolved.panels, key) && key.split(':').some((bay) => !baysOf(resolved).has(bay.trim())));
+  const bays = baysOf(resolved);
+  const lost = [...named].filter(
+    (key) => Object.hasOwn(resolved.panels, key) && key.split(':').some((bay) => !bays.has(bay.trim())),
+  );
   return {
-    document: lost.length === 0 ? resolved : { ...resolved, panels: Object.fromEntries(Object.entries(resolved.panels).filter(([key]) => !lost.includes(key))) },
+    document:
+      lost.length === 0
+        ? resolved
+        : {
+            ...resolved,
+            panels: Object.fromEntries(Object.entries(resolved.panels).filter(([key]) => !lost.includes(key))),
+          },
     findings: lost.map((key) => ({
       id: 'difference-names-lost-bay',
       place: key,
@@ -37,7 +51,7 @@ export function documentOfOption(raw: RawDocument, document: PlateDocument, opti
 /** The option and its bases, the most basic first. */
 export function lineage(options: readonly PlateOption[], optionId: string): readonly PlateOption[] {
   const line: PlateOption[] = [];
-  for (let id: string | null = optionId; id !== null; ) {
+  for (let id: string | null = optionId; id !== null;) {
     const option: PlateOption | undefined = options.find((o) => o.id === id);
     if (!option)
       throw refusal({

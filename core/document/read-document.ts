@@ -1,8 +1,10 @@
 import type { z } from 'zod';
 import { Refusal, refusal, type RefusalText } from '../refusal.ts';
 import { fieldWords } from './field-words.ts';
-import { documentSchema, schemaName, type PlateDocument } from './schema.ts';
+import { jsonFault } from './json-fault.ts';
 import { migrate } from './migrate.ts';
+import { documentSchema, schemaName, type PlateDocument } from './schema.ts';
+import { shown } from './shown.ts';
 
 const longest = 20_000_000;
 const deepest = 40;
@@ -12,44 +14,49 @@ export type RawDocument = Readonly<Record<string, unknown>>;
 
 /**
  * Text of a file to raw JSON of the present schema version. Refuses text that is no JSON (with the line), is cut off,
- * too long, nested deeper than 40, has a key like `__proto__`, or comes from a newer schema version.
+ * too long, nested deeper than 40, gives a name twice, has a key like `__proto__`, or comes from a newer schema version.
  */
 export function readDocumentText(text: string): RawDocument {
-  if (text.length > longest) throw refusal({ what: `The file has ${text.length} characters, the limit is ${longest}`, mend: 'Check that this is a Stillplate document.' });
-  const json = parseJson(text.charCodeAt(0) === 0xfeff ? text.slice(1) : text);
+  if (text.length > longest)
+    throw refusal({
+      what: `The file has ${text.length} characters, the limit is ${longest}`,
+      mend: 'Check that this is a Stillplate document.',
+    });
+  const plain = text.charCodeAt(0) === 0xfeff ? text.slice(1) : text;
+  if (plain.trim() === '')
+    throw refusal({
+      what: 'The file is empty',
+      mend: 'Name a Stillplate document, or write one with "stillplate new".',
+    });
+  const fault = jsonFault(plain, deepest);
+  if (fault) throw refusal(fault);
+  const json: unknown = JSON.parse(plain);
   if (typeof json !== 'object' || json === null || Array.isArray(json))
-    throw refusal({ what: 'The file holds no JSON object', mend: 'A document begins with { "schema": "stillplate-document/1", … }.' });
-  requirePlainKeys(json, '', 0);
+    throw refusal({
+      what: 'The file holds no JSON object',
+      mend: `A document begins with { "schema": "${schemaName}", … }.`,
+    });
+  requirePlainTexts(json, '');
   return migrate(json as RawDocument);
 }
 
-function parseJson(text: string): unknown {
-  try {
-    return JSON.parse(text, (key, value: unknown) => {
-      if (key === '__proto__') throw refusal({ what: 'A key is named “__proto__”', where: { path: '__proto__' }, mend: 'Take this key out of the file.' });
-      return value;
-    });
-  } catch (error) {
-    if (error instanceof Refusal) throw error;
-    const reason = error instanceof Error ? error.message : String(error);
-    const at = /position (\d+)/.exec(reason);
-    const line = at ? text.slice(0, Number(at[1])).split('\n').length : undefined;
-    const cut = /end of JSON|Unterminated/i.test(reason);
+/** Refuses keys that JavaScript gives a meaning of its own, and halves of characters, which have no UTF-8. */
+function requirePlainTexts(value: unknown, path: string): void {
+  if (typeof value === 'string' && /\p{Surrogate}/u.test(value))
     throw refusal({
-      what: cut ? 'The file ends in the middle: its JSON is cut off' : `The file is no valid JSON: ${reason}`,
-      ...(line ? { where: { line } } : {}),
-      mend: cut ? 'Take a complete copy of the file; nothing was changed.' : 'Mend the JSON at that place; nothing was changed.',
+      what: 'The text holds half a character (a lone surrogate)',
+      where: { path },
+      mend: 'Write the text again.',
     });
-  }
-}
-
-function requirePlainKeys(value: unknown, path: string, depth: number): void {
-  if (depth > deepest) throw refusal({ what: `The document is nested deeper than ${deepest} levels`, where: { path }, mend: 'Check that this is a Stillplate document.' });
   if (typeof value !== 'object' || value === null) return;
   for (const [key, inner] of Object.entries(value)) {
-    if (key === 'constructor' || key === 'prototype')
-      throw refusal({ what: `A key is named “${key}”`, where: { path: joined(path, key) }, mend: 'Choose another name.' });
-    requirePlainKeys(inner, joined(path, key), depth + 1);
+    if (key === '__proto__' || key === 'constructor' || key === 'prototype' || /\p{Surrogate}/u.test(key))
+      throw refusal({
+        what: `A key is named “${key}”`,
+        where: { path: joined(path, key) },
+        mend: 'Choose another name.',
+      });
+    requirePlainTexts(inner, joined(path, key));
   }
 }
 
@@ -57,44 +64,119 @@ function requirePlainKeys(value: unknown, path: string, depth: number): void {
 export function readDocument(raw: RawDocument, prefix = ''): PlateDocument {
   const read = documentSchema.safeParse(raw);
   if (!read.success) throw new Refusal(refusalTexts(read.error, raw, prefix));
-  const wrong = crossFieldRefusals(read.data);
-  if (wrong.length > 0) throw new Refusal(wrong as [RefusalText, ...RefusalText[]]);
+  const [first, ...more] = crossFieldRefusals(read.data, prefix);
+  if (first) throw new Refusal([first, ...more]);
   return read.data;
 }
 
 /** What fields say about each other. */
-function crossFieldRefusals(document: PlateDocument): RefusalText[] {
+function crossFieldRefusals(document: PlateDocument, prefix: string): RefusalText[] {
   const wrong: RefusalText[] = [];
-  const say = (path: string, what: string, mend: string) => wrong.push({ what, where: { path, field: fieldWords(path) }, mend });
+  const say = (path: string, what: string, mend: string) =>
+    wrong.push({ what, where: whereOf(joined(prefix, path)), mend });
   const { water, grid, options } = document;
   if (!water.density && (water.salinity === undefined || !water.temperature))
-    say('water', 'The water has neither a density nor salinity and temperature', 'Give "density", or "salinity" with "temperature".');
-  if (water.density && water.salinity !== undefined) say('water', 'The water has a density and a salinity', 'Keep one: a density, or salinity with temperature.');
+    say(
+      'water',
+      'The water has neither a density nor salinity and temperature',
+      'Give "density", or "salinity" with "temperature".',
+    );
+  if (water.density && water.salinity !== undefined)
+    say('water', 'The water has a density and a salinity', 'Keep one: a density, or salinity with temperature.');
   for (const name of ['mainTubes', 'crossTubes'] as const) {
-    const set = grid[name];
-    const even = set.count !== undefined || set.spacing !== undefined;
-    if (even === (set.tubes !== undefined) || (even && (set.count === undefined || set.spacing === undefined)))
-      say(`grid.${name}`, 'The tubes are given neither evenly spaced nor each by itself, or both', 'Give "count" with "spacing", or "tubes".');
+    const { count, spacing, tubes } = grid[name];
+    if (tubes && (count !== undefined || spacing))
+      say(
+        `grid.${name}`,
+        'The tubes are given twice: evenly spaced, and each by itself',
+        'Keep "count" with "spacing", or keep "tubes".',
+      );
+    if (!tubes && (count === undefined || !spacing))
+      say(
+        `grid.${name}`,
+        count === undefined && !spacing
+          ? 'The tubes are not given'
+          : `“${count === undefined ? 'count' : 'spacing'}” is missing`,
+        'Give "count" with "spacing" (evenly spaced), or "tubes" (each by itself).',
+      );
   }
-  for (const group of [grid.suspension.attachments, grid.padEyes?.points ?? [], document.loads.deck?.supports ?? []]) {
-    for (const twice of repeated(group.map((point) => point.id))) say('grid', `The id “${twice}” is given twice`, 'Give each point its own id.');
-  }
-  if (grid.suspension.kind === 'bridle' && !grid.suspension.apex) say('grid.suspension.apex', 'A bridle needs the height of its apex', 'Give "apex", for example "3 m".');
+  const groups = {
+    'grid.suspension.attachments': grid.suspension.attachments,
+    'grid.padEyes.points': grid.padEyes?.points,
+    'loads.deck.supports': document.loads.deck?.supports,
+  };
+  for (const [path, points = []] of Object.entries(groups))
+    for (const twice of repeated(points.map((point) => point.id)))
+      say(path, `The id “${twice}” is given twice`, 'Give each point its own id.');
+  if (grid.suspension.kind === 'bridle' && !grid.suspension.apex)
+    say('grid.suspension.apex', 'A bridle needs the height of its apex', 'Give "apex", for example "3 m".');
   if (grid.suspension.kind === 'line' && grid.suspension.attachments.length > 1)
-    say('grid.suspension', `A line has one attachment, ${grid.suspension.attachments.length} are given`, 'Call it a bridle and give its apex, or keep one attachment.');
-  for (const twice of repeated(options.map((option) => option.id))) say('options', `Two options have the id “${twice}”`, 'Give each option its own id.');
+    say(
+      'grid.suspension',
+      `A line has one attachment, ${grid.suspension.attachments.length} are given`,
+      'Call it a bridle and give its apex, or keep one attachment.',
+    );
   for (const [name, design] of Object.entries(document.designs)) {
     const { fixing } = design;
     if (fixing.kind === 'welded' && fixing.pattern === 'intermittent' && (!fixing.run || !fixing.gap))
-      say(`designs.${name}.fixing`, 'Intermittent welds need the length of each run and of the gap', 'Give "run" and "gap".');
+      say(
+        `designs.${name}.fixing`,
+        'Intermittent welds need the length of each run and of the gap',
+        'Give "run" and "gap".',
+      );
   }
-  if (document.chosen !== null && !options.some((option) => option.id === document.chosen))
-    say('chosen', `The chosen option “${document.chosen}” is not among the options`, `Name one of: ${options.map((option) => option.id).join(', ') || 'none yet'}; or null for the document as it stands.`);
+  const known = options.map((option) => option.id);
+  for (const twice of repeated(known))
+    say('options', `Two options have the id “${twice}”`, 'Give each option its own id.');
+  options.forEach(({ id, base }, i) => {
+    if (id === 'base')
+      say(
+        `options.${i}.id`,
+        'An option has the id “base”, which is the name of the document as it stands',
+        'Give the option another id.',
+      );
+    if (base !== null && !known.includes(base))
+      say(
+        `options.${i}.base`,
+        `Option “${id}” builds on “${base}”, which is not among the options`,
+        `${nameOneOf(known.filter((other) => other !== id))}; or null for the document as it stands.`,
+      );
+    const circle = circleOf(options, id);
+    if (circle)
+      say(
+        `options.${i}.base`,
+        `The bases of option “${id}” go in a circle: ${circle.join(' → ')}`,
+        'Give one of them the base null.',
+      );
+  });
+  if (document.chosen !== null && !known.includes(document.chosen))
+    say(
+      'chosen',
+      `The chosen option “${document.chosen}” is not among the options`,
+      `${nameOneOf(known)}; or null for the document as it stands.`,
+    );
   return wrong;
 }
 
+/** The ids from an option through its bases back to itself, if they lead there. */
+function circleOf(options: PlateDocument['options'], id: string): string[] | undefined {
+  const line = [id];
+  for (
+    let base = options.find((option) => option.id === id)?.base;
+    base;
+    base = options.find((option) => option.id === base)?.base
+  ) {
+    if (base === id) return [...line, id];
+    if (line.includes(base)) return undefined;
+    line.push(base);
+  }
+  return undefined;
+}
+
+const nameOneOf = (ids: readonly string[]): string => `Name one of: ${ids.join(', ') || 'none yet'}`;
 const repeated = (ids: readonly string[]): string[] => [...new Set(ids.filter((id, i) => ids.indexOf(id) !== i))];
 const joined = (path: string, key: string | number): string => (path ? `${path}.${key}` : String(key));
+const whereOf = (path: string) => ({ path, field: fieldWords(path) });
 
 /** zod's issues in the engineer's words. */
 export function refusalTexts(error: z.ZodError, raw: unknown, prefix = ''): [RefusalText, ...RefusalText[]] {
@@ -104,41 +186,93 @@ export function refusalTexts(error: z.ZodError, raw: unknown, prefix = ''): [Ref
 
 function issueTexts(issue: z.core.$ZodIssue, raw: unknown, prefix: string): RefusalText[] {
   const path = [prefix, ...issue.path.map(String)].filter((part) => part !== '').join('.');
-  const where = { path, field: fieldWords(path) };
+  const where = whereOf(path);
   const given = valueAt(raw, issue.path);
-  const shown = given === undefined ? 'nothing' : `“${JSON.stringify(given)?.slice(0, 80)}”`;
+  const say = (what: string, mend: string): RefusalText[] => [
+    { what: given === undefined ? 'This field is missing' : what, where, mend },
+  ];
   switch (issue.code) {
     case 'unrecognized_keys':
       return issue.keys.map((key) => ({
-        what: `The field “${key}” is not known here`,
-        where: { path: joined(path, key), field: fieldWords(joined(path, key)) },
+        what: 'This field is not known here',
+        where: whereOf(joined(path, key)),
         mend: 'Check the spelling, or take it out; nothing is ignored in silence.',
       }));
-    case 'invalid_type':
-      return [{ what: given === undefined ? 'This field is missing' : `${shown} is no ${issue.expected}`, where, mend: `Give ${article(issue.expected)}.` }];
+    case 'invalid_type': {
+      if (typeof given === 'number' && !Number.isFinite(given))
+        return say('The number is too large to be read', 'Write a smaller number.');
+      const { word, mend } = expectedWords[issue.expected] ?? {
+        word: `a ${issue.expected}`,
+        mend: `Give a ${issue.expected}.`,
+      };
+      return say(`${shown(given)} is not ${word}`, mend);
+    }
     case 'invalid_value':
-      return [{ what: `${shown} is not one of the values allowed`, where, mend: `Write one of: ${issue.values.map((value) => JSON.stringify(value)).join(', ')}.` }];
+      return say(`${shown(given)} is not one of the values allowed`, oneOf(issue.values));
     case 'too_small':
-      return [{ what: `${shown} is too small or too few`, where, mend: `The least allowed is ${issue.minimum}${issue.inclusive === false ? ' (and more than that)' : ''}.` }];
+      if (issue.origin === 'string')
+        return say('The text is empty', 'Write something, or take the field out if it may be left out.');
+      if (issue.origin === 'array')
+        return say(`The list has ${lengthOf(given)}, it needs ${issue.minimum} or more`, 'Add to the list.');
+      return say(
+        `${shown(given)} is too small`,
+        issue.inclusive === false ? `Write a number above ${issue.minimum}.` : `Write ${issue.minimum} or more.`,
+      );
     case 'too_big':
-      return [{ what: `${shown} is too large, too long or too many`, where, mend: `The most allowed is ${issue.maximum}${issue.inclusive === false ? ' (and less than that)' : ''}.` }];
+      if (issue.origin === 'string')
+        return say(
+          `The text has ${String(given).length} characters, the most is ${issue.maximum}`,
+          'Shorten the text.',
+        );
+      if (issue.origin === 'array')
+        return say(`The list has ${lengthOf(given)}, the most is ${issue.maximum}`, 'Shorten the list.');
+      return say(
+        `${shown(given)} is too large`,
+        issue.inclusive === false ? `Write a number below ${issue.maximum}.` : `The most is ${issue.maximum}.`,
+      );
     case 'invalid_union':
-      return [{ what: `${shown} fits none of the kinds allowed`, where, mend: 'Check "kind" and its fields.' }];
+      return say(
+        `${shown(given)} is not one of the kinds allowed`,
+        'options' in issue && Array.isArray(issue.options) ? oneOf(issue.options) : 'Check this field.',
+      );
     case 'invalid_key':
-      return issue.issues.flatMap((inner) => [{ what: `The name “${String(issue.path.at(-1))}” cannot be used: ${inner.message}`, where, mend: 'Choose another name.' }]);
+      return issue.issues.flatMap((inner) => [
+        {
+          what: `The name “${String(issue.path.at(-1))}” cannot be used`,
+          where,
+          mend: `Choose another name: ${inner.message}.`,
+        },
+      ]);
+    case 'invalid_format':
+      if (issue.format === 'date')
+        return say(`${shown(given)} is no date`, 'Write the date as year-month-day: "2026-01-31".');
+      return say(`${shown(given)} cannot be used here`, `Write it otherwise: ${issue.message}.`);
     case 'custom':
-      return [{ what: given === undefined ? `This field is missing (${issue.message})` : issue.message, where, mend: String(issue.params?.['mend'] ?? 'Correct this field.') }];
+      return say(issue.message, String(issue.params?.['mend'] ?? 'Correct this field.'));
     default:
-      return [{ what: `${shown}: ${issue.message}`, where, mend: 'Correct this field.' }];
+      return say(`${shown(given)}: ${issue.message}`, 'Correct this field.');
   }
 }
 
-const article = (expected: string): string => (expected === 'record' || expected === 'object' ? 'an object in { }' : expected === 'array' ? 'a list in [ ]' : `a ${expected}`);
+const expectedWords: Readonly<Record<string, { readonly word: string; readonly mend: string }>> = {
+  object: { word: 'a group of fields', mend: 'Give a group of fields in { }.' },
+  record: { word: 'a group of names', mend: 'Give names and values in { }.' },
+  array: { word: 'a list', mend: 'Give a list in [ ].' },
+  string: { word: 'a text', mend: 'Give a text in quotation marks.' },
+  number: { word: 'a number', mend: 'Give a plain number, without quotation marks.' },
+  int: { word: 'a whole number', mend: 'Give a whole number, without quotation marks.' },
+  boolean: { word: 'true or false', mend: 'Write true or false, without quotation marks.' },
+};
+
+const oneOf = (values: readonly unknown[]): string =>
+  `Write ${values.length === 1 ? '' : 'one of: '}${values.map((value) => JSON.stringify(value)).join(', ')}.`;
+const lengthOf = (given: unknown): string =>
+  Array.isArray(given) && given.length === 1 ? '1 entry' : `${Array.isArray(given) ? given.length : 0} entries`;
 
 function valueAt(raw: unknown, path: readonly PropertyKey[]): unknown {
   let value = raw;
   for (const key of path) {
-    if (typeof value !== 'object' || value === null) return undefined;
+    if (typeof value !== 'object' || value === null || !Object.hasOwn(value, key)) return undefined;
     value = (value as Record<PropertyKey, unknown>)[key];
   }
   return value;

@@ -2,6 +2,7 @@ import * as z from 'zod';
 import { Refusal } from '../refusal.ts';
 import { kinds, type Kind, type Quantity } from '../quantity/kinds.ts';
 import { readQuantity } from '../quantity/read-quantity.ts';
+import { shown } from './shown.ts';
 
 // The page's content policy forbids code made from text; zod probes for it otherwise.
 z.config({ jitless: true });
@@ -13,39 +14,64 @@ type Sign = 'positive' | 'not negative' | 'any';
 
 /** A quantity: a typed string, or `{ si, typed }` whose two values must agree. */
 function quantity(kind: Kind, sign: Sign = 'positive') {
+  const { word, example, unit } = kinds[kind];
   return z.unknown().transform((given, context): Quantity => {
     const stop = (message: string, mend: string) => {
       context.addIssue({ code: 'custom', message, params: { mend } });
       return z.NEVER;
     };
-    const { word, example, unit } = kinds[kind];
     try {
-      const read = typeof given === 'string' ? readQuantity(given, kind) : readPair(given, kind);
-      if (!read) return stop(`${shown(given)} is no quantity, the field needs ${word}`, `Write ${word} as text with its unit: "${example}".`);
-      if (sign === 'positive' && !(read.si > 0)) return stop(`“${read.typed}” must be more than zero`, `Write ${word} above zero.`);
-      if (sign === 'not negative' && !(read.si >= 0)) return stop(`“${read.typed}” must not be negative`, `Write ${word} of zero or more.`);
+      const pair = typeof given === 'string' ? { typed: given } : typedPair.safeParse(given).data;
+      if (!pair) {
+        const what = typeof given === 'number' ? 'has no unit' : 'is no quantity';
+        return stop(
+          `${shown(given)} ${what}, the field needs ${word}`,
+          `Write ${word} in quotation marks with its unit: ${example}.`,
+        );
+      }
+      const read = readQuantity(pair.typed, kind);
+      if (
+        pair.si !== undefined &&
+        !(typeof pair.si === 'number' && Math.abs(pair.si - read.si) <= 1e-9 * Math.abs(read.si))
+      )
+        return stop(
+          `si ${shown(pair.si)} ${unit} and typed “${pair.typed}” (${read.si} ${unit}) disagree`,
+          'Keep one of the two, or make them agree.',
+        );
+      if (sign === 'positive' && !(read.si > 0))
+        return stop(
+          kind === 'temperature' ? `“${read.typed}” is below absolute zero` : `“${read.typed}” must be more than zero`,
+          `Write ${word} above ${kind === 'temperature' ? 'it' : 'zero'}.`,
+        );
+      if (sign === 'not negative' && !(read.si >= 0))
+        return stop(`“${read.typed}” must not be negative`, `Write ${word} of zero or more.`);
       return read;
     } catch (error) {
       if (!(error instanceof Refusal)) throw error;
       return stop(error.what, error.mend);
     }
-
-    function readPair(pair: unknown, of: Kind): Quantity | undefined {
-      if (typeof pair !== 'object' || pair === null || !('typed' in pair) || typeof pair.typed !== 'string') return undefined;
-      const read = readQuantity(pair.typed, of);
-      if (!('si' in pair)) return read;
-      if (typeof pair.si !== 'number' || Math.abs(pair.si - read.si) > 1e-9 * Math.abs(read.si))
-        throw new Refusal([{ what: `si ${String(pair.si)} ${unit} and typed “${pair.typed}” (${read.si} ${unit}) disagree`, mend: 'Keep one of the two, or make them agree.' }]);
-      return read;
-    }
   });
 }
 
-const shown = (given: unknown): string => (given === undefined ? 'nothing' : `“${JSON.stringify(given)}”`);
-const text = z.string().min(1).max(200);
-const longText = z.string().max(4000);
+const typedPair = z.strictObject({ typed: z.string(), si: z.unknown().optional() });
+/** One line in any script; control characters would reach a terminal or the note. */
+const text = z
+  .string()
+  .min(1)
+  .max(200)
+  .regex(/^\P{Cc}*$/u, 'a text is one line, without control characters')
+  .regex(/\S|^$/, 'a text is more than blanks');
+const longText = z
+  .string()
+  .max(4000)
+  .regex(/^[\P{Cc}\n\r\t]*$/u, 'a text has no control characters but line ends and tabs');
 /** Ids stand in places and quantity names, so they keep to letters, digits and a few marks. */
-const id = z.string().regex(/^[\p{L}\p{N}][\p{L}\p{N} _'+-]{0,39}$/u, 'an id is letters and digits, and may have spaces, - _ + or an apostrophe inside');
+const id = z
+  .string()
+  .regex(
+    /^[\p{L}\p{N}][\p{L}\p{M}\p{N} _'+-]{0,39}$/u,
+    'letters and digits of any script, at most 40, with spaces, - _ + or an apostrophe inside',
+  );
 const factor = z.number().positive();
 const named = <T extends z.ZodType>(of: T) => z.record(id, of);
 const length = () => quantity('length');
@@ -119,7 +145,10 @@ const eye = z.strictObject({
 
 const suspension = z.strictObject({
   kind: z.enum(['line', 'bridle', 'strut']),
-  attachments: z.array(z.strictObject({ id, ...place })).min(1).max(8),
+  attachments: z
+    .array(z.strictObject({ id, ...place }))
+    .min(1)
+    .max(8),
   /** Height of the bridle's apex above the attachments. */
   apex: length().optional(),
   eye,
@@ -132,7 +161,16 @@ const grid = z.strictObject({
   /** Throat of the welds at the crossings. */
   jointThroat: length(),
   suspension,
-  padEyes: z.strictObject({ points: z.array(z.strictObject({ id, ...place })).min(1).max(12), eye, apex: length() }).optional(),
+  padEyes: z
+    .strictObject({
+      points: z
+        .array(z.strictObject({ id, ...place }))
+        .min(1)
+        .max(12),
+      eye,
+      apex: length(),
+    })
+    .optional(),
 });
 
 const fixing = z.discriminatedUnion('kind', [
@@ -166,7 +204,12 @@ const fixing = z.discriminatedUnion('kind', [
   }),
 ]);
 
-const panelHole = z.strictObject({ x: quantity('length', 'any'), y: quantity('length', 'any'), diameter: length(), purpose: z.enum(['vent', 'drain', 'lifting', 'other']) });
+const panelHole = z.strictObject({
+  x: quantity('length', 'any'),
+  y: quantity('length', 'any'),
+  diameter: length(),
+  purpose: z.enum(['vent', 'drain', 'lifting', 'other']),
+});
 
 /** A panel design, shared by name. */
 const panelDesign = z.strictObject({
@@ -184,21 +227,43 @@ const panelDesign = z.strictObject({
   edges: z.enum(['hinged', 'held']).default('hinged'),
   fixing,
   /** For plastics and laminates: modulus under the load's duration, with its source. */
-  longTerm: z.strictObject({ modulus: quantity('stress'), strength: quantity('stress'), duration: quantity('time'), source: text }).optional(),
+  longTerm: z
+    .strictObject({
+      modulus: quantity('stress'),
+      strength: quantity('stress'),
+      duration: quantity('time'),
+      source: text,
+    })
+    .optional(),
 });
 
 const protection = z.strictObject({
   coating: z.strictObject({ thickness: length(), dryDensity: quantity('density') }).optional(),
   cathodic: z.boolean(),
   /** Thickness lost by the end of life, for each exposed face. */
-  lossPerFace: z.strictObject({ panel: quantity('length', 'not negative'), tubeOutside: quantity('length', 'not negative'), tubeInside: quantity('length', 'not negative'), source: text }),
+  lossPerFace: z.strictObject({
+    panel: quantity('length', 'not negative'),
+    tubeOutside: quantity('length', 'not negative'),
+    tubeInside: quantity('length', 'not negative'),
+    source: text,
+  }),
 });
 
 const massAllowances = z.strictObject({
   /** Weld metal of the grid and rolling tolerance, as parts of the steel's mass. */
   weld: z.number().min(0).max(0.5),
   tolerance: z.number().min(-0.2).max(0.5),
-  extras: z.array(z.strictObject({ name: text, mass: quantity('mass', 'not negative'), volume: quantity('volume', 'not negative'), ...place, z: quantity('length', 'any') })).default([]),
+  extras: z
+    .array(
+      z.strictObject({
+        name: text,
+        mass: quantity('mass', 'not negative'),
+        volume: quantity('volume', 'not negative'),
+        ...place,
+        z: quantity('length', 'any'),
+      }),
+    )
+    .default([]),
 });
 
 const service = z.strictObject({
@@ -216,30 +281,74 @@ const loads = z.strictObject({
   service,
   /** Middle over mean of the pressure on the plate, for the stated shape beside the plan-area share. */
   pressureShape: z.strictObject({ middleOverMean: z.number().min(1).max(3), source: text }).optional(),
-  crossing: z.strictObject({ speed: quantity('speed'), slamCoefficient: z.strictObject({ value: factor, source: text }).optional() }).optional(),
-  liftOut: z.strictObject({ speed: quantity('speed'), dragCoefficient: z.strictObject({ value: factor, source: text }), tilt: quantity('angle', 'not negative').optional() }).optional(),
-  liftInAir: z.strictObject({ dynamicFactor: z.strictObject({ value: z.number().min(1).max(5), source: text }).optional() }).optional(),
-  deck: z.strictObject({ supports: z.array(z.strictObject({ id, ...place })).min(3).max(20), dynamicFactor: z.strictObject({ value: z.number().min(1).max(5), source: text }) }).optional(),
+  crossing: z
+    .strictObject({
+      speed: quantity('speed'),
+      slamCoefficient: z.strictObject({ value: factor, source: text }).optional(),
+    })
+    .optional(),
+  liftOut: z
+    .strictObject({
+      speed: quantity('speed'),
+      dragCoefficient: z.strictObject({ value: factor, source: text }),
+      tilt: quantity('angle', 'not negative').optional(),
+    })
+    .optional(),
+  liftInAir: z
+    .strictObject({ dynamicFactor: z.strictObject({ value: z.number().min(1).max(5), source: text }).optional() })
+    .optional(),
+  deck: z
+    .strictObject({
+      supports: z
+        .array(z.strictObject({ id, ...place }))
+        .min(3)
+        .max(20),
+      dynamicFactor: z.strictObject({ value: z.number().min(1).max(5), source: text }),
+    })
+    .optional(),
 });
 
 const source = z.strictObject({ document: text, edition: text.optional(), clause: text.optional() }).nullable();
 
 /** Rows that the document adds to the catalogue. A null source is shown as “no source”. */
 const userCatalogue = z.strictObject({
-  materials: z.array(z.strictObject({
-    id: text, title: text,
-    family: z.enum(['carbon steel', 'stainless steel', 'aluminium', 'thermoplastic', 'laminate']),
-    density: quantity('density'), youngModulus: quantity('stress'), poisson: z.number().min(0).lt(0.5),
-    yieldStrength: quantity('stress'), ultimateStrength: quantity('stress'), upToThickness: length(),
-    correlationFactor: factor.optional(), source,
-  })).default([]),
-  sections: z.array(z.strictObject({
-    id: text, title: text, height: length(), width: length(), wall: length(), outerRadius: quantity('length', 'not negative'), innerRadius: quantity('length', 'not negative'),
-    process: z.enum(['hot finished', 'cold formed']), source,
-  })).default([]),
+  materials: z
+    .array(
+      z.strictObject({
+        id: text,
+        title: text,
+        family: z.enum(['carbon steel', 'stainless steel', 'aluminium', 'thermoplastic', 'laminate']),
+        density: quantity('density'),
+        youngModulus: quantity('stress'),
+        poisson: z.number().min(0).lt(0.5),
+        yieldStrength: quantity('stress'),
+        ultimateStrength: quantity('stress'),
+        upToThickness: length(),
+        correlationFactor: factor.optional(),
+        source,
+      }),
+    )
+    .default([]),
+  sections: z
+    .array(
+      z.strictObject({
+        id: text,
+        title: text,
+        height: length(),
+        width: length(),
+        wall: length(),
+        outerRadius: quantity('length', 'not negative'),
+        innerRadius: quantity('length', 'not negative'),
+        process: z.enum(['hot finished', 'cold formed']),
+        source,
+      }),
+    )
+    .default([]),
 });
 
-const merge: z.ZodType<MergePatch> = z.lazy(() => z.union([z.string(), z.number(), z.boolean(), z.null(), z.array(z.any()), z.record(z.string(), merge)]));
+const merge: z.ZodType<MergePatch> = z.lazy(() =>
+  z.union([z.string(), z.number(), z.boolean(), z.null(), z.array(z.any()), z.record(z.string(), merge)]),
+);
 export type MergePatch = string | number | boolean | null | unknown[] | { [key: string]: MergePatch };
 
 /** What an option may change; a merge patch (RFC 7396) on these parts of the document: null takes away. */
