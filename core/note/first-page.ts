@@ -1,4 +1,5 @@
 import type { Appraisal } from '../appraise.ts';
+import { mergedFindings } from '../merged-findings.ts';
 import { placeWords } from '../place-words.ts';
 import type { Block, Section } from './note.ts';
 import type { Print } from './print-in.ts';
@@ -75,7 +76,11 @@ export function firstPage({ model, limitStates, quantities, findings, rows }: Ap
         { title: 'What was found', width: 0.5 },
         { title: 'What would mend it', width: 0.34 },
       ],
-      rows: findings.map(({ place, text, mend }) => [placeWords(model, place), text, mend]),
+      rows: mergedFindings(findings).map(({ places, text, mend }) => [
+        places.map((place) => placeWords(model, place)).join(', '),
+        places.length > 1 ? `${text} The same at the others.` : text,
+        mend,
+      ]),
     });
   return { title: 'What decides', numbered: false, blocks };
 }

@@ -1,6 +1,7 @@
 import { resolve } from 'node:path';
 import { appraise, type Appraisal } from '../../core/appraise.ts';
 import { printedUnit, quantityText } from '../../core/quantity/format-quantity.ts';
+import { mergedFindings } from '../../core/merged-findings.ts';
 import { placeWords } from '../../core/place-words.ts';
 import { resultOf } from '../../core/result.ts';
 import { openDocument } from '../host/open-document.ts';
@@ -22,36 +23,70 @@ export const checkVerb: Verb = {
     'Example: stillplate check samples/middle.stillplate.json --option under-6',
   ].join('\n'),
   run: async (args, on) => {
-    const { values, file } = optionsOf(args, { option: { type: 'string' }, json: { type: 'boolean' }, every: { type: 'boolean' } }, usage, 1);
+    const { values, file } = optionsOf(
+      args,
+      { option: { type: 'string' }, json: { type: 'boolean' }, every: { type: 'boolean' } },
+      usage,
+      1,
+    );
     const { raw, document } = await openDocument(resolve(on.folder, file));
     const appraisal = appraise(raw, document, chosenOption(document, values.option));
-    on.out(values.json ? JSON.stringify(resultOf(appraisal, { every: values.every ?? false }), null, 2) : checkText(appraisal));
+    on.out(
+      values.json
+        ? JSON.stringify(resultOf(appraisal, { every: values.every ?? false }), null, 2)
+        : checkText(appraisal),
+    );
     return exitOf(appraisal);
   },
 };
 
 /** 0 when every check is judged and passes, 1 otherwise. */
 export const exitOf = ({ rows }: Appraisal): number =>
-  rows.some(({ verdict }) => verdict === 'fails' || verdict === 'cannot be judged') ? exit.failsOrUnjudged : exit.passes;
+  rows.some(({ verdict }) => verdict === 'fails' || verdict === 'cannot be judged')
+    ? exit.failsOrUnjudged
+    : exit.passes;
 
 /** What a person reads first: what decides, then what was found. */
 export function checkText({ model, optionTitle, quantities, limitStates, findings, documentHash }: Appraisal): string {
   const { units } = model.document;
-  const say = (id: string, unit: string) => `  ${quantities[id]?.title}: ${quantityText(quantities[id]?.value ?? NaN, printedUnit(unit, units))}`;
-  const lines = [`${model.document.project.name}, revision ${model.document.project.revision}. ${optionTitle}. ${model.basis.title}.`, `Document ${documentHash.slice(0, 16)}`, ''];
-  lines.push(say('mass.air', 'kg'), say('mass.panels', 'kg'), say('weight.submerged', 'kN'), say('mass.entrained', 'kg'), say('area.open', 'm^2'), say('ratio.open', '1'), '');
+  const say = (id: string, unit: string) =>
+    `  ${quantities[id]?.title}: ${quantityText(quantities[id]?.value ?? NaN, printedUnit(unit, units))}`;
+  const lines = [
+    `${model.document.project.name}, revision ${model.document.project.revision}. ${optionTitle}. ${model.basis.title}.`,
+    `Document ${documentHash.slice(0, 16)}`,
+    '',
+  ];
+  lines.push(
+    say('mass.air', 'kg'),
+    say('mass.panels', 'kg'),
+    say('weight.submerged', 'kN'),
+    say('mass.entrained', 'kg'),
+    say('area.open', 'm^2'),
+    say('ratio.open', '1'),
+    '',
+  );
   for (const state of limitStates) {
     const { name, verdict, row, fails, unjudged, made, remark } = state;
-    const counts = made === 0 ? '' : ` (${made} made${fails ? `, ${fails} fail` : ''}${unjudged ? `, ${unjudged} cannot be judged` : ''})`;
-    lines.push(`${verdict === 'passes' ? 'passes    ' : verdict === 'fails' ? 'FAILS     ' : 'NOT JUDGED'} ${name}${counts}`);
+    const counts =
+      made === 0
+        ? ''
+        : ` (${made} made${fails ? `, ${fails} fail` : ''}${unjudged ? `, ${unjudged} cannot be judged` : ''})`;
+    lines.push(
+      `${verdict === 'passes' ? 'passes    ' : verdict === 'fails' ? 'FAILS     ' : 'NOT JUDGED'} ${name}${counts}`,
+    );
     if (row) {
       const use = row.utilisation === null ? '' : `, utilisation ${row.utilisation.toFixed(2)}`;
-      lines.push(`           ${row.title}, ${placeWords(model, row.place)}${row.situation ? `, ${row.situation}` : ''}${use}${row.reason ? `: ${row.reason}` : ''}`);
+      lines.push(
+        `           ${row.title}, ${placeWords(model, row.place)}${row.situation ? `, ${row.situation}` : ''}${use}${row.reason ? `: ${row.reason}` : ''}`,
+      );
     }
     if (remark) lines.push(`           ${remark}`);
   }
   lines.push('', findings.length === 0 ? 'No findings.' : `${findings.length} findings:`);
-  for (const { place, text, mend } of findings) lines.push(`  ${placeWords(model, place)}: ${text}. ${mend}`);
+  for (const { places, text, mend } of mergedFindings(findings)) {
+    const shown = places.slice(0, 4).map((place) => placeWords(model, place));
+    lines.push(`  ${shown.join(', ')}${places.length > 4 ? ` and ${places.length - 4} more` : ''}: ${text} ${mend}`);
+  }
   lines.push('', 'No approval: a licensed engineer reviews; local codes, class and lifting rules take precedence.');
   return lines.join('\n');
 }

@@ -1,5 +1,6 @@
 import { resolve } from 'node:path';
 import { appraise } from '../../core/appraise.ts';
+import { mergedFindings } from '../../core/merged-findings.ts';
 import { openDocument } from '../host/open-document.ts';
 import { optionsOf } from './options-of.ts';
 import { exit } from './terminal.ts';
@@ -17,7 +18,7 @@ export const validateVerb: Verb = {
     for (const option of [null, ...document.options.map(({ id }) => id)]) {
       const { findings, optionTitle } = appraise(raw, document, option);
       on.out(`${optionTitle}: can be built, ${findings.length === 0 ? 'no findings' : `${findings.length} findings`}`);
-      for (const { place, text, mend } of findings) on.out(`  ${place}: ${text}. ${mend}`);
+      for (const { places, text, mend } of mergedFindings(findings)) on.out(`  ${places.join(', ')}: ${text} ${mend}`);
     }
     return exit.passes;
   },
