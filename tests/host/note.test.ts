@@ -66,12 +66,7 @@ describe('same note, same bytes', () => {
   it('in one process', async () => {
     expect(await writeNote(sampleNote)).toEqual(bytes);
   });
-  it('after another note has been written', async () => {
-    // Glyphs that stand for two characters (a space and a no-break space, a delta and an increment) must not leak.
-    await writeNote({ ...sampleNote, title: 'a\u00a0b ∆ Δ µ μ', sections: [] });
-    expect(await writeNote(sampleNote)).toEqual(bytes);
-  });
-  it('bundled, under another time zone, language and folder', async () => {
+  it('bundled, after another note, under another time zone, language and folder', async () => {
     // The bundle lies where its packages are found; the folder it runs in is another.
     const folder = resolve('node_modules', '.cache', `note-test-${process.pid}`);
     mkdirSync(folder, { recursive: true });
@@ -80,6 +75,9 @@ describe('same note, same bytes', () => {
       const contents = `import { writeNote } from './electron/host/note/write-note.ts';
         import { sampleNote } from './tests/host/sample-note.ts';
         import { createHash } from 'node:crypto';
+        // One glyph may stand for two characters (a space and a no-break space, two deltas): a note that was set
+        // first with the other ones must not leak into this one.
+        await writeNote({ ...sampleNote, sections: [{ title: 'x', blocks: [{ kind: 'paragraph', text: 'a\\u00a0b ∆ Ω µ \\u2011' }] }], titleBlock: [['a\\u00a0b', 'a\\u00a0b']] });
         process.stdout.write(createHash('sha256').update(await writeNote(sampleNote)).digest('hex'));`;
       await build({ stdin: { contents, resolveDir: resolve('.') }, outfile, bundle: true, platform: 'node', format: 'esm', packages: 'external', logLevel: 'silent' }); // prettier-ignore
       const env = { ...process.env, TZ: 'Pacific/Kiritimati', LANG: 'sv_SE.UTF-8', LC_ALL: 'sv_SE.UTF-8' };

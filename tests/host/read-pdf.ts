@@ -58,7 +58,9 @@ function run(program: string, args: readonly string[]): string {
     return execFileSync(program, args, { encoding: 'utf8', maxBuffer: 1 << 30, stdio: ['ignore', 'pipe', 'pipe'] });
   } catch (error) {
     if ((error as NodeJS.ErrnoException).code === 'ENOENT')
-      throw new Error(`${program} is not installed, and without it the note cannot be checked. On Debian: apt-get install poppler-utils qpdf`);
+      throw new Error(
+        `${program} is not installed, and without it the note cannot be checked. On Debian: apt-get install poppler-utils qpdf`,
+      );
     throw error;
   }
 }
@@ -77,7 +79,12 @@ function wordsOf(xml: string): Word[] {
   return words;
 }
 
-const plain = (xml: string): string => xml.replace(/&lt;/g, '<').replace(/&gt;/g, '>').replace(/&quot;/g, '"').replace(/&amp;/g, '&');
+const plain = (xml: string): string =>
+  xml
+    .replace(/&lt;/g, '<')
+    .replace(/&gt;/g, '>')
+    .replace(/&quot;/g, '"')
+    .replace(/&amp;/g, '&');
 
 function fontOf(line: string) {
   const [, name = line, embedded, , unicode] = /^(\S+) .* (yes|no) +(yes|no) +(yes|no) +\d+ +\d+$/.exec(line) ?? [];
