@@ -6,7 +6,7 @@ import './bundle.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const sample = 'samples/middle.stillplate.json';
-const { run } = await import('./bundled/command.mjs');
+const { run } = await import('./bundled/command/run.mjs');
 
 await mkdir(new URL('../out/', import.meta.url), { recursive: true });
 const check = await stillplate('check', sample);
@@ -32,7 +32,11 @@ if (note.code !== check.code) fail(`check and note disagree: exit codes ${check.
 /** Runs one command line; gives what it printed and its exit code, 0 or 1. Anything else is a failure of the program. */
 async function stillplate(...args) {
   const out = [];
-  const code = await run(args, { out: (text) => out.push(text.endsWith('\n') ? text : `${text}\n`), err: (text) => console.error(text), folder: root });
+  const code = await run(args, {
+    out: (text) => out.push(text.endsWith('\n') ? text : `${text}\n`),
+    err: (text) => console.error(text),
+    folder: root,
+  });
   if (code !== 0 && code !== 1) fail(`stillplate ${args.join(' ')} ended with exit code ${code}`);
   return { text: out.join(''), code };
 }

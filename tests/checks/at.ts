@@ -9,11 +9,16 @@ import type { Safety } from '../../core/source.ts';
  * worked example of a book gives. Gives the values of all symbols. Inputs may be left out: steps that need them are
  * left out too. Refuses a value for what is no input of the check under this kind of basis.
  */
-export function evaluateWith(check: Check, safety: Safety, inputs: Readonly<Record<string, number>>): Readonly<Record<string, number>> {
+export function evaluateWith(
+  check: Check,
+  safety: Safety,
+  inputs: Readonly<Record<string, number>>,
+): Readonly<Record<string, number>> {
   const values: Record<string, number> = {};
   for (const [symbol, value] of Object.entries(inputs)) {
     const input = check.inputs[symbol];
-    if (!input || (input.only && input.only !== safety)) throw new Error(`${symbol} is no input of ${check.id} under ${safety}`);
+    if (!input || (input.only && input.only !== safety))
+      throw new Error(`${symbol} is no input of ${check.id} under ${safety}`);
     values[symbol] = value;
   }
   const steps = check.steps[safety];
@@ -21,7 +26,8 @@ export function evaluateWith(check: Check, safety: Safety, inputs: Readonly<Reco
   const declared = declaredBy(check, safety);
   for (const step of [...steps, ...check.second.steps]) {
     if ('kernel' in step) {
-      if (step.arguments.every((symbol) => symbol in values)) values[step.symbol] = kernels[step.kernel]!(...step.arguments.map((symbol) => values[symbol]!));
+      if (step.arguments.every((symbol) => symbol in values))
+        values[step.symbol] = kernels[step.kernel]!(...step.arguments.map((symbol) => values[symbol]!));
       continue;
     }
     const formula = readFormula(step.expression, declared);
@@ -32,13 +38,21 @@ export function evaluateWith(check: Check, safety: Safety, inputs: Readonly<Reco
 }
 
 /** Why these values lie outside the range in which the check's formula holds, or undefined when they lie inside. */
-export function outOfRangeWith(check: Check, safety: Safety, inputs: Readonly<Record<string, number>>): string | undefined {
+export function outOfRangeWith(
+  check: Check,
+  safety: Safety,
+  inputs: Readonly<Record<string, number>>,
+): string | undefined {
   const values = evaluateWith(check, safety, inputs);
-  return check.range?.find(({ holds }) => !evaluateCondition(readCondition(holds, declaredBy(check, safety)), values))?.otherwise;
+  return check.range?.find(({ holds }) => !evaluateCondition(readCondition(holds, declaredBy(check, safety)), values))
+    ?.otherwise;
 }
 
 const declaredBy = (check: Check, safety: Safety): ReadonlySet<string> =>
-  new Set([...Object.keys(check.inputs), ...[...(check.steps[safety] ?? []), ...check.second.steps].map(({ symbol }) => symbol)]);
+  new Set([
+    ...Object.keys(check.inputs),
+    ...[...(check.steps[safety] ?? []), ...check.second.steps].map(({ symbol }) => symbol),
+  ]);
 
 /** The value, or undefined when a name has none. Any other refusal (a division by zero) goes on. */
 function whenKnown(value: () => number): number | undefined {
