@@ -1,0 +1,45 @@
+import { expect, it } from 'vitest';
+import { checkRows } from '../../core/checks/evaluate-check.ts';
+import { crossingWeld } from '../../core/checks/crossing-weld.ts';
+import { valuesGiven } from './bolt-values.ts';
+import { demoModel, reads, situationOf } from './model-of.ts';
+
+it('says for each stacked crossing, once, that no joint formula is published, and does not pass', () => {
+  const { rows } = checkRows(crossingWeld, demoModel({ grid: { arrangement: 'stacked' } }));
+  expect(rows).toHaveLength(12);
+  for (const { verdict, reason } of rows)
+    expect([verdict, reason]).toEqual([
+      'cannot be judged',
+      expect.stringMatching(/welded along its flanks has no published joint formula/),
+    ]);
+});
+
+it('says so for flush tubes as wide as the face, and leaves narrower ones to their formula', () => {
+  const [wide] = checkRows(crossingWeld, demoModel()).rows;
+  expect([wide!.verdict, wide!.reason]).toEqual(['cannot be judged', expect.stringMatching(/side walls/)]);
+  const narrow = demoModel({ grid: { crossTubes: { section: 'SHS 100x100x5 hot' } } });
+  expect(checkRows(crossingWeld, narrow).rows[0]!.verdict).toBe('not applicable');
+});
+
+it('fails where the tubes cannot be welded to each other', () => {
+  const mixed = demoModel({ grid: { arrangement: 'stacked', crossTubes: { material: '6082-T6 extruded' } } });
+  expect(checkRows(crossingWeld, mixed).rows[0]).toMatchObject({
+    verdict: 'fails',
+    reason: expect.stringMatching(/cannot be welded to/),
+  });
+});
+
+it('prints the weld by itself: two runs of 150 mm, a = 5 in S355, 361.8 kN; 211.5 kN allowable (EN 1993-1-8, 4.5.3.3; AISC 360 J2.4; worked by hand)', () => {
+  const given = { f_u: 470e6, a_w: 0.005, l_w: 0.3 };
+  const { F_Rd, F_high } = valuesGiven(crossingWeld, 'partial factors', { ...given, beta_w: 0.9, gamma_M2: 1.25 });
+  expect(F_Rd! / 1e3).toBeCloseTo(241.2 * 5 * 0.3, 1);
+  expect(F_high!).toBeGreaterThan(F_Rd!);
+  expect(valuesGiven(crossingWeld, 'allowable stress', { ...given, Omega_J: 2 }).F_Rd! / 1e3).toBeCloseTo(211.5, 9);
+});
+
+it('takes two runs over the width of the main tube, or the girth of a cross tube let in: 150×150×8, r_o 12 mm', () => {
+  const kept = { protection: { lossPerFace: { tubeOutside: '0 mm', tubeInside: '0 mm' } } };
+  const stacked = demoModel({ grid: { arrangement: 'stacked' } }, kept);
+  expect(reads(crossingWeld, 'l_w', stacked, 'A/1', situationOf(stacked))).toBeCloseTo(0.3, 12);
+  expect(reads(crossingWeld, 'l_w', demoModel(kept), 'A/1')).toBeCloseTo(0.6 - (8 - 2 * Math.PI) * 0.012, 12);
+});
