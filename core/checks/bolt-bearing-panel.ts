@@ -17,7 +17,9 @@ export const boltBearingPanel: Check = {
   applies: bolted,
   inputs: {
     ...shearInputs,
-    ...{ d, d_0, e_1, e_2, p_1, p_2, f_ub, f_yp, f_u, stainless },
+    ...{ d, d_0, e_1, e_2, p_1, f_yp, f_u, stainless },
+    p_2: { ...p_2, only: 'partial factors' },
+    f_ub: { ...f_ub, only: 'partial factors' },
     k_h: { ...k_h, only: 'partial factors' },
     gamma_M2: basisFactor('gamma_M2', 'partial factor on bolts', 'partial factors'),
     Omega_J: basisFactor('Omega_J', 'safety factor on bolts', 'allowable stress'),

@@ -17,7 +17,9 @@ export const boltBearingTube: Check = {
   applies: holeInTube,
   inputs: {
     ...shearInputs,
-    ...{ d, d_0, e_w, p_1, p_2, f_ub, t_w, f_yw, f_uw, stainless_w },
+    ...{ d, d_0, e_w, p_1, t_w, f_yw, f_uw, stainless_w },
+    p_2: { ...p_2, only: 'partial factors' },
+    f_ub: { ...f_ub, only: 'partial factors' },
     k_h: { ...k_h, only: 'partial factors' },
     gamma_M2: basisFactor('gamma_M2', 'partial factor on bolts', 'partial factors'),
     Omega_J: basisFactor('Omega_J', 'safety factor on bolts', 'allowable stress'),

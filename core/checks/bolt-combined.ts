@@ -26,8 +26,8 @@ export const boltCombined: Check = {
   rule: nothingLeft,
   inputs: {
     ...boltForcesInputs,
-    ...boltShearInputs,
     ...boltTensionInputs,
+    ...boltShearInputs,
     u_Rd: constant(1, '1', 'limit of the sum', 'rule'),
     gamma_M2: basisFactor('gamma_M2', 'partial factor on bolts', 'partial factors'),
     Omega_J: basisFactor('Omega_J', 'safety factor on bolts', 'allowable stress'),

@@ -2,7 +2,7 @@ import { bolted, boltAt, boltInputs, fixingAt } from './bolt-inputs.ts';
 import { missing, type Check, type Input } from './check.ts';
 import { fieldPlaces } from './field-inputs.ts';
 
-const { d, d_0, e_1 } = boltInputs;
+const { d_0, e_1 } = boltInputs;
 
 /** mm: AISC 360-16 Table J3.4M, from memory; and Table J3.4 in inches. */
 const metric: Readonly<Record<string, number>> = { M16: 22, M20: 26, M22: 28, M24: 30, M27: 34, M30: 38, M36: 46 };
@@ -58,7 +58,7 @@ export const boltEdgeDistance: Check = {
   places: fieldPlaces,
   applies: bolted,
   once: true,
-  inputs: { e_1: { ...e_1, meaning: "hole's centre to the panel's nearest edge" }, d, d_0, e_min, C_2 },
+  inputs: { e_1: { ...e_1, meaning: "hole's centre to the panel's nearest edge" }, d_0, e_min, C_2 },
   steps: {
     'partial factors': [{ symbol: 'e_req', expression: '1.2 * d_0', unit: 'mm', meaning: 'least edge distance' }],
     'allowable stress': [{ symbol: 'e_req', expression: 'e_min + C_2', unit: 'mm', meaning: 'least edge distance' }],

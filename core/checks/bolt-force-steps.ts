@@ -143,12 +143,12 @@ export const tensionBounds: SecondOpinion = {
 
 /** Bound of F_v: the panel as a cable without bending stiffness. */
 export const shearBound: SecondOpinion = {
-  title: 'a cable across the span, without bending stiffness: N³ = E t p² L² / 24 (1 - ν²)',
+  title: 'a cable across the span, without bending stiffness: N³ = E t (p L)² / 24 (1 - ν²), with ν at its most, 1/2',
   source: [{ document: 'statics of a shallow parabola, derived by hand' }],
   steps: [
     {
       symbol: 'N_cable',
-      expression: 'cbrt(E * t * p^2 * L_n^2 / (24 * (1 - nu^2)))',
+      expression: 'cbrt(E * t * (p * L_n)^2 / 18)',
       unit: 'kN/m',
       meaning: 'pull of the cable',
     },

@@ -55,10 +55,13 @@ export const boltPitchLargest: Check = {
   second: {
     title: 'a strip between bolts does not buckle below nine thicknesses; no code goes beyond 200 mm',
     source: [{ document: 'EN 1993-1-8', edition: '2005', clause: '3.5, note to Table 3.3', memory: true }],
-    steps: [{ symbol: 'p_low', expression: 'min(9 * min(t, t_w), p_buckle)', unit: 'mm', meaning: 'nine thicknesses' }],
+    steps: [
+      { symbol: 'p_low', expression: 'min(9 * min(t, t_w), p_buckle)', unit: 'mm', meaning: 'nine thicknesses' },
+      { symbol: 'p_high', expression: 'p_most', unit: 'mm', meaning: 'no code goes farther' },
+    ],
     of: 'p_max',
     low: 'p_low',
-    high: 'p_most',
+    high: 'p_high',
   },
   cautions: ['Seal the edge all round under water.'],
 };

@@ -18,7 +18,7 @@ export const boltPitch: Check = {
   once: true,
   inputs: {
     p_1: { ...p_1, meaning: 'smallest pitch' },
-    d,
+    d: { ...d, only: 'allowable stress' },
     d_0,
     d_c: {
       unit: 'mm',
@@ -36,9 +36,12 @@ export const boltPitch: Check = {
   second: {
     title: 'heads side by side at the least; three diameters of the hole, the usual choice, at the most',
     source: [{ document: 'common practice, no source' }],
-    steps: [{ symbol: 'p_high', expression: '3 * d_0', unit: 'mm', meaning: 'three hole diameters' }],
+    steps: [
+      { symbol: 'p_low', expression: 'd_c', unit: 'mm', meaning: 'heads touch' },
+      { symbol: 'p_high', expression: '3 * d_0', unit: 'mm', meaning: 'three hole diameters' },
+    ],
     of: 'p_req',
-    low: 'd_c',
+    low: 'p_low',
     high: 'p_high',
   },
   cautions: ['Leave room for the spanner and for washers larger than standard.'],

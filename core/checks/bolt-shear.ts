@@ -6,7 +6,14 @@ import { basisFactor } from './inputs.ts';
 
 const { A_s, A_b, threads, f_ub, alpha_v, F_nv } = boltInputs;
 
-export const boltShearInputs = { A_s, A_b, threads, f_ub, alpha_v, F_nv };
+export const boltShearInputs = {
+  A_s: { ...A_s, only: 'partial factors' },
+  A_b,
+  threads: { ...threads, only: 'partial factors' },
+  f_ub: { ...f_ub, only: 'partial factors' },
+  alpha_v,
+  F_nv,
+} as const;
 
 /** Shear resistance of a bolt with one shear plane, F_v_Rd, for each kind of basis. */
 export const boltShearResistance = {

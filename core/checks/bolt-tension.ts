@@ -6,7 +6,13 @@ import { basisFactor } from './inputs.ts';
 
 const { A_s, A_b, f_ub, k_2, F_nt } = boltInputs;
 
-export const boltTensionInputs = { A_s, A_b, f_ub, k_2, F_nt };
+export const boltTensionInputs = {
+  A_s: { ...A_s, only: 'partial factors' },
+  A_b: { ...A_b, only: 'allowable stress' },
+  f_ub: { ...f_ub, only: 'partial factors' },
+  k_2,
+  F_nt,
+} as const;
 
 /** Tension resistance of a bolt, F_t_Rd, for each kind of basis. */
 export const boltTensionResistance = {

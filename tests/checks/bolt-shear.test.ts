@@ -18,8 +18,7 @@ describe('bolt in shear', () => {
 
   it('AISC 360 Table J3.2, M16 of group 120 through the threads: 37.397 kN allowable (from memory)', () => {
     expect(
-      valuesGiven(boltShear, 'allowable stress', { ...m16, threads: 1, f_ub: 827e6, F_nv: 372e6, Omega_J: 2 }).F_v_Rd! /
-        1e3,
+      valuesGiven(boltShear, 'allowable stress', { A_b: m16.A_b, F_nv: 372e6, Omega_J: 2 }).F_v_Rd! / 1e3,
     ).toBeCloseTo(37.397, 2);
   });
 
@@ -72,10 +71,10 @@ describe('bolt in shear', () => {
       const { F_v, F_cable, N_cable } = at(p);
       expect(F_v!).toBeGreaterThan(before);
       expect(F_v!).toBeLessThanOrEqual(F_cable!);
-      expect(N_cable!).toBeCloseTo(((210e9 * 0.008 * p ** 2) / (24 * 0.91)) ** (1 / 3), 3);
+      expect(N_cable!).toBeCloseTo(((210e9 * 0.008 * p ** 2) / 18) ** (1 / 3), 3);
       before = F_v!;
     }
-    expect(at(1e6).F_v! / at(1e6).F_cable!).toBeGreaterThan(0.9);
+    expect(at(1e6).F_v! / at(1e6).F_cable!).toBeGreaterThan(0.85);
     expect(at(0).F_v).toBe(0);
   });
 
