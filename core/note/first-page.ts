@@ -1,6 +1,9 @@
 import type { Appraisal } from '../appraise.ts';
 import { mergedFindings } from '../merged-findings.ts';
 import { placeWords } from '../place-words.ts';
+import type { CheckRow } from '../checks/check-row.ts';
+import type { LimitStateSummary } from '../limit-states.ts';
+import type { Model } from '../model.ts';
 import type { Block, Section } from './note.ts';
 import type { Print } from './print-in.ts';
 
@@ -27,20 +30,16 @@ export function firstPage({ model, limitStates, quantities, findings, rows }: Ap
         { title: 'Use', width: 0.07, align: 'right' },
         { title: 'Made', width: 0.09, align: 'right' },
       ],
-      rows: limitStates.map(({ name, verdict, row, fails: failed, unjudged: open, made, remark }) => [
-        name,
-        words[verdict],
-        [
-          row
-            ? `${row.title}, ${placeWords(model, row.place)}${row.situation ? `, ${row.situation}` : ''}${row.reason ? `: ${row.reason}` : ''}`
-            : '',
-          remark,
-        ]
-          .filter(Boolean)
-          .join('. '),
-        row?.utilisation == null ? '–' : row.utilisation.toFixed(2),
-        `${made}${failed ? `, ${failed} fail` : ''}${open ? `, ${open} open` : ''}`,
-      ]),
+      rows: limitStates.map((state) => {
+        const { name, verdict, highest, fails: failed, unjudged: open, made } = state;
+        return [
+          name,
+          words[verdict],
+          whatGoverns(model, state),
+          highest?.utilisation == null ? '–' : highest.utilisation.toFixed(2),
+          `${made}${failed ? `, ${failed} fail` : ''}${open ? `, ${open} open` : ''}`,
+        ];
+      }),
       loud,
     },
     {
@@ -83,6 +82,18 @@ export function firstPage({ model, limitStates, quantities, findings, rows }: Ap
       ]),
     });
   return { title: 'What decides', numbered: false, blocks };
+}
+
+/** The gravest row with its reason, and the highest utilisation where that is another row. */
+function whatGoverns(model: Model, { row, highest, remark }: LimitStateSummary): string {
+  const where = (of: CheckRow) =>
+    `${of.title}, ${placeWords(model, of.place)}${of.situation ? `, ${of.situation}` : ''}`;
+  const parts = [
+    row ? `${where(row)}${row.reason ? `: ${row.reason}` : ''}` : '',
+    row && highest && highest !== row ? `Highest judged: ${where(highest)}` : '',
+    remark,
+  ];
+  return parts.filter(Boolean).join('. ');
 }
 
 const count = (n: number, one: string, many: string): string => `${n === 0 ? 'No' : n} ${n === 1 ? one : many}`;

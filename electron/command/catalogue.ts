@@ -16,19 +16,36 @@ export const catalogueVerb: Verb = {
   purpose: 'lists materials, sections, bolts and the rest, each row with its source',
   help: `  --kind KIND   one of ${Object.keys(kinds).join(', ')}\n  --find TEXT   rows whose id or title has this text\n  --json        all values in SI\n\nExample: stillplate catalogue --kind sections --find 100x100`,
   run: async (args, on) => {
-    const { values } = optionsOf(args, { kind: { type: 'string' }, find: { type: 'string' }, json: { type: 'boolean' } }, usage, 0);
-    if (values.kind !== undefined && !Object.hasOwn(kinds, values.kind)) throw refusal({ what: `“${values.kind}” is no kind of row`, where: { field: '--kind' }, mend: `Use one of: ${Object.keys(kinds).join(', ')}.` });
+    const { values } = optionsOf(
+      args,
+      { kind: { type: 'string' }, find: { type: 'string' }, json: { type: 'boolean' } },
+      usage,
+      0,
+    );
+    if (values.kind !== undefined && !Object.hasOwn(kinds, values.kind))
+      throw refusal({
+        what: `“${values.kind}” is no kind of row`,
+        where: { option: '--kind' },
+        mend: `Use one of: ${Object.keys(kinds).join(', ')}.`,
+      });
     const catalogue = catalogueWith();
     const wanted = values.find?.toLowerCase() ?? '';
     const found = Object.entries(kinds)
       .filter(([name]) => values.kind === undefined || values.kind === name)
-      .map(([name, kind]) => [name, catalogue.list(kind).filter((row: Row) => `${row.id} ${row.title}`.toLowerCase().includes(wanted))] as const);
+      .map(
+        ([name, kind]) =>
+          [
+            name,
+            catalogue.list(kind).filter((row: Row) => `${row.id} ${row.title}`.toLowerCase().includes(wanted)),
+          ] as const,
+      );
     if (values.json) on.out(JSON.stringify(Object.fromEntries(found), null, 2));
     else
       for (const [name, rows] of found) {
         if (rows.length === 0) continue;
         on.out(`${name}:`);
-        for (const row of rows) on.out(`  ${row.id.padEnd(26)} ${row.title.padEnd(52)} ${row.source ? sourceText(row.source) : 'no source'}`);
+        for (const row of rows)
+          on.out(`  ${row.id.padEnd(26)} ${row.title.padEnd(52)} ${row.source ? sourceText(row.source) : 'no source'}`);
       }
     return exit.passes;
   },

@@ -1,6 +1,7 @@
 import { resolve } from 'node:path';
 import { appraise, type Appraisal } from '../../core/appraise.ts';
 import { printedUnit, quantityText } from '../../core/quantity/format-quantity.ts';
+import type { CheckRow } from '../../core/checks/check-row.ts';
 import { mergedFindings } from '../../core/merged-findings.ts';
 import { placeWords } from '../../core/place-words.ts';
 import { resultOf } from '../../core/result.ts';
@@ -20,7 +21,7 @@ export const checkVerb: Verb = {
     '  --json        one object with everything, SI (schema stillplate-result/1)',
     '  --every       all rows in the JSON, not only the gravest of each check, place and direction',
     '',
-    'Example: stillplate check samples/middle.stillplate.json --option under-6',
+    'Example: stillplate check samples/middle.stillplate.json --option under-8',
   ].join('\n'),
   run: async (args, on) => {
     const { values, file } = optionsOf(
@@ -66,7 +67,7 @@ export function checkText({ model, optionTitle, quantities, limitStates, finding
     '',
   );
   for (const state of limitStates) {
-    const { name, verdict, row, fails, unjudged, made, remark } = state;
+    const { name, verdict, row, highest, fails, unjudged, made, remark } = state;
     const counts =
       made === 0
         ? ''
@@ -74,12 +75,14 @@ export function checkText({ model, optionTitle, quantities, limitStates, finding
     lines.push(
       `${verdict === 'passes' ? 'passes    ' : verdict === 'fails' ? 'FAILS     ' : 'NOT JUDGED'} ${name}${counts}`,
     );
-    if (row) {
-      const use = row.utilisation === null ? '' : `, utilisation ${row.utilisation.toFixed(2)}`;
+    const where = (of: CheckRow) =>
+      `${of.title}, ${placeWords(model, of.place)}${of.situation ? `, ${of.situation}` : ''}`;
+    if (row)
       lines.push(
-        `           ${row.title}, ${placeWords(model, row.place)}${row.situation ? `, ${row.situation}` : ''}${use}${row.reason ? `: ${row.reason}` : ''}`,
+        `           ${where(row)}${row.utilisation === null ? '' : `, utilisation ${row.utilisation.toFixed(2)}`}${row.reason ? `: ${row.reason}` : ''}`,
       );
-    }
+    if (highest && highest !== row)
+      lines.push(`           highest judged: ${where(highest)}, utilisation ${highest.utilisation?.toFixed(2)}`);
     if (remark) lines.push(`           ${remark}`);
   }
   lines.push('', findings.length === 0 ? 'No findings.' : `${findings.length} findings:`);

@@ -6,5 +6,9 @@ export function chosenOption(document: PlateDocument, name: string | undefined):
   if (name === undefined) return document.chosen;
   if (name === 'base') return null;
   if (document.options.some(({ id }) => id === name)) return name;
-  throw refusal({ what: `There is no option “${name}”`, where: { field: '--option' }, mend: `Name one of: ${['base', ...document.options.map(({ id }) => id)].join(', ')}.` });
+  throw refusal({
+    what: `There is no option “${name}”`,
+    where: { option: '--option' },
+    mend: `Name one of: ${['base', ...document.options.map(({ id }) => id)].join(', ')}.`,
+  });
 }

@@ -27,7 +27,14 @@ export const compareVerb: Verb = {
 };
 
 function comparisonJson({ base, options, appraisals }: Comparison): string {
-  const rows = options.map(({ id, title, change, fails, unjudged }, i) => ({ ...resultOf(appraisals[i]!), id, title, change, fails, unjudged }));
+  const rows = options.map(({ id, title, change, fails, unjudged }, i) => ({
+    ...resultOf(appraisals[i]!),
+    id,
+    title,
+    change,
+    fails,
+    unjudged,
+  }));
   return JSON.stringify({ schema: 'stillplate-result/1', programVersion, against: base, options: rows }, null, 2);
 }
 
@@ -38,7 +45,13 @@ export function comparisonText({ options, base }: Comparison, system: UnitSystem
   const quantities = comparedQuantities.map((id) => {
     const { title, unit } = comparedWords[id];
     const printed = printedUnit(unit, system);
-    return [`${title}${printed === '1' ? '' : `, ${unitText(printed)}`}`, ...options.map(({ quantities: q, change }) => `${shown(q[id], unit)}${change[id] === 0 ? '' : ` (${change[id] > 0 ? '+' : ''}${shown(change[id], unit)})`}`)];
+    return [
+      `${title}${printed === '1' ? '' : `, ${unitText(printed)}`}`,
+      ...options.map(
+        ({ quantities: q, change }) =>
+          `${shown(q[id], unit)}${change[id] === 0 ? '' : ` (${change[id] > 0 ? '+' : ''}${shown(change[id], unit)})`}`,
+      ),
+    ];
   });
   const ids = [...new Set(options.flatMap(({ checks }) => Object.keys(checks)))];
   const checks = ids.map((id) => [

@@ -12,17 +12,27 @@ const usage = 'new FILE [--units metric|inch]';
 export const newVerb: Verb = {
   usage,
   purpose: 'writes a small document to start from; edit it with any text editor',
-  help: 'Writes a complete small document whose every value is yours to change. A file that is already there is never overwritten.\nQuantities are text with a unit: "10 mm", "3/8 in", "300 lbf", "40 ksi", "1.2 t".\n\nExample: stillplate new plate.stillplate --units metric',
+  help: '  --units metric|inch   units of the values and of every print; metric by default\n\nWrites a complete small document whose every value is yours to change. A file that is already there is never overwritten.\nQuantities are text with a unit: "10 mm", "3/8 in", "300 lbf", "40 ksi", "1.2 t".\n\nExample: stillplate new plate.stillplate --units metric',
   run: async (args, on) => {
     const { values, file } = optionsOf(args, { units: { type: 'string' } }, usage, 1);
     const units = values.units ?? 'metric';
-    if (units !== 'metric' && units !== 'inch') throw refusal({ what: `“${units}” is no system of units`, where: { field: '--units' }, mend: 'Write metric or inch.' });
+    if (units !== 'metric' && units !== 'inch')
+      throw refusal({
+        what: `“${units}” is no system of units`,
+        where: { option: '--units' },
+        mend: 'Write metric or inch.',
+      });
     const path = resolve(on.folder, file);
     const there = await access(path).then(
       () => true,
       () => false,
     );
-    if (there) throw refusal({ what: 'There is a file of this name already', where: { file }, mend: 'Choose another name; nothing was changed.' });
+    if (there)
+      throw refusal({
+        what: 'There is a file of this name already',
+        where: { file },
+        mend: 'Choose another name; nothing was changed.',
+      });
     await writeFileWhole(path, `${JSON.stringify(startingDocument(units), null, 2)}\n`);
     on.out(`Wrote ${file}. Next: stillplate check ${file}`);
     return exit.passes;

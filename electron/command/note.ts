@@ -7,14 +7,19 @@ import { exitOf } from './check.ts';
 import { optionsOf } from './options-of.ts';
 import type { Verb } from './verbs.ts';
 
-const usage = 'note FILE --out NOTE.pdf [--option ID]';
+const usage = 'note FILE [--out NOTE.pdf] [--option ID]';
 
 export const noteVerb: Verb = {
   usage,
   purpose: 'writes the check note of one option as PDF, with the document and the results inside it',
-  help: '  --out NOTE.pdf   where to write it; an older note there is replaced only when the new one is complete\n  --option ID      the option; by default the chosen one\n\nThe note is stamped NOT ISSUED. It is an archive PDF (PDF/A-3 subset, tagged); conformance is not verified here.\n\nExample: stillplate note samples/middle.stillplate.json --out out/middle.pdf',
+  help: '  --out NOTE.pdf   where to write it, note.pdf by default; an older note there is replaced only when the new one is complete\n  --option ID      the option; by default the chosen one\n\nThe note is stamped NOT ISSUED. It is an archive PDF (PDF/A-3 subset, tagged); conformance is not verified here.\n\nExample: stillplate note samples/middle.stillplate.json --out middle.pdf',
   run: async (args, on) => {
-    const { values, file } = optionsOf(args, { out: { type: 'string', default: 'note.pdf' }, option: { type: 'string' } }, usage, 1);
+    const { values, file } = optionsOf(
+      args,
+      { out: { type: 'string', default: 'note.pdf' }, option: { type: 'string' } },
+      usage,
+      1,
+    );
     const { raw, document } = await openDocument(resolve(on.folder, file));
     const option = chosenOption(document, values.option);
     const comparison = compare(raw, document);
@@ -29,7 +34,8 @@ export const noteVerb: Verb = {
     await writeFileWhole(resolve(on.folder, values.out), await writeNote(note));
     on.out(`Wrote ${values.out}: ${appraisal.optionTitle}.`);
     const missing = unprintable(note);
-    if (missing.length > 0) on.err(`No font here has these characters, the note shows a box for each and lists them: ${missing.join(' ')}`);
+    if (missing.length > 0)
+      on.err(`No font here has these characters, the note shows a box for each and lists them: ${missing.join(' ')}`);
     return exitOf(appraisal);
   },
 };

@@ -1,7 +1,7 @@
 import { readQuantity } from '../../core/quantity/read-quantity.ts';
-import type { Kind } from '../../core/quantity/kinds.ts';
+import { kinds, type Kind } from '../../core/quantity/kinds.ts';
 import { quantityText } from '../../core/quantity/format-quantity.ts';
-import { refusal } from '../../core/refusal.ts';
+import { Refusal, refusal } from '../../core/refusal.ts';
 import { programVersion } from '../../core/result.ts';
 import { heldPlate } from '../../core/solve/held-plate.ts';
 import { hingedPlate } from '../../core/solve/hinged-plate.ts';
@@ -47,10 +47,23 @@ export const panelVerb: Verb = {
   ].join('\n'),
   run: async (args, on) => {
     const { values } = optionsOf(args, options, usage, 0);
-    const read = (name: 'thickness' | 'young' | 'pressure' | 'yield' | 'washer', kind: Kind): number => readQuantity(given(name, values[name]), kind).si;
+    const read = (name: 'thickness' | 'young' | 'yield' | 'washer', kind: Kind): number =>
+      positiveOf(`--${name}`, given(name, values[name]), kind);
     const [a, b] = sizes(given('size', values.size));
-    const nu = Number(given('poisson', values.poisson));
-    const plate: UniformPlate = { a, b, t: read('thickness', 'length'), E: read('young', 'stress'), nu, q: read('pressure', 'stress') };
+    const plate: UniformPlate = {
+      a,
+      b,
+      t: read('thickness', 'length'),
+      E: read('young', 'stress'),
+      nu: poisson(given('poisson', values.poisson)),
+      q: quantityOf('--pressure', given('pressure', values.pressure), 'stress'),
+    };
+    if (plate.q === 0)
+      throw refusal({
+        what: 'A pressure of zero bends nothing',
+        where: { option: '--pressure' },
+        mend: 'Write a pressure such as 5kPa.',
+      });
     const support = given('support', values.support);
     const washer = values.washer === undefined ? 4 * plate.t : read('washer', 'length');
     const answer = solved(plate, support, washer / 2);
@@ -65,28 +78,82 @@ export const panelVerb: Verb = {
       'stress.largest': named(principal, 'Pa', 'Largest principal bending stress'),
       'stress.vonMises': named(answer.stressLargest, 'Pa', 'Largest von Mises stress of bending and twisting'),
       'error.estimate': named(answer.error, '1', 'Estimated relative error of the series or polynomials'),
-      ...(yieldStress === undefined ? {} : { 'pressure.firstYield': named((Math.abs(plate.q) * yieldStress) / answer.stressLargest, 'Pa', 'Pressure at first yield, von Mises, small deflection') }),
+      ...(yieldStress === undefined
+        ? {}
+        : {
+            'pressure.firstYield': named(
+              (Math.abs(plate.q) * yieldStress) / answer.stressLargest,
+              'Pa',
+              'Pressure at first yield, von Mises, small deflection',
+            ),
+          }),
     };
-    if (values.json) on.out(JSON.stringify({ schema: 'stillplate-result/1', programVersion, support, quantities }, null, 2));
-    else for (const [id, { value, unit, title }] of Object.entries(quantities)) on.out(`${id.padEnd(20)} ${quantityText(value, shown(unit), 5).padStart(14)}   ${title}`);
-    if (answer.deflectionLargest > plate.t / 2 && !values.json)
-      on.out('The deflection is more than half the thickness: a panel with edges that cannot slide is stiffer than this; its edges then carry an in-plane pull.');
+    const cautions = Math.abs(answer.deflectionLargest) > plate.t / 2 ? [largeDeflection] : [];
+    if (values.json)
+      on.out(JSON.stringify({ schema: 'stillplate-result/1', programVersion, support, quantities, cautions }, null, 2));
+    else
+      for (const [id, { value, unit, title }] of Object.entries(quantities))
+        on.out(`${id.padEnd(20)} ${quantityText(value, shown(unit), 5).padStart(14)}   ${title}`);
+    if (!values.json) for (const caution of cautions) on.out(caution);
     return exit.passes;
   },
 };
 
-const named = (value: number, unit: string, title: string) => ({ value, unit, title, source: 'thin plate, small deflection: Timoshenko and Woinowsky-Krieger, Theory of Plates and Shells, 2nd ed.' });
+const largeDeflection =
+  'The deflection is more than half the thickness: a panel with edges that cannot slide is stiffer than this; its edges then carry an in-plane pull.';
+
+const named = (value: number, unit: string, title: string) => ({
+  value,
+  unit,
+  title,
+  source: 'thin plate, small deflection: Timoshenko and Woinowsky-Krieger, Theory of Plates and Shells, 2nd ed.',
+});
 const shown = (unit: string) => ({ m: 'mm', Pa: 'MPa', N: 'N*m/m', 1: '1' })[unit] ?? unit;
 
 function given(name: string, value: string | undefined): string {
-  if (value === undefined || value === '') throw refusal({ what: `--${name} is missing`, mend: `Usage: stillplate ${usage}` });
+  if (value === undefined || value === '')
+    throw refusal({ what: `--${name} is missing`, mend: `Usage: stillplate ${usage}` });
   return value;
+}
+
+function quantityOf(option: string, text: string, kind: Kind): number {
+  try {
+    return readQuantity(text, kind).si;
+  } catch (error) {
+    if (!(error instanceof Refusal)) throw error;
+    throw refusal({ what: error.what, where: { option }, mend: error.mend });
+  }
+}
+
+function positiveOf(option: string, text: string, kind: Kind): number {
+  const si = quantityOf(option, text, kind);
+  if (si > 0) return si;
+  throw refusal({
+    what: `“${text}” must be more than zero`,
+    where: { option },
+    mend: `Write ${kinds[kind].word} above zero: ${kinds[kind].example}.`,
+  });
+}
+
+function poisson(text: string): number {
+  const nu = /^\d*[.,]?\d+$/.test(text) ? Number(text.replace(',', '.')) : NaN;
+  if (nu >= 0 && nu < 0.5) return nu;
+  throw refusal({
+    what: `“${text}” is no Poisson's ratio`,
+    where: { option: '--poisson' },
+    mend: 'Write a number from 0 to below 0.5: 0.3 for steel.',
+  });
 }
 
 function sizes(text: string): readonly [number, number] {
   const match = /^(.+?[^\d\s.,])\s*[x×]\s*(\d.*)$/.exec(text);
-  if (!match) throw refusal({ what: `“${text}” is no size`, where: { field: '--size' }, mend: 'Write two lengths with an x between them: 600mmx900mm.' });
-  return [readQuantity(match[1] as string, 'length').si, readQuantity(match[2] as string, 'length').si];
+  if (!match)
+    throw refusal({
+      what: `“${text}” is no size`,
+      where: { option: '--size' },
+      mend: 'Write two lengths with an x between them, each with its unit: 600mmx900mm.',
+    });
+  return [positiveOf('--size', match[1] as string, 'length'), positiveOf('--size', match[2] as string, 'length')];
 }
 
 function solved(plate: UniformPlate, support: string, exclusionRadius: number): PlateAnswer {
@@ -103,10 +170,18 @@ function solved(plate: UniformPlate, support: string, exclusionRadius: number): 
       .map((point) => {
         const [x, y, more] = point.split(',');
         if (x === undefined || y === undefined || more !== undefined)
-          throw refusal({ what: `“${point}” is no point`, where: { field: '--support' }, mend: 'Write x,y with units, points parted by semicolons: points:"-250mm,-400mm;250mm,-400mm;0mm,400mm".' });
-        return [readQuantity(x, 'length').si + a / 2, readQuantity(y, 'length').si + b / 2] as const;
+          throw refusal({
+            what: `“${point}” is no point`,
+            where: { option: '--support' },
+            mend: 'Write x,y with units, points parted by semicolons: points:"-250mm,-400mm;250mm,-400mm;0mm,400mm".',
+          });
+        return [quantityOf('--support', x, 'length') + a / 2, quantityOf('--support', y, 'length') + b / 2] as const;
       });
     return pointSupportedPlate(plate, { points, exclusionRadius });
   }
-  throw refusal({ what: `“${support}” is no kind of support`, where: { field: '--support' }, mend: 'Write hinged, held, two-sides, corners or points:"x,y;x,y;x,y".' });
+  throw refusal({
+    what: `“${support}” is no kind of support`,
+    where: { option: '--support' },
+    mend: 'Write hinged, held, two-sides, corners or points:"x,y;x,y;x,y".',
+  });
 }

@@ -1,8 +1,9 @@
-import { Refusal, refusalLine } from '../../core/refusal.ts';
+import { Refusal, refusal, refusalLine } from '../../core/refusal.ts';
+import { programVersion } from '../../core/result.ts';
 import { CannotWrite } from '../host/write-file.ts';
 import { helpText } from './help.ts';
 import { exit, type Terminal } from './terminal.ts';
-import { verbs } from './verbs.ts';
+import { verbs, type Verb } from './verbs.ts';
 
 const terminal: Terminal = {
   out: (text) => process.stdout.write(text.endsWith('\n') ? text : `${text}\n`),
@@ -13,13 +14,18 @@ const terminal: Terminal = {
 /** Runs one command line (without `node` and the script) and gives its exit code. Never throws for bad input. */
 export async function run(args: readonly string[], on: Terminal = terminal): Promise<number> {
   const [verb, ...rest] = args;
-  if (verb === undefined || verb === 'help' || verb === '--help' || verb === '-h') {
-    on.out(helpText(verb === 'help' ? rest[0] : undefined));
-    return exit.passes;
-  }
-  const command = Object.hasOwn(verbs, verb) ? verbs[verb] : undefined;
   try {
-    if (!command) throw new Refusal([{ what: `There is no command “${verb}”`, mend: `Use one of: ${Object.keys(verbs).join(', ')}; "stillplate help" says what each does.` }]);
+    if (verb === undefined || verb === 'help' || verb === '--help' || verb === '-h') {
+      const [about] = verb === 'help' ? rest : [];
+      if (about !== undefined) commandOf(about);
+      on.out(helpText(about));
+      return exit.passes;
+    }
+    if (verb === '--version') {
+      on.out(`Stillplate ${programVersion}`);
+      return exit.passes;
+    }
+    const command = commandOf(verb);
     if (rest.includes('--help') || rest.includes('-h')) {
       on.out(helpText(verb));
       return exit.passes;
@@ -36,4 +42,13 @@ export async function run(args: readonly string[], on: Terminal = terminal): Pro
     }
     throw error;
   }
+}
+
+function commandOf(name: string): Verb {
+  const command = Object.hasOwn(verbs, name) ? verbs[name] : undefined;
+  if (command) return command;
+  throw refusal({
+    what: `There is no command “${name}”`,
+    mend: `Use one of: ${Object.keys(verbs).join(', ')}; "stillplate help" says what each does.`,
+  });
 }

@@ -6,4 +6,17 @@ import { fileURLToPath } from 'node:url';
 const bundle = new URL('../../build/bundled/command/run.mjs', import.meta.url);
 if (!existsSync(fileURLToPath(bundle))) await import('../../build/bundle.mjs');
 const { run } = await import(bundle.href);
-process.exitCode = await run(process.argv.slice(2));
+
+// A reader that has seen enough ("… | head") closes the pipe: no fault.
+process.stdout.on('error', (error) => process.exit(error.code === 'EPIPE' ? 0 : 3));
+
+try {
+  process.exitCode = await run(process.argv.slice(2));
+} catch (error) {
+  // 1 would say that a check fails.
+  console.error(
+    'A fault in Stillplate itself, not in your input. Nothing was changed. Please report it with the document.',
+  );
+  console.error(error);
+  process.exitCode = 4;
+}

@@ -7,8 +7,9 @@ import { setParagraph } from './set-paragraph.ts';
 import { baselineOf, setBalanced, setText, type TextLine } from './set-text.ts';
 
 const { cell, furniture, title: titleType } = house.type;
-const stampSize = 30;
-const labelHeight = 12.5;
+const stampSize = 21;
+/** Width kept for the labels of the title block, beside their values. */
+const labelWidth = 66;
 
 /** The head of the first page: the stamp in its frame, the title, the title block, and what could not be printed. */
 export function firstPage(desk: Desk, note: Note, unprintable: readonly string[]): Piece[] {
@@ -22,13 +23,13 @@ export function firstPage(desk: Desk, note: Note, unprintable: readonly string[]
 
 /** Framed across the page: it cannot be overlooked, cannot cover a line of text, and prints in black. */
 function stampPiece({ ink, column, under }: Desk, stamp: string): Piece {
-  const height = stampSize * 1.55;
+  const height = stampSize * 1.5;
   const spaced = Math.min(
     stampSize,
     (stampSize * (column.width - 40)) / Math.max(1, ink.width(stamp, 'bold', stampSize)),
   );
   return {
-    height: height + 18,
+    height: height + 12,
     keep: true,
     put(y) {
       ink.artifact('Layout', () => {
@@ -78,12 +79,16 @@ interface BlockCell {
   readonly wide: boolean;
 }
 
-/** Label over value, two to a row; what is long has a row of its own. */
+/** Label beside value, two to a row; what is long has a row of its own. */
 function blockPieces({ ink, column, under }: Desk, rows: readonly (readonly [string, string])[]): Piece[] {
   const half = column.width / 2;
   const cells = rows.map(([label, value]): BlockCell => {
-    const wide = ink.width(value, 'text', cell.size + 1) > half - 14 || value.includes('\n');
-    return { label, wide, lines: setText(ink, value, 'text', cell.size + 1, (wide ? column.width : half) - 14) };
+    const wide = ink.width(value, 'text', cell.size + 1) > half - labelWidth - 14 || value.includes('\n');
+    return {
+      label,
+      wide,
+      lines: setText(ink, value, 'text', cell.size + 1, (wide ? column.width : half) - labelWidth - 14),
+    };
   });
   const paired: BlockCell[][] = [];
   for (const next of cells) {
@@ -94,7 +99,7 @@ function blockPieces({ ink, column, under }: Desk, rows: readonly (readonly [str
   const table = lazily(() => under().branch('Table'));
   const leading = cell.leading + 1;
   return paired.map((inRow, r) => {
-    const height = labelHeight + Math.max(...inRow.map(({ lines }) => lines.length)) * leading + 6;
+    const height = Math.max(...inRow.map(({ lines }) => lines.length)) * leading + 5;
     return {
       height,
       keep: r < paired.length - 1,
@@ -118,12 +123,12 @@ function blockPieces({ ink, column, under }: Desk, rows: readonly (readonly [str
         inRow.forEach(({ label, lines }, i) => {
           const left = column.left + i * half + (i === 0 ? 0 : 9);
           ink.colour(house.quiet);
-          row.branch('TH', { scope: 'Row' }).mark(() => ink.text(label, 'text', furniture.size, left, y + 10.5));
+          row.branch('TH', { scope: 'Row' }).mark(() => ink.text(label, 'text', furniture.size, left, y + 11));
           ink.colour(house.ink);
           row
             .branch('TD')
             .mark(() =>
-              lines.forEach((line, n) => ink.put(line.word, left, y + labelHeight + 10.5 + n * leading, cell.size + 1)),
+              lines.forEach((line, n) => ink.put(line.word, left + labelWidth, y + 11 + n * leading, cell.size + 1)),
             );
         });
       },

@@ -73,8 +73,7 @@ export function setTable(desk: Desk, table: Table): Piece[] {
         what: `Row ${r + 1} of the table “${table.caption}” has ${row.length} cells for ${places.length} columns`,
         where: { table: table.caption, row: r + 1 }, mend: 'Give the table a column for each cell',
       }); // prettier-ignore
-    const role: Role = loud.has(r) ? 'bold' : 'text';
-    const cells = row.map((cell, i) => setCell(desk, cell, role, widthOf(places[i]!)));
+    const cells = row.map((cell, i) => setCell(desk, cell, roleOf(cell, loud.has(r)), widthOf(places[i]!)));
     const set = rowPieces(desk, node, places, cells, { loud: loud.has(r), last: r === last, type: 'TD' }, repeat);
     // No row stands alone at the foot of the head or at the top of the last page.
     const keep = last > 0 && (r === 0 || r === last - 1) && set.length === 1;
@@ -82,6 +81,10 @@ export function setTable(desk: Desk, table: Table): Piece[] {
   });
   return pieces;
 }
+
+/** In a loud row names, numbers and verdicts are bold; sentences keep the text face, so that they can be read. */
+const roleOf = (cell: Cell, loud: boolean): Role =>
+  loud && (typeof cell !== 'string' || cell.length <= 40) ? 'bold' : 'text';
 
 function columnPlaces(table: Table, left: number, width: number): Place[] {
   const shares = table.columns.map((column) => (column.width > 0 && Number.isFinite(column.width) ? column.width : 0));
