@@ -51,6 +51,599 @@ export function panelBendingFourSides_allowableStress(v: Readonly<Record<"p" | "
   return [_sigma_hinged, _sigma_held, _g, _r_M, _sigma_Ed, _sigma_Rd, _p_y, _sigma_low, _sigma_high, _range0];
 }
 
+export function panelBendingTwoSides_partialFactors(v: Readonly<Record<"p" | "t" | "E" | "nu" | "f_y" | "L" | "B" | "h" | "gamma_M0", number>>, k: Readonly<Record<"plate.twoSided.hinged.stress" | "plate.twoSided.held.stress", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _f_y = v.f_y;
+  const _L = v.L;
+  const _B = v.B;
+  const _h = v.h;
+  const _gamma_M0 = v.gamma_M0;
+  const _sigma_hinged = finite(k["plate.twoSided.hinged.stress"](_L, _B, _t, _E, _nu, _p), "sigma_hinged");
+  const _sigma_held = finite(k["plate.twoSided.held.stress"](_L, _B, _t, _E, _nu, _p), "sigma_held");
+  const _sigma_Ed = finite(_h > 0 ? _sigma_held : _sigma_hinged, "sigma_Ed");
+  const _sigma_Rd = finite(_f_y / _gamma_M0, "sigma_Rd");
+  const _sigma_low = finite(0.75 * Math.sqrt(3) / 2 * _p * Math.pow(_L, 2) / finite(Math.pow(_t, 2), "t ^ 2") / finite(1 + _h, "1 + h"), "sigma_low");
+  const _sigma_high = finite(0.75 * _p * Math.pow(_L, 2) / finite(Math.pow(_t, 2), "t ^ 2") / finite(1 - _nu, "1 - nu"), "sigma_high");
+  return [_sigma_hinged, _sigma_held, _sigma_Ed, _sigma_Rd, _sigma_low, _sigma_high];
+}
+
+export function panelBendingTwoSides_allowableStress(v: Readonly<Record<"p" | "t" | "E" | "nu" | "f_y" | "L" | "B" | "h" | "Omega_b", number>>, k: Readonly<Record<"plate.twoSided.hinged.stress" | "plate.twoSided.held.stress", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _f_y = v.f_y;
+  const _L = v.L;
+  const _B = v.B;
+  const _h = v.h;
+  const _Omega_b = v.Omega_b;
+  const _sigma_hinged = finite(k["plate.twoSided.hinged.stress"](_L, _B, _t, _E, _nu, _p), "sigma_hinged");
+  const _sigma_held = finite(k["plate.twoSided.held.stress"](_L, _B, _t, _E, _nu, _p), "sigma_held");
+  const _sigma_Ed = finite(_h > 0 ? _sigma_held : _sigma_hinged, "sigma_Ed");
+  const _sigma_Rd = finite(_f_y / _Omega_b, "sigma_Rd");
+  const _sigma_low = finite(0.75 * Math.sqrt(3) / 2 * _p * Math.pow(_L, 2) / finite(Math.pow(_t, 2), "t ^ 2") / finite(1 + _h, "1 + h"), "sigma_low");
+  const _sigma_high = finite(0.75 * _p * Math.pow(_L, 2) / finite(Math.pow(_t, 2), "t ^ 2") / finite(1 - _nu, "1 - nu"), "sigma_high");
+  return [_sigma_hinged, _sigma_held, _sigma_Ed, _sigma_Rd, _sigma_low, _sigma_high];
+}
+
+export function panelBendingBolts_partialFactors(v: Readonly<Record<"p" | "t" | "E" | "nu" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "f_y" | "gamma_M0", number>>, k: Readonly<Record<"plate.bolted.stress" | "yieldLine.held", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _a_b = v.a_b;
+  const _b_b = v.b_b;
+  const _n_x = v.n_x;
+  const _n_y = v.n_y;
+  const _i_x = v.i_x;
+  const _i_y = v.i_y;
+  const _d_w = v.d_w;
+  const _f_y = v.f_y;
+  const _gamma_M0 = v.gamma_M0;
+  const _a_p = finite(_a_b + 2 * _i_x, "a_p");
+  const _b_p = finite(_b_b + 2 * _i_y, "b_p");
+  const _r_b = finite(_d_w / 2 + _t, "r_b");
+  const _sigma_Ed = finite(k["plate.bolted.stress"](_a_p, _b_p, _t, _E, _nu, _p, _n_x, _n_y, _i_x, _i_y, _r_b), "sigma_Ed");
+  const _sigma_Rd = finite(_f_y / _gamma_M0, "sigma_Rd");
+  const _p_y = finite(k["yieldLine.held"](_a_b, _b_b, _t, _f_y), "p_y");
+  const _sigma_low = finite(_p / finite(2 / finite(Math.sqrt(3), "sqrt(3)") * _p_y, "2 / sqrt(3) * p_y") * _f_y, "sigma_low");
+  const _sigma_high = finite(1.5 * 0.75 * _p * Math.pow(finite(Math.max(_a_b, _b_b), "max(a_b, b_b)"), 2) / finite(Math.pow(_t, 2), "t ^ 2") + 3 * _p * Math.pow(finite(Math.max(_i_x, _i_y), "max(i_x, i_y)"), 2) / finite(Math.pow(_t, 2), "t ^ 2"), "sigma_high");
+  return [_a_p, _b_p, _r_b, _sigma_Ed, _sigma_Rd, _p_y, _sigma_low, _sigma_high];
+}
+
+export function panelBendingBolts_allowableStress(v: Readonly<Record<"p" | "t" | "E" | "nu" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "f_y" | "Omega_b", number>>, k: Readonly<Record<"plate.bolted.stress" | "yieldLine.held", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _a_b = v.a_b;
+  const _b_b = v.b_b;
+  const _n_x = v.n_x;
+  const _n_y = v.n_y;
+  const _i_x = v.i_x;
+  const _i_y = v.i_y;
+  const _d_w = v.d_w;
+  const _f_y = v.f_y;
+  const _Omega_b = v.Omega_b;
+  const _a_p = finite(_a_b + 2 * _i_x, "a_p");
+  const _b_p = finite(_b_b + 2 * _i_y, "b_p");
+  const _r_b = finite(_d_w / 2 + _t, "r_b");
+  const _sigma_Ed = finite(k["plate.bolted.stress"](_a_p, _b_p, _t, _E, _nu, _p, _n_x, _n_y, _i_x, _i_y, _r_b), "sigma_Ed");
+  const _sigma_Rd = finite(_f_y / _Omega_b, "sigma_Rd");
+  const _p_y = finite(k["yieldLine.held"](_a_b, _b_b, _t, _f_y), "p_y");
+  const _sigma_low = finite(_p / finite(2 / finite(Math.sqrt(3), "sqrt(3)") * _p_y, "2 / sqrt(3) * p_y") * _f_y, "sigma_low");
+  const _sigma_high = finite(1.5 * 0.75 * _p * Math.pow(finite(Math.max(_a_b, _b_b), "max(a_b, b_b)"), 2) / finite(Math.pow(_t, 2), "t ^ 2") + 3 * _p * Math.pow(finite(Math.max(_i_x, _i_y), "max(i_x, i_y)"), 2) / finite(Math.pow(_t, 2), "t ^ 2"), "sigma_high");
+  return [_a_p, _b_p, _r_b, _sigma_Ed, _sigma_Rd, _p_y, _sigma_low, _sigma_high];
+}
+
+export function panelShear_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "f_y" | "four" | "L" | "gamma_M0", number>>, k: Readonly<Record<"plate.hinged.reaction" | "plate.held.reaction", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _f_y = v.f_y;
+  const _four = v.four;
+  const _L = v.L;
+  const _gamma_M0 = v.gamma_M0;
+  const _V_hinged = finite(k["plate.hinged.reaction"](_a, _b, _t, _E, _nu, _p), "V_hinged");
+  const _V_held = finite(k["plate.held.reaction"](_a, _b, _t, _E, _nu, _p), "V_held");
+  const _V_Ed = finite(_four > 0 ? Math.max(_V_hinged, _V_held) : _p * _L / 2, "V_Ed");
+  const _tau_Ed = finite(_V_Ed / _t, "tau_Ed");
+  const _tau_Rd = finite(_f_y / finite(Math.sqrt(3) * _gamma_M0, "sqrt(3) * gamma_M0"), "tau_Rd");
+  const _tau_low = finite((_four > 0 ? _p * _a * _b / finite(2 * (_a + _b), "2 * (a + b)") : _p * _L / 2) / _t, "tau_low");
+  const _tau_high = finite(0.6 * _p * (_four > 0 ? Math.min(_a, _b) : _L) / _t, "tau_high");
+  return [_V_hinged, _V_held, _V_Ed, _tau_Ed, _tau_Rd, _tau_low, _tau_high];
+}
+
+export function panelShear_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "f_y" | "four" | "L" | "Omega_v", number>>, k: Readonly<Record<"plate.hinged.reaction" | "plate.held.reaction", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _f_y = v.f_y;
+  const _four = v.four;
+  const _L = v.L;
+  const _Omega_v = v.Omega_v;
+  const _V_hinged = finite(k["plate.hinged.reaction"](_a, _b, _t, _E, _nu, _p), "V_hinged");
+  const _V_held = finite(k["plate.held.reaction"](_a, _b, _t, _E, _nu, _p), "V_held");
+  const _V_Ed = finite(_four > 0 ? Math.max(_V_hinged, _V_held) : _p * _L / 2, "V_Ed");
+  const _tau_Ed = finite(_V_Ed / _t, "tau_Ed");
+  const _tau_Rd = finite(0.6 * _f_y / _Omega_v, "tau_Rd");
+  const _tau_low = finite((_four > 0 ? _p * _a * _b / finite(2 * (_a + _b), "2 * (a + b)") : _p * _L / 2) / _t, "tau_low");
+  const _tau_high = finite(0.6 * _p * (_four > 0 ? Math.min(_a, _b) : _L) / _t, "tau_high");
+  return [_V_hinged, _V_held, _V_Ed, _tau_Ed, _tau_Rd, _tau_low, _tau_high];
+}
+
+export function panelDeflectionTwoSides_partialFactors(v: Readonly<Record<"p" | "t" | "E" | "nu" | "L" | "B" | "h" | "gamma_L" | "k_w", number>>, k: Readonly<Record<"plate.twoSided.hinged.deflection" | "plate.twoSided.held.deflection", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _L = v.L;
+  const _B = v.B;
+  const _h = v.h;
+  const _gamma_L = v.gamma_L;
+  const _k_w = v.k_w;
+  const _p_ser = finite(_p / _gamma_L, "p_ser");
+  const _w_hinged = finite(k["plate.twoSided.hinged.deflection"](_L, _B, _t, _E, _nu, _p_ser), "w_hinged");
+  const _w_held = finite(k["plate.twoSided.held.deflection"](_L, _B, _t, _E, _nu, _p_ser), "w_held");
+  const _w_Ed = finite(_h > 0 ? _w_held : _w_hinged, "w_Ed");
+  const _w_lim = finite(_L / _k_w, "w_lim");
+  const _D = finite(_E * Math.pow(_t, 3) / finite(12 * (1 - Math.pow(_nu, 2)), "12 * (1 - nu ^ 2)"), "D");
+  const _w_low = finite(_p_ser * Math.pow(_L, 4) / finite(384 * _D, "384 * D"), "w_low");
+  const _w_high = finite(5 / 384 * _p_ser * Math.pow(_L, 4) / finite(_D * (1 - _nu), "D * (1 - nu)"), "w_high");
+  return [_p_ser, _w_hinged, _w_held, _w_Ed, _w_lim, _D, _w_low, _w_high];
+}
+
+export function panelDeflectionTwoSides_allowableStress(v: Readonly<Record<"p" | "t" | "E" | "nu" | "L" | "B" | "h" | "gamma_L" | "k_w", number>>, k: Readonly<Record<"plate.twoSided.hinged.deflection" | "plate.twoSided.held.deflection", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _L = v.L;
+  const _B = v.B;
+  const _h = v.h;
+  const _gamma_L = v.gamma_L;
+  const _k_w = v.k_w;
+  const _p_ser = finite(_p / _gamma_L, "p_ser");
+  const _w_hinged = finite(k["plate.twoSided.hinged.deflection"](_L, _B, _t, _E, _nu, _p_ser), "w_hinged");
+  const _w_held = finite(k["plate.twoSided.held.deflection"](_L, _B, _t, _E, _nu, _p_ser), "w_held");
+  const _w_Ed = finite(_h > 0 ? _w_held : _w_hinged, "w_Ed");
+  const _w_lim = finite(_L / _k_w, "w_lim");
+  const _D = finite(_E * Math.pow(_t, 3) / finite(12 * (1 - Math.pow(_nu, 2)), "12 * (1 - nu ^ 2)"), "D");
+  const _w_low = finite(_p_ser * Math.pow(_L, 4) / finite(384 * _D, "384 * D"), "w_low");
+  const _w_high = finite(5 / 384 * _p_ser * Math.pow(_L, 4) / finite(_D * (1 - _nu), "D * (1 - nu)"), "w_high");
+  return [_p_ser, _w_hinged, _w_held, _w_Ed, _w_lim, _D, _w_low, _w_high];
+}
+
+export function panelDeflectionBolts_partialFactors(v: Readonly<Record<"p" | "t" | "E" | "nu" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "gamma_L" | "k_w", number>>, k: Readonly<Record<"plate.bolted.deflection", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _a_b = v.a_b;
+  const _b_b = v.b_b;
+  const _n_x = v.n_x;
+  const _n_y = v.n_y;
+  const _i_x = v.i_x;
+  const _i_y = v.i_y;
+  const _d_w = v.d_w;
+  const _gamma_L = v.gamma_L;
+  const _k_w = v.k_w;
+  const _p_ser = finite(_p / _gamma_L, "p_ser");
+  const _a_p = finite(_a_b + 2 * _i_x, "a_p");
+  const _b_p = finite(_b_b + 2 * _i_y, "b_p");
+  const _r_b = finite(_d_w / 2 + _t, "r_b");
+  const _w_Ed = finite(k["plate.bolted.deflection"](_a_p, _b_p, _t, _E, _nu, _p_ser, _n_x, _n_y, _i_x, _i_y, _r_b), "w_Ed");
+  const _w_lim = finite(Math.min(_a_b, _b_b) / _k_w, "w_lim");
+  const _D = finite(_E * Math.pow(_t, 3) / finite(12 * (1 - Math.pow(_nu, 2)), "12 * (1 - nu ^ 2)"), "D");
+  const _w_low = finite(0.00126 * _p_ser * Math.pow(finite(Math.min(_a_b, _b_b), "min(a_b, b_b)"), 4) / _D, "w_low");
+  const _w_high = finite(1.5 * 5 / 384 * _p_ser * (Math.pow(_a_p, 4) + Math.pow(_b_p, 4)) / _D, "w_high");
+  return [_p_ser, _a_p, _b_p, _r_b, _w_Ed, _w_lim, _D, _w_low, _w_high];
+}
+
+export function panelDeflectionBolts_allowableStress(v: Readonly<Record<"p" | "t" | "E" | "nu" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "gamma_L" | "k_w", number>>, k: Readonly<Record<"plate.bolted.deflection", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _a_b = v.a_b;
+  const _b_b = v.b_b;
+  const _n_x = v.n_x;
+  const _n_y = v.n_y;
+  const _i_x = v.i_x;
+  const _i_y = v.i_y;
+  const _d_w = v.d_w;
+  const _gamma_L = v.gamma_L;
+  const _k_w = v.k_w;
+  const _p_ser = finite(_p / _gamma_L, "p_ser");
+  const _a_p = finite(_a_b + 2 * _i_x, "a_p");
+  const _b_p = finite(_b_b + 2 * _i_y, "b_p");
+  const _r_b = finite(_d_w / 2 + _t, "r_b");
+  const _w_Ed = finite(k["plate.bolted.deflection"](_a_p, _b_p, _t, _E, _nu, _p_ser, _n_x, _n_y, _i_x, _i_y, _r_b), "w_Ed");
+  const _w_lim = finite(Math.min(_a_b, _b_b) / _k_w, "w_lim");
+  const _D = finite(_E * Math.pow(_t, 3) / finite(12 * (1 - Math.pow(_nu, 2)), "12 * (1 - nu ^ 2)"), "D");
+  const _w_low = finite(0.00126 * _p_ser * Math.pow(finite(Math.min(_a_b, _b_b), "min(a_b, b_b)"), 4) / _D, "w_low");
+  const _w_high = finite(1.5 * 5 / 384 * _p_ser * (Math.pow(_a_p, 4) + Math.pow(_b_p, 4)) / _D, "w_high");
+  return [_p_ser, _a_p, _b_p, _r_b, _w_Ed, _w_lim, _D, _w_low, _w_high];
+}
+
+export function boltShear_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "A_s" | "A_b" | "threads" | "f_ub" | "alpha_v" | "gamma_M2", number>>, k: Readonly<Record<"inPlanePull.hinged", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _a_b = v.a_b;
+  const _b_b = v.b_b;
+  const _n_x = v.n_x;
+  const _n_y = v.n_y;
+  const _A_s = v.A_s;
+  const _A_b = v.A_b;
+  const _threads = v.threads;
+  const _f_ub = v.f_ub;
+  const _alpha_v = v.alpha_v;
+  const _gamma_M2 = v.gamma_M2;
+  const _s_x = finite(_a_b / finite(_n_x - 1, "n_x - 1"), "s_x");
+  const _s_y = finite(_b_b / finite(_n_y - 1, "n_y - 1"), "s_y");
+  const _L_n = finite(_h_x > 0 ? (_h_y > 0 ? Math.min(_a, _b) : _a) : _b, "L_n");
+  const _N_pull = finite(k["inPlanePull.hinged"](_L_n, _L_n, _t, _E, _nu, _p), "N_pull");
+  const _F_v = finite(_N_pull * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_v");
+  const _A_v = finite(_threads > 0 ? _A_s : _A_b, "A_v");
+  const _F_v_Rd = finite(_alpha_v * _f_ub * _A_v / _gamma_M2, "F_v_Rd");
+  const _N_cable = finite(Math.cbrt(_E * _t * Math.pow(finite(_p * _L_n, "p * L_n"), 2) / 18), "N_cable");
+  const _F_cable = finite(_N_cable * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_cable");
+  return [_s_x, _s_y, _L_n, _N_pull, _F_v, _A_v, _F_v_Rd, _N_cable, _F_cable];
+}
+
+export function boltShear_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "A_b" | "F_nv" | "Omega_J", number>>, k: Readonly<Record<"inPlanePull.hinged", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _a_b = v.a_b;
+  const _b_b = v.b_b;
+  const _n_x = v.n_x;
+  const _n_y = v.n_y;
+  const _A_b = v.A_b;
+  const _F_nv = v.F_nv;
+  const _Omega_J = v.Omega_J;
+  const _s_x = finite(_a_b / finite(_n_x - 1, "n_x - 1"), "s_x");
+  const _s_y = finite(_b_b / finite(_n_y - 1, "n_y - 1"), "s_y");
+  const _L_n = finite(_h_x > 0 ? (_h_y > 0 ? Math.min(_a, _b) : _a) : _b, "L_n");
+  const _N_pull = finite(k["inPlanePull.hinged"](_L_n, _L_n, _t, _E, _nu, _p), "N_pull");
+  const _F_v = finite(_N_pull * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_v");
+  const _F_v_Rd = finite(_F_nv * _A_b / _Omega_J, "F_v_Rd");
+  const _N_cable = finite(Math.cbrt(_E * _t * Math.pow(finite(_p * _L_n, "p * L_n"), 2) / 18), "N_cable");
+  const _F_cable = finite(_N_cable * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_cable");
+  return [_s_x, _s_y, _L_n, _N_pull, _F_v, _F_v_Rd, _N_cable, _F_cable];
+}
+
+export function boltBearingPanel_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "d" | "d_0" | "e_1" | "e_2" | "p_1" | "f_yp" | "f_u" | "stainless" | "p_2" | "f_ub" | "k_h" | "gamma_M2", number>>, k: Readonly<Record<"inPlanePull.hinged", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _a_b = v.a_b;
+  const _b_b = v.b_b;
+  const _n_x = v.n_x;
+  const _n_y = v.n_y;
+  const _d = v.d;
+  const _d_0 = v.d_0;
+  const _e_1 = v.e_1;
+  const _e_2 = v.e_2;
+  const _p_1 = v.p_1;
+  const _f_yp = v.f_yp;
+  const _f_u = v.f_u;
+  const _stainless = v.stainless;
+  const _p_2 = v.p_2;
+  const _f_ub = v.f_ub;
+  const _k_h = v.k_h;
+  const _gamma_M2 = v.gamma_M2;
+  const _s_x = finite(_a_b / finite(_n_x - 1, "n_x - 1"), "s_x");
+  const _s_y = finite(_b_b / finite(_n_y - 1, "n_y - 1"), "s_y");
+  const _L_n = finite(_h_x > 0 ? (_h_y > 0 ? Math.min(_a, _b) : _a) : _b, "L_n");
+  const _N_pull = finite(k["inPlanePull.hinged"](_L_n, _L_n, _t, _E, _nu, _p), "N_pull");
+  const _F_v = finite(_N_pull * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_v");
+  const _f_b = finite(_stainless > 0 ? Math.min(_f_u, finite(0.5 * _f_yp + 0.6 * _f_u, "0.5 * f_yp + 0.6 * f_u")) : _f_u, "f_b");
+  const _alpha_b = finite(Math.min(finite(_e_1 / finite(3 * _d_0, "3 * d_0"), "e_1 / (3 * d_0)"), finite(_p_1 / finite(3 * _d_0, "3 * d_0") - 1 / 4, "p_1 / (3 * d_0) - 1 / 4"), finite(_f_ub / _f_b, "f_ub / f_b"), 1), "alpha_b");
+  const _k_1 = finite(Math.min(finite(2.8 * _e_2 / _d_0 - 1.7, "2.8 * e_2 / d_0 - 1.7"), finite(1.4 * _p_2 / _d_0 - 1.7, "1.4 * p_2 / d_0 - 1.7"), 2.5), "k_1");
+  const _F_b_Rd = finite(Math.min(finite(_k_h * _k_1 * _alpha_b, "k_h * k_1 * alpha_b"), 1.5) * _f_b * _d * _t / _gamma_M2, "F_b_Rd");
+  const _N_cable = finite(Math.cbrt(_E * _t * Math.pow(finite(_p * _L_n, "p * L_n"), 2) / 18), "N_cable");
+  const _F_cable = finite(_N_cable * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_cable");
+  return [_s_x, _s_y, _L_n, _N_pull, _F_v, _f_b, _alpha_b, _k_1, _F_b_Rd, _N_cable, _F_cable];
+}
+
+export function boltBearingPanel_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "d" | "d_0" | "e_1" | "e_2" | "p_1" | "f_yp" | "f_u" | "stainless" | "Omega_J", number>>, k: Readonly<Record<"inPlanePull.hinged", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _a_b = v.a_b;
+  const _b_b = v.b_b;
+  const _n_x = v.n_x;
+  const _n_y = v.n_y;
+  const _d = v.d;
+  const _d_0 = v.d_0;
+  const _e_1 = v.e_1;
+  const _e_2 = v.e_2;
+  const _p_1 = v.p_1;
+  const _f_yp = v.f_yp;
+  const _f_u = v.f_u;
+  const _stainless = v.stainless;
+  const _Omega_J = v.Omega_J;
+  const _s_x = finite(_a_b / finite(_n_x - 1, "n_x - 1"), "s_x");
+  const _s_y = finite(_b_b / finite(_n_y - 1, "n_y - 1"), "s_y");
+  const _L_n = finite(_h_x > 0 ? (_h_y > 0 ? Math.min(_a, _b) : _a) : _b, "L_n");
+  const _N_pull = finite(k["inPlanePull.hinged"](_L_n, _L_n, _t, _E, _nu, _p), "N_pull");
+  const _F_v = finite(_N_pull * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_v");
+  const _f_b = finite(_stainless > 0 ? Math.min(_f_u, finite(0.5 * _f_yp + 0.6 * _f_u, "0.5 * f_yp + 0.6 * f_u")) : _f_u, "f_b");
+  const _l_c = finite(Math.min(finite(Math.min(_e_1, _e_2) - _d_0 / 2, "min(e_1, e_2) - d_0 / 2"), finite(_p_1 - _d_0, "p_1 - d_0")), "l_c");
+  const _F_b_Rd = finite(Math.min(finite(1.2 * _l_c, "1.2 * l_c"), finite(2.4 * _d, "2.4 * d")) * _t * _f_b / _Omega_J, "F_b_Rd");
+  const _N_cable = finite(Math.cbrt(_E * _t * Math.pow(finite(_p * _L_n, "p * L_n"), 2) / 18), "N_cable");
+  const _F_cable = finite(_N_cable * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_cable");
+  return [_s_x, _s_y, _L_n, _N_pull, _F_v, _f_b, _l_c, _F_b_Rd, _N_cable, _F_cable];
+}
+
+export function boltBearingTube_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "d" | "d_0" | "e_w" | "p_1" | "t_w" | "f_yw" | "f_uw" | "stainless_w" | "p_2" | "f_ub" | "k_h" | "gamma_M2", number>>, k: Readonly<Record<"inPlanePull.hinged", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _a_b = v.a_b;
+  const _b_b = v.b_b;
+  const _n_x = v.n_x;
+  const _n_y = v.n_y;
+  const _d = v.d;
+  const _d_0 = v.d_0;
+  const _e_w = v.e_w;
+  const _p_1 = v.p_1;
+  const _t_w = v.t_w;
+  const _f_yw = v.f_yw;
+  const _f_uw = v.f_uw;
+  const _stainless_w = v.stainless_w;
+  const _p_2 = v.p_2;
+  const _f_ub = v.f_ub;
+  const _k_h = v.k_h;
+  const _gamma_M2 = v.gamma_M2;
+  const _s_x = finite(_a_b / finite(_n_x - 1, "n_x - 1"), "s_x");
+  const _s_y = finite(_b_b / finite(_n_y - 1, "n_y - 1"), "s_y");
+  const _L_n = finite(_h_x > 0 ? (_h_y > 0 ? Math.min(_a, _b) : _a) : _b, "L_n");
+  const _N_pull = finite(k["inPlanePull.hinged"](_L_n, _L_n, _t, _E, _nu, _p), "N_pull");
+  const _F_v = finite(_N_pull * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_v");
+  const _f_b = finite(_stainless_w > 0 ? Math.min(_f_uw, finite(0.5 * _f_yw + 0.6 * _f_uw, "0.5 * f_yw + 0.6 * f_uw")) : _f_uw, "f_b");
+  const _alpha_b = finite(Math.min(finite(_e_w / finite(3 * _d_0, "3 * d_0"), "e_w / (3 * d_0)"), finite(_p_1 / finite(3 * _d_0, "3 * d_0") - 1 / 4, "p_1 / (3 * d_0) - 1 / 4"), finite(_f_ub / _f_b, "f_ub / f_b"), 1), "alpha_b");
+  const _k_1 = finite(Math.min(finite(1.4 * _p_2 / _d_0 - 1.7, "1.4 * p_2 / d_0 - 1.7"), 2.5), "k_1");
+  const _F_b_Rd = finite(Math.min(finite(_k_h * _k_1 * _alpha_b, "k_h * k_1 * alpha_b"), 1.5) * _f_b * _d * _t_w / _gamma_M2, "F_b_Rd");
+  const _N_cable = finite(Math.cbrt(_E * _t * Math.pow(finite(_p * _L_n, "p * L_n"), 2) / 18), "N_cable");
+  const _F_cable = finite(_N_cable * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_cable");
+  return [_s_x, _s_y, _L_n, _N_pull, _F_v, _f_b, _alpha_b, _k_1, _F_b_Rd, _N_cable, _F_cable];
+}
+
+export function boltBearingTube_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "d" | "d_0" | "e_w" | "p_1" | "t_w" | "f_yw" | "f_uw" | "stainless_w" | "Omega_J", number>>, k: Readonly<Record<"inPlanePull.hinged", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _a_b = v.a_b;
+  const _b_b = v.b_b;
+  const _n_x = v.n_x;
+  const _n_y = v.n_y;
+  const _d = v.d;
+  const _d_0 = v.d_0;
+  const _e_w = v.e_w;
+  const _p_1 = v.p_1;
+  const _t_w = v.t_w;
+  const _f_yw = v.f_yw;
+  const _f_uw = v.f_uw;
+  const _stainless_w = v.stainless_w;
+  const _Omega_J = v.Omega_J;
+  const _s_x = finite(_a_b / finite(_n_x - 1, "n_x - 1"), "s_x");
+  const _s_y = finite(_b_b / finite(_n_y - 1, "n_y - 1"), "s_y");
+  const _L_n = finite(_h_x > 0 ? (_h_y > 0 ? Math.min(_a, _b) : _a) : _b, "L_n");
+  const _N_pull = finite(k["inPlanePull.hinged"](_L_n, _L_n, _t, _E, _nu, _p), "N_pull");
+  const _F_v = finite(_N_pull * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_v");
+  const _f_b = finite(_stainless_w > 0 ? Math.min(_f_uw, finite(0.5 * _f_yw + 0.6 * _f_uw, "0.5 * f_yw + 0.6 * f_uw")) : _f_uw, "f_b");
+  const _l_c = finite(Math.min(finite(_e_w - _d_0 / 2, "e_w - d_0 / 2"), finite(_p_1 - _d_0, "p_1 - d_0")), "l_c");
+  const _F_b_Rd = finite(Math.min(finite(1.2 * _l_c, "1.2 * l_c"), finite(2.4 * _d, "2.4 * d")) * _t_w * _f_b / _Omega_J, "F_b_Rd");
+  const _N_cable = finite(Math.cbrt(_E * _t * Math.pow(finite(_p * _L_n, "p * L_n"), 2) / 18), "N_cable");
+  const _F_cable = finite(_N_cable * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_cable");
+  return [_s_x, _s_y, _L_n, _N_pull, _F_v, _f_b, _l_c, _F_b_Rd, _N_cable, _F_cable];
+}
+
+export function boltTearOut_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "d_0" | "e_1" | "f_yp" | "gamma_M0", number>>, k: Readonly<Record<"inPlanePull.hinged", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _a_b = v.a_b;
+  const _b_b = v.b_b;
+  const _n_x = v.n_x;
+  const _n_y = v.n_y;
+  const _d_0 = v.d_0;
+  const _e_1 = v.e_1;
+  const _f_yp = v.f_yp;
+  const _gamma_M0 = v.gamma_M0;
+  const _s_x = finite(_a_b / finite(_n_x - 1, "n_x - 1"), "s_x");
+  const _s_y = finite(_b_b / finite(_n_y - 1, "n_y - 1"), "s_y");
+  const _L_n = finite(_h_x > 0 ? (_h_y > 0 ? Math.min(_a, _b) : _a) : _b, "L_n");
+  const _N_pull = finite(k["inPlanePull.hinged"](_L_n, _L_n, _t, _E, _nu, _p), "N_pull");
+  const _F_v = finite(_N_pull * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_v");
+  const _A_nv = finite(2 * (_e_1 - _d_0 / 2) * _t, "A_nv");
+  const _V_eff_Rd = finite(_f_yp * _A_nv / finite(Math.sqrt(3) * _gamma_M0, "sqrt(3) * gamma_M0"), "V_eff_Rd");
+  const _N_cable = finite(Math.cbrt(_E * _t * Math.pow(finite(_p * _L_n, "p * L_n"), 2) / 18), "N_cable");
+  const _F_cable = finite(_N_cable * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_cable");
+  return [_s_x, _s_y, _L_n, _N_pull, _F_v, _A_nv, _V_eff_Rd, _N_cable, _F_cable];
+}
+
+export function boltTearOut_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "d_0" | "e_1" | "f_yp" | "f_u" | "Omega_J", number>>, k: Readonly<Record<"inPlanePull.hinged", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _a_b = v.a_b;
+  const _b_b = v.b_b;
+  const _n_x = v.n_x;
+  const _n_y = v.n_y;
+  const _d_0 = v.d_0;
+  const _e_1 = v.e_1;
+  const _f_yp = v.f_yp;
+  const _f_u = v.f_u;
+  const _Omega_J = v.Omega_J;
+  const _s_x = finite(_a_b / finite(_n_x - 1, "n_x - 1"), "s_x");
+  const _s_y = finite(_b_b / finite(_n_y - 1, "n_y - 1"), "s_y");
+  const _L_n = finite(_h_x > 0 ? (_h_y > 0 ? Math.min(_a, _b) : _a) : _b, "L_n");
+  const _N_pull = finite(k["inPlanePull.hinged"](_L_n, _L_n, _t, _E, _nu, _p), "N_pull");
+  const _F_v = finite(_N_pull * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_v");
+  const _A_nv = finite(2 * (_e_1 - _d_0 / 2) * _t, "A_nv");
+  const _A_gv = finite(2 * _e_1 * _t, "A_gv");
+  const _V_eff_Rd = finite(Math.min(finite(0.6 * _f_u * _A_nv, "0.6 * f_u * A_nv"), finite(0.6 * _f_yp * _A_gv, "0.6 * f_yp * A_gv")) / _Omega_J, "V_eff_Rd");
+  const _N_cable = finite(Math.cbrt(_E * _t * Math.pow(finite(_p * _L_n, "p * L_n"), 2) / 18), "N_cable");
+  const _F_cable = finite(_N_cable * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_cable");
+  return [_s_x, _s_y, _L_n, _N_pull, _F_v, _A_nv, _A_gv, _V_eff_Rd, _N_cable, _F_cable];
+}
+
+export function boltEdgeDistance_partialFactors(v: Readonly<Record<"d_0", number>>): number[] {
+  const _d_0 = v.d_0;
+  const _e_req = finite(1.2 * _d_0, "e_req");
+  const _e_low = finite(_d_0 / 2, "e_low");
+  const _e_high = finite(2 * _d_0, "e_high");
+  return [_e_req, _e_low, _e_high];
+}
+
+export function boltEdgeDistance_allowableStress(v: Readonly<Record<"d_0" | "e_min" | "C_2", number>>): number[] {
+  const _d_0 = v.d_0;
+  const _e_min = v.e_min;
+  const _C_2 = v.C_2;
+  const _e_req = finite(_e_min + _C_2, "e_req");
+  const _e_low = finite(_d_0 / 2, "e_low");
+  const _e_high = finite(2 * _d_0, "e_high");
+  return [_e_req, _e_low, _e_high];
+}
+
+export function boltEdgeDistanceLargest_partialFactors(v: Readonly<Record<"t" | "t_w" | "c_e" | "c_low" | "c_high", number>>): number[] {
+  const _t = v.t;
+  const _t_w = v.t_w;
+  const _c_e = v.c_e;
+  const _c_low = v.c_low;
+  const _c_high = v.c_high;
+  const _e_max = finite(4 * Math.min(_t, _t_w) + _c_e, "e_max");
+  const _e_low = finite(Math.min(finite(4 * Math.min(_t, _t_w), "4 * min(t, t_w)"), _c_low), "e_low");
+  const _e_high = finite(12 * Math.min(_t, _t_w) + _c_high, "e_high");
+  return [_e_max, _e_low, _e_high];
+}
+
+export function boltEdgeDistanceLargest_allowableStress(v: Readonly<Record<"t" | "t_w" | "e_lim" | "c_low" | "c_high", number>>): number[] {
+  const _t = v.t;
+  const _t_w = v.t_w;
+  const _e_lim = v.e_lim;
+  const _c_low = v.c_low;
+  const _c_high = v.c_high;
+  const _e_max = finite(Math.min(finite(12 * Math.min(_t, _t_w), "12 * min(t, t_w)"), _e_lim), "e_max");
+  const _e_low = finite(Math.min(finite(4 * Math.min(_t, _t_w), "4 * min(t, t_w)"), _c_low), "e_low");
+  const _e_high = finite(12 * Math.min(_t, _t_w) + _c_high, "e_high");
+  return [_e_max, _e_low, _e_high];
+}
+
+export function boltPitch_partialFactors(v: Readonly<Record<"d_0" | "d_c", number>>): number[] {
+  const _d_0 = v.d_0;
+  const _d_c = v.d_c;
+  const _p_req = finite(2.2 * _d_0, "p_req");
+  const _p_low = finite(_d_c, "p_low");
+  const _p_high = finite(3 * _d_0, "p_high");
+  return [_p_req, _p_low, _p_high];
+}
+
+export function boltPitch_allowableStress(v: Readonly<Record<"d" | "d_0" | "d_c", number>>): number[] {
+  const _d = v.d;
+  const _d_0 = v.d_0;
+  const _d_c = v.d_c;
+  const _p_req = finite(8 / 3 * _d, "p_req");
+  const _p_low = finite(_d_c, "p_low");
+  const _p_high = finite(3 * _d_0, "p_high");
+  return [_p_req, _p_low, _p_high];
+}
+
+export function boltPitchLargest_partialFactors(v: Readonly<Record<"t" | "t_w" | "p_lim" | "p_buckle" | "p_most", number>>): number[] {
+  const _t = v.t;
+  const _t_w = v.t_w;
+  const _p_lim = v.p_lim;
+  const _p_buckle = v.p_buckle;
+  const _p_most = v.p_most;
+  const _p_max = finite(Math.min(finite(14 * Math.min(_t, _t_w), "14 * min(t, t_w)"), _p_lim), "p_max");
+  const _p_low = finite(Math.min(finite(9 * Math.min(_t, _t_w), "9 * min(t, t_w)"), _p_buckle), "p_low");
+  const _p_high = finite(_p_most, "p_high");
+  return [_p_max, _p_low, _p_high];
+}
+
+export function boltPitchLargest_allowableStress(v: Readonly<Record<"t" | "t_w" | "p_us" | "p_buckle" | "p_most", number>>): number[] {
+  const _t = v.t;
+  const _t_w = v.t_w;
+  const _p_us = v.p_us;
+  const _p_buckle = v.p_buckle;
+  const _p_most = v.p_most;
+  const _p_max = finite(Math.min(finite(14 * Math.min(_t, _t_w), "14 * min(t, t_w)"), _p_us), "p_max");
+  const _p_low = finite(Math.min(finite(9 * Math.min(_t, _t_w), "9 * min(t, t_w)"), _p_buckle), "p_low");
+  const _p_high = finite(_p_most, "p_high");
+  return [_p_max, _p_low, _p_high];
+}
+
+export function boltHydrogen_partialFactors(v: Readonly<Record<"H_max" | "f_ub" | "c_H", number>>): number[] {
+  const _H_max = v.H_max;
+  const _f_ub = v.f_ub;
+  const _c_H = v.c_H;
+  const _H_Ed = finite(_H_max, "H_Ed");
+  const _H_least = finite(_f_ub / _c_H, "H_least");
+  return [_H_Ed, _H_least];
+}
+
+export function boltHydrogen_allowableStress(v: Readonly<Record<"H_max" | "f_ub" | "c_H", number>>): number[] {
+  const _H_max = v.H_max;
+  const _f_ub = v.f_ub;
+  const _c_H = v.c_H;
+  const _H_Ed = finite(_H_max, "H_Ed");
+  const _H_least = finite(_f_ub / _c_H, "H_least");
+  return [_H_Ed, _H_least];
+}
+
 export function weldDirectional_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "h" | "h_x" | "h_y" | "l_f" | "k_r" | "a_w" | "f_u" | "beta_w" | "gamma_M2", number>>, k: Readonly<Record<"plate.hinged.reaction" | "plate.held.reaction" | "plate.held.momentEdge" | "plate.hinged.cornerForce" | "inPlanePull.hinged", (...values: number[]) => number>>): number[] {
   const _p = v.p;
   const _a = v.a;
@@ -1132,6 +1725,20 @@ export function fatigue_allowableStress(v: Readonly<Record<"F_s" | "k_a" | "n_y"
 
 export const compiled: Readonly<Record<string, Readonly<Record<string, Run>>>> = {
   "panel-bending-four-sides": { "partial factors": panelBendingFourSides_partialFactors as Run, "allowable stress": panelBendingFourSides_allowableStress as Run },
+  "panel-bending-two-sides": { "partial factors": panelBendingTwoSides_partialFactors as Run, "allowable stress": panelBendingTwoSides_allowableStress as Run },
+  "panel-bending-bolts": { "partial factors": panelBendingBolts_partialFactors as Run, "allowable stress": panelBendingBolts_allowableStress as Run },
+  "panel-shear": { "partial factors": panelShear_partialFactors as Run, "allowable stress": panelShear_allowableStress as Run },
+  "panel-deflection-two-sides": { "partial factors": panelDeflectionTwoSides_partialFactors as Run, "allowable stress": panelDeflectionTwoSides_allowableStress as Run },
+  "panel-deflection-bolts": { "partial factors": panelDeflectionBolts_partialFactors as Run, "allowable stress": panelDeflectionBolts_allowableStress as Run },
+  "bolt-shear": { "partial factors": boltShear_partialFactors as Run, "allowable stress": boltShear_allowableStress as Run },
+  "bolt-bearing-panel": { "partial factors": boltBearingPanel_partialFactors as Run, "allowable stress": boltBearingPanel_allowableStress as Run },
+  "bolt-bearing-tube": { "partial factors": boltBearingTube_partialFactors as Run, "allowable stress": boltBearingTube_allowableStress as Run },
+  "bolt-tear-out": { "partial factors": boltTearOut_partialFactors as Run, "allowable stress": boltTearOut_allowableStress as Run },
+  "bolt-edge-distance": { "partial factors": boltEdgeDistance_partialFactors as Run, "allowable stress": boltEdgeDistance_allowableStress as Run },
+  "bolt-edge-distance-largest": { "partial factors": boltEdgeDistanceLargest_partialFactors as Run, "allowable stress": boltEdgeDistanceLargest_allowableStress as Run },
+  "bolt-pitch": { "partial factors": boltPitch_partialFactors as Run, "allowable stress": boltPitch_allowableStress as Run },
+  "bolt-pitch-largest": { "partial factors": boltPitchLargest_partialFactors as Run, "allowable stress": boltPitchLargest_allowableStress as Run },
+  "bolt-hydrogen": { "partial factors": boltHydrogen_partialFactors as Run, "allowable stress": boltHydrogen_allowableStress as Run },
   "weld-directional": { "partial factors": weldDirectional_partialFactors as Run, "allowable stress": weldDirectional_allowableStress as Run },
   "weld-throat": { "partial factors": weldThroat_partialFactors as Run, "allowable stress": weldThroat_allowableStress as Run },
   "weld-size": { "partial factors": weldSize_partialFactors as Run, "allowable stress": weldSize_allowableStress as Run },

@@ -1,5 +1,19 @@
 import type { Check } from './check.ts';
 import { panelBendingFourSides } from './panel-bending-four-sides.ts';
+import { panelBendingTwoSides } from './panel-bending-two-sides.ts';
+import { panelBendingBolts } from './panel-bending-bolts.ts';
+import { panelShear } from './panel-shear.ts';
+import { panelDeflectionTwoSides } from './panel-deflection-two-sides.ts';
+import { panelDeflectionBolts } from './panel-deflection-bolts.ts';
+import { boltShear } from './bolt-shear.ts';
+import { boltBearingPanel } from './bolt-bearing-panel.ts';
+import { boltBearingTube } from './bolt-bearing-tube.ts';
+import { boltTearOut } from './bolt-tear-out.ts';
+import { boltEdgeDistance } from './bolt-edge-distance.ts';
+import { boltEdgeDistanceLargest } from './bolt-edge-distance-largest.ts';
+import { boltPitch } from './bolt-pitch.ts';
+import { boltPitchLargest } from './bolt-pitch-largest.ts';
+import { boltHydrogen } from './bolt-hydrogen.ts';
 import { weldDirectional } from './weld-directional.ts';
 import { weldThroat } from './weld-throat.ts';
 import { weldSize } from './weld-size.ts';
@@ -30,6 +44,20 @@ import { fatigue } from './fatigue.ts';
 /** Every check, in the order of the note. */
 export const checks: readonly Check[] = [
   panelBendingFourSides,
+  panelBendingTwoSides,
+  panelBendingBolts,
+  panelShear,
+  panelDeflectionTwoSides,
+  panelDeflectionBolts,
+  boltShear,
+  boltBearingPanel,
+  boltBearingTube,
+  boltTearOut,
+  boltEdgeDistance,
+  boltEdgeDistanceLargest,
+  boltPitch,
+  boltPitchLargest,
+  boltHydrogen,
   weldDirectional,
   weldThroat,
   weldSize,
