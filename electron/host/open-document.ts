@@ -2,7 +2,7 @@ import { readFile, stat } from 'node:fs/promises';
 import { readDocument, readDocumentText, type RawDocument } from '../../core/document/read-document.ts';
 import type { PlateDocument } from '../../core/document/schema.ts';
 import { refusal } from '../../core/refusal.ts';
-import { reasonOf } from './write-file.ts';
+import { reading, reasonOf } from './write-file.ts';
 
 export interface OpenedDocument {
   readonly raw: RawDocument;
@@ -19,12 +19,26 @@ async function textOf(path: string): Promise<string> {
   const where = { file: path };
   try {
     const about = await stat(path);
-    if (about.isDirectory()) throw refusal({ what: 'This is a folder, not a document', where, mend: 'Name a .stillplate file in it.' });
-    if (about.size > 40_000_000) throw refusal({ what: `The file has ${about.size} bytes, the limit is 40,000,000`, where, mend: 'Check that this is a Stillplate document.' });
+    if (about.isDirectory())
+      throw refusal({ what: 'This is a folder, not a document', where, mend: 'Name a .stillplate file in it.' });
+    // A pipe may be read; a device may never end.
+    if (!about.isFile() && !about.isFIFO())
+      throw refusal({ what: 'This is a device, not a document', where, mend: 'Name a .stillplate file.' });
+    if (about.size > 40_000_000)
+      throw refusal({
+        what: `The file has ${about.size} bytes, the limit is 40,000,000`,
+        where,
+        mend: 'Check that this is a Stillplate document.',
+      });
     return new TextDecoder('utf-8', { fatal: true }).decode(await readFile(path));
   } catch (error) {
-    if (error instanceof TypeError) throw refusal({ what: 'The file is not UTF-8 text', where, mend: 'Save it as UTF-8; nothing was changed.' });
     if (!(error instanceof Error && 'code' in error)) throw error;
-    throw refusal({ what: error.code === 'ENOENT' ? 'There is no such file' : `The file cannot be read: ${reasonOf(error)}`, where, mend: 'Check the name and the folder.' });
+    if (error.code === 'ERR_ENCODING_INVALID_ENCODED_DATA')
+      throw refusal({ what: 'The file is not UTF-8 text', where, mend: 'Save it as UTF-8; nothing was changed.' });
+    throw refusal({
+      what: error.code === 'ENOENT' ? 'There is no such file' : `The file cannot be read: ${reasonOf(error, reading)}`,
+      where,
+      mend: 'Check the name and the folder.',
+    });
   }
 }
