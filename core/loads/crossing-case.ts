@@ -5,13 +5,24 @@ import { pathWords } from './path-words.ts';
 import { flatSlamCoefficient, slamPressure } from './slam-pressure.ts';
 import { solveCase } from './solve-case.ts';
 
-const head = { id: 'crossing-up', loadCase: 'crossing the surface', direction: 'up', title: 'Crossing the surface, slam up' } as const;
+const head = {
+  id: 'crossing-up',
+  loadCase: 'crossing the surface',
+  direction: 'up',
+  title: 'Crossing the surface, slam up',
+} as const;
 
 /** The plate meets the water: slam on panels and tubes, against the weight in air (no factor, it helps); tubes still empty. */
 export function crossingCase(context: CaseContext): CaseResult {
   const { document, plate, mass, factor, geometry, suspension, forceText } = context;
   const { crossing } = document.loads;
-  if (!crossing) return missingCase(head, 'the speed at which the plate crosses the surface', 'loads.crossing', 'Give loads.crossing.speed: lowering speed with the water’s own speed.');
+  if (!crossing)
+    return missingCase(
+      head,
+      'the speed at which the plate crosses the surface',
+      'loads.crossing',
+      'Give loads.crossing.speed: lowering speed with the water’s own speed.',
+    );
   const C_s = crossing.slamCoefficient?.value ?? flatSlamCoefficient;
   const loadFactor = factor('gamma_F_characteristic');
   const pressure = loadFactor * slamPressure({ rho: mass.waterDensity, C_s, v: crossing.speed.si });
@@ -29,7 +40,15 @@ export function crossingCase(context: CaseContext): CaseResult {
     ],
     pressures,
     relieved: true,
-    loadings: [{ pressures, onTubes: [[plate.onTubes.area, force], [plate.weightOfRest.air, 1]] }],
+    loadings: [
+      {
+        pressures,
+        onTubes: [
+          [plate.onTubes.area, force],
+          [plate.weightOfRest.air, 1],
+        ],
+      },
+    ],
     movingMass: plate.mass,
     support: suspension,
     present: [everySupport(suspension)],
@@ -40,7 +59,14 @@ export function crossingCase(context: CaseContext): CaseResult {
     findings: [
       ...holdingFindings(solved, context),
       ...(slack
-        ? [{ id: 'line-slack', place: head.id, text: `The slam lifts the plate: the suspension goes slack at ${forceText(plate.weight.air)}, the slam is ${forceText(force / loadFactor)} (${forceText(force)} with its factor). The plate is solved with its own inertia; the snap that follows is not among these cases.`, mend: 'Cross the surface more slowly, or tilted.' }]
+        ? [
+            {
+              id: 'line-slack',
+              place: head.id,
+              text: `The slam lifts the plate: the suspension goes slack at ${forceText(plate.weight.air)}, the slam is ${forceText(force / loadFactor)} (${forceText(force)} with its factor). The plate is solved with its own inertia; the snap that follows is not among these cases.`,
+              mend: 'Cross the surface more slowly, or tilted.',
+            },
+          ]
         : []),
     ],
   };

@@ -24,7 +24,11 @@ type Holds = 'four sides' | 'main tubes' | 'cross tubes';
  *      sides trapezoids; held on two sides: half to each. Common practice for two-way plates, no source.
  *  Pressed, it bears where the flat of the tube begins; pulled, it hangs on the bolt line or on the weld at its edge.
  *  A welded panel has no weld on inner tubes: pulled, the outer tubes hold it whole. Forces of a field add up to its area. */
-export function edgeLines(share: FieldShare, tubes: readonly Tube[], bay: Readonly<Record<'main' | 'cross', readonly [string, string]>>): FieldLines {
+export function edgeLines(
+  share: FieldShare,
+  tubes: readonly Tube[],
+  bay: Readonly<Record<'main' | 'cross', readonly [string, string]>>,
+): FieldLines {
   const { panel, outline, field } = share;
   const index = new Map(tubes.map((tube, i) => [tube.id, i]));
   const own: Record<Side, number> = {
@@ -50,14 +54,22 @@ export function edgeLines(share: FieldShare, tubes: readonly Tube[], bay: Readon
   };
 
   const scale = field.area / areaOf(outline);
-  const pressed = linesOf(outline, holds(panel, field.pressed.supports), scale, (side) => ({ tube: own[side], offset: bearsAt(side) }));
+  const pressed = linesOf(outline, holds(panel, field.pressed.supports), scale, (side) => ({
+    tube: own[side],
+    offset: bearsAt(side),
+  }));
   const wholePanel = panel.design.fixing.kind === 'welded' && panel.fields.length > 1;
   const pulledScale = wholePanel ? field.area / areaOf(panel.outline) : scale;
-  const pulled = linesOf(wholePanel ? panel.outline : outline, holds(panel, field.pulled.supports), pulledScale, (side) => {
-    if (!wholePanel) return { tube: own[side], offset: hangsAt(side) };
-    const tube = index.get(bearing(side).tube)!;
-    return { tube, offset: inward[side] * (tubes[tube]!.section.width / 2 - bearing(side).lap) };
-  });
+  const pulled = linesOf(
+    wholePanel ? panel.outline : outline,
+    holds(panel, field.pulled.supports),
+    pulledScale,
+    (side) => {
+      if (!wholePanel) return { tube: own[side], offset: hangsAt(side) };
+      const tube = index.get(bearing(side).tube)!;
+      return { tube, offset: inward[side] * (tubes[tube]!.section.width / 2 - bearing(side).lap) };
+    },
+  );
   return { pressed, pulled };
 }
 
@@ -76,7 +88,12 @@ function boltLine(panel: Panel, side: Side): number {
   return bolts.length > 0 ? bolts.reduce((sum, bolt) => sum + bolt.fromFace, 0) / bolts.length : bearing.lap;
 }
 
-function linesOf({ x0, x1, y0, y1 }: Rectangle, holds: Holds, scale: number, on: (side: Side) => { tube: number; offset: number }): EdgeLine[] {
+function linesOf(
+  { x0, x1, y0, y1 }: Rectangle,
+  holds: Holds,
+  scale: number,
+  on: (side: Side) => { tube: number; offset: number },
+): EdgeLine[] {
   const [a, b] = [x1 - x0, y1 - y0];
   const reach = Math.min(a, b) / 2;
   const even = (side: Side, from: number, to: number, width: number): EdgeLine[] => [
@@ -93,5 +110,10 @@ function linesOf({ x0, x1, y0, y1 }: Rectangle, holds: Holds, scale: number, on:
   };
   if (holds === 'main tubes') return [...even('mainLow', x0, x1, b), ...even('mainHigh', x0, x1, b)];
   if (holds === 'cross tubes') return [...even('crossLow', y0, y1, a), ...even('crossHigh', y0, y1, a)];
-  return [...sloped('mainLow', x0, x1), ...sloped('mainHigh', x0, x1), ...sloped('crossLow', y0, y1), ...sloped('crossHigh', y0, y1)];
+  return [
+    ...sloped('mainLow', x0, x1),
+    ...sloped('mainHigh', x0, x1),
+    ...sloped('crossLow', y0, y1),
+    ...sloped('crossHigh', y0, y1),
+  ];
 }

@@ -9,7 +9,10 @@ const noticeableArm = 0.02;
 const noticeableShare = 1.3;
 
 /** How well the supports hold a solved case: a force beside them, one that carries nothing, or much more than the others. */
-export function holdingFindings({ situation, offCentre, idle }: SolvedCase, { geometry, lengthText, forceText }: CaseContext): Finding[] {
+export function holdingFindings(
+  { situation, offCentre, idle }: SolvedCase,
+  { geometry, lengthText, forceText }: CaseContext,
+): Finding[] {
   const { x0, x1, y0, y1 } = geometry.extents;
   const { id: place, title, balance, attachmentForces } = situation;
   const findings: Finding[] = [];

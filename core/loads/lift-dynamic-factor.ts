@@ -1,7 +1,11 @@
 import { requirePositive } from '../refusal.ts';
 import type { Source } from '../source.ts';
 
-export const liftDynamicFactorSource: Source = { document: '0027/ND Guidelines for Marine Lifting', edition: 'Rev 11', clause: '5.5.1' };
+export const liftDynamicFactorSource: Source = {
+  document: '0027/ND Guidelines for Marine Lifting',
+  edition: 'Rev 11',
+  clause: '5.5.1',
+};
 
 /** Dynamic factor of a lift in air by one crane offshore, from the mass on the hook in kg:
  *    1 + 0.25 √(100/m) from 3 t to 100 t with m in t (below 3 t as at 3 t), then 1.25, 1.20, 1.15, 1.10

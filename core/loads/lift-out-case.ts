@@ -6,18 +6,32 @@ import { missingCase } from './missing-case.ts';
 import { pathWords } from './path-words.ts';
 import { solveCase } from './solve-case.ts';
 
-const head = { id: 'lift-out-down', loadCase: 'lifting out', direction: 'down', title: 'Lifting out of the water' } as const;
+const head = {
+  id: 'lift-out-down',
+  loadCase: 'lifting out',
+  direction: 'down',
+  title: 'Lifting out of the water',
+} as const;
 
 /** The plate leaves the water with what it holds: weight in air, trays full, flooded tubes full, and the drag of leaving. */
 export function liftOutCase(context: CaseContext): CaseResult {
   const { document, plate, mass, factor, geometry, lifting } = context;
   const { liftOut } = document.loads;
-  if (!liftOut) return missingCase(head, 'the speed at which the plate is lifted out', 'loads.liftOut', 'Give loads.liftOut.speed and dragCoefficient with its source.');
+  if (!liftOut)
+    return missingCase(
+      head,
+      'the speed at which the plate is lifted out',
+      'loads.liftOut',
+      'Give loads.liftOut.speed and dragCoefficient with its source.',
+    );
   const loadFactor = factor('gamma_F_lift');
   const dragFactor = factor('gamma_F_characteristic');
   const drag = dragFactor * 0.5 * mass.waterDensity * liftOut.dragCoefficient.value * liftOut.speed.si ** 2;
   const trays = new Map(mass.trays.map(({ bay, effect }) => [bay, loadFactor * g * effect]));
-  const pressures = Float64Array.from(plate.fields, ({ bay, field, weight }) => -loadFactor * weight.air - drag - (trays.get(bay) ?? 0) / field.area);
+  const pressures = Float64Array.from(
+    plate.fields,
+    ({ bay, field, weight }) => -loadFactor * weight.air - drag - (trays.get(bay) ?? 0) / field.area,
+  );
   const terms = [
     { name: 'Weight in air', force: -loadFactor * plate.weight.air },
     { name: 'Water held like on trays', force: -[...trays.values()].reduce((sum, force) => sum + force, 0) },
@@ -33,7 +47,16 @@ export function liftOutCase(context: CaseContext): CaseResult {
     terms,
     pressures,
     relieved: false,
-    loadings: [{ pressures, onTubes: [[plate.weightOfRest.air, loadFactor], [plate.heldWater.all, loadFactor], [plate.onTubes.area, -drag * plate.shares.solid]] }],
+    loadings: [
+      {
+        pressures,
+        onTubes: [
+          [plate.weightOfRest.air, loadFactor],
+          [plate.heldWater.all, loadFactor],
+          [plate.onTubes.area, -drag * plate.shares.solid],
+        ],
+      },
+    ],
     movingMass: plate.movingMass,
     support: lifting,
     present: [everySupport(lifting)],

@@ -27,7 +27,12 @@ export const assumedMiddleOverMean = 1.5;
  * Refuses attachments beside the tubes, a bridle without apex, a pressure shape that pulls at the rim, and a grid that
  * falls apart.
  */
-export function loadReport(document: PlateDocument, basis: DesignBasis, geometry: Geometry, mass: MassReport): LoadReport {
+export function loadReport(
+  document: PlateDocument,
+  basis: DesignBasis,
+  geometry: Geometry,
+  mass: MassReport,
+): LoadReport {
   const service = serviceForce(document, basis);
   const stated = document.loads.pressureShape;
   const middleOverMean = stated?.middleOverMean ?? assumedMiddleOverMean;
@@ -53,13 +58,24 @@ export function loadReport(document: PlateDocument, basis: DesignBasis, geometry
     deck: held('deck'),
     factor: (name) => {
       const factor = basis.factors[name];
-      if (!factor) throw refusal({ what: `The design basis ${basis.name} has no factor ${name}`, where: { path: 'basis' }, mend: 'Take a basis that has it.' });
+      if (!factor)
+        throw refusal({
+          what: `The design basis ${basis.name} has no factor ${name}`,
+          where: { path: 'basis' },
+          mend: 'Take a basis that has it.',
+        });
       return factor.value;
     },
     forceText: (newtons) => quantityText(newtons, printedUnit('kN', document.units)),
     lengthText: (metres) => quantityText(metres, printedUnit('mm', document.units)),
   };
-  const cases = [serviceCases(context, service), crossingCase(context), liftOutCase(context), liftInAirCase(context), deckCase(context)];
+  const cases = [
+    serviceCases(context, service),
+    crossingCase(context),
+    liftOutCase(context),
+    liftInAirCase(context),
+    deckCase(context),
+  ];
   const share = ({ part }: { part: { area: number; shape: number } }) => ({ area: part.area, shape: part.shape });
   return {
     situations: cases.flatMap(({ situations }) => situations),
@@ -69,7 +85,12 @@ export function loadReport(document: PlateDocument, basis: DesignBasis, geometry
     ],
     shares: new Map(plate.shares.fields.map((field) => [field.bay, share(field)])),
     tubeShare: { area: plate.shares.tubePart.area, shape: plate.shares.tubePart.shape },
-    findings: [...service.findings, ...doubledBays(plate.shares.doubled), ...leaningLegs(all), ...cases.flatMap(({ findings }) => findings)],
+    findings: [
+      ...service.findings,
+      ...doubledBays(plate.shares.doubled),
+      ...leaningLegs(all),
+      ...cases.flatMap(({ findings }) => findings),
+    ],
   };
 }
 
@@ -85,7 +106,9 @@ function doubledBays(doubled: readonly { readonly bay: string }[]): Finding[] {
 /** A leg's pull in plan across a tube bends it in plan, which no beam here does, unless a crossing takes it up. */
 function leaningLegs(sets: readonly SupportSet[]): Finding[] {
   return sets.flatMap(({ name, items }) => {
-    const between = items.filter(({ lean, place }) => place.crossing === null && (lean[0] !== 0 || lean[1] !== 0)).map(({ id }) => id);
+    const between = items
+      .filter(({ lean, place }) => place.crossing === null && (lean[0] !== 0 || lean[1] !== 0))
+      .map(({ id }) => id);
     if (between.length === 0) return [];
     return [
       {

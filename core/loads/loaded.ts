@@ -16,7 +16,10 @@ export interface Pattern {
 
 export const loaded = (frame: TubeFrame, load: Float64Array): Loaded => ({ load, motion: frame.motion(load) });
 
-export const copyOf = ({ load, motion }: Loaded): Loaded => ({ load: Float64Array.from(load), motion: Float64Array.from(motion) });
+export const copyOf = ({ load, motion }: Loaded): Loaded => ({
+  load: Float64Array.from(load),
+  motion: Float64Array.from(motion),
+});
 
 export function addLoaded(into: Loaded, other: Loaded, scale: number): void {
   addLoad(into.load, other.load, scale);
@@ -37,6 +40,7 @@ export function sumOf(first: Loaded, terms: readonly (readonly [Loaded, number])
 
 /** Unit loads of inertia (see `massLoads`) in the parts that make up a resultant. */
 export type Spread = readonly [Loaded, Loaded, Loaded];
-export const spreadOf = (spread: Spread, of: Resultant): (readonly [Loaded, number])[] => spread.map((unit, i) => [unit, of[i]!] as const);
+export const spreadOf = (spread: Spread, of: Resultant): (readonly [Loaded, number])[] =>
+  spread.map((unit, i) => [unit, of[i]!] as const);
 
 export const forceOf = (frame: TubeFrame, { load }: Loaded): number => resultant(frame.lines, load)[0];

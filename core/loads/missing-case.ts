@@ -2,7 +2,12 @@ import type { CaseResult } from './case-context.ts';
 import type { Situation } from './situation.ts';
 
 /** A case that the document gives no data for: cannot be judged, with what is missing, and a finding at that place. */
-export function missingCase(input: Pick<Situation, 'id' | 'loadCase' | 'direction' | 'title'>, missing: string, place: string, mend: string): CaseResult {
+export function missingCase(
+  input: Pick<Situation, 'id' | 'loadCase' | 'direction' | 'title'>,
+  missing: string,
+  place: string,
+  mend: string,
+): CaseResult {
   const situation: Situation = {
     ...input,
     path: 'Not known.',
@@ -17,5 +22,8 @@ export function missingCase(input: Pick<Situation, 'id' | 'loadCase' | 'directio
     tubes: new Map(),
     missing,
   };
-  return { situations: [situation], findings: [{ id: 'case-missing', place, text: `${input.title} cannot be judged: missing is ${missing}.`, mend }] };
+  return {
+    situations: [situation],
+    findings: [{ id: 'case-missing', place, text: `${input.title} cannot be judged: missing is ${missing}.`, mend }],
+  };
 }

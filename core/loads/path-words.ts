@@ -7,7 +7,9 @@ export function pathWords(what: string, direction: 'up' | 'down', { panels }: Pi
     if (own.length === 0) return [];
     if (own[0]!.pressedBy === direction) return [`${side} panels are pressed onto their tubes`];
     const kinds = new Set(own.map(({ design }) => design.fixing.kind));
-    return [`${side} panels are pulled off their tubes and hang on their ${[...kinds].map((kind) => (kind === 'bolted' ? 'bolts' : 'welds')).join(' or ')}`];
+    return [
+      `${side} panels are pulled off their tubes and hang on their ${[...kinds].map((kind) => (kind === 'bolted' ? 'bolts' : 'welds')).join(' or ')}`,
+    ];
   });
   return `${what}: ${parts.length > 0 ? parts.join('; ') : 'no panels, the tubes take it all'}.`;
 }

@@ -4,7 +4,11 @@ import { refusal } from '../refusal.ts';
 import type { Place } from './plate-loads.ts';
 
 /** The tube (or crossing) on which a point in plan stands, m. Refuses a point beside the tubes and names the nearest. */
-export function placeOnTube(point: { readonly what: string; readonly id: string; readonly x: number; readonly y: number; readonly path: string }, geometry: Geometry, units: UnitSystem): Place {
+export function placeOnTube(
+  point: { readonly what: string; readonly id: string; readonly x: number; readonly y: number; readonly path: string },
+  geometry: Geometry,
+  units: UnitSystem,
+): Place {
   const { x, y } = point;
   const tubes = [...geometry.mainTubes, ...geometry.crossTubes];
   const away = tubes.map((tube) => distance(tube, x, y));

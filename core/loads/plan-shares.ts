@@ -103,7 +103,8 @@ function uncovered(geometry: Geometry, tubes: readonly Tube[], shape: (over: Rec
   const panelled = -2;
   const owner = new Int32Array(columns * (ys.length - 1)).fill(open);
   const paint = ({ x0, x1, y0, y1 }: Rectangle, by: number): void => {
-    for (let j = place(ys, y0); j < place(ys, y1); j++) owner.fill(by, j * columns + place(xs, x0), j * columns + place(xs, x1));
+    for (let j = place(ys, y0); j < place(ys, y1); j++)
+      owner.fill(by, j * columns + place(xs, x0), j * columns + place(xs, x1));
   };
   // painted last, what counts: panels before main tubes before cross tubes
   const mains = geometry.mainTubes.length;

@@ -6,7 +6,17 @@ import { MomentBound } from './moment-bound.ts';
 import { planShares, type FieldShare, type PlanShares, type Spread } from './plan-shares.ts';
 import { TubeFrame, type FrameNode, type FramePoint, type Motion, type NodeOnTube } from './tube-frame.ts';
 import { loaded, type Loaded, type Pattern, type Spread as InertiaSpread } from './loaded.ts';
-import { addLoad, layLoads, massLoads, resultant, sparse, tubeLines, type LineLoad, type Resultant, type TubeLines } from './tube-lines.ts';
+import {
+  addLoad,
+  layLoads,
+  massLoads,
+  resultant,
+  sparse,
+  tubeLines,
+  type LineLoad,
+  type Resultant,
+  type TubeLines,
+} from './tube-lines.ts';
 
 /** A point on a tube at which something holds the plate. */
 export interface Place {
@@ -57,19 +67,34 @@ export interface PlateLoads {
 }
 
 /** Lays out tubes, fields and weights of a plate that is held at the given places. */
-export function plateLoads(geometry: Geometry, mass: MassReport, shape: (over: Rectangle) => number, places: readonly Place[]): PlateLoads {
+export function plateLoads(
+  geometry: Geometry,
+  mass: MassReport,
+  shape: (over: Rectangle) => number,
+  places: readonly Place[],
+): PlateLoads {
   const shares = planShares(geometry, shape);
   const { tubes } = shares;
   const mains = geometry.mainTubes.length;
   const bays = new Map(geometry.bays.map((bay) => [bay.id, bay]));
   const edges = shares.fields.map((share) => edgeLines(share, tubes, bays.get(share.bay)!));
   const strips = (of: Spread): LineLoad[] =>
-    shares.strips.map(({ tube, from, to, part }) => ({ tube, from, to, first: part[of] / (to - from), last: part[of] / (to - from), offset: 0 }));
+    shares.strips.map(({ tube, from, to, part }) => ({
+      tube,
+      from,
+      to,
+      first: part[of] / (to - from),
+      last: part[of] / (to - from),
+      offset: 0,
+    }));
   const [evenStrips, shapedStrips] = [strips('area'), strips('shape')];
 
-  const { nodes, nodesOf, nodeOf } = frameNodes(geometry, places, [...evenStrips, ...edges.flatMap((e) => [...e.pressed, ...e.pulled])]);
+  const { nodes, nodesOf, nodeOf } = frameNodes(geometry, places, [
+    ...evenStrips,
+    ...edges.flatMap((e) => [...e.pressed, ...e.pulled]),
+  ]);
   const along = (set: 'main' | 'cross'): number[] => {
-    const on = nodesOf.filter((_, tube) => (tubes[tube]!.set === set)).flatMap((list) => list.map(({ at }) => at));
+    const on = nodesOf.filter((_, tube) => tubes[tube]!.set === set).flatMap((list) => list.map(({ at }) => at));
     return [...new Set(on)].sort((a, b) => a - b);
   };
   const cuts = { main: along('main'), cross: along('cross') };
@@ -78,7 +103,8 @@ export function plateLoads(geometry: Geometry, mass: MassReport, shape: (over: R
     const [low, high] = [own[0]!, own.at(-1)!];
     return [...own, ...cuts[tubes[tube]!.set].filter((at) => at > low && at < high)];
   });
-  for (const { tube, from, to } of [...evenStrips, ...edges.flatMap((e) => [...e.pressed, ...e.pulled])]) cellEnds[tube]!.push(from, to);
+  for (const { tube, from, to } of [...evenStrips, ...edges.flatMap((e) => [...e.pressed, ...e.pulled])])
+    cellEnds[tube]!.push(from, to);
   const lines = tubeLines(tubes, mains, cellEnds);
   const empty = (): Float64Array => new Float64Array(4 * lines.from.length);
 
@@ -100,7 +126,8 @@ export function plateLoads(geometry: Geometry, mass: MassReport, shape: (over: R
     const perArea = (panel.material.density * panel.thickness * panel.area) / covered;
     const displaced = (panel.thickness * panel.area) / covered;
     const widest = new Map<number, number>();
-    for (const line of [...edges[i]!.pressed, ...edges[i]!.pulled]) widest.set(line.tube, Math.max(widest.get(line.tube) ?? 0, line.first, line.last));
+    for (const line of [...edges[i]!.pressed, ...edges[i]!.pulled])
+      widest.set(line.tube, Math.max(widest.get(line.tube) ?? 0, line.first, line.last));
     return {
       ...share,
       field,
@@ -120,10 +147,13 @@ export function plateLoads(geometry: Geometry, mass: MassReport, shape: (over: R
     return load;
   };
   const centreOfPanels = (of: Medium): Resultant =>
-    fields.reduce<Resultant>(([F, X, Y], { field, outline, weight }) => {
-      const force = -weight[of] * field.area;
-      return [F + force, X + (force * (outline.x0 + outline.x1)) / 2, Y + (force * (outline.y0 + outline.y1)) / 2];
-    }, [0, 0, 0]);
+    fields.reduce<Resultant>(
+      ([F, X, Y], { field, outline, weight }) => {
+        const force = -weight[of] * field.area;
+        return [F + force, X + (force * (outline.x0 + outline.x1)) / 2, Y + (force * (outline.y0 + outline.y1)) / 2];
+      },
+      [0, 0, 0],
+    );
   /** Tubes by their own weight; what else there is (fasteners, welds, coating, extras) with its sum and centre, over all tubes. */
   const restOf = (of: Medium, whole: Resultant): Loaded => {
     const load = evenly(tubes.map(({ section, flooded, material }) => {
@@ -136,10 +166,15 @@ export function plateLoads(geometry: Geometry, mass: MassReport, shape: (over: R
   };
   const inAir: Resultant = [-g * mass.total, -g * mass.total * mass.centre[0], -g * mass.total * mass.centre[1]];
   const buoyancy = g * rho * mass.displaced.asBuilt;
-  const inWater: Resultant = [-mass.submergedWeight.asBuilt, inAir[1] + buoyancy * mass.centreOfBuoyancy[0], inAir[2] + buoyancy * mass.centreOfBuoyancy[1]];
+  const inWater: Resultant = [
+    -mass.submergedWeight.asBuilt,
+    inAir[1] + buoyancy * mass.centreOfBuoyancy[0],
+    inAir[2] + buoyancy * mass.centreOfBuoyancy[1],
+  ];
   // the mass report knows the bores best (pieces, what stands in them): its sum, laid on the tubes by their bores
   const inside = resultant(lines, evenly(waterInside))[0];
-  const held = (of: (tube: number) => boolean): Loaded => solved(evenly(waterInside.map((kg, i) => (of(i) && inside > 0 ? (-g * kg * mass.entrainedWater) / inside : 0))));
+  const held = (of: (tube: number) => boolean): Loaded =>
+    solved(evenly(waterInside.map((kg, i) => (of(i) && inside > 0 ? (-g * kg * mass.entrainedWater) / inside : 0))));
   const even = evenly(moving);
   const whole = resultant(lines, even)[0];
 
@@ -149,7 +184,10 @@ export function plateLoads(geometry: Geometry, mass: MassReport, shape: (over: R
     frame,
     fields,
     momentBound: new MomentBound(lines, cuts),
-    onTubes: { area: solved(layLoads(lines, evenStrips, empty())), shape: solved(layLoads(lines, shapedStrips, empty())) },
+    onTubes: {
+      area: solved(layLoads(lines, evenStrips, empty())),
+      shape: solved(layLoads(lines, shapedStrips, empty())),
+    },
     weightOfRest: { air: restOf('air', inAir), water: restOf('water', inWater) },
     weight: { air: -inAir[0], water: -inWater[0] },
     rising: solved(even.map((kg) => kg / whole)),
@@ -165,7 +203,11 @@ export function plateLoads(geometry: Geometry, mass: MassReport, shape: (over: R
 const leastStub = 0.01;
 
 /** Nodes at crossings, at tubes' ends (and where a panel laps past them) and at the places that hold the plate. */
-function frameNodes(geometry: Geometry, places: readonly Place[], loads: readonly LineLoad[]): { nodes: FrameNode[]; nodesOf: NodeOnTube[][]; nodeOf: number[] } {
+function frameNodes(
+  geometry: Geometry,
+  places: readonly Place[],
+  loads: readonly LineLoad[],
+): { nodes: FrameNode[]; nodesOf: NodeOnTube[][]; nodeOf: number[] } {
   const tubes = [...geometry.mainTubes, ...geometry.crossTubes];
   const index = new Map(tubes.map(({ id }, i) => [id, i]));
   const nodes: FrameNode[] = geometry.crossings.map(({ id, x, y }) => ({ x, y, name: `crossing ${id}` }));
@@ -188,7 +230,8 @@ function frameNodes(geometry: Geometry, places: readonly Place[], loads: readonl
     return near ? near.node : add(tube, at, `tube ${tubes[tube]!.id} at ${at.toFixed(3)} m`);
   });
   const reach = tubes.map(({ from, to }) => [from, to] as [number, number]);
-  for (const { tube, from, to } of loads) reach[tube] = [Math.min(reach[tube]![0], from), Math.max(reach[tube]![1], to)];
+  for (const { tube, from, to } of loads)
+    reach[tube] = [Math.min(reach[tube]![0], from), Math.max(reach[tube]![1], to)];
   tubes.forEach(({ id }, tube) => {
     const own = nodesOf[tube]!;
     const [low, high] = [Math.min(...own.map((n) => n.at)), Math.max(...own.map((n) => n.at))];

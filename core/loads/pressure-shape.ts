@@ -19,7 +19,8 @@ export function pressureShape(middleOverMean: number, outline: Rectangle): (over
   const beta = (9 * (middleOverMean - 1)) / 5;
   const alpha = 1 - (4 * beta) / 9;
   return ({ x0, x1, y0, y1 }) =>
-    alpha * (x1 - x0) * (y1 - y0) + beta * bulge(x0, x1, outline.x0, outline.x1) * bulge(y0, y1, outline.y0, outline.y1);
+    alpha * (x1 - x0) * (y1 - y0) +
+    beta * bulge(x0, x1, outline.x0, outline.x1) * bulge(y0, y1, outline.y0, outline.y1);
 }
 
 /** ∫ (1 − ξ²) over [from, to], ξ from −1 at `low` to 1 at `high`. */

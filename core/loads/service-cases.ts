@@ -27,20 +27,43 @@ export function serviceCases(context: CaseContext, service: ServiceForce): CaseR
   }
   if (geometry.panels.some(({ design }) => design.fixing.kind === 'bolted'))
     for (const direction of directions)
-      add(serviceCase(context, service, direction, { loadCase: 'lost bolt row', title: 'One bolt row lost', remark: 'Pressures are those of service; the panel’s other rows take the lost row’s part.' }));
+      add(
+        serviceCase(context, service, direction, {
+          loadCase: 'lost bolt row',
+          title: 'One bolt row lost',
+          remark: 'Pressures are those of service; the panel’s other rows take the lost row’s part.',
+        }),
+      );
   if (geometry.panels.length > 0)
     for (const direction of directions)
-      add(serviceCase(context, service, direction, { loadCase: 'lost panel', title: 'One panel lost', lostPanels: byShare(context), remark: 'The force of the water is taken to stay the same, and what is left shares it (an assumption on the safe side); each panel is judged with the loss of the largest other panel.' }));
+      add(
+        serviceCase(context, service, direction, {
+          loadCase: 'lost panel',
+          title: 'One panel lost',
+          lostPanels: byShare(context),
+          remark:
+            'The force of the water is taken to stay the same, and what is left shares it (an assumption on the safe side); each panel is judged with the loss of the largest other panel.',
+        }),
+      );
   const legs = everySupport(suspension);
   if (legs.length > 1) {
     const present = legs.map((lost) => legs.filter((leg) => leg !== lost));
-    for (const direction of directions) add(serviceCase(context, service, direction, { loadCase: 'lost leg', title: `One ${legWord(context)} lost`, present, remark: `Each ${legWord(context)} in turn is taken away; the worst of all is kept.` }));
+    for (const direction of directions)
+      add(
+        serviceCase(context, service, direction, {
+          loadCase: 'lost leg',
+          title: `One ${legWord(context)} lost`,
+          present,
+          remark: `Each ${legWord(context)} in turn is taken away; the worst of all is kept.`,
+        }),
+      );
   }
   findings.push(...lossFindings(context));
   return { situations: solved.map(({ situation }) => situation), findings };
 }
 
-const legWord = ({ document }: CaseContext): string => ({ line: 'line', bridle: 'leg', strut: 'strut' })[document.grid.suspension.kind];
+const legWord = ({ document }: CaseContext): string =>
+  ({ line: 'line', bridle: 'leg', strut: 'strut' })[document.grid.suspension.kind];
 
 interface Loss {
   readonly loadCase?: 'lost bolt row' | 'lost panel' | 'lost leg';
@@ -59,13 +82,26 @@ function serviceCase(context: CaseContext, service: ServiceForce, direction: Dir
   const loadFactor = service.missing ? 1 : accidental ? factor('gamma_F_accidental') : service.loadFactor;
   const force = sign * loadFactor * service.amplitude;
   // weight makes it worse where it acts the same way as the water
-  const worse = (sign > 0) === weight.water < 0;
-  const weightFactor = service.holdsWeight ? 0 : worse ? factor(accidental ? 'gamma_F_accidental' : 'gamma_F_permanent') : 1;
+  const worse = sign > 0 === weight.water < 0;
+  const weightFactor = service.holdsWeight
+    ? 0
+    : worse
+      ? factor(accidental ? 'gamma_F_accidental' : 'gamma_F_permanent')
+      : 1;
 
-  const partOf = (panel: Panel | null, of: Spread): number => fields.reduce((sum, field) => (field.panel === panel ? sum + field.part[of] : sum), 0);
+  const partOf = (panel: Panel | null, of: Spread): number =>
+    fields.reduce((sum, field) => (field.panel === panel ? sum + field.part[of] : sum), 0);
   const loading = (of: Spread, lost: Panel | null): Loading => {
     const scale = force / (1 - partOf(lost, of));
-    return { pressures: Float64Array.from(fields, ({ panel, part, field, weight: own }) => (panel === lost ? 0 : (scale * part[of]) / field.area - weightFactor * own.water)), onTubes: [[plate.onTubes[of], scale], [plate.weightOfRest.water, weightFactor]] };
+    return {
+      pressures: Float64Array.from(fields, ({ panel, part, field, weight: own }) =>
+        panel === lost ? 0 : (scale * part[of]) / field.area - weightFactor * own.water,
+      ),
+      onTubes: [
+        [plate.onTubes[of], scale],
+        [plate.weightOfRest.water, weightFactor],
+      ],
+    };
   };
   const lostPanels = loss.lostPanels ?? [null];
   const loadings = lostPanels.flatMap((lost) => spreads.map((of) => loading(of, lost)));
@@ -79,7 +115,10 @@ function serviceCase(context: CaseContext, service: ServiceForce, direction: Dir
   });
 
   const firstLost = lostPanels[0] ?? null;
-  const lostWeight = fields.reduce((sum, { panel, field, weight: own }) => (panel === firstLost ? sum + own.water * field.area : sum), 0);
+  const lostWeight = fields.reduce(
+    (sum, { panel, field, weight: own }) => (panel === firstLost ? sum + own.water * field.area : sum),
+    0,
+  );
   const what = `Force of the water ${direction} on the plate`;
   return {
     id: `${(loss.loadCase ?? 'service').replaceAll(' ', '-')}-${direction}`,
@@ -92,7 +131,14 @@ function serviceCase(context: CaseContext, service: ServiceForce, direction: Dir
     force,
     terms: [
       { name: 'Force of the water', force },
-      ...(service.holdsWeight ? [] : [{ name: firstLost ? `Weight in water without panel ${firstLost.id}` : 'Weight in water', force: -weightFactor * (weight.water - lostWeight) }]),
+      ...(service.holdsWeight
+        ? []
+        : [
+            {
+              name: firstLost ? `Weight in water without panel ${firstLost.id}` : 'Weight in water',
+              force: -weightFactor * (weight.water - lostWeight),
+            },
+          ]),
     ],
     pressures,
     relieved: !service.holdsInertia,
@@ -106,14 +152,21 @@ function serviceCase(context: CaseContext, service: ServiceForce, direction: Dir
 
 /** Panels, that with the largest part of the force first. */
 function byShare({ geometry, plate: { fields } }: CaseContext): Panel[] {
-  const part = (panel: Panel): number => fields.reduce((sum, field) => (field.panel === panel ? sum + Math.max(field.part.area, field.part.shape) : sum), 0);
-  return geometry.panels.filter((panel) => fields.some((field) => field.panel === panel)).sort((a, b) => part(b) - part(a));
+  const part = (panel: Panel): number =>
+    fields.reduce((sum, field) => (field.panel === panel ? sum + Math.max(field.part.area, field.part.shape) : sum), 0);
+  return geometry.panels
+    .filter((panel) => fields.some((field) => field.panel === panel))
+    .sort((a, b) => part(b) - part(a));
 }
 
 /** Limit of the force over the static tension for a line that must not go slack. DNV-RP-N103, simplified method, from memory. */
 const slackLimit = 0.9;
 
-function slackFindings(context: CaseContext, { amplitude, holdsWeight, loadFactor }: ServiceForce, slackFactored: boolean): Finding[] {
+function slackFindings(
+  context: CaseContext,
+  { amplitude, holdsWeight, loadFactor }: ServiceForce,
+  slackFactored: boolean,
+): Finding[] {
   const { suspension, plate, forceText } = context;
   if (!suspension.set.oneWay) return [];
   const holds = holdsWeight ? 0 : plate.weight.water;
@@ -127,9 +180,21 @@ function slackFindings(context: CaseContext, { amplitude, holdsWeight, loadFacto
       text: `The ${word} cannot push: it goes slack at ${forceText(Math.max(holds, 0))} of force up, the amplitude is ${forceText(amplitude)}. It needs ${forceText(amplitude - holds)} more weight in water or a slower stroke. The plate is solved with its own inertia; the snap when the ${word} draws tight again is not among these cases.`,
     }]; // prettier-ignore
   if (slackFactored)
-    return [{ ...common, id: 'line-slack-under-factor', text: `The ${word} keeps ${forceText(holds - amplitude)} at the stated amplitude, but goes slack under the load factor ${loadFactor}: the factored case is balanced by the plate’s own inertia.` }];
+    return [
+      {
+        ...common,
+        id: 'line-slack-under-factor',
+        text: `The ${word} keeps ${forceText(holds - amplitude)} at the stated amplitude, but goes slack under the load factor ${loadFactor}: the factored case is balanced by the plate’s own inertia.`,
+      },
+    ];
   if (amplitude > slackLimit * holds)
-    return [{ ...common, id: 'line-nearly-slack', text: `The force up reaches ${((100 * amplitude) / holds).toFixed(0)} % of the weight in water; beyond ${100 * slackLimit} % a line counts as going slack (DNV-RP-N103, from memory).` }];
+    return [
+      {
+        ...common,
+        id: 'line-nearly-slack',
+        text: `The force up reaches ${((100 * amplitude) / holds).toFixed(0)} % of the weight in water; beyond ${100 * slackLimit} % a line counts as going slack (DNV-RP-N103, from memory).`,
+      },
+    ];
   return [];
 }
 
@@ -139,7 +204,14 @@ function lossFindings(context: CaseContext): Finding[] {
   const { items } = suspension.set;
   const place = 'suspension';
   if (items.length === 1)
-    return [{ id: 'single-load-path', place, text: `Single load path: loss of the ${word === 'leg' ? 'bridle’s only leg' : word} is loss of the plate.`, mend: `Add a second ${word}, or a safety line that is slack in service.` }];
+    return [
+      {
+        id: 'single-load-path',
+        place,
+        text: `Single load path: loss of the ${word === 'leg' ? 'bridle’s only leg' : word} is loss of the plate.`,
+        mend: `Add a second ${word}, or a safety line that is slack in service.`,
+      },
+    ];
   if (items.length - 1 < 3)
     return [{
       id: 'leg-lost-tilts',

@@ -22,7 +22,10 @@ export interface ServiceForce {
 const place = 'loads.service';
 
 /** Reads the service force of a document: half of a range, load factor by level. Nothing is assumed that it does not say. */
-export function serviceForce({ loads: { service }, basis: { life }, units }: PlateDocument, basis: DesignBasis): ServiceForce {
+export function serviceForce(
+  { loads: { service }, basis: { life }, units }: PlateDocument,
+  basis: DesignBasis,
+): ServiceForce {
   const { force, measure, level, includes, returnPeriod } = service;
   const text = (newtons: number): string => quantityText(newtons, printedUnit('kN', units));
   const years = (seconds: number): string => {
@@ -31,8 +34,12 @@ export function serviceForce({ loads: { service }, basis: { life }, units }: Pla
   };
   const amplitude = measure === 'range' ? force.si / 2 : force.si;
   const otherAmplitude = measure === 'range' ? force.si : force.si / 2;
-  const gamma = { extreme: basis.factors['gamma_F_extreme']!.value, characteristic: basis.factors['gamma_F_characteristic']!.value };
-  const factorText = (of: 'extreme' | 'characteristic'): string => `gamma_F_${of} = ${significant(gamma[of])} (${basis.name})`;
+  const gamma = {
+    extreme: basis.factors['gamma_F_extreme']!.value,
+    characteristic: basis.factors['gamma_F_characteristic']!.value,
+  };
+  const factorText = (of: 'extreme' | 'characteristic'): string =>
+    `gamma_F_${of} = ${significant(gamma[of])} (${basis.name})`;
   const loadFactor = level === 'mean' ? 1 : gamma[level];
   const other = level === 'extreme' ? 'characteristic' : 'extreme';
   const has = (part: (typeof includes)[number]): boolean => includes.includes(part);
@@ -57,16 +64,47 @@ export function serviceForce({ loads: { service }, basis: { life }, units }: Pla
 
   const findings: Finding[] = [];
   const find = (id: string, what: string, mend: string): number => findings.push({ id, place, text: what, mend });
-  if (level === 'mean') find('load-mean', 'The service force is a mean: strength cannot be judged with it.', 'State an extreme or a characteristic value with its return period.');
+  if (level === 'mean')
+    find(
+      'load-mean',
+      'The service force is a mean: strength cannot be judged with it.',
+      'State an extreme or a characteristic value with its return period.',
+    );
   if (!has('inertia') && !has('drag'))
-    find('load-without-water', 'The service force includes neither inertia nor drag: it is then no force of moving water on the plate.', 'Say which of the two the number holds, or state the force that does.');
+    find(
+      'load-without-water',
+      'The service force includes neither inertia nor drag: it is then no force of moving water on the plate.',
+      'Say which of the two the number holds, or state the force that does.',
+    );
   if (steady.length > 0)
-    find('range-of-steady', `A range cannot hold what is steady (${steady.join(' and ')}): half of it is taken as the part that goes up and down.`, 'State an amplitude, or take the steady parts out of what it includes.');
+    find(
+      'range-of-steady',
+      `A range cannot hold what is steady (${steady.join(' and ')}): half of it is taken as the part that goes up and down.`,
+      'State an amplitude, or take the steady parts out of what it includes.',
+    );
   if (holdsWeight)
-    find('weight-both-ways', 'The stated amplitude holds the weight, which acts down only: the same number up is too large by twice the weight at most.', 'State the force of the water alone and leave the weight to the mass report.');
+    find(
+      'weight-both-ways',
+      'The stated amplitude holds the weight, which acts down only: the same number up is too large by twice the weight at most.',
+      'State the force of the water alone and leave the weight to the mass report.',
+    );
   if (level === 'extreme' && returnPeriod.si < life.si) {
     const chance = 1 - Math.exp(-life.si / returnPeriod.si);
-    find('return-period-short', `The extreme force returns every ${years(returnPeriod.si)}, the life is ${years(life.si)}: it is passed within the life with a chance of ${significant(100 * chance, 3)} %.`, 'State the extreme for a return period longer than the life.');
+    find(
+      'return-period-short',
+      `The extreme force returns every ${years(returnPeriod.si)}, the life is ${years(life.si)}: it is passed within the life with a chance of ${significant(100 * chance, 3)} %.`,
+      'State the extreme for a return period longer than the life.',
+    );
   }
-  return { amplitude, loadFactor, holdsWeight, holdsInertia: has('inertia'), ...(level === 'mean' ? { missing: 'an extreme or characteristic service force: a mean cannot be judged for strength' } : {}), definition, findings };
+  return {
+    amplitude,
+    loadFactor,
+    holdsWeight,
+    holdsInertia: has('inertia'),
+    ...(level === 'mean'
+      ? { missing: 'an extreme or characteristic service force: a mean cannot be judged for strength' }
+      : {}),
+    definition,
+    findings,
+  };
 }

@@ -33,8 +33,14 @@ export interface Situation {
 }
 
 export type LoadCaseName =
-  | 'service' | 'crossing the surface' | 'lifting out' | 'lift in air' | 'support on deck'
-  | 'lost bolt row' | 'lost panel' | 'lost leg';
+  | 'service'
+  | 'crossing the surface'
+  | 'lifting out'
+  | 'lift in air'
+  | 'support on deck'
+  | 'lost bolt row'
+  | 'lost panel'
+  | 'lost leg';
 
 /** Pull of one leg on the plate, N: along the leg (negative pushes: a strut), and its parts in plan, towards the apex. */
 export interface LegPull {

@@ -9,7 +9,15 @@ export const flatSlamCoefficient = 5;
 /** Slamming pressure on a body that meets the water, Pa:  p = ρ C_s v² / 2
  *  rho in kg/m³, v the speed against the water's surface in m/s. Refuses values that are not positive.
  *  Source: DNV-RP-N103, simplified method, from memory. */
-export function slamPressure({ rho, C_s, v }: { readonly rho: number; readonly C_s: number; readonly v: number }): number {
+export function slamPressure({
+  rho,
+  C_s,
+  v,
+}: {
+  readonly rho: number;
+  readonly C_s: number;
+  readonly v: number;
+}): number {
   requirePositive({ rho, C_s, v });
   return 0.5 * rho * C_s * v ** 2;
 }

@@ -74,8 +74,12 @@ export function solveCase(plate: PlateLoads, input: CaseInput): SolvedCase {
     for (const present of slack ? [[]] : input.present)
       for (const held of supports.hold(load, { present, oneWay: set.oneWay, skew: set.slings ? skewFactor : 1 })) {
         envelope.add(held.motion, held.load, held.plane);
-        const acting = set.items.map(({ place }, i): PointForce => ({ x: place.x, y: place.y, force: held.forces[i]! }));
-        envelope.raise('momentBound', plate.momentBound.of(held.load, acting, held.skewForce));
+        const acting = set.items.map(({ place }, i): PointForce => ({
+          x: place.x,
+          y: place.y,
+          force: held.forces[i]!,
+        }));
+        envelope.raise('momentBound', plate.momentBound.of(held.load, acting));
         envelope.raise('axial', thrusts(held.forces, set, lines.tubes.length));
         held.forces.forEach((V, i) => {
           if (Math.abs(V) > Math.abs(worst[i]!)) worst[i] = V;
@@ -91,9 +95,17 @@ export function solveCase(plate: PlateLoads, input: CaseInput): SolvedCase {
   }
   for (const id of [...idle]) if (worst[set.items.findIndex((item) => item.id === id)] !== 0) idle.delete(id);
 
-  const pressures = Float64Array.from(input.pressures, (p, i) => (slackAny && input.relieved ? p - fields[i]!.mass * acceleration : p));
+  const pressures = Float64Array.from(input.pressures, (p, i) =>
+    slackAny && input.relieved ? p - fields[i]!.mass * acceleration : p,
+  );
   envelope.raise('wallLine', wallLines(plate, pressures));
-  const by: Balance['by'] = slackAny ? 'own inertia' : set.name === 'deck' ? 'supports on deck' : set.name === 'suspension' && input.loadCase !== 'lift in air' && input.loadCase !== 'lifting out' ? 'suspension' : 'slings';
+  const by: Balance['by'] = slackAny
+    ? 'own inertia'
+    : set.name === 'deck'
+      ? 'supports on deck'
+      : set.name === 'suspension' && input.loadCase !== 'lift in air' && input.loadCase !== 'lifting out'
+        ? 'suspension'
+        : 'slings';
   const terms = [...input.terms, ...(printed ? [{ name: balanceNames[by], force: printed.balancing }] : [])];
   const largest = terms.reduce((most, { force }) => Math.max(most, Math.abs(force)), 0);
   const situation: Situation = {
@@ -109,7 +121,13 @@ export function solveCase(plate: PlateLoads, input: CaseInput): SolvedCase {
     panelForces: panelForces(fields, plate, pressures),
     attachmentForces: new Map(set.items.map(({ id }, i) => [id, worst[i]!])),
     legs: set.name === 'deck' ? new Map() : new Map(set.items.map(({ id, lean }, i) => [id, legPull(worst[i]!, lean)])),
-    balance: { by, terms, residual: largest > 0 ? Math.abs(terms.reduce((s, { force }) => s + force, 0)) / largest : 0, momentResidual, acceleration },
+    balance: {
+      by,
+      terms,
+      residual: largest > 0 ? Math.abs(terms.reduce((s, { force }) => s + force, 0)) / largest : 0,
+      momentResidual,
+      acceleration,
+    },
     tubes: envelope.forces(),
     ...(input.missing ? { missing: input.missing } : {}),
   };
@@ -129,7 +147,7 @@ function assembled({ fields, rising }: PlateLoads, { pressures, onTubes }: Loadi
   const sum = sumOf(rising, onTubes);
   fields.forEach((field, i) => {
     const p = pressures[i]!;
-    if (p !== 0) addPattern(sum, (p > 0) === (field.panel.pressedBy === 'up') ? field.pressed : field.pulled, p);
+    if (p !== 0) addPattern(sum, p > 0 === (field.panel.pressedBy === 'up') ? field.pressed : field.pulled, p);
   });
   return sum;
 }
@@ -141,10 +159,15 @@ function balancedByInertia(plate: PlateLoads, { pressures, onTubes }: Loading, a
   return sum;
 }
 
-function panelForces(fields: readonly FieldLoad[], { shares }: PlateLoads, pressures: Float64Array): Map<string, number> {
+function panelForces(
+  fields: readonly FieldLoad[],
+  { shares }: PlateLoads,
+  pressures: Float64Array,
+): Map<string, number> {
   const sums = new Map<string, number>();
   const byBay = new Map(fields.map(({ bay }, i) => [bay, pressures[i]!]));
-  for (const { panel, field, bay } of [...fields, ...shares.doubled]) sums.set(panel.id, (sums.get(panel.id) ?? 0) + byBay.get(bay)! * field.area);
+  for (const { panel, field, bay } of [...fields, ...shares.doubled])
+    sums.set(panel.id, (sums.get(panel.id) ?? 0) + byBay.get(bay)! * field.area);
   return sums;
 }
 

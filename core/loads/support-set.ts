@@ -30,32 +30,75 @@ export interface SupportItem {
  * The apex is above the middle of the attachments. Pull across a tube goes to the nearest tube that crosses it.
  * Refuses points beside the tubes, two in one place, and a bridle without apex.
  */
-export function supportSets(document: PlateDocument, geometry: Geometry): { suspension: SupportSet; padEyes: SupportSet | null; deck: SupportSet | null } {
+export function supportSets(
+  document: PlateDocument,
+  geometry: Geometry,
+): { suspension: SupportSet; padEyes: SupportSet | null; deck: SupportSet | null } {
   const { units, grid, loads } = document;
   const eyes = attachmentPoints(document, geometry);
   const { suspension, padEyes } = grid;
   if (suspension.kind === 'bridle' && !suspension.apex)
-    throw refusal({ what: 'The bridle has no apex', where: { path: 'grid.suspension.apex' }, mend: 'Give the height of its apex above the attachments.' });
-  const hung = (name: SupportSet['name'], what: string, path: string, points: readonly AttachmentPoint[], apex: number | null, oneWay: boolean): SupportSet => {
+    throw refusal({
+      what: 'The bridle has no apex',
+      where: { path: 'grid.suspension.apex' },
+      mend: 'Give the height of its apex above the attachments.',
+    });
+  const hung = (
+    name: SupportSet['name'],
+    what: string,
+    path: string,
+    points: readonly AttachmentPoint[],
+    apex: number | null,
+    oneWay: boolean,
+  ): SupportSet => {
     refuseDoubles(points, path);
-    const middle = [points.reduce((s, p) => s + p.x, 0) / points.length, points.reduce((s, p) => s + p.y, 0) / points.length] as const;
+    const middle = [
+      points.reduce((s, p) => s + p.x, 0) / points.length,
+      points.reduce((s, p) => s + p.y, 0) / points.length,
+    ] as const;
     const items = points.map((point): SupportItem => {
       const place = placeOnTube({ what, id: point.id, x: point.x, y: point.y, path }, geometry, units);
-      const lean = apex === null ? ([0, 0] as const) : ([(middle[0] - point.x) / apex, (middle[1] - point.y) / apex] as const);
+      const lean =
+        apex === null ? ([0, 0] as const) : ([(middle[0] - point.x) / apex, (middle[1] - point.y) / apex] as const);
       const tube = tubesOf(geometry)[place.tube]!;
       const arm = point.z - (tube.top - tube.section.height / 2);
-      return { id: point.id, place: { ...place, x: point.x - arm * lean[0], y: point.y - arm * lean[1] }, lean, thrust: thrustTubes(geometry, place) };
+      return {
+        id: point.id,
+        place: { ...place, x: point.x - arm * lean[0], y: point.y - arm * lean[1] },
+        lean,
+        thrust: thrustTubes(geometry, place),
+      };
     });
     return { name, oneWay, slings: oneWay, items };
   };
   return {
-    suspension: hung('suspension', 'Attachment', 'grid.suspension.attachments', eyes.filter((e) => e.kind === 'suspension'), suspension.kind === 'bridle' ? suspension.apex!.si : null, suspension.kind !== 'strut'),
-    padEyes: padEyes ? hung('pad eyes', 'Pad eye', 'grid.padEyes.points', eyes.filter((e) => e.kind === 'pad eye'), padEyes.apex?.si ?? null, true) : null,
+    suspension: hung(
+      'suspension',
+      'Attachment',
+      'grid.suspension.attachments',
+      eyes.filter((e) => e.kind === 'suspension'),
+      suspension.kind === 'bridle' ? suspension.apex!.si : null,
+      suspension.kind !== 'strut',
+    ),
+    padEyes: padEyes
+      ? hung(
+          'pad eyes',
+          'Pad eye',
+          'grid.padEyes.points',
+          eyes.filter((e) => e.kind === 'pad eye'),
+          padEyes.apex?.si ?? null,
+          true,
+        )
+      : null,
     deck: loads.deck ? deckSet(document, geometry, loads.deck.supports) : null,
   };
 }
 
-function deckSet({ units }: PlateDocument, geometry: Geometry, supports: NonNullable<PlateDocument['loads']['deck']>['supports']): SupportSet {
+function deckSet(
+  { units }: PlateDocument,
+  geometry: Geometry,
+  supports: NonNullable<PlateDocument['loads']['deck']>['supports'],
+): SupportSet {
   const path = 'loads.deck.supports';
   const points = supports.map(({ id, x, y }) => ({ id, x: x.si, y: y.si }));
   refuseDoubles(points, path);
@@ -82,7 +125,10 @@ function thrustTubes(geometry: Geometry, place: Place): [number, number] {
 /** Closer than this, in m, two points are one. */
 const onePlace = 0.001;
 
-function refuseDoubles(points: readonly { readonly id: string; readonly x: number; readonly y: number }[], path: string): void {
+function refuseDoubles(
+  points: readonly { readonly id: string; readonly x: number; readonly y: number }[],
+  path: string,
+): void {
   points.forEach((p, i) => {
     const twin = points.slice(0, i).find((q) => q.id === p.id || Math.hypot(q.x - p.x, q.y - p.y) < onePlace);
     if (twin)

@@ -69,10 +69,14 @@ export class Supports {
       const statics = this.#statics(active, total);
       const couple = [total[1] + statics.moment[0], total[2] + statics.moment[1]] as const;
       const turns = !negligible(couple, total, this.#reach);
-      const { load, motion } = turns ? sumOf(applied, [[applied, 1], ...spreadOf(this.#spread, [0, -couple[0], -couple[1]])]) : applied;
+      const { load, motion } = turns
+        ? sumOf(applied, [[applied, 1], ...spreadOf(this.#spread, [0, -couple[0], -couple[1]])])
+        : applied;
       const { V, plane } = this.#solve(active, statics, motion);
       const largest = V.reduce((most, v) => Math.max(most, Math.abs(v)), 0);
-      const wrong = oneWay ? V.reduce((worst, v, i) => (v < -1e-9 * largest && (worst < 0 || v < V[worst]!) ? i : worst), -1) : -1;
+      const wrong = oneWay
+        ? V.reduce((worst, v, i) => (v < -1e-9 * largest && (worst < 0 || v < V[worst]!) ? i : worst), -1)
+        : -1;
       if (wrong >= 0) {
         active = active.filter((_, i) => i !== wrong);
         continue;
@@ -84,7 +88,15 @@ export class Supports {
           addLoad(u, this.#unit[support]!, forces[i]!);
           all[support] = forces[i]!;
         });
-        return { forces: all, load, motion: u, plane: from, couple: turns ? couple : [0, 0], skewForce, slack: present.filter((i) => !active.includes(i)) };
+        return {
+          forces: all,
+          load,
+          motion: u,
+          plane: from,
+          couple: turns ? couple : [0, 0],
+          skewForce,
+          slack: present.filter((i) => !active.includes(i)),
+        };
       };
       const pattern = skew > 1 && oneWay && active.length === 4 && statics.rank === 3 ? this.#diagonals(active) : null;
       const diagonal = (of: readonly number[], sign: 1 | -1): Held => {
@@ -110,11 +122,25 @@ export class Supports {
     const alongRight = -((X - F * x) * cos + (Y - F * y) * sin);
     const across = at.map((p) => (p.y - y) * cos - (p.x - x) * sin);
     if (across.every((a) => Math.abs(a) < inLine))
-      return { rank: 2, rows: [ones, along], right: [-F, alongRight], moment: [-F * x + alongRight * cos, -F * y + alongRight * sin] };
-    return { rank: 3, rows: [ones, along, across], right: [-F, alongRight, -((Y - F * y) * cos - (X - F * x) * sin)], moment: [-X, -Y] };
+      return {
+        rank: 2,
+        rows: [ones, along],
+        right: [-F, alongRight],
+        moment: [-F * x + alongRight * cos, -F * y + alongRight * sin],
+      };
+    return {
+      rank: 3,
+      rows: [ones, along, across],
+      right: [-F, alongRight, -((Y - F * y) * cos - (X - F * x) * sin)],
+      moment: [-X, -Y],
+    };
   }
 
-  #solve(active: readonly number[], { rank, rows, right }: Statics, motion: Motion): { V: Float64Array; plane: Resultant | null } {
+  #solve(
+    active: readonly number[],
+    { rank, rows, right }: Statics,
+    motion: Motion,
+  ): { V: Float64Array; plane: Resultant | null } {
     const n = active.length;
     if (n === 0) return { V: new Float64Array(0), plane: null };
     const size = n + rank;
@@ -133,7 +159,8 @@ export class Supports {
     const V = solution.slice(0, n);
     if (rank < 3) return { V, plane: null };
     const at = active.map((i) => this.all[i]!.point);
-    const rise = (p: FramePoint): number => this.#frame.riseAt(p, motion) + active.reduce((s, i, k) => s + V[k]! * this.#frame.riseAt(p, this.#unit[i]!), 0);
+    const rise = (p: FramePoint): number =>
+      this.#frame.riseAt(p, motion) + active.reduce((s, i, k) => s + V[k]! * this.#frame.riseAt(p, this.#unit[i]!), 0);
     return { V, plane: planeThrough(at.map((p) => [p.x, p.y, rise(p)] as const)) };
   }
 
@@ -199,9 +226,11 @@ function eliminate(M: readonly Float64Array[]): Float64Array {
 /** c_0 + c_1 x + c_2 y through the first three points that span a plane. */
 function planeThrough(points: readonly (readonly [number, number, number])[]): Resultant {
   const [a] = points;
-  const far = (of: (p: readonly [number, number, number]) => number) => points.reduce((m, p) => (Math.abs(of(p)) > Math.abs(of(m)) ? p : m));
+  const far = (of: (p: readonly [number, number, number]) => number) =>
+    points.reduce((m, p) => (Math.abs(of(p)) > Math.abs(of(m)) ? p : m));
   const b = far((p) => Math.hypot(p[0] - a![0], p[1] - a![1]));
-  const cross = (p: readonly [number, number, number]): number => (b[0] - a![0]) * (p[1] - a![1]) - (p[0] - a![0]) * (b[1] - a![1]);
+  const cross = (p: readonly [number, number, number]): number =>
+    (b[0] - a![0]) * (p[1] - a![1]) - (p[0] - a![0]) * (b[1] - a![1]);
   const c = far(cross);
   const d = cross(c);
   const [zb, zc] = [b[2] - a![2], c[2] - a![2]];

@@ -17,7 +17,15 @@ export class TubeEnvelope {
     this.#frame = frame;
     const { tubes } = frame.lines;
     const zero = () => new Float64Array(tubes.length);
-    this.#most = { moment: zero(), shear: zero(), torque: zero(), axial: zero(), deflection: zero(), momentBound: zero(), wallLine: zero() };
+    this.#most = {
+      moment: zero(),
+      shear: zero(),
+      torque: zero(),
+      axial: zero(),
+      deflection: zero(),
+      momentBound: zero(),
+      wallLine: zero(),
+    };
     this.#momentWithShear = zero();
     this.#shearWithMoment = zero();
     this.#pair = zero();

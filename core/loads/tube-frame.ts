@@ -56,7 +56,12 @@ export class TubeFrame {
 
   /** nodesOf: each tube's nodes, sorted along it, at ends of cells. mu: mass per length of each tube, kg/m.
    *  Refuses a frame that falls apart. */
-  constructor(lines: TubeLines, nodes: readonly FrameNode[], nodesOf: readonly (readonly NodeOnTube[])[], mu: readonly number[]) {
+  constructor(
+    lines: TubeLines,
+    nodes: readonly FrameNode[],
+    nodesOf: readonly (readonly NodeOnTube[])[],
+    mu: readonly number[],
+  ) {
     this.lines = lines;
     this.nodes = nodes;
     const stiff = lines.tubes.map(({ section, material: { youngModulus: E, poisson } }) => {
@@ -66,7 +71,13 @@ export class TubeFrame {
     this.members = membersOf(lines, nodesOf, stiff);
     this.#grillage = grillage({
       nodes,
-      members: this.members.map(({ tube, first, last }) => ({ from: first, to: last, ...stiff[tube]!, mass: mu[tube]!, name: `tube ${lines.tubes[tube]!.id}` })),
+      members: this.members.map(({ tube, first, last }) => ({
+        from: first,
+        to: last,
+        ...stiff[tube]!,
+        mass: mu[tube]!,
+        name: `tube ${lines.tubes[tube]!.id}`,
+      })),
       supports: [],
       freeBody: true,
     });
@@ -82,16 +93,21 @@ export class TubeFrame {
         addEquivalents(member, load, p);
         const [along, across] = this.#slopes(member.tube);
         const turn = member.tube < this.lines.mains ? 1 : -1;
-        for (const [end, node] of [[0, member.first], [3, member.last]] as const) {
+        for (const [end, node] of [
+          [0, member.first],
+          [3, member.last],
+        ] as const) {
           f[3 * node]! += p[end]!;
           f[3 * node + across]! += turn * p[end + 1]!;
           f[3 * node + along]! += p[end + 2]!;
         }
       }
     }
-    for (const [point, force] of forces) this.unitForce(point).forEach((value, k) => (f[3 * point.node + k]! += force * value));
+    for (const [point, force] of forces)
+      this.unitForce(point).forEach((value, k) => (f[3 * point.node + k]! += force * value));
     const nodes: NonNullable<GrillageLoads['nodes']>[number][] = [];
-    for (let node = 0; node < this.nodes.length; node++) nodes.push({ node, w: f[3 * node]!, mx: f[3 * node + 2]!, my: -f[3 * node + 1]! });
+    for (let node = 0; node < this.nodes.length; node++)
+      nodes.push({ node, w: f[3 * node]!, mx: f[3 * node + 2]!, my: -f[3 * node + 1]! });
     const { w, rx, ry } = this.#grillage.solve({ nodes });
     const u = new Float64Array(f.length);
     for (let node = 0; node < w.length; node++) {
@@ -138,8 +154,8 @@ export class TubeFrame {
       let shear = endForce(k, v, p, 0);
       let torque = -endForce(k, v, p, 1);
       let moment = -endForce(k, v, p, 2);
-      let rise = v[0]!;
-      let slope = v[2]!;
+      let rise = v[0];
+      let slope = v[2];
       inside(tube, lines.from[member.cells[0]]!, moment, shear, torque, rise);
       for (let e = member.cells[0]; e < member.cells[1]; e++) {
         const q = load[4 * e]!;
@@ -156,7 +172,12 @@ export class TubeFrame {
           const M = moment + s * (shear + s * (q / 2 + (slant * s) / 6));
           const V = shear + s * (q + (slant * s) / 2);
           const T = torque - s * (t + (twist * s) / 2);
-          const w = rise + s * (slope + (s / EI) * (moment / 2 + s * (shear / 6 + s * (q / 24 + (slant * s) / 120))) - (shear + s * (q / 2 + (slant * s) / 6)) / GA);
+          const w =
+            rise +
+            s *
+              (slope +
+                (s / EI) * (moment / 2 + s * (shear / 6 + s * (q / 24 + (slant * s) / 120))) -
+                (shear + s * (q / 2 + (slant * s) / 6)) / GA);
           inside(tube, from + s, M, V, T, w);
           if (!end) continue;
           slope += (s / EI) * (moment + s * (shear / 2 + s * (q / 6 + (slant * s) / 24)));
@@ -196,7 +217,13 @@ const gauss = [
  *  shears (Φ = 12 E I/(GA L²)), exact for loads linear on each cell. Twelve numbers a cell: by q and t at its start, then
  *  at its end; each on w, slope and turn of the first end, then of the last, where the load has a part in it.
  *  Source: Przemieniecki (1968), art. 5.6, from memory. */
-function equivalentsOf({ from, to, mains }: TubeLines, tube: number, [first, last]: readonly [number, number], L: number, Φ: number): Float64Array {
+function equivalentsOf(
+  { from, to, mains }: TubeLines,
+  tube: number,
+  [first, last]: readonly [number, number],
+  L: number,
+  Φ: number,
+): Float64Array {
   const turn = tube < mains ? 1 : -1;
   const start = from[first]!;
   const out = new Float64Array(12 * (last - first));
@@ -238,7 +265,11 @@ function addEquivalents({ cells: [first, last], equivalents: c }: Member, load: 
   }
 }
 
-function membersOf(lines: TubeLines, nodesOf: readonly (readonly NodeOnTube[])[], stiff: readonly { EI: number; GJ: number; GA: number }[]): Member[] {
+function membersOf(
+  lines: TubeLines,
+  nodesOf: readonly (readonly NodeOnTube[])[],
+  stiff: readonly { EI: number; GJ: number; GA: number }[],
+): Member[] {
   return lines.tubes.flatMap((_, tube) => {
     const nodes = nodesOf[tube]!;
     let cell = lines.firstCell[tube]!;
@@ -249,7 +280,16 @@ function membersOf(lines: TubeLines, nodesOf: readonly (readonly NodeOnTube[])[]
       const { EI, GJ, GA } = stiff[tube]!;
       const cells = [begin, cell] as const;
       const equivalents = equivalentsOf(lines, tube, cells, length, (12 * EI) / (GA * length ** 2));
-      return { tube, first: nodes[i]!.node, last: node, EI, GA, k: beamStiffness({ length, EI, GJ, GA }), cells, equivalents };
+      return {
+        tube,
+        first: nodes[i]!.node,
+        last: node,
+        EI,
+        GA,
+        k: beamStiffness({ length, EI, GJ, GA }),
+        cells,
+        equivalents,
+      };
     });
   });
 }

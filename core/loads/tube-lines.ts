@@ -50,7 +50,15 @@ export function tubeLines(tubes: readonly Tube[], mains: number, places: readonl
     }
     firstCell[tube + 1] = from.length;
   });
-  return { tubes, mains, ends, firstCell, from: Float64Array.from(from), to: Float64Array.from(to), tubeOf: Int32Array.from(tubeOf) };
+  return {
+    tubes,
+    mains,
+    ends,
+    firstCell,
+    from: Float64Array.from(from),
+    to: Float64Array.from(to),
+    tubeOf: Int32Array.from(tubeOf),
+  };
 }
 
 /** A load that acts on few cells. */
@@ -64,7 +72,11 @@ export function layLoads(lines: TubeLines, loads: readonly LineLoad[], into: Flo
   const { from, to } = lines;
   for (const load of loads) {
     const slope = (load.last - load.first) / (load.to - load.from);
-    for (let e = cellFrom(lines, load.tube, load.from); e < lines.firstCell[load.tube + 1]! && from[e]! < load.to; e++) {
+    for (
+      let e = cellFrom(lines, load.tube, load.from);
+      e < lines.firstCell[load.tube + 1]! && from[e]! < load.to;
+      e++
+    ) {
       const q0 = scale * (load.first + slope * (from[e]! - load.from));
       const q1 = scale * (load.first + slope * (to[e]! - load.from));
       into[4 * e]! += q0;
@@ -102,7 +114,12 @@ function cellFrom({ firstCell, from }: TubeLines, tube: number, place: number): 
 }
 
 /** Force and first moments of cell e under a load, added to [F, X, Y]. */
-export function cellResultant({ tubes, mains, from, to, tubeOf }: TubeLines, load: Float64Array, e: number, into: Float64Array): void {
+export function cellResultant(
+  { tubes, mains, from, to, tubeOf }: TubeLines,
+  load: Float64Array,
+  e: number,
+  into: Float64Array,
+): void {
   const q0 = load[4 * e]!;
   const q1 = load[4 * e + 1]!;
   const length = to[e]! - from[e]!;
@@ -127,7 +144,10 @@ export function resultant(lines: TubeLines, load: Float64Array): Resultant {
  * mu: mass per length of each tube, kg/m. This is both how the plate's inertia balances a load, and how weight known
  * only as a sum and a centre is laid on the tubes. Gives the three loads of unit force, and of unit first moments.
  */
-export function massLoads(lines: TubeLines, mu: readonly number[]): readonly [Float64Array, Float64Array, Float64Array] {
+export function massLoads(
+  lines: TubeLines,
+  mu: readonly number[],
+): readonly [Float64Array, Float64Array, Float64Array] {
   const { tubes, mains, from, to, tubeOf } = lines;
   const cells = from.length;
   const basis = [0, 1, 2].map(() => new Float64Array(4 * cells));

@@ -12,8 +12,17 @@ export function liftInAirCase(context: CaseContext): CaseResult {
   const { document, plate, factor, lifting } = context;
   const stated = document.loads.liftInAir?.dynamicFactor;
   const onHook = plate.mass - forceOf(plate.frame, plate.heldWater.undrained) / g;
-  const dynamic = stated ?? { value: liftDynamicFactor(onHook), source: `${liftDynamicFactorSource.document}, ${liftDynamicFactorSource.edition}, ${liftDynamicFactorSource.clause}, offshore` };
-  return underWeight(context, { id: 'lift-in-air-down', loadCase: 'lift in air', title: 'Lift in air' }, factor('gamma_F_lift'), dynamic, lifting);
+  const dynamic = stated ?? {
+    value: liftDynamicFactor(onHook),
+    source: `${liftDynamicFactorSource.document}, ${liftDynamicFactorSource.edition}, ${liftDynamicFactorSource.clause}, offshore`,
+  };
+  return underWeight(
+    context,
+    { id: 'lift-in-air-down', loadCase: 'lift in air', title: 'Lift in air' },
+    factor('gamma_F_lift'),
+    dynamic,
+    lifting,
+  );
 }
 
 /** The plate stands on deck. */
@@ -21,18 +30,33 @@ export function deckCase(context: CaseContext): CaseResult {
   const { document, factor, deck } = context;
   const head = { id: 'deck-down', loadCase: 'support on deck', title: 'Support on deck' } as const;
   const { deck: stated } = document.loads;
-  if (!deck || !stated) return missingCase({ ...head, direction: 'down' }, 'the supports on deck', 'loads.deck', 'Give loads.deck.supports under tubes, and a dynamic factor with its source.');
+  if (!deck || !stated)
+    return missingCase(
+      { ...head, direction: 'down' },
+      'the supports on deck',
+      'loads.deck',
+      'Give loads.deck.supports under tubes, and a dynamic factor with its source.',
+    );
   return underWeight(context, head, factor('gamma_F_permanent'), stated.dynamicFactor, deck);
 }
 
 /** Weight in air, with the water that cannot drain, times a dynamic factor. */
-function underWeight(context: CaseContext, head: { readonly id: string; readonly loadCase: 'lift in air' | 'support on deck'; readonly title: string }, loadFactor: number, dynamic: { readonly value: number; readonly source: string }, support: HeldBy): CaseResult {
+function underWeight(
+  context: CaseContext,
+  head: { readonly id: string; readonly loadCase: 'lift in air' | 'support on deck'; readonly title: string },
+  loadFactor: number,
+  dynamic: { readonly value: number; readonly source: string },
+  support: HeldBy,
+): CaseResult {
   const { plate, geometry } = context;
   const times = loadFactor * dynamic.value;
   const pressures = Float64Array.from(plate.fields, ({ weight }) => -times * weight.air);
   const terms = [
     { name: 'Weight in air with dynamic factor', force: -times * plate.weight.air },
-    { name: 'Water that cannot drain, with dynamic factor', force: times * forceOf(plate.frame, plate.heldWater.undrained) },
+    {
+      name: 'Water that cannot drain, with dynamic factor',
+      force: times * forceOf(plate.frame, plate.heldWater.undrained),
+    },
   ].filter(({ force }) => force !== 0);
   const solved = solveCase(plate, {
     ...head,
@@ -44,7 +68,15 @@ function underWeight(context: CaseContext, head: { readonly id: string; readonly
     terms,
     pressures,
     relieved: false,
-    loadings: [{ pressures, onTubes: [[plate.weightOfRest.air, times], [plate.heldWater.undrained, times]] }],
+    loadings: [
+      {
+        pressures,
+        onTubes: [
+          [plate.weightOfRest.air, times],
+          [plate.heldWater.undrained, times],
+        ],
+      },
+    ],
     movingMass: plate.movingMass,
     support,
     present: [everySupport(support)],
