@@ -10,9 +10,15 @@ export const fieldPlaces = (model: Model): readonly string[] => [...model.fields
 export const fieldAt = (model: Model, bay: string): Field => model.fields.get(bay) as Field;
 export const panelAt = (model: Model, bay: string): Panel => model.panels.get(fieldAt(model, bay).panel) as Panel;
 
-/** True when the situation's force pulls the panel off its tubes; false when it presses it on. */
-export const isPulled = (model: Model, bay: string, situation: Situation): boolean =>
-  (panelAt(model, bay).design.side === 'topside') === (situation.direction === 'up');
+/**
+ * True when the pressure on the field pulls the panel off its tubes; false when it presses it on. The pressure's own sign
+ * decides: weight or inertia can turn it against the situation's direction.
+ */
+export const isPulled = (model: Model, bay: string, situation: Situation): boolean => {
+  const pressure = situation.pressures.get(bay) ?? 0;
+  const up = pressure === 0 ? situation.direction === 'up' : pressure > 0;
+  return (panelAt(model, bay).design.side === 'topside') === up;
+};
 
 /** The spans that hold in the situation's direction. */
 export const spansAt = (model: Model, bay: string, situation: Situation): Spans => {
@@ -40,7 +46,7 @@ export const fieldInputs = {
 
 /** Modulus under the load's duration; plastics and laminates need the document's own. */
 function modulusOf({ material, design }: Panel): Reading {
-  if (material.judged === 'full') return material.youngModulus;
+  if (material.longTermModulus === undefined) return material.youngModulus;
   return design.longTerm ? design.longTerm.modulus.si : missing(`the modulus of ${material.title} under the load's duration ("longTerm" of the panel design)`);
 }
 

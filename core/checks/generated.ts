@@ -181,6 +181,56 @@ export function panelShear_allowableStress(v: Readonly<Record<"p" | "a" | "b" | 
   return [_V_hinged, _V_held, _V_Ed, _tau_Ed, _tau_Rd, _tau_low, _tau_high];
 }
 
+export function panelDeflectionFourSides_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h" | "EI_edge" | "gamma_L" | "k_w", number>>, k: Readonly<Record<"plate.hinged.deflection" | "plate.held.deflection" | "plate.onEdgeBeams.g" | "plate.onEdgeBeams.deflectionRatio" | "plate.largeSquareWithin", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _h = v.h;
+  const _EI_edge = v.EI_edge;
+  const _gamma_L = v.gamma_L;
+  const _k_w = v.k_w;
+  const _p_ser = finite(_p / _gamma_L, "p_ser");
+  const _w_hinged = finite(k["plate.hinged.deflection"](_a, _b, _t, _E, _nu, _p_ser), "w_hinged");
+  const _w_held = finite(k["plate.held.deflection"](_a, _b, _t, _E, _nu, _p_ser), "w_held");
+  const _g = finite(k["plate.onEdgeBeams.g"](_a, _b, _t, _E, _nu, _p_ser, _EI_edge), "g");
+  const _r_w = finite(k["plate.onEdgeBeams.deflectionRatio"](_a, _b, _t, _E, _nu, _p_ser, _EI_edge), "r_w");
+  const _w_Ed = finite((_h > 0 ? _w_held : _w_hinged) + Math.max(finite(_r_w - 1, "r_w - 1"), 0) * _w_hinged, "w_Ed");
+  const _w_lim = finite(Math.min(_a, _b) / _k_w, "w_lim");
+  const _w_low = finite(k["plate.largeSquareWithin"](_a, _b, _t, _E, _nu, _p_ser), "w_low");
+  const _D = finite(_E * Math.pow(_t, 3) / finite(12 * (1 - Math.pow(_nu, 2)), "12 * (1 - nu ^ 2)"), "D");
+  const _w_high = finite(5 / 380 * _p_ser * Math.pow(finite(Math.min(_a, _b), "min(a, b)"), 4) / _D * Math.max(_r_w, 1), "w_high");
+  const _range0 = finite(_g >= 0.5 ? 1 : 0, "range0");
+  return [_p_ser, _w_hinged, _w_held, _g, _r_w, _w_Ed, _w_lim, _w_low, _D, _w_high, _range0];
+}
+
+export function panelDeflectionFourSides_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h" | "EI_edge" | "gamma_L" | "k_w", number>>, k: Readonly<Record<"plate.hinged.deflection" | "plate.held.deflection" | "plate.onEdgeBeams.g" | "plate.onEdgeBeams.deflectionRatio" | "plate.largeSquareWithin", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _h = v.h;
+  const _EI_edge = v.EI_edge;
+  const _gamma_L = v.gamma_L;
+  const _k_w = v.k_w;
+  const _p_ser = finite(_p / _gamma_L, "p_ser");
+  const _w_hinged = finite(k["plate.hinged.deflection"](_a, _b, _t, _E, _nu, _p_ser), "w_hinged");
+  const _w_held = finite(k["plate.held.deflection"](_a, _b, _t, _E, _nu, _p_ser), "w_held");
+  const _g = finite(k["plate.onEdgeBeams.g"](_a, _b, _t, _E, _nu, _p_ser, _EI_edge), "g");
+  const _r_w = finite(k["plate.onEdgeBeams.deflectionRatio"](_a, _b, _t, _E, _nu, _p_ser, _EI_edge), "r_w");
+  const _w_Ed = finite((_h > 0 ? _w_held : _w_hinged) + Math.max(finite(_r_w - 1, "r_w - 1"), 0) * _w_hinged, "w_Ed");
+  const _w_lim = finite(Math.min(_a, _b) / _k_w, "w_lim");
+  const _w_low = finite(k["plate.largeSquareWithin"](_a, _b, _t, _E, _nu, _p_ser), "w_low");
+  const _D = finite(_E * Math.pow(_t, 3) / finite(12 * (1 - Math.pow(_nu, 2)), "12 * (1 - nu ^ 2)"), "D");
+  const _w_high = finite(5 / 380 * _p_ser * Math.pow(finite(Math.min(_a, _b), "min(a, b)"), 4) / _D * Math.max(_r_w, 1), "w_high");
+  const _range0 = finite(_g >= 0.5 ? 1 : 0, "range0");
+  return [_p_ser, _w_hinged, _w_held, _g, _r_w, _w_Ed, _w_lim, _w_low, _D, _w_high, _range0];
+}
+
 export function panelDeflectionTwoSides_partialFactors(v: Readonly<Record<"p" | "t" | "E" | "nu" | "L" | "B" | "h" | "gamma_L" | "k_w", number>>, k: Readonly<Record<"plate.twoSided.hinged.deflection" | "plate.twoSided.held.deflection", (...values: number[]) => number>>): number[] {
   const _p = v.p;
   const _t = v.t;
@@ -275,6 +325,99 @@ export function panelDeflectionBolts_allowableStress(v: Readonly<Record<"p" | "t
   return [_p_ser, _a_p, _b_p, _r_b, _w_Ed, _w_lim, _D, _w_low, _w_high];
 }
 
+export function boltTension_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y" | "A_s" | "f_ub" | "k_2" | "gamma_M2", number>>, k: Readonly<Record<"plate.bolted.boltPush" | "bolts.rowLost.group" | "bolts.rowLost.plate" | "plate.held.momentEdge" | "bolts.rowLost.edgeMoment", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _pulled = v.pulled;
+  const _lost = v.lost;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _a_b = v.a_b;
+  const _b_b = v.b_b;
+  const _n_x = v.n_x;
+  const _n_y = v.n_y;
+  const _i_x = v.i_x;
+  const _i_y = v.i_y;
+  const _d_w = v.d_w;
+  const _l_x = v.l_x;
+  const _l_y = v.l_y;
+  const _A_s = v.A_s;
+  const _f_ub = v.f_ub;
+  const _k_2 = v.k_2;
+  const _gamma_M2 = v.gamma_M2;
+  const _s_x = finite(_a_b / finite(_n_x - 1, "n_x - 1"), "s_x");
+  const _s_y = finite(_b_b / finite(_n_y - 1, "n_y - 1"), "s_y");
+  const _p_off = finite(_pulled * _p, "p_off");
+  const _p_lost = finite(_lost * _p_off, "p_lost");
+  const _r_b = finite(_d_w / 2 + _t, "r_b");
+  const _a_p = finite(_a_b + 2 * _i_x, "a_p");
+  const _b_p = finite(_b_b + 2 * _i_y, "b_p");
+  const _R_bolt = finite(k["plate.bolted.boltPush"](_a_p, _b_p, _t, _E, _nu, _p_off, _n_x, _n_y, _i_x, _i_y, _r_b), "R_bolt");
+  const _R_group = finite(k["bolts.rowLost.group"](_a_b, _b_b, _n_x, _n_y, _i_x, _i_y, _p_lost), "R_group");
+  const _R_rest = finite(k["bolts.rowLost.plate"](_a_b, _b_b, _t, _E, _nu, _p_lost, _n_x, _n_y, _i_x, _i_y), "R_rest");
+  const _M_held = finite(k["plate.held.momentEdge"](_a, _b, _t, _E, _nu, _p), "M_held");
+  const _M_lost = finite(k["bolts.rowLost.edgeMoment"](_a, _b, _t, _E, _nu, _p_lost), "M_lost");
+  const _M_edge = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_M_held, _M_lost) : _p * Math.pow(finite(_h_x * _a + _h_y * _b, "h_x * a + h_y * b"), 2) / 12, "M_edge");
+  const _Q = finite(_M_edge * Math.max(finite(_h_x * _s_y / _l_x, "h_x * s_y / l_x"), finite(_h_y * _s_x / _l_y, "h_y * s_x / l_y")), "Q");
+  const _F_t = finite(Math.max(_R_bolt, _R_group, _R_rest) + _Q, "F_t");
+  const _F_t_Rd = finite(_k_2 * _f_ub * _A_s / _gamma_M2, "F_t_Rd");
+  const _F_all = finite(_p_off * _a_p * _b_p, "F_all");
+  const _F_low = finite(_F_all / finite(2 * _n_x + 2 * _n_y - 4, "2 * n_x + 2 * n_y - 4"), "F_low");
+  const _M_high = finite((_lost > 0 ? 1 / 2 : 1 / 8) * _p * Math.pow(finite(Math.max(_a, _b), "max(a, b)"), 2), "M_high");
+  const _F_high = finite(_F_all + _M_high * Math.max(_s_x, _s_y) / finite(Math.min(_l_x, _l_y), "min(l_x, l_y)"), "F_high");
+  return [_s_x, _s_y, _p_off, _p_lost, _r_b, _a_p, _b_p, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _F_t_Rd, _F_all, _F_low, _M_high, _F_high];
+}
+
+export function boltTension_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y" | "A_b" | "F_nt" | "Omega_J", number>>, k: Readonly<Record<"plate.bolted.boltPush" | "bolts.rowLost.group" | "bolts.rowLost.plate" | "plate.held.momentEdge" | "bolts.rowLost.edgeMoment", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _pulled = v.pulled;
+  const _lost = v.lost;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _a_b = v.a_b;
+  const _b_b = v.b_b;
+  const _n_x = v.n_x;
+  const _n_y = v.n_y;
+  const _i_x = v.i_x;
+  const _i_y = v.i_y;
+  const _d_w = v.d_w;
+  const _l_x = v.l_x;
+  const _l_y = v.l_y;
+  const _A_b = v.A_b;
+  const _F_nt = v.F_nt;
+  const _Omega_J = v.Omega_J;
+  const _s_x = finite(_a_b / finite(_n_x - 1, "n_x - 1"), "s_x");
+  const _s_y = finite(_b_b / finite(_n_y - 1, "n_y - 1"), "s_y");
+  const _p_off = finite(_pulled * _p, "p_off");
+  const _p_lost = finite(_lost * _p_off, "p_lost");
+  const _r_b = finite(_d_w / 2 + _t, "r_b");
+  const _a_p = finite(_a_b + 2 * _i_x, "a_p");
+  const _b_p = finite(_b_b + 2 * _i_y, "b_p");
+  const _R_bolt = finite(k["plate.bolted.boltPush"](_a_p, _b_p, _t, _E, _nu, _p_off, _n_x, _n_y, _i_x, _i_y, _r_b), "R_bolt");
+  const _R_group = finite(k["bolts.rowLost.group"](_a_b, _b_b, _n_x, _n_y, _i_x, _i_y, _p_lost), "R_group");
+  const _R_rest = finite(k["bolts.rowLost.plate"](_a_b, _b_b, _t, _E, _nu, _p_lost, _n_x, _n_y, _i_x, _i_y), "R_rest");
+  const _M_held = finite(k["plate.held.momentEdge"](_a, _b, _t, _E, _nu, _p), "M_held");
+  const _M_lost = finite(k["bolts.rowLost.edgeMoment"](_a, _b, _t, _E, _nu, _p_lost), "M_lost");
+  const _M_edge = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_M_held, _M_lost) : _p * Math.pow(finite(_h_x * _a + _h_y * _b, "h_x * a + h_y * b"), 2) / 12, "M_edge");
+  const _Q = finite(_M_edge * Math.max(finite(_h_x * _s_y / _l_x, "h_x * s_y / l_x"), finite(_h_y * _s_x / _l_y, "h_y * s_x / l_y")), "Q");
+  const _F_t = finite(Math.max(_R_bolt, _R_group, _R_rest) + _Q, "F_t");
+  const _F_t_Rd = finite(_F_nt * _A_b / _Omega_J, "F_t_Rd");
+  const _F_all = finite(_p_off * _a_p * _b_p, "F_all");
+  const _F_low = finite(_F_all / finite(2 * _n_x + 2 * _n_y - 4, "2 * n_x + 2 * n_y - 4"), "F_low");
+  const _M_high = finite((_lost > 0 ? 1 / 2 : 1 / 8) * _p * Math.pow(finite(Math.max(_a, _b), "max(a, b)"), 2), "M_high");
+  const _F_high = finite(_F_all + _M_high * Math.max(_s_x, _s_y) / finite(Math.min(_l_x, _l_y), "min(l_x, l_y)"), "F_high");
+  return [_s_x, _s_y, _p_off, _p_lost, _r_b, _a_p, _b_p, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _F_t_Rd, _F_all, _F_low, _M_high, _F_high];
+}
+
 export function boltShear_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "A_s" | "A_b" | "threads" | "f_ub" | "alpha_v" | "gamma_M2", number>>, k: Readonly<Record<"inPlanePull.hinged", (...values: number[]) => number>>): number[] {
   const _p = v.p;
   const _a = v.a;
@@ -331,6 +474,112 @@ export function boltShear_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "
   const _N_cable = finite(Math.cbrt(_E * _t * Math.pow(finite(_p * _L_n, "p * L_n"), 2) / 18), "N_cable");
   const _F_cable = finite(_N_cable * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_cable");
   return [_s_x, _s_y, _L_n, _N_pull, _F_v, _F_v_Rd, _N_cable, _F_cable];
+}
+
+export function boltCombined_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y" | "A_s" | "A_b" | "f_ub" | "k_2" | "threads" | "alpha_v" | "gamma_M2", number>>, k: Readonly<Record<"plate.bolted.boltPush" | "bolts.rowLost.group" | "bolts.rowLost.plate" | "plate.held.momentEdge" | "bolts.rowLost.edgeMoment" | "inPlanePull.hinged", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _pulled = v.pulled;
+  const _lost = v.lost;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _a_b = v.a_b;
+  const _b_b = v.b_b;
+  const _n_x = v.n_x;
+  const _n_y = v.n_y;
+  const _i_x = v.i_x;
+  const _i_y = v.i_y;
+  const _d_w = v.d_w;
+  const _l_x = v.l_x;
+  const _l_y = v.l_y;
+  const _A_s = v.A_s;
+  const _A_b = v.A_b;
+  const _f_ub = v.f_ub;
+  const _k_2 = v.k_2;
+  const _threads = v.threads;
+  const _alpha_v = v.alpha_v;
+  const _gamma_M2 = v.gamma_M2;
+  const _s_x = finite(_a_b / finite(_n_x - 1, "n_x - 1"), "s_x");
+  const _s_y = finite(_b_b / finite(_n_y - 1, "n_y - 1"), "s_y");
+  const _p_off = finite(_pulled * _p, "p_off");
+  const _p_lost = finite(_lost * _p_off, "p_lost");
+  const _r_b = finite(_d_w / 2 + _t, "r_b");
+  const _a_p = finite(_a_b + 2 * _i_x, "a_p");
+  const _b_p = finite(_b_b + 2 * _i_y, "b_p");
+  const _R_bolt = finite(k["plate.bolted.boltPush"](_a_p, _b_p, _t, _E, _nu, _p_off, _n_x, _n_y, _i_x, _i_y, _r_b), "R_bolt");
+  const _R_group = finite(k["bolts.rowLost.group"](_a_b, _b_b, _n_x, _n_y, _i_x, _i_y, _p_lost), "R_group");
+  const _R_rest = finite(k["bolts.rowLost.plate"](_a_b, _b_b, _t, _E, _nu, _p_lost, _n_x, _n_y, _i_x, _i_y), "R_rest");
+  const _M_held = finite(k["plate.held.momentEdge"](_a, _b, _t, _E, _nu, _p), "M_held");
+  const _M_lost = finite(k["bolts.rowLost.edgeMoment"](_a, _b, _t, _E, _nu, _p_lost), "M_lost");
+  const _M_edge = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_M_held, _M_lost) : _p * Math.pow(finite(_h_x * _a + _h_y * _b, "h_x * a + h_y * b"), 2) / 12, "M_edge");
+  const _Q = finite(_M_edge * Math.max(finite(_h_x * _s_y / _l_x, "h_x * s_y / l_x"), finite(_h_y * _s_x / _l_y, "h_y * s_x / l_y")), "Q");
+  const _F_t = finite(Math.max(_R_bolt, _R_group, _R_rest) + _Q, "F_t");
+  const _L_n = finite(_h_x > 0 ? (_h_y > 0 ? Math.min(_a, _b) : _a) : _b, "L_n");
+  const _N_pull = finite(k["inPlanePull.hinged"](_L_n, _L_n, _t, _E, _nu, _p), "N_pull");
+  const _F_v = finite(_N_pull * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_v");
+  const _A_v = finite(_threads > 0 ? _A_s : _A_b, "A_v");
+  const _F_v_Rd = finite(_alpha_v * _f_ub * _A_v / _gamma_M2, "F_v_Rd");
+  const _F_t_Rd = finite(_k_2 * _f_ub * _A_s / _gamma_M2, "F_t_Rd");
+  const _u = finite(_F_v / _F_v_Rd + _F_t / finite(1.4 * _F_t_Rd, "1.4 * F_t_Rd"), "u");
+  const _u_e = finite(Math.sqrt(Math.pow(finite(_F_v / _F_v_Rd, "F_v / F_v_Rd"), 2) + Math.pow(finite(_F_t / _F_t_Rd, "F_t / F_t_Rd"), 2)), "u_e");
+  const _u_low = finite(_u_e / 1.4, "u_low");
+  const _u_high = finite(1.25 * _u_e, "u_high");
+  return [_s_x, _s_y, _p_off, _p_lost, _r_b, _a_p, _b_p, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _L_n, _N_pull, _F_v, _A_v, _F_v_Rd, _F_t_Rd, _u, _u_e, _u_low, _u_high];
+}
+
+export function boltCombined_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y" | "A_b" | "F_nt" | "F_nv" | "Omega_J", number>>, k: Readonly<Record<"plate.bolted.boltPush" | "bolts.rowLost.group" | "bolts.rowLost.plate" | "plate.held.momentEdge" | "bolts.rowLost.edgeMoment" | "inPlanePull.hinged", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _pulled = v.pulled;
+  const _lost = v.lost;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _a_b = v.a_b;
+  const _b_b = v.b_b;
+  const _n_x = v.n_x;
+  const _n_y = v.n_y;
+  const _i_x = v.i_x;
+  const _i_y = v.i_y;
+  const _d_w = v.d_w;
+  const _l_x = v.l_x;
+  const _l_y = v.l_y;
+  const _A_b = v.A_b;
+  const _F_nt = v.F_nt;
+  const _F_nv = v.F_nv;
+  const _Omega_J = v.Omega_J;
+  const _s_x = finite(_a_b / finite(_n_x - 1, "n_x - 1"), "s_x");
+  const _s_y = finite(_b_b / finite(_n_y - 1, "n_y - 1"), "s_y");
+  const _p_off = finite(_pulled * _p, "p_off");
+  const _p_lost = finite(_lost * _p_off, "p_lost");
+  const _r_b = finite(_d_w / 2 + _t, "r_b");
+  const _a_p = finite(_a_b + 2 * _i_x, "a_p");
+  const _b_p = finite(_b_b + 2 * _i_y, "b_p");
+  const _R_bolt = finite(k["plate.bolted.boltPush"](_a_p, _b_p, _t, _E, _nu, _p_off, _n_x, _n_y, _i_x, _i_y, _r_b), "R_bolt");
+  const _R_group = finite(k["bolts.rowLost.group"](_a_b, _b_b, _n_x, _n_y, _i_x, _i_y, _p_lost), "R_group");
+  const _R_rest = finite(k["bolts.rowLost.plate"](_a_b, _b_b, _t, _E, _nu, _p_lost, _n_x, _n_y, _i_x, _i_y), "R_rest");
+  const _M_held = finite(k["plate.held.momentEdge"](_a, _b, _t, _E, _nu, _p), "M_held");
+  const _M_lost = finite(k["bolts.rowLost.edgeMoment"](_a, _b, _t, _E, _nu, _p_lost), "M_lost");
+  const _M_edge = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_M_held, _M_lost) : _p * Math.pow(finite(_h_x * _a + _h_y * _b, "h_x * a + h_y * b"), 2) / 12, "M_edge");
+  const _Q = finite(_M_edge * Math.max(finite(_h_x * _s_y / _l_x, "h_x * s_y / l_x"), finite(_h_y * _s_x / _l_y, "h_y * s_x / l_y")), "Q");
+  const _F_t = finite(Math.max(_R_bolt, _R_group, _R_rest) + _Q, "F_t");
+  const _L_n = finite(_h_x > 0 ? (_h_y > 0 ? Math.min(_a, _b) : _a) : _b, "L_n");
+  const _N_pull = finite(k["inPlanePull.hinged"](_L_n, _L_n, _t, _E, _nu, _p), "N_pull");
+  const _F_v = finite(_N_pull * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_v");
+  const _F_v_Rd = finite(_F_nv * _A_b / _Omega_J, "F_v_Rd");
+  const _F_t_Rd = finite(_F_nt * _A_b / _Omega_J, "F_t_Rd");
+  const _u = finite((_F_v / _F_v_Rd + _F_t / _F_t_Rd) / 1.3, "u");
+  const _u_e = finite(Math.sqrt(Math.pow(finite(_F_v / _F_v_Rd, "F_v / F_v_Rd"), 2) + Math.pow(finite(_F_t / _F_t_Rd, "F_t / F_t_Rd"), 2)), "u_e");
+  const _u_low = finite(_u_e / 1.4, "u_low");
+  const _u_high = finite(1.25 * _u_e, "u_high");
+  return [_s_x, _s_y, _p_off, _p_lost, _r_b, _a_p, _b_p, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _L_n, _N_pull, _F_v, _F_v_Rd, _F_t_Rd, _u, _u_e, _u_low, _u_high];
 }
 
 export function boltBearingPanel_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "d" | "d_0" | "e_1" | "e_2" | "p_1" | "f_yp" | "f_u" | "stainless" | "p_2" | "f_ub" | "k_h" | "gamma_M2", number>>, k: Readonly<Record<"inPlanePull.hinged", (...values: number[]) => number>>): number[] {
@@ -541,6 +790,368 @@ export function boltTearOut_allowableStress(v: Readonly<Record<"p" | "a" | "b" |
   return [_s_x, _s_y, _L_n, _N_pull, _F_v, _A_nv, _A_gv, _V_eff_Rd, _N_cable, _F_cable];
 }
 
+export function boltPullThrough_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y" | "d_m" | "f_u" | "gamma_M2", number>>, k: Readonly<Record<"plate.bolted.boltPush" | "bolts.rowLost.group" | "bolts.rowLost.plate" | "plate.held.momentEdge" | "bolts.rowLost.edgeMoment", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _pulled = v.pulled;
+  const _lost = v.lost;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _a_b = v.a_b;
+  const _b_b = v.b_b;
+  const _n_x = v.n_x;
+  const _n_y = v.n_y;
+  const _i_x = v.i_x;
+  const _i_y = v.i_y;
+  const _d_w = v.d_w;
+  const _l_x = v.l_x;
+  const _l_y = v.l_y;
+  const _d_m = v.d_m;
+  const _f_u = v.f_u;
+  const _gamma_M2 = v.gamma_M2;
+  const _s_x = finite(_a_b / finite(_n_x - 1, "n_x - 1"), "s_x");
+  const _s_y = finite(_b_b / finite(_n_y - 1, "n_y - 1"), "s_y");
+  const _p_off = finite(_pulled * _p, "p_off");
+  const _p_lost = finite(_lost * _p_off, "p_lost");
+  const _r_b = finite(_d_w / 2 + _t, "r_b");
+  const _a_p = finite(_a_b + 2 * _i_x, "a_p");
+  const _b_p = finite(_b_b + 2 * _i_y, "b_p");
+  const _R_bolt = finite(k["plate.bolted.boltPush"](_a_p, _b_p, _t, _E, _nu, _p_off, _n_x, _n_y, _i_x, _i_y, _r_b), "R_bolt");
+  const _R_group = finite(k["bolts.rowLost.group"](_a_b, _b_b, _n_x, _n_y, _i_x, _i_y, _p_lost), "R_group");
+  const _R_rest = finite(k["bolts.rowLost.plate"](_a_b, _b_b, _t, _E, _nu, _p_lost, _n_x, _n_y, _i_x, _i_y), "R_rest");
+  const _M_held = finite(k["plate.held.momentEdge"](_a, _b, _t, _E, _nu, _p), "M_held");
+  const _M_lost = finite(k["bolts.rowLost.edgeMoment"](_a, _b, _t, _E, _nu, _p_lost), "M_lost");
+  const _M_edge = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_M_held, _M_lost) : _p * Math.pow(finite(_h_x * _a + _h_y * _b, "h_x * a + h_y * b"), 2) / 12, "M_edge");
+  const _Q = finite(_M_edge * Math.max(finite(_h_x * _s_y / _l_x, "h_x * s_y / l_x"), finite(_h_y * _s_x / _l_y, "h_y * s_x / l_y")), "Q");
+  const _F_t = finite(Math.max(_R_bolt, _R_group, _R_rest) + _Q, "F_t");
+  const _B_p_Rd = finite(0.6 * Math.PI * _d_m * _t * _f_u / _gamma_M2, "B_p_Rd");
+  const _F_all = finite(_p_off * _a_p * _b_p, "F_all");
+  const _F_low = finite(_F_all / finite(2 * _n_x + 2 * _n_y - 4, "2 * n_x + 2 * n_y - 4"), "F_low");
+  const _M_high = finite((_lost > 0 ? 1 / 2 : 1 / 8) * _p * Math.pow(finite(Math.max(_a, _b), "max(a, b)"), 2), "M_high");
+  const _F_high = finite(_F_all + _M_high * Math.max(_s_x, _s_y) / finite(Math.min(_l_x, _l_y), "min(l_x, l_y)"), "F_high");
+  return [_s_x, _s_y, _p_off, _p_lost, _r_b, _a_p, _b_p, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _B_p_Rd, _F_all, _F_low, _M_high, _F_high];
+}
+
+export function boltPullThrough_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y" | "d_m" | "f_u" | "Omega_J", number>>, k: Readonly<Record<"plate.bolted.boltPush" | "bolts.rowLost.group" | "bolts.rowLost.plate" | "plate.held.momentEdge" | "bolts.rowLost.edgeMoment", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _pulled = v.pulled;
+  const _lost = v.lost;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _a_b = v.a_b;
+  const _b_b = v.b_b;
+  const _n_x = v.n_x;
+  const _n_y = v.n_y;
+  const _i_x = v.i_x;
+  const _i_y = v.i_y;
+  const _d_w = v.d_w;
+  const _l_x = v.l_x;
+  const _l_y = v.l_y;
+  const _d_m = v.d_m;
+  const _f_u = v.f_u;
+  const _Omega_J = v.Omega_J;
+  const _s_x = finite(_a_b / finite(_n_x - 1, "n_x - 1"), "s_x");
+  const _s_y = finite(_b_b / finite(_n_y - 1, "n_y - 1"), "s_y");
+  const _p_off = finite(_pulled * _p, "p_off");
+  const _p_lost = finite(_lost * _p_off, "p_lost");
+  const _r_b = finite(_d_w / 2 + _t, "r_b");
+  const _a_p = finite(_a_b + 2 * _i_x, "a_p");
+  const _b_p = finite(_b_b + 2 * _i_y, "b_p");
+  const _R_bolt = finite(k["plate.bolted.boltPush"](_a_p, _b_p, _t, _E, _nu, _p_off, _n_x, _n_y, _i_x, _i_y, _r_b), "R_bolt");
+  const _R_group = finite(k["bolts.rowLost.group"](_a_b, _b_b, _n_x, _n_y, _i_x, _i_y, _p_lost), "R_group");
+  const _R_rest = finite(k["bolts.rowLost.plate"](_a_b, _b_b, _t, _E, _nu, _p_lost, _n_x, _n_y, _i_x, _i_y), "R_rest");
+  const _M_held = finite(k["plate.held.momentEdge"](_a, _b, _t, _E, _nu, _p), "M_held");
+  const _M_lost = finite(k["bolts.rowLost.edgeMoment"](_a, _b, _t, _E, _nu, _p_lost), "M_lost");
+  const _M_edge = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_M_held, _M_lost) : _p * Math.pow(finite(_h_x * _a + _h_y * _b, "h_x * a + h_y * b"), 2) / 12, "M_edge");
+  const _Q = finite(_M_edge * Math.max(finite(_h_x * _s_y / _l_x, "h_x * s_y / l_x"), finite(_h_y * _s_x / _l_y, "h_y * s_x / l_y")), "Q");
+  const _F_t = finite(Math.max(_R_bolt, _R_group, _R_rest) + _Q, "F_t");
+  const _B_p_Rd = finite(0.6 * Math.PI * _d_m * _t * _f_u / _Omega_J, "B_p_Rd");
+  const _F_all = finite(_p_off * _a_p * _b_p, "F_all");
+  const _F_low = finite(_F_all / finite(2 * _n_x + 2 * _n_y - 4, "2 * n_x + 2 * n_y - 4"), "F_low");
+  const _M_high = finite((_lost > 0 ? 1 / 2 : 1 / 8) * _p * Math.pow(finite(Math.max(_a, _b), "max(a, b)"), 2), "M_high");
+  const _F_high = finite(_F_all + _M_high * Math.max(_s_x, _s_y) / finite(Math.min(_l_x, _l_y), "min(l_x, l_y)"), "F_high");
+  return [_s_x, _s_y, _p_off, _p_lost, _r_b, _a_p, _b_p, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _B_p_Rd, _F_all, _F_low, _M_high, _F_high];
+}
+
+export function boltWallPull_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y" | "t_w" | "f_yw" | "gamma_M0", number>>, k: Readonly<Record<"plate.bolted.boltPush" | "bolts.rowLost.group" | "bolts.rowLost.plate" | "plate.held.momentEdge" | "bolts.rowLost.edgeMoment", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _pulled = v.pulled;
+  const _lost = v.lost;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _a_b = v.a_b;
+  const _b_b = v.b_b;
+  const _n_x = v.n_x;
+  const _n_y = v.n_y;
+  const _i_x = v.i_x;
+  const _i_y = v.i_y;
+  const _d_w = v.d_w;
+  const _l_x = v.l_x;
+  const _l_y = v.l_y;
+  const _t_w = v.t_w;
+  const _f_yw = v.f_yw;
+  const _gamma_M0 = v.gamma_M0;
+  const _s_x = finite(_a_b / finite(_n_x - 1, "n_x - 1"), "s_x");
+  const _s_y = finite(_b_b / finite(_n_y - 1, "n_y - 1"), "s_y");
+  const _p_off = finite(_pulled * _p, "p_off");
+  const _p_lost = finite(_lost * _p_off, "p_lost");
+  const _r_b = finite(_d_w / 2 + _t, "r_b");
+  const _a_p = finite(_a_b + 2 * _i_x, "a_p");
+  const _b_p = finite(_b_b + 2 * _i_y, "b_p");
+  const _R_bolt = finite(k["plate.bolted.boltPush"](_a_p, _b_p, _t, _E, _nu, _p_off, _n_x, _n_y, _i_x, _i_y, _r_b), "R_bolt");
+  const _R_group = finite(k["bolts.rowLost.group"](_a_b, _b_b, _n_x, _n_y, _i_x, _i_y, _p_lost), "R_group");
+  const _R_rest = finite(k["bolts.rowLost.plate"](_a_b, _b_b, _t, _E, _nu, _p_lost, _n_x, _n_y, _i_x, _i_y), "R_rest");
+  const _M_held = finite(k["plate.held.momentEdge"](_a, _b, _t, _E, _nu, _p), "M_held");
+  const _M_lost = finite(k["bolts.rowLost.edgeMoment"](_a, _b, _t, _E, _nu, _p_lost), "M_lost");
+  const _M_edge = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_M_held, _M_lost) : _p * Math.pow(finite(_h_x * _a + _h_y * _b, "h_x * a + h_y * b"), 2) / 12, "M_edge");
+  const _Q = finite(_M_edge * Math.max(finite(_h_x * _s_y / _l_x, "h_x * s_y / l_x"), finite(_h_y * _s_x / _l_y, "h_y * s_x / l_y")), "Q");
+  const _F_t = finite(Math.max(_R_bolt, _R_group, _R_rest) + _Q, "F_t");
+  const _F_w_Rd = finite(Math.PI * _f_yw * Math.pow(_t_w, 2) / _gamma_M0, "F_w_Rd");
+  const _F_joint = finite(4 * _f_yw * Math.pow(_t_w, 2), "F_joint");
+  return [_s_x, _s_y, _p_off, _p_lost, _r_b, _a_p, _b_p, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _F_w_Rd, _F_joint];
+}
+
+export function boltWallPull_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y" | "t_w" | "f_yw" | "Omega_b", number>>, k: Readonly<Record<"plate.bolted.boltPush" | "bolts.rowLost.group" | "bolts.rowLost.plate" | "plate.held.momentEdge" | "bolts.rowLost.edgeMoment", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _pulled = v.pulled;
+  const _lost = v.lost;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _a_b = v.a_b;
+  const _b_b = v.b_b;
+  const _n_x = v.n_x;
+  const _n_y = v.n_y;
+  const _i_x = v.i_x;
+  const _i_y = v.i_y;
+  const _d_w = v.d_w;
+  const _l_x = v.l_x;
+  const _l_y = v.l_y;
+  const _t_w = v.t_w;
+  const _f_yw = v.f_yw;
+  const _Omega_b = v.Omega_b;
+  const _s_x = finite(_a_b / finite(_n_x - 1, "n_x - 1"), "s_x");
+  const _s_y = finite(_b_b / finite(_n_y - 1, "n_y - 1"), "s_y");
+  const _p_off = finite(_pulled * _p, "p_off");
+  const _p_lost = finite(_lost * _p_off, "p_lost");
+  const _r_b = finite(_d_w / 2 + _t, "r_b");
+  const _a_p = finite(_a_b + 2 * _i_x, "a_p");
+  const _b_p = finite(_b_b + 2 * _i_y, "b_p");
+  const _R_bolt = finite(k["plate.bolted.boltPush"](_a_p, _b_p, _t, _E, _nu, _p_off, _n_x, _n_y, _i_x, _i_y, _r_b), "R_bolt");
+  const _R_group = finite(k["bolts.rowLost.group"](_a_b, _b_b, _n_x, _n_y, _i_x, _i_y, _p_lost), "R_group");
+  const _R_rest = finite(k["bolts.rowLost.plate"](_a_b, _b_b, _t, _E, _nu, _p_lost, _n_x, _n_y, _i_x, _i_y), "R_rest");
+  const _M_held = finite(k["plate.held.momentEdge"](_a, _b, _t, _E, _nu, _p), "M_held");
+  const _M_lost = finite(k["bolts.rowLost.edgeMoment"](_a, _b, _t, _E, _nu, _p_lost), "M_lost");
+  const _M_edge = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_M_held, _M_lost) : _p * Math.pow(finite(_h_x * _a + _h_y * _b, "h_x * a + h_y * b"), 2) / 12, "M_edge");
+  const _Q = finite(_M_edge * Math.max(finite(_h_x * _s_y / _l_x, "h_x * s_y / l_x"), finite(_h_y * _s_x / _l_y, "h_y * s_x / l_y")), "Q");
+  const _F_t = finite(Math.max(_R_bolt, _R_group, _R_rest) + _Q, "F_t");
+  const _F_w_Rd = finite(Math.PI * _f_yw * Math.pow(_t_w, 2) / _Omega_b, "F_w_Rd");
+  const _F_joint = finite(4 * _f_yw * Math.pow(_t_w, 2), "F_joint");
+  return [_s_x, _s_y, _p_off, _p_lost, _r_b, _a_p, _b_p, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _F_w_Rd, _F_joint];
+}
+
+export function boltAnchorage_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y", number>>, k: Readonly<Record<"plate.bolted.boltPush" | "bolts.rowLost.group" | "bolts.rowLost.plate" | "plate.held.momentEdge" | "bolts.rowLost.edgeMoment", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _pulled = v.pulled;
+  const _lost = v.lost;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _a_b = v.a_b;
+  const _b_b = v.b_b;
+  const _n_x = v.n_x;
+  const _n_y = v.n_y;
+  const _i_x = v.i_x;
+  const _i_y = v.i_y;
+  const _d_w = v.d_w;
+  const _l_x = v.l_x;
+  const _l_y = v.l_y;
+  const _s_x = finite(_a_b / finite(_n_x - 1, "n_x - 1"), "s_x");
+  const _s_y = finite(_b_b / finite(_n_y - 1, "n_y - 1"), "s_y");
+  const _p_off = finite(_pulled * _p, "p_off");
+  const _p_lost = finite(_lost * _p_off, "p_lost");
+  const _r_b = finite(_d_w / 2 + _t, "r_b");
+  const _a_p = finite(_a_b + 2 * _i_x, "a_p");
+  const _b_p = finite(_b_b + 2 * _i_y, "b_p");
+  const _R_bolt = finite(k["plate.bolted.boltPush"](_a_p, _b_p, _t, _E, _nu, _p_off, _n_x, _n_y, _i_x, _i_y, _r_b), "R_bolt");
+  const _R_group = finite(k["bolts.rowLost.group"](_a_b, _b_b, _n_x, _n_y, _i_x, _i_y, _p_lost), "R_group");
+  const _R_rest = finite(k["bolts.rowLost.plate"](_a_b, _b_b, _t, _E, _nu, _p_lost, _n_x, _n_y, _i_x, _i_y), "R_rest");
+  const _M_held = finite(k["plate.held.momentEdge"](_a, _b, _t, _E, _nu, _p), "M_held");
+  const _M_lost = finite(k["bolts.rowLost.edgeMoment"](_a, _b, _t, _E, _nu, _p_lost), "M_lost");
+  const _M_edge = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_M_held, _M_lost) : _p * Math.pow(finite(_h_x * _a + _h_y * _b, "h_x * a + h_y * b"), 2) / 12, "M_edge");
+  const _Q = finite(_M_edge * Math.max(finite(_h_x * _s_y / _l_x, "h_x * s_y / l_x"), finite(_h_y * _s_x / _l_y, "h_y * s_x / l_y")), "Q");
+  const _F_t = finite(Math.max(_R_bolt, _R_group, _R_rest) + _Q, "F_t");
+  const _F_all = finite(_p_off * _a_p * _b_p, "F_all");
+  const _F_low = finite(_F_all / finite(2 * _n_x + 2 * _n_y - 4, "2 * n_x + 2 * n_y - 4"), "F_low");
+  const _M_high = finite((_lost > 0 ? 1 / 2 : 1 / 8) * _p * Math.pow(finite(Math.max(_a, _b), "max(a, b)"), 2), "M_high");
+  const _F_high = finite(_F_all + _M_high * Math.max(_s_x, _s_y) / finite(Math.min(_l_x, _l_y), "min(l_x, l_y)"), "F_high");
+  return [_s_x, _s_y, _p_off, _p_lost, _r_b, _a_p, _b_p, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _F_all, _F_low, _M_high, _F_high];
+}
+
+export function boltAnchorage_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y", number>>, k: Readonly<Record<"plate.bolted.boltPush" | "bolts.rowLost.group" | "bolts.rowLost.plate" | "plate.held.momentEdge" | "bolts.rowLost.edgeMoment", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _pulled = v.pulled;
+  const _lost = v.lost;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _a_b = v.a_b;
+  const _b_b = v.b_b;
+  const _n_x = v.n_x;
+  const _n_y = v.n_y;
+  const _i_x = v.i_x;
+  const _i_y = v.i_y;
+  const _d_w = v.d_w;
+  const _l_x = v.l_x;
+  const _l_y = v.l_y;
+  const _s_x = finite(_a_b / finite(_n_x - 1, "n_x - 1"), "s_x");
+  const _s_y = finite(_b_b / finite(_n_y - 1, "n_y - 1"), "s_y");
+  const _p_off = finite(_pulled * _p, "p_off");
+  const _p_lost = finite(_lost * _p_off, "p_lost");
+  const _r_b = finite(_d_w / 2 + _t, "r_b");
+  const _a_p = finite(_a_b + 2 * _i_x, "a_p");
+  const _b_p = finite(_b_b + 2 * _i_y, "b_p");
+  const _R_bolt = finite(k["plate.bolted.boltPush"](_a_p, _b_p, _t, _E, _nu, _p_off, _n_x, _n_y, _i_x, _i_y, _r_b), "R_bolt");
+  const _R_group = finite(k["bolts.rowLost.group"](_a_b, _b_b, _n_x, _n_y, _i_x, _i_y, _p_lost), "R_group");
+  const _R_rest = finite(k["bolts.rowLost.plate"](_a_b, _b_b, _t, _E, _nu, _p_lost, _n_x, _n_y, _i_x, _i_y), "R_rest");
+  const _M_held = finite(k["plate.held.momentEdge"](_a, _b, _t, _E, _nu, _p), "M_held");
+  const _M_lost = finite(k["bolts.rowLost.edgeMoment"](_a, _b, _t, _E, _nu, _p_lost), "M_lost");
+  const _M_edge = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_M_held, _M_lost) : _p * Math.pow(finite(_h_x * _a + _h_y * _b, "h_x * a + h_y * b"), 2) / 12, "M_edge");
+  const _Q = finite(_M_edge * Math.max(finite(_h_x * _s_y / _l_x, "h_x * s_y / l_x"), finite(_h_y * _s_x / _l_y, "h_y * s_x / l_y")), "Q");
+  const _F_t = finite(Math.max(_R_bolt, _R_group, _R_rest) + _Q, "F_t");
+  const _F_all = finite(_p_off * _a_p * _b_p, "F_all");
+  const _F_low = finite(_F_all / finite(2 * _n_x + 2 * _n_y - 4, "2 * n_x + 2 * n_y - 4"), "F_low");
+  const _M_high = finite((_lost > 0 ? 1 / 2 : 1 / 8) * _p * Math.pow(finite(Math.max(_a, _b), "max(a, b)"), 2), "M_high");
+  const _F_high = finite(_F_all + _M_high * Math.max(_s_x, _s_y) / finite(Math.min(_l_x, _l_y), "min(l_x, l_y)"), "F_high");
+  return [_s_x, _s_y, _p_off, _p_lost, _r_b, _a_p, _b_p, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _F_all, _F_low, _M_high, _F_high];
+}
+
+export function boltSlip_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y" | "A_s" | "f_ub" | "mu" | "k_s" | "gamma_M3", number>>, k: Readonly<Record<"plate.bolted.boltPush" | "bolts.rowLost.group" | "bolts.rowLost.plate" | "plate.held.momentEdge" | "bolts.rowLost.edgeMoment" | "inPlanePull.hinged", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _pulled = v.pulled;
+  const _lost = v.lost;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _a_b = v.a_b;
+  const _b_b = v.b_b;
+  const _n_x = v.n_x;
+  const _n_y = v.n_y;
+  const _i_x = v.i_x;
+  const _i_y = v.i_y;
+  const _d_w = v.d_w;
+  const _l_x = v.l_x;
+  const _l_y = v.l_y;
+  const _A_s = v.A_s;
+  const _f_ub = v.f_ub;
+  const _mu = v.mu;
+  const _k_s = v.k_s;
+  const _gamma_M3 = v.gamma_M3;
+  const _s_x = finite(_a_b / finite(_n_x - 1, "n_x - 1"), "s_x");
+  const _s_y = finite(_b_b / finite(_n_y - 1, "n_y - 1"), "s_y");
+  const _p_off = finite(_pulled * _p, "p_off");
+  const _p_lost = finite(_lost * _p_off, "p_lost");
+  const _r_b = finite(_d_w / 2 + _t, "r_b");
+  const _a_p = finite(_a_b + 2 * _i_x, "a_p");
+  const _b_p = finite(_b_b + 2 * _i_y, "b_p");
+  const _R_bolt = finite(k["plate.bolted.boltPush"](_a_p, _b_p, _t, _E, _nu, _p_off, _n_x, _n_y, _i_x, _i_y, _r_b), "R_bolt");
+  const _R_group = finite(k["bolts.rowLost.group"](_a_b, _b_b, _n_x, _n_y, _i_x, _i_y, _p_lost), "R_group");
+  const _R_rest = finite(k["bolts.rowLost.plate"](_a_b, _b_b, _t, _E, _nu, _p_lost, _n_x, _n_y, _i_x, _i_y), "R_rest");
+  const _M_held = finite(k["plate.held.momentEdge"](_a, _b, _t, _E, _nu, _p), "M_held");
+  const _M_lost = finite(k["bolts.rowLost.edgeMoment"](_a, _b, _t, _E, _nu, _p_lost), "M_lost");
+  const _M_edge = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_M_held, _M_lost) : _p * Math.pow(finite(_h_x * _a + _h_y * _b, "h_x * a + h_y * b"), 2) / 12, "M_edge");
+  const _Q = finite(_M_edge * Math.max(finite(_h_x * _s_y / _l_x, "h_x * s_y / l_x"), finite(_h_y * _s_x / _l_y, "h_y * s_x / l_y")), "Q");
+  const _F_t = finite(Math.max(_R_bolt, _R_group, _R_rest) + _Q, "F_t");
+  const _L_n = finite(_h_x > 0 ? (_h_y > 0 ? Math.min(_a, _b) : _a) : _b, "L_n");
+  const _N_pull = finite(k["inPlanePull.hinged"](_L_n, _L_n, _t, _E, _nu, _p), "N_pull");
+  const _F_v = finite(_N_pull * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_v");
+  const _F_pC = finite(0.7 * _f_ub * _A_s, "F_pC");
+  const _F_s_Rd = finite(_k_s * _mu * (_F_pC - 0.8 * _F_t) / _gamma_M3, "F_s_Rd");
+  const _N_cable = finite(Math.cbrt(_E * _t * Math.pow(finite(_p * _L_n, "p * L_n"), 2) / 18), "N_cable");
+  const _F_cable = finite(_N_cable * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_cable");
+  return [_s_x, _s_y, _p_off, _p_lost, _r_b, _a_p, _b_p, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _L_n, _N_pull, _F_v, _F_pC, _F_s_Rd, _N_cable, _F_cable];
+}
+
+export function boltSlip_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y" | "A_s" | "f_ub" | "mu" | "k_s" | "Omega_slip", number>>, k: Readonly<Record<"plate.bolted.boltPush" | "bolts.rowLost.group" | "bolts.rowLost.plate" | "plate.held.momentEdge" | "bolts.rowLost.edgeMoment" | "inPlanePull.hinged", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _pulled = v.pulled;
+  const _lost = v.lost;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _a_b = v.a_b;
+  const _b_b = v.b_b;
+  const _n_x = v.n_x;
+  const _n_y = v.n_y;
+  const _i_x = v.i_x;
+  const _i_y = v.i_y;
+  const _d_w = v.d_w;
+  const _l_x = v.l_x;
+  const _l_y = v.l_y;
+  const _A_s = v.A_s;
+  const _f_ub = v.f_ub;
+  const _mu = v.mu;
+  const _k_s = v.k_s;
+  const _Omega_slip = v.Omega_slip;
+  const _s_x = finite(_a_b / finite(_n_x - 1, "n_x - 1"), "s_x");
+  const _s_y = finite(_b_b / finite(_n_y - 1, "n_y - 1"), "s_y");
+  const _p_off = finite(_pulled * _p, "p_off");
+  const _p_lost = finite(_lost * _p_off, "p_lost");
+  const _r_b = finite(_d_w / 2 + _t, "r_b");
+  const _a_p = finite(_a_b + 2 * _i_x, "a_p");
+  const _b_p = finite(_b_b + 2 * _i_y, "b_p");
+  const _R_bolt = finite(k["plate.bolted.boltPush"](_a_p, _b_p, _t, _E, _nu, _p_off, _n_x, _n_y, _i_x, _i_y, _r_b), "R_bolt");
+  const _R_group = finite(k["bolts.rowLost.group"](_a_b, _b_b, _n_x, _n_y, _i_x, _i_y, _p_lost), "R_group");
+  const _R_rest = finite(k["bolts.rowLost.plate"](_a_b, _b_b, _t, _E, _nu, _p_lost, _n_x, _n_y, _i_x, _i_y), "R_rest");
+  const _M_held = finite(k["plate.held.momentEdge"](_a, _b, _t, _E, _nu, _p), "M_held");
+  const _M_lost = finite(k["bolts.rowLost.edgeMoment"](_a, _b, _t, _E, _nu, _p_lost), "M_lost");
+  const _M_edge = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_M_held, _M_lost) : _p * Math.pow(finite(_h_x * _a + _h_y * _b, "h_x * a + h_y * b"), 2) / 12, "M_edge");
+  const _Q = finite(_M_edge * Math.max(finite(_h_x * _s_y / _l_x, "h_x * s_y / l_x"), finite(_h_y * _s_x / _l_y, "h_y * s_x / l_y")), "Q");
+  const _F_t = finite(Math.max(_R_bolt, _R_group, _R_rest) + _Q, "F_t");
+  const _L_n = finite(_h_x > 0 ? (_h_y > 0 ? Math.min(_a, _b) : _a) : _b, "L_n");
+  const _N_pull = finite(k["inPlanePull.hinged"](_L_n, _L_n, _t, _E, _nu, _p), "N_pull");
+  const _F_v = finite(_N_pull * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_v");
+  const _F_pC = finite(0.7 * _f_ub * _A_s, "F_pC");
+  const _F_s_Rd = finite(_k_s * _mu * (1.13 * _F_pC - 1.5 * _F_t) / _Omega_slip, "F_s_Rd");
+  const _N_cable = finite(Math.cbrt(_E * _t * Math.pow(finite(_p * _L_n, "p * L_n"), 2) / 18), "N_cable");
+  const _F_cable = finite(_N_cable * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_cable");
+  return [_s_x, _s_y, _p_off, _p_lost, _r_b, _a_p, _b_p, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _L_n, _N_pull, _F_v, _F_pC, _F_s_Rd, _N_cable, _F_cable];
+}
+
 export function boltEdgeDistance_partialFactors(v: Readonly<Record<"d_0", number>>): number[] {
   const _d_0 = v.d_0;
   const _e_req = finite(1.2 * _d_0, "e_req");
@@ -642,6 +1253,54 @@ export function boltHydrogen_allowableStress(v: Readonly<Record<"H_max" | "f_ub"
   const _H_Ed = finite(_H_max, "H_Ed");
   const _H_least = finite(_f_ub / _c_H, "H_least");
   return [_H_Ed, _H_least];
+}
+
+export function boltGroupInPlane_partialFactors(v: Readonly<Record<"a_b" | "b_b" | "n_x" | "n_y" | "A_f" | "t_0" | "rho" | "g" | "k_dyn" | "gamma_L" | "A_s" | "A_b" | "threads" | "f_ub" | "alpha_v" | "gamma_M2", number>>, k: Readonly<Record<"bolts.rowLost.inPlane", (...values: number[]) => number>>): number[] {
+  const _a_b = v.a_b;
+  const _b_b = v.b_b;
+  const _n_x = v.n_x;
+  const _n_y = v.n_y;
+  const _A_f = v.A_f;
+  const _t_0 = v.t_0;
+  const _rho = v.rho;
+  const _g = v.g;
+  const _k_dyn = v.k_dyn;
+  const _gamma_L = v.gamma_L;
+  const _A_s = v.A_s;
+  const _A_b = v.A_b;
+  const _threads = v.threads;
+  const _f_ub = v.f_ub;
+  const _alpha_v = v.alpha_v;
+  const _gamma_M2 = v.gamma_M2;
+  const _W = finite(_gamma_L * _k_dyn * _rho * _A_f * _t_0 * _g, "W");
+  const _F_v = finite(k["bolts.rowLost.inPlane"](_a_b, _b_b, _n_x, _n_y, _W), "F_v");
+  const _A_v = finite(_threads > 0 ? _A_s : _A_b, "A_v");
+  const _F_v_Rd = finite(_alpha_v * _f_ub * _A_v / _gamma_M2, "F_v_Rd");
+  const _F_mean = finite(_W / finite(2 * _n_x + 2 * _n_y - 4, "2 * n_x + 2 * n_y - 4"), "F_mean");
+  const _F_one = finite(_W + _W * Math.max(_a_b, _b_b) / finite(Math.min(_a_b, _b_b), "min(a_b, b_b)"), "F_one");
+  return [_W, _F_v, _A_v, _F_v_Rd, _F_mean, _F_one];
+}
+
+export function boltGroupInPlane_allowableStress(v: Readonly<Record<"a_b" | "b_b" | "n_x" | "n_y" | "A_f" | "t_0" | "rho" | "g" | "k_dyn" | "gamma_L" | "A_b" | "F_nv" | "Omega_J", number>>, k: Readonly<Record<"bolts.rowLost.inPlane", (...values: number[]) => number>>): number[] {
+  const _a_b = v.a_b;
+  const _b_b = v.b_b;
+  const _n_x = v.n_x;
+  const _n_y = v.n_y;
+  const _A_f = v.A_f;
+  const _t_0 = v.t_0;
+  const _rho = v.rho;
+  const _g = v.g;
+  const _k_dyn = v.k_dyn;
+  const _gamma_L = v.gamma_L;
+  const _A_b = v.A_b;
+  const _F_nv = v.F_nv;
+  const _Omega_J = v.Omega_J;
+  const _W = finite(_gamma_L * _k_dyn * _rho * _A_f * _t_0 * _g, "W");
+  const _F_v = finite(k["bolts.rowLost.inPlane"](_a_b, _b_b, _n_x, _n_y, _W), "F_v");
+  const _F_v_Rd = finite(_F_nv * _A_b / _Omega_J, "F_v_Rd");
+  const _F_mean = finite(_W / finite(2 * _n_x + 2 * _n_y - 4, "2 * n_x + 2 * n_y - 4"), "F_mean");
+  const _F_one = finite(_W + _W * Math.max(_a_b, _b_b) / finite(Math.min(_a_b, _b_b), "min(a_b, b_b)"), "F_one");
+  return [_W, _F_v, _F_v_Rd, _F_mean, _F_one];
 }
 
 export function weldDirectional_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "h" | "h_x" | "h_y" | "l_f" | "k_r" | "a_w" | "f_u" | "beta_w" | "gamma_M2", number>>, k: Readonly<Record<"plate.hinged.reaction" | "plate.held.reaction" | "plate.held.momentEdge" | "plate.hinged.cornerForce" | "inPlanePull.hinged", (...values: number[]) => number>>): number[] {
@@ -1728,17 +2387,25 @@ export const compiled: Readonly<Record<string, Readonly<Record<string, Run>>>> =
   "panel-bending-two-sides": { "partial factors": panelBendingTwoSides_partialFactors as Run, "allowable stress": panelBendingTwoSides_allowableStress as Run },
   "panel-bending-bolts": { "partial factors": panelBendingBolts_partialFactors as Run, "allowable stress": panelBendingBolts_allowableStress as Run },
   "panel-shear": { "partial factors": panelShear_partialFactors as Run, "allowable stress": panelShear_allowableStress as Run },
+  "panel-deflection-four-sides": { "partial factors": panelDeflectionFourSides_partialFactors as Run, "allowable stress": panelDeflectionFourSides_allowableStress as Run },
   "panel-deflection-two-sides": { "partial factors": panelDeflectionTwoSides_partialFactors as Run, "allowable stress": panelDeflectionTwoSides_allowableStress as Run },
   "panel-deflection-bolts": { "partial factors": panelDeflectionBolts_partialFactors as Run, "allowable stress": panelDeflectionBolts_allowableStress as Run },
+  "bolt-tension": { "partial factors": boltTension_partialFactors as Run, "allowable stress": boltTension_allowableStress as Run },
   "bolt-shear": { "partial factors": boltShear_partialFactors as Run, "allowable stress": boltShear_allowableStress as Run },
+  "bolt-combined": { "partial factors": boltCombined_partialFactors as Run, "allowable stress": boltCombined_allowableStress as Run },
   "bolt-bearing-panel": { "partial factors": boltBearingPanel_partialFactors as Run, "allowable stress": boltBearingPanel_allowableStress as Run },
   "bolt-bearing-tube": { "partial factors": boltBearingTube_partialFactors as Run, "allowable stress": boltBearingTube_allowableStress as Run },
   "bolt-tear-out": { "partial factors": boltTearOut_partialFactors as Run, "allowable stress": boltTearOut_allowableStress as Run },
+  "bolt-pull-through": { "partial factors": boltPullThrough_partialFactors as Run, "allowable stress": boltPullThrough_allowableStress as Run },
+  "bolt-wall-pull": { "partial factors": boltWallPull_partialFactors as Run, "allowable stress": boltWallPull_allowableStress as Run },
+  "bolt-anchorage": { "partial factors": boltAnchorage_partialFactors as Run, "allowable stress": boltAnchorage_allowableStress as Run },
+  "bolt-slip": { "partial factors": boltSlip_partialFactors as Run, "allowable stress": boltSlip_allowableStress as Run },
   "bolt-edge-distance": { "partial factors": boltEdgeDistance_partialFactors as Run, "allowable stress": boltEdgeDistance_allowableStress as Run },
   "bolt-edge-distance-largest": { "partial factors": boltEdgeDistanceLargest_partialFactors as Run, "allowable stress": boltEdgeDistanceLargest_allowableStress as Run },
   "bolt-pitch": { "partial factors": boltPitch_partialFactors as Run, "allowable stress": boltPitch_allowableStress as Run },
   "bolt-pitch-largest": { "partial factors": boltPitchLargest_partialFactors as Run, "allowable stress": boltPitchLargest_allowableStress as Run },
   "bolt-hydrogen": { "partial factors": boltHydrogen_partialFactors as Run, "allowable stress": boltHydrogen_allowableStress as Run },
+  "bolt-group-in-plane": { "partial factors": boltGroupInPlane_partialFactors as Run, "allowable stress": boltGroupInPlane_allowableStress as Run },
   "weld-directional": { "partial factors": weldDirectional_partialFactors as Run, "allowable stress": weldDirectional_allowableStress as Run },
   "weld-throat": { "partial factors": weldThroat_partialFactors as Run, "allowable stress": weldThroat_allowableStress as Run },
   "weld-size": { "partial factors": weldSize_partialFactors as Run, "allowable stress": weldSize_allowableStress as Run },

@@ -3,17 +3,25 @@ import { panelBendingFourSides } from './panel-bending-four-sides.ts';
 import { panelBendingTwoSides } from './panel-bending-two-sides.ts';
 import { panelBendingBolts } from './panel-bending-bolts.ts';
 import { panelShear } from './panel-shear.ts';
+import { panelDeflectionFourSides } from './panel-deflection-four-sides.ts';
 import { panelDeflectionTwoSides } from './panel-deflection-two-sides.ts';
 import { panelDeflectionBolts } from './panel-deflection-bolts.ts';
+import { boltTension } from './bolt-tension.ts';
 import { boltShear } from './bolt-shear.ts';
+import { boltCombined } from './bolt-combined.ts';
 import { boltBearingPanel } from './bolt-bearing-panel.ts';
 import { boltBearingTube } from './bolt-bearing-tube.ts';
 import { boltTearOut } from './bolt-tear-out.ts';
+import { boltPullThrough } from './bolt-pull-through.ts';
+import { boltWallPull } from './bolt-wall-pull.ts';
+import { boltAnchorage } from './bolt-anchorage.ts';
+import { boltSlip } from './bolt-slip.ts';
 import { boltEdgeDistance } from './bolt-edge-distance.ts';
 import { boltEdgeDistanceLargest } from './bolt-edge-distance-largest.ts';
 import { boltPitch } from './bolt-pitch.ts';
 import { boltPitchLargest } from './bolt-pitch-largest.ts';
 import { boltHydrogen } from './bolt-hydrogen.ts';
+import { boltGroupInPlane } from './bolt-group-in-plane.ts';
 import { weldDirectional } from './weld-directional.ts';
 import { weldThroat } from './weld-throat.ts';
 import { weldSize } from './weld-size.ts';
@@ -47,17 +55,25 @@ export const checks: readonly Check[] = [
   panelBendingTwoSides,
   panelBendingBolts,
   panelShear,
+  panelDeflectionFourSides,
   panelDeflectionTwoSides,
   panelDeflectionBolts,
+  boltTension,
   boltShear,
+  boltCombined,
   boltBearingPanel,
   boltBearingTube,
   boltTearOut,
+  boltPullThrough,
+  boltWallPull,
+  boltAnchorage,
+  boltSlip,
   boltEdgeDistance,
   boltEdgeDistanceLargest,
   boltPitch,
   boltPitchLargest,
   boltHydrogen,
+  boltGroupInPlane,
   weldDirectional,
   weldThroat,
   weldSize,
