@@ -25,6 +25,9 @@ const lifting: ReadonlySet<LoadCaseName> = new Set([
 ]);
 const isLift = (row: CheckRow) => row.loadCase !== null && lifting.has(row.loadCase);
 
+/** What is open there is told under strength already: here the highest use stands. */
+const highestOf = (state: LimitStateSummary): LimitStateSummary => ({ ...state, row: state.highest });
+
 /** Each limit state that the note's first page must name, whether or not there is a check for it. */
 export function limitStates(model: Model, rows: readonly CheckRow[]): readonly LimitStateSummary[] {
   const of = (
@@ -76,10 +79,12 @@ export function limitStates(model: Model, rows: readonly CheckRow[]): readonly L
         }
       : of('Loosening', (row) => row.id === 'bolt-slip' && !row.accidental && !isLift(row)),
     of('Lifting, crossing the surface, deck', (row) => isLift(row) && !row.accidental),
-    of(
-      'Corroded end of life',
-      (row) => strength(row) && !row.accidental,
-      `all strengths are taken after losing ${print(lossPerFace.panel.si)} on each face of panels, ${print(lossPerFace.tubeOutside.si)} outside and ${print(lossPerFace.tubeInside.si)} inside tubes`,
+    highestOf(
+      of(
+        'Corroded end of life',
+        (row) => strength(row) && !row.accidental,
+        `all strengths are taken after losing ${print(lossPerFace.panel.si)} on each face of panels, ${print(lossPerFace.tubeOutside.si)} outside and ${print(lossPerFace.tubeInside.si)} inside tubes`,
+      ),
     ),
     of('Lost bolt row, panel or leg', (row) => row.accidental),
     of('Deflection in service', (row) => row.limitState === 'serviceability'),

@@ -1,4 +1,4 @@
-import { kernels as fixingKernels } from '../fixings/kernels.ts';
+import { fixingKernels } from '../fixings/kernels.ts';
 import { kernels as plateKernels, type Kernel } from '../solve/kernels.ts';
 
 /** Every registered kernel, by the name that a step gives. */

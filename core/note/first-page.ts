@@ -24,11 +24,12 @@ export function firstPage({ model, limitStates, quantities, findings, rows }: Ap
       kind: 'table',
       caption: 'Limit states and what governs each',
       columns: [
-        { title: 'Limit state', width: 0.21 },
-        { title: 'Verdict', width: 0.13 },
-        { title: 'Gravest check', width: 0.5 },
-        { title: 'Use', width: 0.07, align: 'right' },
-        { title: 'Made', width: 0.09, align: 'right' },
+        { title: 'Limit state', width: 0.18 },
+        { title: 'Verdict', width: 0.125 },
+        { title: 'What governs, and why not judged', width: 0.505 },
+        { title: 'Use', width: 0.06, align: 'right' },
+        { title: 'Made', width: 0.06, align: 'right' },
+        { title: 'Open', width: 0.07, align: 'right' },
       ],
       rows: limitStates.map((state) => {
         const { name, verdict, highest, fails: failed, unjudged: open, made } = state;
@@ -37,7 +38,8 @@ export function firstPage({ model, limitStates, quantities, findings, rows }: Ap
           words[verdict],
           whatGoverns(model, state),
           highest?.utilisation == null ? '–' : highest.utilisation.toFixed(2),
-          `${made}${failed ? `, ${failed} fail` : ''}${open ? `, ${open} open` : ''}`,
+          String(made),
+          open + failed === 0 ? '–' : String(open + failed),
         ];
       }),
       loud,
@@ -64,7 +66,10 @@ export function firstPage({ model, limitStates, quantities, findings, rows }: Ap
         ],
       ],
     },
-    { kind: 'paragraph', text: `Load: ${model.loads.definition.join(' ')}` },
+    {
+      kind: 'paragraph',
+      text: `Load: ${model.loads.definition.slice(0, 2).join(' ')} Section “Loads” says what it includes.`,
+    },
   ];
   if (findings.length > 0)
     blocks.push({
