@@ -42,22 +42,39 @@ export function appraise(raw: RawDocument, document: PlateDocument, optionId: st
   const model = modelOf(resolved.document);
   const judged = checks.map((check) => checkRows(check, model));
   const rows = judged.flatMap(({ rows }) => rows);
-  const governing: Record<string, CheckRow> = {};
-  for (const row of rows) {
-    const leader = governing[row.limitState];
-    if (!leader || graver(row, leader) < 0) governing[row.limitState] = row;
-  }
+  const governing = governingRows(rows);
   return {
     model,
     optionId,
-    optionTitle: optionId === null ? 'The document as it stands' : (document.options.find((o) => o.id === optionId)?.title ?? optionId),
+    optionTitle:
+      optionId === null
+        ? 'The document as it stands'
+        : (document.options.find((o) => o.id === optionId)?.title ?? optionId),
     documentHash: documentHash(raw),
     quantities: quantitiesOf(model, rows),
     rows,
     governing,
     limitStates: limitStates(model, rows),
-    findings: [...resolved.findings, ...userRowFindings(model.document), ...model.geometry.findings, ...model.mass.findings, ...model.loads.findings, ...judged.flatMap(({ findings }) => findings)],
+    findings: [
+      ...resolved.findings,
+      ...userRowFindings(model.document),
+      ...model.geometry.findings,
+      ...model.mass.findings,
+      ...model.loads.findings,
+      ...judged.flatMap(({ findings }) => findings),
+    ],
   };
+}
+
+/** The gravest row of each limit state. A detailing rule that is kept governs nothing: no load enters it. */
+function governingRows(rows: readonly CheckRow[]): Record<string, CheckRow> {
+  const governing: Record<string, CheckRow> = {};
+  for (const row of rows) {
+    if (row.situation === null && row.verdict === 'passes' && row.limitState !== 'stability') continue;
+    const leader = governing[row.limitState];
+    if (!leader || graver(row, leader) < 0) governing[row.limitState] = row;
+  }
+  return governing;
 }
 
 /** A document (one option of it) with geometry, mass and loads derived. */
@@ -66,7 +83,8 @@ export function modelOf(document: PlateDocument): Model {
   const catalogue = catalogueWith(userRows(document));
   const geometry = geometryOf(document, catalogue);
   const mass = massReport(document, geometry, catalogue);
-  const byId = <T extends { readonly id: string }>(items: readonly T[]) => new Map(items.map((item) => [item.id, item]));
+  const byId = <T extends { readonly id: string }>(items: readonly T[]) =>
+    new Map(items.map((item) => [item.id, item]));
   return {
     document,
     basis,
@@ -83,6 +101,10 @@ export function modelOf(document: PlateDocument): Model {
 
 /** Ids of the bays between a document's tubes. */
 function bayIds(document: PlateDocument): ReadonlySet<string> {
-  const { mainTubes, crossTubes, crossings } = layTubes(document, catalogueWith(userRows(document)), lengthText(document.units));
+  const { mainTubes, crossTubes, crossings } = layTubes(
+    document,
+    catalogueWith(userRows(document)),
+    lengthText(document.units),
+  );
   return new Set(baysBetween(mainTubes, crossTubes, crossings).map((bay) => bay.id));
 }

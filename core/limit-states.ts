@@ -57,7 +57,10 @@ export function limitStates(model: Model, rows: readonly CheckRow[]): readonly L
   };
   const { lossPerFace } = model.document.protection;
   const print = (length: number) => quantityText(length, printedUnit('mm', model.document.units), 2);
-  const strength = (row: CheckRow) => row.limitState === 'strength';
+  /** No load enters: distances, sizes, hardness. */
+  const isDetail = (row: CheckRow) =>
+    row.situation === null && (row.limitState === 'strength' || row.limitState === 'serviceability');
+  const strength = (row: CheckRow) => row.limitState === 'strength' && !isDetail(row);
   const welded = model.geometry.panels.every((panel) => panel.design.fixing.kind === 'welded');
   return [
     of(
@@ -87,6 +90,7 @@ export function limitStates(model: Model, rows: readonly CheckRow[]): readonly L
       ),
     ),
     of('Lost bolt row, panel or leg', (row) => row.accidental),
-    of('Deflection in service', (row) => row.limitState === 'serviceability'),
+    of('Deflection in service', (row) => row.limitState === 'serviceability' && !isDetail(row)),
+    of('Detailing: distances, sizes, hardness', isDetail),
   ];
 }

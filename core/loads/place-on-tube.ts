@@ -12,11 +12,12 @@ export function placeOnTube(
   const { x, y } = point;
   const tubes = [...geometry.mainTubes, ...geometry.crossTubes];
   const away = tubes.map((tube) => distance(tube, x, y));
-  const under = new Set(tubes.filter((_, i) => away[i]! <= touch).map(({ id }) => id));
-  const crossing = geometry.crossings.find(({ main, cross }) => under.has(main) && under.has(cross));
+  // a cross tube let in ends at the main tube's face: a joint counts as far as both are wide
+  const half = (id: string): number => tubes.find((tube) => tube.id === id)!.section.width / 2 + touch;
+  const crossing = geometry.crossings.find((c) => Math.abs(x - c.x) <= half(c.cross) && Math.abs(y - c.y) <= half(c.main));
   const nearest = away.indexOf(Math.min(...away));
   const tube = tubes[nearest]!;
-  if (under.size === 0) {
+  if (away[nearest]! > touch) {
     const length = (metres: number): string => quantityText(metres, printedUnit('mm', units));
     throw refusal({
       what: `${point.what} ${point.id} at x ${length(x)}, y ${length(y)} stands on no tube; the nearest is ${tube.set} tube ${tube.id}, ${length(away[nearest]!)} away`,
