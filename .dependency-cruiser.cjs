@@ -66,10 +66,15 @@ module.exports = {
     },
     {
       name: 'whole-mathjs-at-the-unit-edge',
-      comment: 'mathjs in full is large and slow: the reading of units and the dimension check take it, the rest mathjs/number.',
+      comment:
+        'mathjs in full is large and slow: the reading of units and the dimension check take it, the rest mathjs/number.',
       severity: 'error',
       from: { path: '^(core|electron)/', pathNot: '^core/(derive/dimensions|quantity/units)\\.ts$' },
-      to: { path: 'node_modules/mathjs/', pathNot: 'node_modules/mathjs/.*[nN]umber', dependencyTypesNot: ['type-only'] },
+      to: {
+        path: 'node_modules/mathjs/',
+        pathNot: 'node_modules/mathjs/.*[nN]umber',
+        dependencyTypesNot: ['type-only'],
+      },
     },
     {
       name: 'dimensions-in-tests-only',
@@ -87,7 +92,8 @@ module.exports = {
     },
     {
       name: 'program-without-tests',
-      comment: 'The program does not import tests or build scripts (the starter of the command line bundles on first use).',
+      comment:
+        'The program does not import tests or build scripts (the starter of the command line bundles on first use).',
       severity: 'error',
       from: { path: '^(electron|renderer)/', pathNot: '^electron/command/stillplate\\.mjs$' },
       to: { path: '^(tests|build)/' },
@@ -99,7 +105,13 @@ module.exports = {
       from: { pathNot: 'node_modules' },
       to: { circular: true, viaOnly: { dependencyTypesNot: ['type-only'] } },
     },
-    { name: 'resolves', comment: 'An import that leads nowhere.', severity: 'error', from: {}, to: { couldNotResolve: true } },
+    {
+      name: 'resolves',
+      comment: 'An import that leads nowhere.',
+      severity: 'error',
+      from: {},
+      to: { couldNotResolve: true },
+    },
     {
       name: 'declared-packages',
       comment: 'A package that runs in the program is declared in package.json under dependencies.',

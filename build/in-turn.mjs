@@ -3,7 +3,10 @@ import { spawnSync } from 'node:child_process';
 
 const failed = process.argv.slice(2).filter((script) => {
   console.log(`\n— ${script}`);
-  return spawnSync('npm', ['run', '--silent', script], { stdio: 'inherit', shell: process.platform === 'win32' }).status !== 0;
+  return (
+    spawnSync('npm', ['run', '--silent', script], { stdio: 'inherit', shell: process.platform === 'win32' }).status !==
+    0
+  );
 });
 if (failed.length > 0) {
   console.error(`\nFailed: ${failed.join(', ')}.`);

@@ -9,6 +9,15 @@ const root = dirname(dirname(fileURLToPath(import.meta.url)));
 export async function runTypeScript(entry, plugins = []) {
   const outfile = join(root, 'build/bundled', entry.replace(/\W+/g, '-') + '.mjs');
   await mkdir(dirname(outfile), { recursive: true });
-  await build({ entryPoints: [join(root, entry)], outfile, bundle: true, platform: 'node', format: 'esm', packages: 'external', logLevel: 'warning', plugins });
+  await build({
+    entryPoints: [join(root, entry)],
+    outfile,
+    bundle: true,
+    platform: 'node',
+    format: 'esm',
+    packages: 'external',
+    logLevel: 'warning',
+    plugins,
+  });
   return import(`${pathToFileURL(outfile).href}?${process.pid}`);
 }

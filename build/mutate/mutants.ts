@@ -2,6 +2,7 @@ import type { Check, Input, Step } from '../../core/checks/check.ts';
 import { formulaText } from '../../core/derive/formula-text.ts';
 import { readCondition, readFormula, type Condition, type Formula } from '../../core/derive/formula.ts';
 import { partsOf } from '../../core/derive/parts-of.ts';
+import { symbolsOf } from '../../core/derive/symbols-of.ts';
 import type { Situation } from '../../core/loads/situation.ts';
 import type { Safety } from '../../core/source.ts';
 
@@ -186,7 +187,7 @@ const namesOf = (check: Check): ReadonlySet<string> =>
 
 const allSteps = (check: Check): Step[] => [...Object.values(check.steps).flat(), ...check.second.steps];
 
-/** Pure numbers that are only ever compared: which of two things is so. Their size says nothing. */
+/** Pure numbers that say which of two things is so: by their meaning, or because they are only ever compared. Their size says nothing. */
 function flagsOf(check: Check): ReadonlySet<string> {
   const names = namesOf(check);
   const valued = new Set<string>();
@@ -201,8 +202,8 @@ function flagsOf(check: Check): ReadonlySet<string> {
     else visit(readFormula(step.expression, names), valued);
   }
   for (const { holds } of check.range ?? []) visit(readCondition(holds, names), compared);
-  return new Set([...compared].filter((name) => !valued.has(name) && check.inputs[name]?.unit === '1'));
+  const told = Object.keys(check.inputs).filter((name) => /\(1\).*\(0\)/.test(check.inputs[name]!.meaning));
+  return new Set([...told, ...[...compared].filter((name) => !valued.has(name) && check.inputs[name]?.unit === '1')]);
 }
 
-const isFlagTest = (f: Tree, flags: ReadonlySet<string>): boolean =>
-  f.kind === 'compare' && [f.left, f.right].some((side) => side.kind === 'symbol' && flags.has(side.name));
+const isFlagTest = (f: Tree, flags: ReadonlySet<string>): boolean => f.kind === 'compare' && [...symbolsOf(f)].every((name) => flags.has(name));
