@@ -66,11 +66,11 @@ export function appraise(raw: RawDocument, document: PlateDocument, optionId: st
   };
 }
 
-/** The gravest row of each limit state. A detailing rule that is kept governs nothing: no load enters it. */
+/** The gravest row of each limit state. A detailing rule that is kept governs nothing. */
 function governingRows(rows: readonly CheckRow[]): Record<string, CheckRow> {
   const governing: Record<string, CheckRow> = {};
   for (const row of rows) {
-    if (row.situation === null && row.verdict === 'passes' && row.limitState !== 'stability') continue;
+    if (row.detailing && row.verdict === 'passes') continue;
     const leader = governing[row.limitState];
     if (!leader || graver(row, leader) < 0) governing[row.limitState] = row;
   }

@@ -57,10 +57,7 @@ export function limitStates(model: Model, rows: readonly CheckRow[]): readonly L
   };
   const { lossPerFace } = model.document.protection;
   const print = (length: number) => quantityText(length, printedUnit('mm', model.document.units), 2);
-  /** No load enters: distances, sizes, hardness. */
-  const isDetail = (row: CheckRow) =>
-    row.situation === null && (row.limitState === 'strength' || row.limitState === 'serviceability');
-  const strength = (row: CheckRow) => row.limitState === 'strength' && !isDetail(row);
+  const strength = (row: CheckRow) => row.limitState === 'strength' && !row.detailing;
   const welded = model.geometry.panels.every((panel) => panel.design.fixing.kind === 'welded');
   return [
     of(
@@ -90,7 +87,7 @@ export function limitStates(model: Model, rows: readonly CheckRow[]): readonly L
       ),
     ),
     of('Lost bolt row, panel or leg', (row) => row.accidental),
-    of('Deflection in service', (row) => row.limitState === 'serviceability' && !isDetail(row)),
-    of('Detailing: distances, sizes, hardness', isDetail),
+    of('Deflection in service', (row) => row.limitState === 'serviceability' && !row.detailing),
+    of('Detailing: distances, sizes, hardness', (row) => row.detailing),
   ];
 }

@@ -23,6 +23,7 @@ export const boltEdgeDistanceLargest: Check = {
   places: fieldPlaces,
   applies: bolted,
   once: true,
+  detailing: true,
   inputs: {
     e_far,
     t: fieldInputs.t,

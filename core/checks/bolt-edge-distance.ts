@@ -58,6 +58,7 @@ export const boltEdgeDistance: Check = {
   places: fieldPlaces,
   applies: bolted,
   once: true,
+  detailing: true,
   inputs: { e_1: { ...e_1, meaning: "hole's centre to the panel's nearest edge" }, d_0, e_min, C_2 },
   steps: {
     'partial factors': [{ symbol: 'e_req', expression: '1.2 * d_0', unit: 'mm', meaning: 'least edge distance' }],

@@ -21,6 +21,7 @@ export const boltHydrogen: Check = {
     return !hardnessLimit || `the hardness of these bolts is limited by ${hardnessLimit}`;
   },
   once: true,
+  detailing: true,
   rule: (model, bay) => {
     const row = boltClassAt(model, bay);
     return row.hardnessMax !== null && row.hardnessMax > 350

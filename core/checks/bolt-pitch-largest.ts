@@ -23,6 +23,7 @@ export const boltPitchLargest: Check = {
   places: fieldPlaces,
   applies: bolted,
   once: true,
+  detailing: true,
   inputs: {
     p_far,
     t: fieldInputs.t,

@@ -16,6 +16,7 @@ export const boltPitch: Check = {
   places: fieldPlaces,
   applies: bolted,
   once: true,
+  detailing: true,
   inputs: {
     p_1: { ...p_1, meaning: 'smallest pitch' },
     d: { ...d, only: 'allowable stress' },

@@ -13,6 +13,8 @@ export interface CheckRow {
   readonly loadCase: LoadCaseName | null;
   readonly direction: 'up' | 'down' | null;
   readonly accidental: boolean;
+  /** A rule on distances, sizes or hardness. */
+  readonly detailing: boolean;
   readonly demand: number | null;
   readonly capacity: number | null;
   /** SI unit of demand and capacity in mathjs words, as printed by the check. */

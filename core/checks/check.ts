@@ -56,6 +56,8 @@ export interface Check {
   readonly applies: (model: Model, place: string, situation: Situation) => true | string;
   /** Made once for each place, because no load enters; by default once for each situation (load case and direction). */
   readonly once?: true;
+  /** A rule on distances, sizes or hardness: kept or broken, but no measure of strength. */
+  readonly detailing?: true;
   /** A rule that fails whatever the numbers are: gives the reason, or undefined when the rule is kept. */
   readonly rule?: (model: Model, place: string, situation: Situation) => string | undefined;
   readonly inputs: Readonly<Record<string, Input>>;

@@ -121,6 +121,7 @@ function blank(check: Check, place: string, situation: Situation | null): CheckR
     loadCase: situation?.loadCase ?? null,
     direction: situation?.direction ?? null,
     accidental: situation?.accidental ?? false,
+    detailing: check.detailing ?? false,
     demand: null,
     capacity: null,
     unit: unitOf(check),

@@ -15,6 +15,7 @@ export const weldEdge: Check = {
   places: fieldPlaces,
   applies: welded,
   once: true,
+  detailing: true,
   inputs: {
     a_0: { unit: 'mm', meaning: 'throat as made', from: 'document: fixing', read: (model, bay) => weldAt(model, bay).throat.si },
     t_p: { unit: 'mm', meaning: 'thickness of the panel', from: 'document: designs', read: (model, bay) => panelAt(model, bay).thickness },

@@ -19,6 +19,7 @@ export const weldIntermittent: Check = {
     return weldAt(model, bay).pattern === 'intermittent' || 'the weld is continuous';
   },
   once: true,
+  detailing: true,
   rule: () => 'intermittent welds leave open crevices in sea water: EN 1993-1-8, 4.3.2.2, keeps them out of corrosive service. Weld all round, or seal the gaps',
   inputs: {
     g_w: { unit: 'mm', meaning: 'gap between runs', from: 'document: fixing', read: (model, bay) => weldAt(model, bay).gap!.si },

@@ -15,6 +15,7 @@ export const weldLength: Check = {
   places: fieldPlaces,
   applies: welded,
   once: true,
+  detailing: true,
   inputs: {
     l_0: {
       unit: 'mm',

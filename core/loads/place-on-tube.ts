@@ -14,7 +14,9 @@ export function placeOnTube(
   const away = tubes.map((tube) => distance(tube, x, y));
   // a cross tube let in ends at the main tube's face: a joint counts as far as both are wide
   const half = (id: string): number => tubes.find((tube) => tube.id === id)!.section.width / 2 + touch;
-  const crossing = geometry.crossings.find((c) => Math.abs(x - c.x) <= half(c.cross) && Math.abs(y - c.y) <= half(c.main));
+  const crossing = geometry.crossings.find(
+    (c) => Math.abs(x - c.x) <= half(c.cross) && Math.abs(y - c.y) <= half(c.main),
+  );
   const nearest = away.indexOf(Math.min(...away));
   const tube = tubes[nearest]!;
   if (away[nearest]! > touch) {
