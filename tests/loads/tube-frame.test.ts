@@ -97,6 +97,19 @@ it('carries a load beside the tubes’ axes into the cross tubes: an even moment
   near(tubes.get('A')!.moment, (w * L ** 2) / 8);
 });
 
+it('twists a shaft under torque that grows to one end between springs of k = 2 E I/L, as integrated by hand', () => {
+  const d = 0.06;
+  const plate = frameOf(corners);
+  const { tubes } = hold(plate, both(0, w, d));
+  const { section, material } = plate.lines.tubes[0]!;
+  const GJ = (material.youngModulus / 2.6) * section.torsion;
+  const k = (2 * material.youngModulus * plate.lines.tubes[2]!.section.inertiaY) / L;
+  // T_1 + T_2 = w d L/2 and (T_2 − T_1)/k = (T_1 L − w d L²/6)/G J
+  const T_1 = ((w * d * L) / (2 * k) + (w * d * L ** 2) / (6 * GJ)) / (2 / k + L / GJ);
+  near(tubes.get('1')!.moment, T_1);
+  near(tubes.get('2')!.moment, (w * d * L) / 2 - T_1);
+});
+
 it('balances a free square frame by its own inertia: w on two sides is w/2 of inertia on all four, so M = w L²/16 (statics)', () => {
   const plate = frameOf([]);
   const load = layLoads(plate.lines, both(w, w), new Float64Array(4 * plate.lines.from.length));
