@@ -83,7 +83,7 @@ export function limitStates(model: Model, rows: readonly CheckRow[]): readonly L
       of(
         'Corroded end of life',
         (row) => strength(row) && !row.accidental,
-        `all strengths are taken after losing ${print(lossPerFace.panel.si)} on each face of panels, ${print(lossPerFace.tubeOutside.si)} outside and ${print(lossPerFace.tubeInside.si)} inside tubes`,
+        `Strengths are after a loss on each face of ${print(lossPerFace.panel.si)} (panels), ${print(lossPerFace.tubeOutside.si)} and ${print(lossPerFace.tubeInside.si)} (tubes, outside and inside)`,
       ),
     ),
     of('Lost bolt row, panel or leg', (row) => row.accidental),

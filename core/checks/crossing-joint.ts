@@ -1,5 +1,12 @@
 import type { Check, Step } from './check.ts';
-import { braceForceInputs, chordAt, crossingPlaces, crossingSizeInputs, withoutFormula, yieldOfChord } from './crossing-inputs.ts';
+import {
+  braceForceInputs,
+  chordAt,
+  crossingPlaces,
+  crossingSizeInputs,
+  withoutFormula,
+  yieldOfChord,
+} from './crossing-inputs.ts';
 import { basisFactor, constant } from './inputs.ts';
 import { sectionAtEnd, tubeForces } from './tube-inputs.ts';
 
@@ -11,8 +18,20 @@ export const crossingJoint: Check = {
   title: 'Wall of the main tube at a flush crossing',
   limitState: 'strength',
   source: [
-    { document: 'EN 1993-1-8', edition: '2005', clause: '7.5.2, Tables 7.8, 7.11 and 7.14', safety: 'partial factors', memory: true },
-    { document: 'AISC 360', edition: '2016', clause: 'K3, K4 (chord plastification)', safety: 'allowable stress', memory: true },
+    {
+      document: 'EN 1993-1-8',
+      edition: '2005',
+      clause: '7.5.2, Tables 7.8, 7.11 and 7.14',
+      safety: 'partial factors',
+      memory: true,
+    },
+    {
+      document: 'AISC 360',
+      edition: '2016',
+      clause: 'K3, K4 (chord plastification)',
+      safety: 'allowable stress',
+      memory: true,
+    },
   ],
   places: crossingPlaces,
   applies: (model, id) => withoutFormula(model, id) ?? true,
@@ -37,23 +56,56 @@ export const crossingJoint: Check = {
       from: 'loads: grid of tubes',
       read: (model, id, situation) => tubeForces(situation, chordAt(model, id).id, ({ axial }) => Math.abs(axial)),
     },
-    W_0: { unit: 'cm^3', meaning: 'elastic modulus of the main tube, end of life', from: 'catalogue: sections; document: corrosion', read: (model, id) => sectionAtEnd(model, chordAt(model, id).id).elasticY },
-    A_0: { unit: 'cm^2', meaning: 'area of the main tube, end of life', from: 'catalogue: sections; document: corrosion', read: (model, id) => sectionAtEnd(model, chordAt(model, id).id).area },
-    gamma_M5: { ...constant(1, '1', 'partial factor on joints of hollow sections', 'EN 1993-1-8, Table 2.1'), only: 'partial factors' },
+    W_0: {
+      unit: 'cm^3',
+      meaning: 'elastic modulus of the main tube, end of life',
+      from: 'catalogue: sections; document: corrosion',
+      read: (model, id) => sectionAtEnd(model, chordAt(model, id).id).elasticY,
+    },
+    A_0: {
+      unit: 'cm^2',
+      meaning: 'area of the main tube, end of life',
+      from: 'catalogue: sections; document: corrosion',
+      read: (model, id) => sectionAtEnd(model, chordAt(model, id).id).area,
+    },
+    gamma_M5: {
+      ...constant(1, '1', 'partial factor on joints of hollow sections', 'EN 1993-1-8, Table 2.1'),
+      only: 'partial factors',
+    },
     Omega_b: basisFactor('Omega_b', 'safety factor on yielding', 'allowable stress'),
   },
   steps: {
     'partial factors': [
       { symbol: 'beta', expression: 'b_1 / b_0', unit: '1', meaning: 'width ratio' },
-      { symbol: 'n', expression: '(N_0 / A_0 + M_0 / W_0) / f_y0', unit: '1', meaning: 'stress of the main tube over its yield strength' },
-      { symbol: 'k_n', expression: 'min(1, 1.3 - 0.4 * n / beta)', unit: '1', meaning: 'for the stress of the main tube' },
+      {
+        symbol: 'n',
+        expression: '(N_0 / A_0 + M_0 / W_0) / f_y0',
+        unit: '1',
+        meaning: 'stress of the main tube over its yield strength',
+      },
+      {
+        symbol: 'k_n',
+        expression: 'min(1, 1.3 - 0.4 * n / beta)',
+        unit: '1',
+        meaning: 'for the stress of the main tube',
+      },
       { symbol: 'f_d', expression: 'k_n * f_y0 / gamma_M5', unit: 'MPa', meaning: 'design strength of the face' },
       ...face(),
     ],
     'allowable stress': [
       { symbol: 'beta', expression: 'b_1 / b_0', unit: '1', meaning: 'width ratio' },
-      { symbol: 'n', expression: '(N_0 / A_0 + M_0 / W_0) / (0.6 * f_y0)', unit: '1', meaning: 'stress of the main tube over 0.6 of its yield strength' },
-      { symbol: 'k_n', expression: 'min(1, 1.3 - 0.4 * n / beta)', unit: '1', meaning: 'for the stress of the main tube' },
+      {
+        symbol: 'n',
+        expression: '(N_0 / A_0 + M_0 / W_0) / (0.6 * f_y0)',
+        unit: '1',
+        meaning: 'stress of the main tube over 0.6 of its yield strength',
+      },
+      {
+        symbol: 'k_n',
+        expression: 'min(1, 1.3 - 0.4 * n / beta)',
+        unit: '1',
+        meaning: 'for the stress of the main tube',
+      },
       { symbol: 'f_d', expression: 'k_n * f_y0 / Omega_b', unit: 'MPa', meaning: 'allowable strength of the face' },
       ...face(),
     ],
@@ -61,14 +113,25 @@ export const crossingJoint: Check = {
   demand: 'u',
   capacity: 'u_Rd',
   range: [
-    { holds: 'beta >= 0.25', otherwise: 'the cross tube is narrower than a quarter of the face, outside EN 1993-1-8, Table 7.8' },
-    { holds: 'b_0 / t_0 <= 35 and h_0 / t_0 <= 35', otherwise: 'the main tube is thinner than 1/35 of its side, outside EN 1993-1-8, Table 7.8' },
-    { holds: '0.5 <= h_0 / b_0 and h_0 / b_0 <= 2', otherwise: 'the main tube is flatter than 1 to 2, outside EN 1993-1-8, Table 7.8' },
+    {
+      holds: 'beta >= 0.25',
+      otherwise: 'the cross tube is narrower than a quarter of the face, outside EN 1993-1-8, Table 7.8',
+    },
+    {
+      holds: 'b_0 / t_0 <= 35 and h_0 / t_0 <= 35',
+      otherwise: 'the main tube is thinner than 1/35 of its side, outside EN 1993-1-8, Table 7.8',
+    },
+    {
+      holds: '0.5 <= h_0 / b_0 and h_0 / b_0 <= 2',
+      otherwise: 'the main tube is flatter than 1 to 2, outside EN 1993-1-8, Table 7.8',
+    },
     { holds: 'k_n > 0', otherwise: 'the main tube itself is beyond its strength' },
   ],
   second: {
     title: 'a pull at one point of the face: fan of yield lines',
-    source: [{ document: 'yield-line theory of plates', clause: 'P = 4 pi m_p with m_p = f t²/4, rim held', memory: true }],
+    source: [
+      { document: 'yield-line theory of plates', clause: 'P = 4 pi m_p with m_p = f t²/4, rim held', memory: true },
+    ],
     steps: [{ symbol: 'N_fan', expression: 'pi * f_d * t_0^2', unit: 'kN', meaning: 'pull at a point' }],
     of: 'N_Rd',
     low: 'N_fan',
@@ -82,8 +145,18 @@ export const crossingJoint: Check = {
 
 function face(): readonly Step[] {
   return [
-    { symbol: 'eta', expression: 'h_1 / b_0', unit: '1', meaning: 'length of the cross tube along the face over its width' },
-    { symbol: 'N_Rd', expression: 'f_d * t_0^2 / (1 - beta) * (2 * eta + 4 * sqrt(1 - beta))', unit: 'kN', meaning: 'resistance to a pull or push' },
+    {
+      symbol: 'eta',
+      expression: 'h_1 / b_0',
+      unit: '1',
+      meaning: 'length of the cross tube along the face over its width',
+    },
+    {
+      symbol: 'N_Rd',
+      expression: 'f_d * t_0^2 / (1 - beta) * (2 * eta + 4 * sqrt(1 - beta))',
+      unit: 'kN',
+      meaning: 'resistance to a pull or push',
+    },
     {
       symbol: 'M_Rd',
       expression: 'f_d * t_0^2 * (h_1 * (1 + beta) / (2 * (1 - beta)) + sqrt(2 * b_0 * b_1 * (1 + beta) / (1 - beta)))',

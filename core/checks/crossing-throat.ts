@@ -24,21 +24,40 @@ export const crossingThroat: Check = {
     ...crossingWeldInputs,
     b_1: {
       ...b_1,
-      read: (model, id) => (braceAt(model, id).section.shape === 'round' ? missing('a rule for the weld round a round tube: the one held here is for rectangular sections') : sectionAtEnd(model, braceAt(model, id).id).height),
+      read: (model, id) =>
+        braceAt(model, id).section.shape === 'round'
+          ? missing('a rule for the weld round a round tube: the one held here is for rectangular sections')
+          : sectionAtEnd(model, braceAt(model, id).id).height,
     },
     h_1,
-    t_1: { only: 'allowable stress', unit: 'mm', meaning: 'wall of the cross tube, end of life', from: 'catalogue: sections; document: corrosion', read: (model, id) => sectionAtEnd(model, braceAt(model, id).id).wall },
+    t_1: {
+      only: 'allowable stress',
+      unit: 'mm',
+      meaning: 'wall of the cross tube, end of life',
+      from: 'catalogue: sections; document: corrosion',
+      read: (model, id) => sectionAtEnd(model, braceAt(model, id).id).wall,
+    },
     gamma_M2: basisFactor('gamma_M2', 'partial factor on welds', 'partial factors'),
     Omega_J: basisFactor('Omega_J', 'safety factor on welds', 'allowable stress'),
   },
   steps: {
     'partial factors': [
       ...ring(),
-      { symbol: 'f_Rd', expression: 'f_u / (sqrt(3) * beta_w * gamma_M2) * a_w', unit: 'N/mm', meaning: 'resistance per length' },
+      {
+        symbol: 'f_Rd',
+        expression: 'f_u / (sqrt(3) * beta_w * gamma_M2) * a_w',
+        unit: 'N/mm',
+        meaning: 'resistance per length',
+      },
     ],
     'allowable stress': [
       ...ring(),
-      { symbol: 'f_Rd', expression: 'min(0.6 * f_u * a_w, 0.6 * f_u * t_1) / Omega_J', unit: 'N/mm', meaning: 'allowable force per length, weld and wall' },
+      {
+        symbol: 'f_Rd',
+        expression: 'min(0.6 * f_u * a_w, 0.6 * f_u * t_1) / Omega_J',
+        unit: 'N/mm',
+        meaning: 'allowable force per length, weld and wall',
+      },
     ],
   },
   demand: 'f_w',
@@ -62,7 +81,12 @@ export const crossingThroat: Check = {
 
 function ring(): readonly Step[] {
   return [
-    { symbol: 'f_n', expression: 'N_1 / (2 * (b_1 + h_1)) + M_1 / (b_1^2 / 3 + b_1 * h_1)', unit: 'N/mm', meaning: 'pull per length at the corner of the ring' },
+    {
+      symbol: 'f_n',
+      expression: 'N_1 / (2 * (b_1 + h_1)) + M_1 / (b_1^2 / 3 + b_1 * h_1)',
+      unit: 'N/mm',
+      meaning: 'pull per length at the corner of the ring',
+    },
     { symbol: 'f_v', expression: 'V_1 / (2 * b_1)', unit: 'N/mm', meaning: 'shear per length along the upright sides' },
     { symbol: 'f_w', expression: 'sqrt(f_n^2 + f_v^2)', unit: 'N/mm', meaning: 'force per length' },
   ];

@@ -5,7 +5,10 @@ import { correlationOfParts, ultimateOfParts, type WeldedPart } from './weld-str
 
 /** The two tubes that meet, walls as ordered. */
 export const tubesAt = (model: Model, id: string): readonly WeldedPart[] =>
-  [chordAt(model, id), braceAt(model, id)].map(({ material, section }) => ({ material, thickness: section.nominalWall }));
+  [chordAt(model, id), braceAt(model, id)].map(({ material, section }) => ({
+    material,
+    thickness: section.nominalWall,
+  }));
 
 /** Strength and throat of the weld at a crossing, by symbol. */
 export const crossingWeldInputs = {
@@ -18,6 +21,17 @@ export const crossingWeldInputs = {
       return left > 0 ? left : missing('a throat: corrosion takes all of it within the life');
     },
   },
-  f_u: { unit: 'MPa', meaning: 'ultimate strength of the weaker tube', from: 'catalogue: materials', read: (model: Model, id: string) => ultimateOfParts(tubesAt(model, id)) },
-  beta_w: { unit: '1', meaning: 'correlation factor of fillet welds', from: 'catalogue: materials', read: (model: Model, id: string) => correlationOfParts(tubesAt(model, id)), only: 'partial factors' },
+  f_u: {
+    unit: 'MPa',
+    meaning: 'ultimate strength of the weaker tube',
+    from: 'catalogue: materials',
+    read: (model: Model, id: string) => ultimateOfParts(tubesAt(model, id)),
+  },
+  beta_w: {
+    unit: '1',
+    meaning: 'correlation factor of fillet welds',
+    from: 'catalogue: materials',
+    read: (model: Model, id: string) => correlationOfParts(tubesAt(model, id)),
+    only: 'partial factors',
+  },
 } as const satisfies Readonly<Record<string, Input>>;

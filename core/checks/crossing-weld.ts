@@ -11,8 +11,19 @@ export const crossingWeld: Check = {
   title: 'Walls and weld at a crossing without a joint formula',
   limitState: 'strength',
   source: [
-    { document: 'EN 1993-1-8', edition: '2005', clause: '4.5.3.3; section 7 for what it covers', safety: 'partial factors' },
-    { document: 'AISC 360', edition: '2016', clause: 'J2.4; K for what it covers', safety: 'allowable stress', memory: true },
+    {
+      document: 'EN 1993-1-8',
+      edition: '2005',
+      clause: '4.5.3.3; section 7 for what it covers',
+      safety: 'partial factors',
+    },
+    {
+      document: 'AISC 360',
+      edition: '2016',
+      clause: 'J2.4; K for what it covers',
+      safety: 'allowable stress',
+      memory: true,
+    },
   ],
   places: crossingPlaces,
   applies: (model, id) => withoutFormula(model, id) !== undefined || 'a formula is held: see the wall of the main tube',
@@ -23,7 +34,7 @@ export const crossingWeld: Check = {
       unit: 'kN',
       meaning: 'force through the crossing that its walls can carry',
       from: 'no published rule',
-      read: (model, id) => missing(`a formula for this joint: ${withoutFormula(model, id)}`),
+      read: (model, id) => missing(withoutFormula(model, id) ?? 'a joint formula'),
     },
     ...crossingWeldInputs,
     l_w: {
@@ -32,15 +43,31 @@ export const crossingWeld: Check = {
       from: 'geometry',
       read: (model, id) => {
         const brace = sectionAtEnd(model, braceAt(model, id).id);
-        return model.geometry.arrangement === 'stacked' ? 2 * sectionAtEnd(model, chordAt(model, id).id).width : brace.outerPerimeter;
+        return model.geometry.arrangement === 'stacked'
+          ? 2 * sectionAtEnd(model, chordAt(model, id).id).width
+          : brace.outerPerimeter;
       },
     },
     gamma_M2: basisFactor('gamma_M2', 'partial factor on welds', 'partial factors'),
     Omega_J: basisFactor('Omega_J', 'safety factor on welds', 'allowable stress'),
   },
   steps: {
-    'partial factors': [{ symbol: 'F_Rd', expression: 'f_u / (sqrt(3) * beta_w * gamma_M2) * a_w * l_w', unit: 'kN', meaning: 'resistance of the weld alone' }],
-    'allowable stress': [{ symbol: 'F_Rd', expression: '0.6 * f_u / Omega_J * a_w * l_w', unit: 'kN', meaning: 'allowable force of the weld alone' }],
+    'partial factors': [
+      {
+        symbol: 'F_Rd',
+        expression: 'f_u / (sqrt(3) * beta_w * gamma_M2) * a_w * l_w',
+        unit: 'kN',
+        meaning: 'resistance of the weld alone',
+      },
+    ],
+    'allowable stress': [
+      {
+        symbol: 'F_Rd',
+        expression: '0.6 * f_u / Omega_J * a_w * l_w',
+        unit: 'kN',
+        meaning: 'allowable force of the weld alone',
+      },
+    ],
   },
   demand: 'F',
   capacity: 'F_Rd',

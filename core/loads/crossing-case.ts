@@ -30,7 +30,7 @@ export function crossingCase(context: CaseContext): CaseResult {
   const pressures = Float64Array.from(plate.fields, ({ weight }) => pressure - weight.air);
   const solved = solveCase(plate, {
     ...head,
-    path: `${pathWords('Slam of the water up on the plate', 'up', geometry)} All of the solid area is taken to meet the water at once; C_s = ${C_s} (${crossing.slamCoefficient?.source ?? 'DNV-RP-N103, simplified method, from memory'}).`,
+    path: `${pathWords('Slam of the water up on the plate', 'up', geometry)} All of the solid area is taken to meet the water at once; slam coefficient ${C_s} (${crossing.slamCoefficient?.source ?? 'DNV-RP-N103, simplified method, from memory'}).`,
     accidental: false,
     loadFactor,
     force,

@@ -40,7 +40,7 @@ export function liftOutCase(context: CaseContext): CaseResult {
   ].filter(({ force }) => force !== 0);
   const solved = solveCase(plate, {
     ...head,
-    path: `${pathWords('Weight, held water and drag down on the plate', 'down', geometry)} All tubes and trays are taken as still full; drag with C_d = ${liftOut.dragCoefficient.value} (${liftOut.dragCoefficient.source}) and a load factor of ${dragFactor}.`,
+    path: `${pathWords('Weight, held water and drag down on the plate', 'down', geometry)} All tubes and trays are taken as still full; drag with a coefficient of ${liftOut.dragCoefficient.value} (${liftOut.dragCoefficient.source}) and a load factor of ${dragFactor}.`,
     accidental: false,
     loadFactor,
     force: terms.reduce((sum, { force }) => sum + force, 0),

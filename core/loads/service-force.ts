@@ -39,7 +39,7 @@ export function serviceForce(
     characteristic: basis.factors['gamma_F_characteristic']!.value,
   };
   const factorText = (of: 'extreme' | 'characteristic'): string =>
-    `gamma_F_${of} = ${significant(gamma[of])} (${basis.name})`;
+    `a load factor of ${significant(gamma[of], 3)} (${basis.name})`;
   const loadFactor = level === 'mean' ? 1 : gamma[level];
   const other = level === 'extreme' ? 'characteristic' : 'extreme';
   const has = (part: (typeof includes)[number]): boolean => includes.includes(part);

@@ -12,6 +12,7 @@ import { firstPage } from './first-page.ts';
 import { assumptionSection, inputSection } from './input-sections.ts';
 import { loadSection } from './load-section.ts';
 import { massSection } from './mass-section.ts';
+import type { Model } from '../model.ts';
 import type { Note } from './note.ts';
 import { printIn } from './print-in.ts';
 
@@ -29,6 +30,7 @@ export function checkNote(raw: RawDocument, appraisal: Appraisal, comparison: Co
     ['Subject', project.subject],
     ['Option', optionTitle],
     ['Design basis', model.basis.title],
+    ['Load', loadLine(model)],
     ['Revision', `${project.revision}, ${project.date}`],
   ] as const;
   return {
@@ -70,4 +72,10 @@ export function checkNote(raw: RawDocument, appraisal: Appraisal, comparison: Co
       },
     ],
   };
+}
+
+/** The stated load in one line, for the title block: nothing in it may be taken for granted. */
+function loadLine({ document }: Model): string {
+  const { force, measure, level, returnPeriod, includes } = document.loads.service;
+  return `${force.typed}, ${measure}, ${level}, return period ${returnPeriod.typed}; includes ${includes.join(', ')}`;
 }

@@ -41,9 +41,7 @@ export function rowsInFull(rows: readonly CheckRow[]): readonly CheckRow[] {
     if (leader && !chosen.has(leader.id)) chosen.set(leader.id, leader);
   }
   return [...chosen.values()].sort(
-    (a, b) =>
-      states.indexOf(a.limitState as (typeof states)[number]) -
-        states.indexOf(b.limitState as (typeof states)[number]) || graver(a, b),
+    (a, b) => states.indexOf(a.limitState) - states.indexOf(b.limitState) || graver(a, b),
   );
 }
 

@@ -1,4 +1,5 @@
 import type { DrawnDimension, DrawnShape } from '../geometry/drawing.ts';
+import type { Point } from '../geometry/geometry.ts';
 import { lengthText } from '../geometry/length-text.ts';
 import { planDrawing } from '../geometry/plan-drawing.ts';
 import { sectionThroughFixing } from '../geometry/section-through-fixing.ts';
@@ -42,19 +43,26 @@ function planFigure({ geometry, document }: Model): Figure {
       })),
       ...points.flatMap(({ id, x, y }): Shape[] => {
         const at = [1000 * x.si, 1000 * y.si] as const;
+        // The name stands inside the plate, clear of the tube it is on.
+        const inward = at[1] > middle(extents)[1] ? -0.034 * size : 0.022 * size;
         return [
           { kind: 'circle', at, radius: 0.006 * size, pen: 'accent', fill: 'accent' },
-          { kind: 'label', at: [at[0] + 0.011 * size, at[1] + 0.006 * size], text: id, size: 7, anchor: 'start' },
+          { kind: 'label', at: [at[0] + 0.012 * size, at[1] + inward], text: id, size: 7, anchor: 'start' },
         ];
       }),
-      ...labels.map(({ role, at, text }): Shape => ({
-        kind: 'label',
-        at: role === 'bay' ? [at[0], at[1] - 0.006 * size] : at,
-        text,
-        size: role === 'bay' ? 8 : 7,
-        anchor: 'middle',
-      })),
-      ...dimensionLines(dimensions, middle(extents)),
+      ...labels.map(({ role, at, text }): Shape => {
+        if (role === 'bay')
+          return { kind: 'label', at: [at[0], at[1] - 0.006 * size], text, size: 8, anchor: 'middle' };
+        const isMain = at[0] <= extents.x0 + 1;
+        return {
+          kind: 'label',
+          at: isMain ? [at[0] - 0.006 * size, at[1] - 0.006 * size] : [at[0], extents.y0 - 0.02 * size],
+          text,
+          size: 8,
+          anchor: isMain ? 'end' : 'middle',
+        };
+      }),
+      ...dimensionLines(dimensions, middle(extents), 26),
     ],
   };
 }
@@ -80,7 +88,7 @@ function fixingFigure({ geometry, document, catalogue }: Model, panelId: string,
     alt: `Section through the fixing of panel ${panelId}: ${[...new Set(shapes.map(({ role }) => role))].join(', ')}`,
     box: padded(extents, 0.02 * (extents.x1 - extents.x0)),
     widthShare: 0.55,
-    shapes: [...fixingShapes(shapes), ...dimensionLines(dimensions, middle(extents))],
+    shapes: [...fixingShapes(shapes), ...dimensionLines(dimensions, middle(extents), 12, extents)],
   };
 }
 
@@ -94,15 +102,31 @@ export const fixingShapes = (shapes: readonly DrawnShape<string>[]): Shape[] =>
     fill: fills[role] ?? 'none',
   }));
 
-/** Dimension lines that measure the same side of the drawing are set one outside the other. */
-function dimensionLines(dimensions: readonly DrawnDimension[], centre: readonly [number, number]): Shape[] {
+/**
+ * Dimension lines that measure the same side of the drawing are set one outside the other, the `first` so many points off. With `clearOf`, they start
+ * outside those extents, with thin lines from the features they measure.
+ */
+function dimensionLines(
+  dimensions: readonly DrawnDimension[],
+  centre: readonly [number, number],
+  first: number,
+  clearOf?: Extents,
+): Shape[] {
   const taken = new Map<string, number>();
-  return dimensions.map(({ from, to, text }) => {
+  return dimensions.flatMap(({ from, to, text }): Shape[] => {
     const alongX = Math.abs(to[0] - from[0]) > Math.abs(to[1] - from[1]);
     const side = alongX ? `y${from[1] > centre[1] ? '+' : '-'}` : `x${from[0] > centre[0] ? '+' : '-'}`;
     const nth = taken.get(side) ?? 0;
     taken.set(side, nth + 1);
-    return { kind: 'dimension', from, to, offset: 16 + 15 * nth, text };
+    const outside = (point: Point): Point => {
+      if (!clearOf) return point;
+      if (alongX) return [point[0], side === 'y+' ? clearOf.y1 : clearOf.y0];
+      return [side === 'x+' ? clearOf.x1 : clearOf.x0, point[1]];
+    };
+    const leads = [from, to]
+      .filter((point) => outside(point) !== point)
+      .map((point): Shape => ({ kind: 'path', rings: [[point, outside(point)]], closed: false, pen: 'thin' }));
+    return [...leads, { kind: 'dimension', from: outside(from), to: outside(to), offset: first + 15 * nth, text }];
   });
 }
 

@@ -18,18 +18,17 @@ export function firstPage({ model, limitStates, quantities, findings, rows }: Ap
     {
       kind: 'paragraph',
       tone: fails + unjudged + findings.length > 0 ? 'loud' : 'plain',
-      text: `${count(fails, 'check fails', 'checks fail')}, ${count(unjudged, 'cannot be judged', 'cannot be judged')}, ${count(findings.length, 'finding', 'findings')}. Each is named below.`,
+      text: `${count(fails, 'check fails', 'checks fail')}; ${count(unjudged, 'cannot be judged', 'cannot be judged').toLowerCase()}; ${count(findings.length, 'finding', 'findings').toLowerCase()}. Each is named in this note.`,
     },
     {
       kind: 'table',
       caption: 'Limit states and what governs each',
       columns: [
-        { title: 'Limit state', width: 0.18 },
-        { title: 'Verdict', width: 0.125 },
-        { title: 'What governs, and why not judged', width: 0.505 },
-        { title: 'Use', width: 0.06, align: 'right' },
-        { title: 'Made', width: 0.06, align: 'right' },
-        { title: 'Open', width: 0.07, align: 'right' },
+        { title: 'Limit state', width: 0.19 },
+        { title: 'Verdict', width: 0.145 },
+        { title: 'What governs, and why not judged', width: 0.47 },
+        { title: 'Use', width: 0.065, align: 'right' },
+        { title: 'Open of made', width: 0.13, align: 'right' },
       ],
       rows: limitStates.map((state) => {
         const { name, verdict, highest, fails: failed, unjudged: open, made } = state;
@@ -38,37 +37,10 @@ export function firstPage({ model, limitStates, quantities, findings, rows }: Ap
           words[verdict],
           whatGoverns(model, state),
           highest?.utilisation == null ? '–' : highest.utilisation.toFixed(2),
-          String(made),
-          open + failed === 0 ? '–' : String(open + failed),
+          open + failed === 0 ? `none of ${made}` : `${open + failed} of ${made}`,
         ];
       }),
       loud,
-    },
-    {
-      kind: 'table',
-      caption: 'The plate',
-      columns: [
-        { title: 'Mass in air', width: 1 / 6, align: 'right' },
-        { title: 'Panels', width: 1 / 6, align: 'right' },
-        { title: 'Weight in water', width: 1 / 6, align: 'right' },
-        { title: 'Water in tubes', width: 1 / 6, align: 'right' },
-        { title: 'Open area', width: 1 / 6, align: 'right' },
-        { title: 'Open part', width: 1 / 6, align: 'right' },
-      ],
-      rows: [
-        [
-          value('mass.air', 'kg'),
-          value('mass.panels', 'kg'),
-          value('weight.submerged', 'kN'),
-          value('mass.entrained', 'kg'),
-          value('area.open', 'm^2'),
-          `${((quantities['ratio.open']?.value as number) * 100).toFixed(1)} %`,
-        ],
-      ],
-    },
-    {
-      kind: 'paragraph',
-      text: `Load: ${model.loads.definition.slice(0, 2).join(' ')} Section “Loads” says what it includes.`,
     },
   ];
   if (findings.length > 0)
@@ -86,6 +58,28 @@ export function firstPage({ model, limitStates, quantities, findings, rows }: Ap
         mend,
       ]),
     });
+  blocks.push({
+    kind: 'table',
+    caption: 'The plate',
+    columns: [
+      { title: 'Mass in air', width: 1 / 6, align: 'right' },
+      { title: 'Panels', width: 1 / 6, align: 'right' },
+      { title: 'Weight in water', width: 1 / 6, align: 'right' },
+      { title: 'Water in tubes', width: 1 / 6, align: 'right' },
+      { title: 'Open area', width: 1 / 6, align: 'right' },
+      { title: 'Open part', width: 1 / 6, align: 'right' },
+    ],
+    rows: [
+      [
+        value('mass.air', 'kg'),
+        value('mass.panels', 'kg'),
+        value('weight.submerged', 'kN'),
+        value('mass.entrained', 'kg'),
+        value('area.open', 'm^2'),
+        `${((quantities['ratio.open']?.value as number) * 100).toFixed(1)} %`,
+      ],
+    ],
+  });
   return { title: 'What decides', numbered: false, blocks };
 }
 
@@ -95,7 +89,7 @@ function whatGoverns(model: Model, { row, highest, remark }: LimitStateSummary):
     `${of.title}, ${placeWords(model, of.place)}${of.situation ? `, ${of.situation}` : ''}`;
   const parts = [
     row ? `${where(row)}${row.reason ? `: ${row.reason}` : ''}` : '',
-    row && highest && highest !== row ? `Highest judged: ${where(highest)}` : '',
+    row && highest && highest !== row ? `Highest judged: ${highest.title}, ${placeWords(model, highest.place)}` : '',
     remark,
   ];
   return parts.filter(Boolean).join('. ');

@@ -30,8 +30,6 @@ export function loadSection(model: Model, print: Print): Section {
       loud: loads.situations.flatMap(({ missing }, i) => (missing ? [i] : [])),
     },
   ];
-  const designs = [...new Map(geometry.panels.map((panel) => [panel.designName, panel])).values()];
-  for (const panel of designs) blocks.push(loadPathFigure(model, panel, 'up'), loadPathFigure(model, panel, 'down'));
   const service = loads.situations.filter(({ loadCase }) => loadCase === 'service');
   const fields = geometry.panels.flatMap((panel) => panel.fields);
   if (fields.length > 0)
@@ -68,5 +66,7 @@ export function loadSection(model: Model, print: Print): Section {
         0,
       ),
     });
+  const designs = [...new Map(geometry.panels.map((panel) => [panel.designName, panel])).values()];
+  for (const panel of designs) blocks.push(loadPathFigure(model, panel, 'up'), loadPathFigure(model, panel, 'down'));
   return { title: 'Loads', blocks };
 }

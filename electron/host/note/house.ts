@@ -5,6 +5,8 @@
 export const house = {
   paper: { A4: { width: 595.28, height: 841.89 }, letter: { width: 612, height: 792 } },
   /** Wider on the binding side. */
+  /** How much higher the first page begins, which has no head. */
+  firstPageRise: 30,
   margin: { left: 71, right: 57, top: 82, bottom: 71 },
   ink: '#000000',
   quiet: '#555555',

@@ -47,6 +47,8 @@ export function fillPages(ink: Ink, pieces: readonly Piece[], column: Column): v
     fresh = true;
   };
   turn();
+  // The first page has no head above it: its text may stand higher.
+  y -= house.firstPageRise;
   for (let i = 0; i < pieces.length;) {
     let end = i;
     while (pieces[end]!.keep && end + 1 < pieces.length && !pieces[end + 1]!.newPage) end++;
