@@ -2,7 +2,7 @@ import type { Appraisal } from '../appraise.ts';
 import { checks } from '../checks/index.ts';
 import { gravest, sourceText } from '../result.ts';
 import { graver, nearFrom, type CheckRow } from '../checks/check-row.ts';
-import type { Check } from '../checks/check.ts';
+import type { Check, LimitState } from '../checks/check.ts';
 import { traceCheck } from '../checks/trace-check.ts';
 import type { TraceLine } from '../derive/trace.ts';
 import type { Model } from '../model.ts';
@@ -10,11 +10,12 @@ import { placeWords } from '../place-words.ts';
 import { mergedRows } from './merged-rows.ts';
 import type { Block, EquationBlock, Section } from './note.ts';
 
-const states = ['strength', 'stability', 'serviceability', 'handling', 'fatigue'] as const;
+const states: readonly LimitState[] = ['strength', 'stability', 'serviceability', 'handling', 'fatigue'];
 
 /** Governing and near-governing checks in full; every other in a table. */
-export function checkSections({ model, rows }: Appraisal): Section[] {
-  const full = rowsInFull(rows);
+export function checkSections(appraisal: Appraisal): Section[] {
+  const { model, rows } = appraisal;
+  const full = rowsInFull(appraisal);
   return [
     {
       title: 'Checks in full',
@@ -31,17 +32,15 @@ export function checkSections({ model, rows }: Appraisal): Section[] {
   ];
 }
 
-/** The gravest of each limit state, and of each check that fails or is near. One place a check: the others are in the table. */
-export function rowsInFull(rows: readonly CheckRow[]): readonly CheckRow[] {
-  const judged = rows.filter(({ utilisation }) => utilisation !== null).sort(graver);
+/** The highest of each limit state of page one, and of each check that fails or is near its gravest place. Others are in the table. */
+export function rowsInFull({ rows, limitStates }: Pick<Appraisal, 'rows' | 'limitStates'>): readonly CheckRow[] {
   const chosen = new Map<string, CheckRow>();
-  for (const row of judged) if (!chosen.has(row.id) && (row.near || row.verdict === 'fails')) chosen.set(row.id, row);
-  for (const state of states) {
-    const leader = judged.find((row) => row.limitState === state && row.verdict !== 'not applicable');
-    if (leader && !chosen.has(leader.id)) chosen.set(leader.id, leader);
-  }
+  const near = rows.filter(({ near, verdict, utilisation }) => utilisation !== null && (near || verdict === 'fails'));
+  const leaders = limitStates.flatMap(({ highest }) => (highest ? [highest] : []));
+  for (const row of [...near.sort(graver), ...leaders]) if (!chosen.has(row.id)) chosen.set(row.id, row);
+  const state = (row: CheckRow) => states.indexOf(row.limitState);
   return [...chosen.values()].sort(
-    (a, b) => states.indexOf(a.limitState) - states.indexOf(b.limitState) || graver(a, b),
+    (a, b) => Number(a.detailing) - Number(b.detailing) || state(a) - state(b) || graver(a, b),
   );
 }
 

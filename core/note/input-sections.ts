@@ -11,7 +11,6 @@ export function assumptionSection(model: Model, print: Print): Section {
   const { protection, grid } = model.document;
   return {
     title: 'Assumptions',
-    startsPage: true,
     blocks: [
       {
         kind: 'list',
