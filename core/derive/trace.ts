@@ -83,18 +83,21 @@ function line(symbol: string, meaning: string, result: Box, formula?: Box, numbe
   return { symbol, meaning, left, formula, substituted: numbers, result, plain: shown.map(boxText).join(' = ') };
 }
 
+/** A kernel has no formula to print: its title stands with each argument and its number. */
 function kernelLine(step: Extract<TraceStep, { kernel: string }>, print: (symbol: string) => Box): TraceLine {
-  const call = (argument: (symbol: string) => readonly Box[]): Box => ({
+  const argument = (symbol: string): readonly Box[] => [
+    symbolBox(symbol),
+    { kind: 'operator', text: '=' },
+    print(symbol),
+  ];
+  const call: Box = {
     kind: 'row',
     boxes: [
       { kind: 'text', text: step.kernel },
       { kind: 'bracket', shape: 'round', body: listed(step.arguments.map(argument)) },
     ],
-  });
-  const result = print(step.symbol);
-  const numbers = call((symbol) => [symbolBox(symbol), { kind: 'operator', text: '=' }, print(symbol)]);
-  const shown = line(step.symbol, step.meaning, result, undefined, numbers);
-  return { ...shown, formula: call((symbol) => [symbolBox(symbol)]) };
+  };
+  return line(step.symbol, step.meaning, print(step.symbol), undefined, call);
 }
 
 const listed = (items: readonly (readonly Box[])[]): Box => ({

@@ -39,7 +39,16 @@ export function formatQuantity(
   unit: string,
   figures = 4,
 ): { readonly number: string; readonly unit: string } {
-  return { number: significant(inUnit(si, unit), figures), unit: unit === '1' ? '' : unitText(unit) };
+  // A count is a whole number: eleven bolts are 11, not 11.00.
+  if (unit === '1')
+    return {
+      number:
+        Number.isInteger(si) && Math.abs(si) < 1e5
+          ? significant(si, String(Math.abs(si)).length)
+          : significant(si, figures),
+      unit: '',
+    };
+  return { number: significant(inUnit(si, unit), figures), unit: unitText(unit) };
 }
 
 /** The same as one text. */

@@ -54,7 +54,7 @@ const trees = fc.letrec<{ formula: Formula; condition: Condition }>((tie) => {
         arguments: fc.array(formula, { minLength: 2, maxLength: 4 }),
       }),
       fc.record({ kind: fc.constant('choice'), when: condition, then: formula, otherwise: formula }),
-    ) as fc.Arbitrary<Formula>,
+    ),
     condition: fc.oneof(
       { maxDepth: 3 },
       fc.record({
@@ -70,7 +70,7 @@ const trees = fc.letrec<{ formula: Formula; condition: Condition }>((tie) => {
         right: condition,
       }),
       fc.record({ kind: fc.constant('not'), of: condition }),
-    ) as fc.Arbitrary<Condition>,
+    ),
   };
 });
 

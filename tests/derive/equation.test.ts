@@ -179,7 +179,7 @@ const { tree: rational } = fc.letrec<{ tree: Formula }>((tie) => {
         right: fc.constantFrom(2, 3).map(number),
       }),
       fc.record({ kind: fc.constant('call'), name: fc.constant('min'), arguments: fc.tuple(tie('tree'), tie('tree')) }),
-    ) as fc.Arbitrary<Formula>,
+    ),
   };
 });
 

@@ -50,11 +50,9 @@ describe('the trace of a check', () => {
     expect(resistance?.formula?.kind).toBe('fraction');
     expect(resistance?.substituted?.kind).toBe('fraction');
     expect(constant?.substituted).toBeUndefined();
-    expect([kernel?.left, kernel?.formula, kernel?.result].map((box) => box && boxText(box))).toEqual([
-      'F_g',
-      'bolt group(F_t,Rd, two)',
-      '97.1 kN',
-    ]);
+    expect(kernel?.formula).toBeUndefined();
+    expect(boxText(kernel!.substituted!)).toMatch(/^bolt group\(F_t,Rd = .*, two = 2\)$/);
+    expect(boxText(kernel!.result)).toBe('97.1 kN');
   });
 
   it('refuses to print a formula that does not give what was computed', () => {
