@@ -131,3 +131,22 @@ describe('what it reads from the model', () => {
     ).toMatch(/round/);
   });
 });
+
+it('holds both sides of the main tube to 35 walls, and its sum to 1', () => {
+  const range = (change: Record<string, number>) =>
+    outOfRangeWith(crossingJoint, 'partial factors', { ...joint, gamma_M5: 1, ...change });
+  expect([range({ b_0: 0.28, b_1: 0.2 }), range({ b_0: 0.281, b_1: 0.2 })]).toEqual([
+    undefined,
+    expect.stringMatching(/1\/35/),
+  ]);
+  expect([en().u_Rd, asd().u_Rd]).toEqual([1, 1]);
+});
+
+it('reads the section of the main tube: W_el 199 cm³, A 44.8 cm² of SHS 150×150×8 (EN 10210-2, from memory)', () => {
+  const kept = demoModel({
+    grid: { crossTubes: { section: 'SHS 100x100x5 hot' } },
+    protection: { lossPerFace: { tubeOutside: '0 mm', tubeInside: '0 mm' } },
+  });
+  expect(reads(crossingJoint, 'W_0', kept, 'A/1') * 1e6).toBeCloseTo(199, 0);
+  expect(reads(crossingJoint, 'A_0', kept, 'A/1') * 1e4).toBeCloseTo(44.8, 1);
+});

@@ -64,3 +64,9 @@ it('fails by rule where the tubes cannot be welded to each other', () => {
   expect(crossingThroat.rule!(mixed, 'A/1', situationOf(mixed))).toMatch(/cannot be welded to/);
   expect(crossingThroat.rule!(demoModel(), 'A/1', situationOf(mixed))).toBeUndefined();
 });
+
+it('is bounded by the larger part and by the plain sum', () => {
+  const { f_n, f_v, f_low, f_high } = en({ N_1: 3.2e4, V_1: 1e4 });
+  expect([f_low, f_high]).toEqual([f_n, f_n! + f_v!]);
+  expect(en({ N_1: 1, V_1: 1e4 }).f_low).toBe(5e4);
+});

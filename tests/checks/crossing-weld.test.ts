@@ -3,6 +3,7 @@ import { checkRows } from '../../core/checks/evaluate-check.ts';
 import { crossingWeld } from '../../core/checks/crossing-weld.ts';
 import { valuesGiven } from './bolt-values.ts';
 import { demoModel, reads, situationOf } from './model-of.ts';
+import { crossingThroat } from '../../core/checks/crossing-throat.ts';
 
 it('says for each stacked crossing, once, that no joint formula is published, and does not pass', () => {
   const { rows } = checkRows(crossingWeld, demoModel({ grid: { arrangement: 'stacked' } }));
@@ -42,4 +43,16 @@ it('takes two runs over the width of the main tube, or the girth of a cross tube
   const stacked = demoModel({ grid: { arrangement: 'stacked' } }, kept);
   expect(reads(crossingWeld, 'l_w', stacked, 'A/1', situationOf(stacked))).toBeCloseTo(0.3, 12);
   expect(reads(crossingWeld, 'l_w', demoModel(kept), 'A/1')).toBeCloseTo(0.6 - (8 - 2 * Math.PI) * 0.012, 12);
+});
+
+it('is bounded by its throats at the ultimate strength', () => {
+  expect(valuesGiven(crossingWeld, 'partial factors', { f_u: 470e6, a_w: 0.005, l_w: 0.3 }).F_high! / 1e3).toBeCloseTo(
+    705,
+    9,
+  );
+});
+
+it('takes the weld from where the flush crossing takes it', () => {
+  for (const symbol of ['a_w', 'f_u', 'beta_w'])
+    expect(crossingWeld.inputs[symbol], symbol).toBe(crossingThroat.inputs[symbol]);
 });

@@ -3,6 +3,11 @@ import { checkRows } from '../../core/checks/evaluate-check.ts';
 import { eyeNetTension } from '../../core/checks/eye-net-tension.ts';
 import { valuesGiven } from './bolt-values.ts';
 import { demoModel, missingFrom, reads, situationOf } from './model-of.ts';
+import { eyeTearOut } from '../../core/checks/eye-tear-out.ts';
+import { eyeBearing } from '../../core/checks/eye-bearing.ts';
+import { eyeFoot } from '../../core/checks/eye-foot.ts';
+import { eyeWeld } from '../../core/checks/eye-weld.ts';
+import { eyeTubeWall } from '../../core/checks/eye-tube-wall.ts';
 
 const inch = 0.0254;
 const ksi = 6.894757e6;
@@ -107,5 +112,30 @@ describe('what the checks of eyes read from the model', () => {
     });
     expect(eyeNetTension.places(lifted)).toEqual(['S1', 'S2', 'P1', 'P2']);
     expect(reads(eyeNetTension, 't_e', lifted, 'P1')).toBeCloseTo(0.029, 12);
+  });
+});
+
+describe('what the checks of eyes share', () => {
+  const others = [eyeTearOut, eyeBearing, eyeFoot, eyeWeld, eyeTubeWall];
+
+  it.each(others.map((check) => [check.id, check] as const))('%s applies where something pulls', (_, check) => {
+    const model = demoModel();
+    expect(check.places(model)).toEqual(['S1', 'S2']);
+    expect(check.applies(model, 'S1', situationOf(model, 'service-down'))).toBe(true);
+    expect(check.applies(model, 'S1', situationOf(model, 'service-up'))).toMatch(/nothing pulls/);
+  });
+
+  it('takes the same number from the same place', () => {
+    const shared = { ...eyeFoot.inputs, ...eyeTearOut.inputs, ...eyeNetTension.inputs };
+    for (const [check, symbols] of [
+      [eyeTearOut, ['F', 't_e', 'f_u', 'f_y', 'd_0']],
+      [eyeBearing, ['F', 't_e', 'f_u', 'f_y', 'd_0', 'd']],
+      [eyeFoot, ['t_e', 'f_y']],
+      [eyeWeld, ['F_z', 'F_l', 'F_q', 't_e', 'h_e']],
+      [eyeTubeWall, ['F_z', 'F_l', 'F_q', 't_e', 'h_e', 'l_e']],
+    ] as const)
+      for (const symbol of symbols)
+        expect(check.inputs[symbol]!.read, `${check.id} ${symbol}`).toBe(shared[symbol]!.read);
+    expect(reads(eyeNetTension, 'b_16', demoModel({ basis: { table: 'AISC 360 ASD' } }), 'S1')).toBe(0.016);
   });
 });

@@ -99,3 +99,12 @@ describe('what it reads from the model', () => {
     ).toMatch(/corrosion/);
   });
 });
+
+it('adds the pull off the tube and the pull across, and takes their difference as shear, in one resultant with the pull along', () => {
+  const { sigma_s, tau_s, f_r, u_Rd, u_low, u_high } = at({ F_z: 120e3, F_q: 80e3, F_l: 40e3 });
+  expect(sigma_s! / 1e6).toBeCloseTo(((300 + 200) / 4) * Math.SQRT1_2, 6);
+  expect(tau_s! / 1e6).toBeCloseTo(((300 - 200) / 4) * Math.SQRT1_2, 6);
+  expect(f_r! / 1e3).toBeCloseTo(Math.hypot(300, 200, 100), 6);
+  expect(u_Rd).toBe(1);
+  expect(u_high! / u_low!).toBeCloseTo(Math.sqrt(3), 9);
+});

@@ -57,3 +57,7 @@ it('cannot be judged, and says that a yield margin says nothing about life', () 
     reason: expect.stringMatching(/a large yield margin says nothing about life/),
   });
 });
+
+it('holds the damage to 1 before a factor for access and consequence', () => {
+  expect(valuesGiven(fatigue, 'partial factors', {}).D_lim).toBe(1);
+});

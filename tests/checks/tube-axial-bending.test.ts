@@ -3,6 +3,8 @@ import { tubeAxialBending } from '../../core/checks/tube-axial-bending.ts';
 import { outOfRangeWith } from './at.ts';
 import { valuesGiven } from './bolt-values.ts';
 import { demoModel, reads, situationOf } from './model-of.ts';
+import { tubeBending } from '../../core/checks/tube-bending.ts';
+import { tubeTorsion } from '../../core/checks/tube-torsion.ts';
 
 const ksi = 6.894757e6;
 const SHS100x5 = {
@@ -130,5 +132,53 @@ describe('what it reads from the model', () => {
     expect(pushed.length).toBeGreaterThan(0);
     for (const id of model.tubes.keys())
       expect(tubeAxialBending.applies(model, id, situation) === true).toBe(pushed.includes(id));
+  });
+});
+
+describe('near the limits', () => {
+  const en = (change: Record<string, number>) =>
+    valuesGiven(tubeAxialBending, 'partial factors', { ...S355, N: 1e5, M: 8e3, L_cr: 2, ...change });
+  const asd = (slenderness: number, change: Record<string, number> = {}) =>
+    valuesGiven(tubeAxialBending, 'allowable stress', {
+      ...SHS100x5,
+      f_y: 50 * ksi,
+      E: 29000 * ksi,
+      Omega_b: 1.67,
+      N: 1e4,
+      M: 0,
+      L_cr: (slenderness * Math.sqrt(279.43 / 18.732)) / 100,
+      ...change,
+    });
+
+  it('begins to reduce at λ̄ = 0.2, and grows the moment by 1 + (λ̄ − 0.2) n below λ̄ = 1 (Table B.1)', () => {
+    const { lambda_bar, n, k_yy, r_N, r_M, u_low, u_Rd } = en({});
+    expect(lambda_bar).toBeCloseTo(1.35541 / 2, 5);
+    expect(k_yy).toBeCloseTo(1 + (1.35541 / 2 - 0.2) * n!, 5);
+    expect(u_low).toBeCloseTo((1e5 / (18.732e-4 * 355e6) + 8e3 / (66.358e-6 * 355e6)) / 2, 9);
+    expect(u_low).toBeCloseTo((r_N! + r_M!) / 2, 12);
+    expect(u_Rd).toBe(1);
+    expect(en({ L_cr: (4 * 0.22) / 1.35541 }).chi).toBeLessThan(1);
+  });
+
+  it('passes from inelastic to elastic buckling at F_y/F_e = 2.25: 0.877 F_e = 16.865 ksi at L/r = 122 (E3-3, worked by hand)', () => {
+    expect(asd(122).F_cr! / ksi).toBeCloseTo(16.865, 2);
+    expect(asd(122).r_N).toBeCloseTo((1e4 * 1.67) / (18.732e-4 * 50 * ksi), 9);
+  });
+
+  it('takes H1-1a from a fifth on, with the shape of the moment, and 1 + 1.6 N/N_e from 0.9 on', () => {
+    const N = (0.22 * asd(100).F_cr! * 18.732e-4) / 1.67;
+    const M = (0.3 * 66.358e-6 * 50 * ksi) / 1.67;
+    const grown = 0.3 / (1 - (1.6 * N) / asd(100).N_cr!);
+    expect(asd(100, { N, M }).u).toBeCloseTo(0.22 + (8 / 9) * grown, 9);
+    expect(asd(100, { N, M, C_m: 0.5 }).u).toBeCloseTo(0.22 + (4 / 9) * grown, 9);
+    expect(asd(200, { N: (0.95 / 1.6) * asd(200).N_cr! }).u).toBeCloseTo(1.95, 9);
+  });
+
+  it('takes an even moment, and every other number from where bending takes it', () => {
+    expect(reads(tubeAxialBending, 'C_m', demoModel(), 'A')).toBe(1);
+    for (const symbol of ['M', 'round', 'H', 'B', 't', 'W_el', 'W_pl', 'E', 'f_y', 'f_235'])
+      expect(tubeAxialBending.inputs[symbol]!.read, symbol).toBe(tubeBending.inputs[symbol]!.read);
+    for (const symbol of ['N', 'A'])
+      expect(tubeAxialBending.inputs[symbol]!.read, symbol).toBe(tubeTorsion.inputs[symbol]!.read);
   });
 });

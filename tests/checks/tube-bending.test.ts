@@ -186,3 +186,39 @@ describe('what it reads from the model', () => {
     expect(missingFrom(tubeBending, 'f_y', aluminium, 'A')).toMatch(/carbon steel/);
   });
 });
+
+describe('near the limits', () => {
+  it('takes 1 % off at 0.55 of the shear resistance, which γ_M0 divides (6.2.8)', () => {
+    const at = (V: number, gamma_M0 = 1) =>
+      valuesGiven(tubeBending, 'partial factors', { ...S355, ...SHS100x5, V, gamma_M0 });
+    expect(at(0.55 * at(0).V_pl!).M_Rd! / at(0).M_Rd!).toBeCloseTo(0.99, 9);
+    expect(at(0, 1.1).V_pl! / 1e3).toBeCloseTo(191.97 / 1.1, 1);
+  });
+
+  it('leaves the plastic moment of a round wall at D/t = 0.07 E/F_y = 44.1 of 46 ksi (Table B4.1b)', () => {
+    const at = (slenderness: number) =>
+      valuesGiven(tubeBending, 'allowable stress', {
+        f_y: 46 * ksi,
+        E: 29000 * ksi,
+        Omega_b: 1.67,
+        round: 1,
+        H: slenderness * 0.005,
+        B: 1,
+        t: 0.005,
+        W_pl: 200e-6,
+        W_el: 100e-6,
+      });
+    expect(at(44).M_n).toBe(at(44).M_p);
+    expect(at(45).M_n! / at(45).M_p!).toBeCloseTo((0.021 * 29000) / 45 / 92 + 0.5, 9);
+  });
+
+  it('reads modulus, width and the reference of the class limits', () => {
+    const flat = demoModel({ grid: { mainTubes: { section: 'RHS 150x100x6.3 hot' } } });
+    expect(reads(tubeBending, 'E', flat, 'A')).toBe(210e9);
+    expect(reads(tubeBending, 'B', flat, 'A')).toBeCloseTo(0.099, 12);
+    expect(reads(tubeBending, 'f_235', flat, 'A')).toBe(235e6);
+    expect(reads(tubeBending, 'round', demoModel({ grid: { mainTubes: { section: 'CHS 168.3x6.3 hot' } } }), 'A')).toBe(
+      1,
+    );
+  });
+});

@@ -2,6 +2,7 @@ import { expect, it } from 'vitest';
 import { tubeDeflection } from '../../core/checks/tube-deflection.ts';
 import { valuesGiven } from './bolt-values.ts';
 import { demoModel, reads, situationOf } from './model-of.ts';
+import { tubeBending } from '../../core/checks/tube-bending.ts';
 
 const given = { w_F: 0.0135, w_o: 0, gamma_F: 1.35, L: 4, n_L: 200, M: 1.35e4, I: 1000e-8, E: 210e9 };
 const at = (change: Record<string, number> = {}, safety: 'partial factors' | 'allowable stress' = 'partial factors') =>
@@ -29,4 +30,12 @@ it('reads the deflections of the tube and of those across it, and is not asked a
   expect(reads(tubeDeflection, 'L', model, 'A', situation)).toBeCloseTo(3.45, 9);
   expect(tubeDeflection.applies(model, 'A', situation)).toBe(true);
   expect(tubeDeflection.applies(model, 'A', situationOf(model, 'lost-leg-down'))).toMatch(/accident/);
+});
+
+it('reads the limit, the moment and the stiffness: I 1490 cm⁴ of SHS 150×150×8 (EN 10210-2, from memory: 1491)', () => {
+  const kept = demoModel({ protection: { lossPerFace: { tubeOutside: '0 mm', tubeInside: '0 mm' } } });
+  expect(reads(tubeDeflection, 'I', kept, 'A') * 1e8).toBeCloseTo(1491, 0);
+  expect(reads(tubeDeflection, 'n_L', kept, 'A')).toBe(200);
+  for (const symbol of ['M', 'E'])
+    expect(tubeDeflection.inputs[symbol]!.read, symbol).toBe(tubeBending.inputs[symbol]!.read);
 });

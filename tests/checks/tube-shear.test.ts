@@ -2,6 +2,8 @@ import { expect, it } from 'vitest';
 import { tubeShear } from '../../core/checks/tube-shear.ts';
 import { outOfRangeWith } from './at.ts';
 import { valuesGiven } from './bolt-values.ts';
+import { tubeBending } from '../../core/checks/tube-bending.ts';
+import { demoModel, reads } from './model-of.ts';
 
 const inch = 0.0254;
 const ksi = 6.894757e6;
@@ -55,4 +57,22 @@ it('does not judge webs that could buckle: 72 ε (EN 1993-1-1, 6.2.6(6)) and 1.1
   expect(
     outOfRangeWith(tubeShear, 'partial factors', { ...S355, round: 1, H: 0.5, t: 0.004, A_v: 1e-3 }),
   ).toBeUndefined();
+});
+
+it('is bounded by its webs: 2 H t τ above, 1.5 (H − 4 t) t τ below', () => {
+  const { V_low, V_high } = valuesGiven(tubeShear, 'partial factors', {
+    ...S355,
+    f_y: 300e6 * Math.sqrt(3),
+    H: 0.1,
+    t: 0.005,
+    A_v: 1,
+  });
+  expect([V_high, V_low]).toEqual([expect.closeTo(300e3, 3), expect.closeTo(180e3, 3)]);
+});
+
+it('takes every number from where bending takes it, the area of SHS 150×150×8 besides', () => {
+  for (const symbol of ['V', 'round', 'H', 't', 'f_y', 'A_v', 'f_235', 'E'])
+    expect(tubeShear.inputs[symbol]!.read, symbol).toBe(tubeBending.inputs[symbol]!.read);
+  const kept = demoModel({ protection: { lossPerFace: { tubeOutside: '0 mm', tubeInside: '0 mm' } } });
+  expect(reads(tubeShear, 'A', kept, 'A') * 1e4).toBeCloseTo(44.8, 1);
 });

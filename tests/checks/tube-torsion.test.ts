@@ -3,6 +3,7 @@ import { tubeTorsion } from '../../core/checks/tube-torsion.ts';
 import { outOfRangeWith } from './at.ts';
 import { valuesGiven } from './bolt-values.ts';
 import { demoModel, reads, situationOf } from './model-of.ts';
+import { tubeBending } from '../../core/checks/tube-bending.ts';
 
 const inch = 0.0254;
 const ksi = 6.894757e6;
@@ -95,4 +96,16 @@ it('reads torque, thrust and the torsion modulus 291 cm³ of SHS 150×150×8 (EN
   expect(reads(tubeTorsion, 'N', model, '3', situation)).toBe(Math.abs(situation.tubes.get('3')!.axial));
   expect(reads(tubeTorsion, 'W_t', model, 'A') * 1e6).toBeCloseTo(291, 0);
   expect(reads(tubeTorsion, 'A', model, 'A') * 1e4).toBeCloseTo(44.8, 1);
+});
+
+it('leaves torsion out up to a fifth, not at 0.22 (H3.2), and never passes above 1', () => {
+  const parts = { M: 0.4 * 1e4, V: 0.2 * 0.6 * 100e6 * 2 * 0.085 * 0.005, T: 0.22 * 0.6 * 1e4 };
+  expect(asd(parts).u).toBeCloseTo(0.4 + 0.42 ** 2, 9);
+  expect(asd(parts).u_high).toBeCloseTo(0.82, 9);
+  expect([asd(parts).u_Rd, en({}).u_Rd]).toEqual([1, 1]);
+});
+
+it('takes every number from where bending takes it', () => {
+  for (const symbol of ['M', 'V', 'round', 'H', 't', 'W_el', 'E', 'f_y', 'A_v'])
+    expect(tubeTorsion.inputs[symbol]!.read, symbol).toBe(tubeBending.inputs[symbol]!.read);
 });

@@ -3,6 +3,7 @@ import { kernelRegistry } from '../../core/checks/kernels.ts';
 import { tubeWallLine } from '../../core/checks/tube-wall-line.ts';
 import { valuesGiven } from './bolt-values.ts';
 import { demoModel, missingFrom, reads, situationOf } from './model-of.ts';
+import { tubeBending } from '../../core/checks/tube-bending.ts';
 
 // A wall 100 wide and 5 thick: clear width 90 mm, under 5 N/mm.
 const wall = { q: 5e3, B: 0.1, t: 0.005, f_y: 355e6, n_l: 1, gamma_M0: 1 };
@@ -59,4 +60,9 @@ it('reads lap, lines and force from the model', () => {
 it('has no rule for a round tube', () => {
   const round = demoModel({ grid: { mainTubes: { section: 'CHS 168.3x6.3 hot' } } });
   expect(missingFrom(tubeWallLine, 'l_1', round, 'A')).toMatch(/round tube/);
+});
+
+it('takes the wall from where bending takes it', () => {
+  for (const symbol of ['B', 't', 'f_y'])
+    expect(tubeWallLine.inputs[symbol]!.read, symbol).toBe(tubeBending.inputs[symbol]!.read);
 });

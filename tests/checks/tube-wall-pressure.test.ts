@@ -3,6 +3,7 @@ import { tubeWallPressure } from '../../core/checks/tube-wall-pressure.ts';
 import { outOfRangeWith } from './at.ts';
 import { valuesGiven } from './bolt-values.ts';
 import { demoModel, reads, situationOf } from './model-of.ts';
+import { tubeBending } from '../../core/checks/tube-bending.ts';
 
 const sea = { z: 40, rho: 1025, g: 9.80665, gamma_F: 1, f_y: 355e6, gamma_M0: 1, E: 206e9, nu: 0.3 };
 const square = { round: 0, H: 0.2, B: 0.2, t: 0.008 };
@@ -68,4 +69,21 @@ it('applies to sealed tubes only, and reads depth and density of the document', 
   expect(reads(tubeWallPressure, 'rho', sealed, '1')).toBe(1026);
   expect(reads(tubeWallPressure, 'gamma_F', sealed, '1')).toBe(1.35);
   expect(tubeWallPressure.once).toBe(true);
+});
+
+it('bounds a rectangular tube by its larger side, a round one by half and twice its hoop stress', () => {
+  const flat = at({ H: 0.116, B: 0.216 });
+  expect(flat.sigma_n! / flat.p!).toBeCloseTo(216 / 16, 9);
+  expect(flat.sigma_low! / flat.p!).toBeCloseTo((6 * 200 ** 2) / (16 * 64), 9);
+  expect((flat.sigma_high! - flat.sigma_n!) / flat.p!).toBeCloseTo((6 * 200 ** 2) / (8 * 64), 9);
+  const round = at({ round: 1 });
+  expect([round.sigma_low! / round.sigma!, round.sigma_high! / round.sigma!]).toEqual([0.5, 2]);
+});
+
+it('takes the section from where bending takes it, standard gravity and Poisson’s ratio besides', () => {
+  for (const symbol of ['round', 'H', 'B', 't', 'E', 'f_y'])
+    expect(tubeWallPressure.inputs[symbol]!.read, symbol).toBe(tubeBending.inputs[symbol]!.read);
+  expect([reads(tubeWallPressure, 'g', demoModel(), 'A'), reads(tubeWallPressure, 'nu', demoModel(), 'A')]).toEqual([
+    9.80665, 0.3,
+  ]);
 });

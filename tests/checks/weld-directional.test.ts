@@ -265,3 +265,9 @@ describe('what it reads from the model', () => {
     expect(reads(weldDirectional, 'beta_w', demoModel(welded({}, { material: '1.4404 plate' })), 'A1')).toBe(1);
   });
 });
+
+it('is bounded by 1, and below by the resultant square to the throat: 0.40123/√3 for 375 N/mm', () => {
+  const { u_Rd, u_low } = valuesGiven(weldDirectional, 'partial factors', { ...S275, f_z: 375 * Nmm, f_h: 0, m_r: 0 });
+  expect(u_Rd).toBe(1);
+  expect(u_low).toBeCloseTo(0.40123 / Math.sqrt(3), 4);
+});

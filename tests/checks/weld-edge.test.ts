@@ -31,3 +31,7 @@ it('reads throat and thickness of welded panels', () => {
   expect(weldEdge.applies(model, 'A1', situationOf(model))).toBe(true);
   expect(weldEdge.applies(demoModel(), 'A1', situationOf(model))).toMatch(/bolted/);
 });
+
+it('bounds the leg by half of the edge', () => {
+  expect(valuesGiven(weldEdge, 'partial factors', { t_p: 0.01 }).z_low).toBe(0.005);
+});

@@ -32,3 +32,7 @@ it('fails in sea water whatever its gaps, and does not ask a continuous weld', (
   expect(weldIntermittent.applies(model, 'A1', situationOf(model))).toMatch(/continuous/);
   expect(weldIntermittent.applies(demoModel(), 'A1', situationOf(model))).toMatch(/bolted/);
 });
+
+it('is looser, 16 thicknesses, for a part in tension (Figure 4.1)', () => {
+  expect(valuesGiven(weldIntermittent, 'partial factors', { t_1: 0.01 }).g_high).toBeCloseTo(0.16, 12);
+});

@@ -45,3 +45,9 @@ it('reads the shortest run: a side, or the run of an intermittent weld', () => {
   expect(weldLength.applies(model, 'A1', situationOf(model))).toBe(true);
   expect(weldLength.applies(demoModel(), 'A1', situationOf(model))).toMatch(/bolted/);
 });
+
+it('is bounded by four legs and by the sum of both lengths of a rule: a = 5 mm, 28.28 and 68 mm', () => {
+  const { l_low, l_high } = valuesGiven(weldLength, 'partial factors', { a_0: 0.005, l_38 });
+  expect([l_low! * 1e3, l_high! * 1e3]).toEqual([expect.closeTo(28.28, 2), expect.closeTo(68, 9)]);
+  expect(reads(weldLength, 'a_0', demoModel(welded()), 'A1')).toBe(0.004);
+});

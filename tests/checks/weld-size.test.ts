@@ -49,3 +49,19 @@ it('reads the throat as made and both thicknesses, once for each welded panel fi
   expect(weldSize.applies(model, 'A1', situationOf(model))).toBe(true);
   expect(weldSize.applies(demoModel(), 'A1', situationOf(model))).toMatch(/bolted/);
 });
+
+it('holds the rows of its tables', () => {
+  expect(Object.entries(rows).map(([symbol, value]) => [symbol, Number((value * 1e3).toFixed(9))])).toEqual([
+    ...([
+      ['t_6', 6],
+      ['t_13', 13],
+      ['t_19', 19],
+      ['z_3', 3],
+      ['z_5', 5],
+      ['z_6', 6],
+      ['z_8', 8],
+      ['a_2', 2],
+      ['a_6', 6],
+    ] as const),
+  ]);
+});

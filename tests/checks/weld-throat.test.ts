@@ -3,6 +3,7 @@ import { weldThroat } from '../../core/checks/weld-throat.ts';
 import { valuesGiven } from './bolt-values.ts';
 import { demoModel, reads, situationOf } from './model-of.ts';
 import { welded } from './welded.ts';
+import { weldDirectional } from '../../core/checks/weld-directional.ts';
 
 const Nmm = 1e3;
 const en = (change: Record<string, number>) =>
@@ -87,4 +88,13 @@ it('shares the forces and the rule of the directional method, and applies where 
     pulled: 1,
   };
   expect(valuesGiven(weldThroat, 'partial factors', square).V_hinged! / 5e3).toBeCloseTo(0.42, 3);
+});
+
+it('bounds 375 N/mm above by 2/√3 of the equivalent stress: 132.58 MPa on 4 mm', () => {
+  expect(en({ f_z: 375 * Nmm }).f_high! / Nmm).toBeCloseTo((2 * 132.58 * 4) / Math.sqrt(3), 1);
+});
+
+it('takes every number from where the directional method takes it', () => {
+  for (const symbol of Object.keys(weldThroat.inputs).filter((name) => !/^(gamma|Omega)/.test(name)))
+    expect(weldThroat.inputs[symbol], symbol).toBe(weldDirectional.inputs[symbol]);
 });
