@@ -23,12 +23,31 @@ export const eyeBearing: Check = {
     Omega_J: basisFactor('Omega_J', 'safety factor on bearing', 'allowable stress'),
   },
   steps: {
-    'partial factors': [{ symbol: 'F_Rd', expression: '1.5 * t_e * d * f_y / gamma_M0', unit: 'kN', meaning: 'bearing resistance of the eye' }],
-    'allowable stress': [{ symbol: 'F_Rd', expression: '1.8 * f_y * t_e * d / Omega_J', unit: 'kN', meaning: 'allowable bearing force of the eye' }],
+    'partial factors': [
+      {
+        symbol: 'F_Rd',
+        expression: '1.5 * t_e * d * f_y / gamma_M0',
+        unit: 'kN',
+        meaning: 'bearing resistance of the eye',
+      },
+    ],
+    'allowable stress': [
+      {
+        symbol: 'F_Rd',
+        expression: '1.8 * f_y * t_e * d / Omega_J',
+        unit: 'kN',
+        meaning: 'allowable bearing force of the eye',
+      },
+    ],
   },
   demand: 'F',
   capacity: 'F_Rd',
-  range: [{ holds: 'd >= 0.9 * d_0', otherwise: 'the pin is smaller than nine tenths of its hole: it bears on a line, which is another rule' }],
+  range: [
+    {
+      holds: 'd >= 0.9 * d_0',
+      otherwise: 'the pin is smaller than nine tenths of its hole: it bears on a line, which is another rule',
+    },
+  ],
   second: {
     title: 'projected area at three quarters of the yield strength, and at one and a half times the ultimate strength',
     source: [{ document: 'common practice, no source' }],

@@ -22,8 +22,14 @@ export const eyeFoot: Check = {
     Omega_b: basisFactor('Omega_b', 'safety factor on yielding', 'allowable stress'),
   },
   steps: {
-    'partial factors': [...section(), { symbol: 'sigma_Rd', expression: 'f_y / gamma_M0', unit: 'MPa', meaning: 'design yield stress' }],
-    'allowable stress': [...section(), { symbol: 'sigma_Rd', expression: 'f_y / Omega_b', unit: 'MPa', meaning: 'allowable stress at first yield' }],
+    'partial factors': [
+      ...section(),
+      { symbol: 'sigma_Rd', expression: 'f_y / gamma_M0', unit: 'MPa', meaning: 'design yield stress' },
+    ],
+    'allowable stress': [
+      ...section(),
+      { symbol: 'sigma_Rd', expression: 'f_y / Omega_b', unit: 'MPa', meaning: 'allowable stress at first yield' },
+    ],
   },
   demand: 'sigma_v',
   capacity: 'sigma_Rd',
@@ -38,13 +44,26 @@ export const eyeFoot: Check = {
     low: 'sigma_low',
     high: 'sigma_high',
   },
-  cautions: [...eyeCautions, 'A leg that leans across the plane of the eye bends it about its thin axis: turn the eye to face the leg.'],
+  cautions: [
+    ...eyeCautions,
+    'A leg that leans across the plane of the eye bends it about its thin axis: turn the eye to face the leg.',
+  ],
 };
 
 function section(): readonly Step[] {
   return [
-    { symbol: 'sigma', expression: 'F_z / (t_e * l_e) + 6 * F_l * h_e / (t_e * l_e^2) + 6 * F_q * h_e / (l_e * t_e^2)', unit: 'MPa', meaning: 'pull, bending in the plane and across it' },
-    { symbol: 'tau', expression: '1.5 * (F_l + F_q) / (t_e * l_e)', unit: 'MPa', meaning: 'shear stress, taken at the same point' },
+    {
+      symbol: 'sigma',
+      expression: 'F_z / (t_e * l_e) + 6 * F_l * h_e / (t_e * l_e^2) + 6 * F_q * h_e / (l_e * t_e^2)',
+      unit: 'MPa',
+      meaning: 'pull, bending in the plane and across it',
+    },
+    {
+      symbol: 'tau',
+      expression: '1.5 * (F_l + F_q) / (t_e * l_e)',
+      unit: 'MPa',
+      meaning: 'shear stress, taken at the same point',
+    },
     { symbol: 'sigma_v', expression: 'sqrt(sigma^2 + 3 * tau^2)', unit: 'MPa', meaning: 'equivalent stress' },
   ];
 }

@@ -7,14 +7,17 @@ import type { Model } from '../model.ts';
 import { missing, type Input, type Reading } from './check.ts';
 
 /** Places of checks on an eye: the id of an attachment or pad eye. */
-export const eyePlaces = ({ document, geometry }: Model): readonly string[] => attachmentPoints(document, geometry).map(({ id }) => id);
+export const eyePlaces = ({ document, geometry }: Model): readonly string[] =>
+  attachmentPoints(document, geometry).map(({ id }) => id);
 
 export const eyeAt = ({ document, geometry }: Model, id: string): AttachmentPoint =>
   attachmentPoints(document, geometry).find((point) => point.id === id) as AttachmentPoint;
 
 /** True where the eye is pulled in this situation, or why a check of it does not apply. */
 export const eyePulled = (_: Model, id: string, situation: Situation): true | string =>
-  situation.missing !== undefined || (situation.legs.get(id)?.tension ?? 0) !== 0 || 'nothing pulls at this eye in any case';
+  situation.missing !== undefined ||
+  (situation.legs.get(id)?.tension ?? 0) !== 0 ||
+  'nothing pulls at this eye in any case';
 
 /** The tube that the eye stands on, or what is missing. */
 export function onTube(model: Model, id: string, value: (tube: Tube) => Reading): Reading {
@@ -22,7 +25,8 @@ export function onTube(model: Model, id: string, value: (tube: Tube) => Reading)
   return tube ? value(tube) : missing(`a tube under eye ${id}: it stands on none`);
 }
 
-export const materialOfEye = (model: Model, id: string): Material => model.catalogue.material(eyeAt(model, id).eye.material);
+export const materialOfEye = (model: Model, id: string): Material =>
+  model.catalogue.material(eyeAt(model, id).eye.material);
 
 /** Thickness that one face of an eye loses within the life, m. */
 const lossOf = (model: Model): number => model.document.protection.lossPerFace.tubeOutside.si;
@@ -44,10 +48,12 @@ const pull = (unit: string, meaning: string, value: (leg: LegPull, tube: Tube | 
   },
 });
 
-const inPlan = (axis: 'along' | 'across') => (leg: LegPull, tube: Tube | null): Reading => {
-  if (!tube) return missing('a tube under the eye: its plane follows the tube');
-  return Math.abs((tube.set === 'main') === (axis === 'along') ? leg.x : leg.y);
-};
+const inPlan =
+  (axis: 'along' | 'across') =>
+  (leg: LegPull, tube: Tube | null): Reading => {
+    if (!tube) return missing('a tube under the eye: its plane follows the tube');
+    return Math.abs((tube.set === 'main') === (axis === 'along') ? leg.x : leg.y);
+  };
 
 /** Pull at the eye, load factor included, by symbol; sizes: a strut's push is taken as a pull. */
 export const eyeForceInputs = {
@@ -72,18 +78,41 @@ export const eyeInputs = {
   t_e: size('thickness', ({ thickness }, loss) => thickness.si - 2 * loss),
   d_0: size('hole', ({ holeDiameter }, loss) => holeDiameter.si + 2 * loss),
   d: { unit: 'mm', meaning: 'pin', from: 'document: eye', read: (model, id) => eyeAt(model, id).eye.pinDiameter.si },
-  a_e: size("hole's rim to the edge, in the direction of pull", ({ edge, holeDiameter }, loss) => edge.si - holeDiameter.si / 2 - 2 * loss),
-  c_e: size("hole's rim to the edge, to either side", ({ edge, width, holeDiameter }, loss) => Math.min(edge.si, width.si / 2) - holeDiameter.si / 2 - 2 * loss),
-  h_e: { unit: 'mm', meaning: "hole's centre above the tube's face", from: 'document: eye', read: (model, id) => eyeAt(model, id).eye.height.si },
+  a_e: size(
+    "hole's rim to the edge, in the direction of pull",
+    ({ edge, holeDiameter }, loss) => edge.si - holeDiameter.si / 2 - 2 * loss,
+  ),
+  c_e: size(
+    "hole's rim to the edge, to either side",
+    ({ edge, width, holeDiameter }, loss) => Math.min(edge.si, width.si / 2) - holeDiameter.si / 2 - 2 * loss,
+  ),
+  h_e: {
+    unit: 'mm',
+    meaning: "hole's centre above the tube's face",
+    from: 'document: eye',
+    read: (model, id) => eyeAt(model, id).eye.height.si,
+  },
   l_e: size('length of the foot along the tube', ({ width }, loss) => width.si - 2 * loss),
-  f_y: { unit: 'MPa', meaning: 'yield strength of the eye', from: 'catalogue: materials', read: (model, id) => strength(model, id, yieldOf) },
-  f_u: { unit: 'MPa', meaning: 'ultimate strength of the eye', from: 'catalogue: materials', read: (model, id) => strength(model, id, ultimateOf) },
+  f_y: {
+    unit: 'MPa',
+    meaning: 'yield strength of the eye',
+    from: 'catalogue: materials',
+    read: (model, id) => strength(model, id, yieldOf),
+  },
+  f_u: {
+    unit: 'MPa',
+    meaning: 'ultimate strength of the eye',
+    from: 'catalogue: materials',
+    read: (model, id) => strength(model, id, ultimateOf),
+  },
 } as const satisfies Readonly<Record<string, Input>>;
 
 /** A hole that its pin cannot enter fails whatever the numbers are. */
 export function pinRule(model: Model, id: string): string | undefined {
   const { pinDiameter, holeDiameter } = eyeAt(model, id).eye;
-  return pinDiameter.si > holeDiameter.si ? `the pin (${pinDiameter.typed}) is larger than its hole (${holeDiameter.typed})` : undefined;
+  return pinDiameter.si > holeDiameter.si
+    ? `the pin (${pinDiameter.typed}) is larger than its hole (${holeDiameter.typed})`
+    : undefined;
 }
 
 export const eyeCautions = [

@@ -24,7 +24,14 @@ export const eyeNetTension: Check = {
     Omega_b: basisFactor('Omega_b', 'safety factor on yielding', 'allowable stress'),
   },
   steps: {
-    'partial factors': [{ symbol: 'F_Rd', expression: '2 * t_e * f_y * (c_e - d_0 / 3) / gamma_M0', unit: 'kN', meaning: 'pull for which the cheeks are wide enough' }],
+    'partial factors': [
+      {
+        symbol: 'F_Rd',
+        expression: '2 * t_e * f_y * (c_e - d_0 / 3) / gamma_M0',
+        unit: 'kN',
+        meaning: 'pull for which the cheeks are wide enough',
+      },
+    ],
     'allowable stress': [
       { symbol: 'b_eff', expression: 'min(2 * t_e + b_16, c_e)', unit: 'mm', meaning: 'effective width of a cheek' },
       {

@@ -27,18 +27,37 @@ export const eyeTearOut: Check = {
   },
   steps: {
     'partial factors': [
-      { symbol: 'F_g', expression: '2 * t_e * f_y * (a_e - 2 * d_0 / 3) / gamma_M0', unit: 'kN', meaning: 'pull for which the edge is far enough (Table 3.9)' },
-      { symbol: 'F_s', expression: '2 * t_e * a_e * f_y / (sqrt(3) * gamma_M0)', unit: 'kN', meaning: 'two planes of shear, from the rim of the hole' },
+      {
+        symbol: 'F_g',
+        expression: '2 * t_e * f_y * (a_e - 2 * d_0 / 3) / gamma_M0',
+        unit: 'kN',
+        meaning: 'pull for which the edge is far enough (Table 3.9)',
+      },
+      {
+        symbol: 'F_s',
+        expression: '2 * t_e * a_e * f_y / (sqrt(3) * gamma_M0)',
+        unit: 'kN',
+        meaning: 'two planes of shear, from the rim of the hole',
+      },
       { symbol: 'F_Rd', expression: 'min(F_g, F_s)', unit: 'kN', meaning: 'the smaller' },
     ],
-    'allowable stress': [{ symbol: 'F_Rd', expression: '0.6 * f_u * 2 * t_e * (a_e + d / 2) / Omega_J', unit: 'kN', meaning: 'allowable pull, shear rupture (D5-2)' }],
+    'allowable stress': [
+      {
+        symbol: 'F_Rd',
+        expression: '0.6 * f_u * 2 * t_e * (a_e + d / 2) / Omega_J',
+        unit: 'kN',
+        meaning: 'allowable pull, shear rupture (D5-2)',
+      },
+    ],
   },
   demand: 'F',
   capacity: 'F_Rd',
   second: {
     title: "two planes of shear from the hole's centre at 1/√3 of the ultimate strength, no factor",
     source: [{ document: 'equilibrium, derived by hand' }],
-    steps: [{ symbol: 'F_high', expression: '2 * t_e * (a_e + d_0 / 2) * f_u / sqrt(3)', unit: 'kN', meaning: 'bound' }],
+    steps: [
+      { symbol: 'F_high', expression: '2 * t_e * (a_e + d_0 / 2) * f_u / sqrt(3)', unit: 'kN', meaning: 'bound' },
+    ],
     of: 'F_Rd',
     high: 'F_high',
   },

@@ -1,6 +1,15 @@
 import type { Model } from '../model.ts';
 import { missing, type Check, type Step } from './check.ts';
-import { eyeAt, eyeCautions, eyeForceInputs, eyeInputs, eyePlaces, eyePulled, materialOfEye, onTube } from './eye-inputs.ts';
+import {
+  eyeAt,
+  eyeCautions,
+  eyeForceInputs,
+  eyeInputs,
+  eyePlaces,
+  eyePulled,
+  materialOfEye,
+  onTube,
+} from './eye-inputs.ts';
 import { directionalSteps, lineForceSteps, simplifiedResistance, throatStressSteps } from './fillet-steps.ts';
 import { basisFactor } from './inputs.ts';
 import { cannotBeWelded, correlationOfParts, ultimateOfParts, type WeldedPart } from './weld-strength.ts';
@@ -24,7 +33,13 @@ export const eyeWeld: Check = {
   limitState: 'strength',
   source: [
     { document: 'EN 1993-1-8', edition: '2005', clause: '4.5.3.2', safety: 'partial factors' },
-    { document: 'AISC 360', edition: '2016', clause: 'J2.4; K5 (no rise for direction)', safety: 'allowable stress', memory: true },
+    {
+      document: 'AISC 360',
+      edition: '2016',
+      clause: 'J2.4; K5 (no rise for direction)',
+      safety: 'allowable stress',
+      memory: true,
+    },
   ],
   places: eyePlaces,
   applies: eyePulled,
@@ -40,18 +55,45 @@ export const eyeWeld: Check = {
         return left > 0 ? left : missing('a throat: corrosion takes all of it within the life');
       },
     },
-    l_0: { unit: 'mm', meaning: 'length of the foot along the tube', from: 'document: eye', read: (model, id) => eyeAt(model, id).eye.width.si },
-    f_u: { unit: 'MPa', meaning: 'ultimate strength of the weaker part', from: 'catalogue: materials', read: (model, id) => onTube(model, id, () => ultimateOfParts(partsOf(model, id))) },
-    beta_w: { unit: '1', meaning: 'correlation factor of fillet welds', from: 'catalogue: materials', only: 'partial factors', read: (model, id) => correlationOfParts(partsOf(model, id)) },
+    l_0: {
+      unit: 'mm',
+      meaning: 'length of the foot along the tube',
+      from: 'document: eye',
+      read: (model, id) => eyeAt(model, id).eye.width.si,
+    },
+    f_u: {
+      unit: 'MPa',
+      meaning: 'ultimate strength of the weaker part',
+      from: 'catalogue: materials',
+      read: (model, id) => onTube(model, id, () => ultimateOfParts(partsOf(model, id))),
+    },
+    beta_w: {
+      unit: '1',
+      meaning: 'correlation factor of fillet welds',
+      from: 'catalogue: materials',
+      only: 'partial factors',
+      read: (model, id) => correlationOfParts(partsOf(model, id)),
+    },
     gamma_M2: basisFactor('gamma_M2', 'partial factor on welds', 'partial factors'),
     Omega_J: basisFactor('Omega_J', 'safety factor on welds', 'allowable stress'),
   },
   steps: {
-    'partial factors': [...forces(), ...throatStressSteps({ along: true, root: false }), ...lineForceSteps({ along: true, root: false }), simplifiedResistance, ...directionalSteps],
+    'partial factors': [
+      ...forces(),
+      ...throatStressSteps({ along: true, root: false }),
+      ...lineForceSteps({ along: true, root: false }),
+      simplifiedResistance,
+      ...directionalSteps,
+    ],
     'allowable stress': [
       ...forces(),
       ...lineForceSteps({ along: true, root: false }),
-      { symbol: 'f_Rd', expression: '0.6 * f_u * min(a_w, t_e / 2) / Omega_J', unit: 'N/mm', meaning: 'allowable force per length: throat, and half of the plate between the two fillets' },
+      {
+        symbol: 'f_Rd',
+        expression: '0.6 * f_u * min(a_w, t_e / 2) / Omega_J',
+        unit: 'N/mm',
+        meaning: 'allowable force per length: throat, and half of the plate between the two fillets',
+      },
       { symbol: 'u', expression: 'f_r / f_Rd', unit: '1', meaning: 'force over allowable force' },
       { symbol: 'u_Rd', expression: '1', unit: '1', meaning: 'limit' },
     ],
@@ -64,13 +106,21 @@ export const eyeWeld: Check = {
     source: [{ document: 'EN 1993-1-8', edition: '2005', clause: '4.5.3.3' }],
     steps: [
       { symbol: 'u_high', expression: 'f_r / f_Rd', unit: '1', meaning: 'simplified method' },
-      { symbol: 'u_low', expression: 'f_r / (sqrt(3) * f_Rd)', unit: '1', meaning: 'all of the resultant square to the throat' },
+      {
+        symbol: 'u_low',
+        expression: 'f_r / (sqrt(3) * f_Rd)',
+        unit: '1',
+        meaning: 'all of the resultant square to the throat',
+      },
     ],
     of: 'u',
     low: 'u_low',
     high: 'u_high',
   },
-  cautions: [...eyeCautions, 'The filler is taken at least as strong as the parts. Return the fillets round the ends of the foot.'],
+  cautions: [
+    ...eyeCautions,
+    'The filler is taken at least as strong as the parts. Return the fillets round the ends of the foot.',
+  ],
 };
 
 function forces(): readonly Step[] {

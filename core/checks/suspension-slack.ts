@@ -12,12 +12,42 @@ export const suspensionSlack: Check = {
     return (situation.loadCase === 'service' && situation.direction === 'up') || 'no force of service lifts the plate';
   },
   inputs: {
-    F: { unit: 'kN', meaning: 'upward force on the plate, load factor included', from: 'loads: situation', read: (_model, _place, { force }) => force },
-    gamma_F: { unit: '1', meaning: 'load factor, taken off again', from: 'loads: situation', read: (_model, _place, { loadFactor }) => loadFactor },
-    W: { unit: 'kN', meaning: 'weight in water', from: 'mass: as built', read: ({ mass }) => mass.submergedWeight.asBuilt },
-    W_flooded: { unit: 'kN', meaning: 'weight in water, every tube flooded', from: 'mass', read: ({ mass }) => mass.submergedWeight.flooded },
-    W_sealed: { unit: 'kN', meaning: 'weight in water, every tube sealed', from: 'mass', read: ({ mass }) => mass.submergedWeight.sealed },
-    i_W: { unit: '1', meaning: 'the stated force is net of the weight (1) or not (0)', from: 'document: loads', read: ({ document }) => (document.loads.service.includes.includes('weight') ? 1 : 0) },
+    F: {
+      unit: 'kN',
+      meaning: 'upward force on the plate, load factor included',
+      from: 'loads: situation',
+      read: (_model, _place, { force }) => force,
+    },
+    gamma_F: {
+      unit: '1',
+      meaning: 'load factor, taken off again',
+      from: 'loads: situation',
+      read: (_model, _place, { loadFactor }) => loadFactor,
+    },
+    W: {
+      unit: 'kN',
+      meaning: 'weight in water',
+      from: 'mass: as built',
+      read: ({ mass }) => mass.submergedWeight.asBuilt,
+    },
+    W_flooded: {
+      unit: 'kN',
+      meaning: 'weight in water, every tube flooded',
+      from: 'mass',
+      read: ({ mass }) => mass.submergedWeight.flooded,
+    },
+    W_sealed: {
+      unit: 'kN',
+      meaning: 'weight in water, every tube sealed',
+      from: 'mass',
+      read: ({ mass }) => mass.submergedWeight.sealed,
+    },
+    i_W: {
+      unit: '1',
+      meaning: 'the stated force is net of the weight (1) or not (0)',
+      from: 'document: loads',
+      read: ({ document }) => (document.loads.service.includes.includes('weight') ? 1 : 0),
+    },
   },
   steps: { 'partial factors': steps(), 'allowable stress': steps() },
   demand: 'F_up',
@@ -42,6 +72,11 @@ export const suspensionSlack: Check = {
 function steps() {
   return [
     { symbol: 'F_up', expression: 'F / gamma_F', unit: 'kN', meaning: 'upward force without load factor' },
-    { symbol: 'W_Rd', expression: '(1 - i_W) * W', unit: 'kN', meaning: 'what keeps the line taut: none of it where the force is net of it already' },
+    {
+      symbol: 'W_Rd',
+      expression: '(1 - i_W) * W',
+      unit: 'kN',
+      meaning: 'what keeps the line taut: none of it where the force is net of it already',
+    },
   ] as const;
 }

@@ -13,7 +13,13 @@ export const tubeBending: Check = {
   title: 'Tube in bending',
   limitState: 'strength',
   source: [
-    { document: 'EN 1993-1-1', edition: '2005', clause: 'Table 5.2, 6.2.5, 6.2.8', safety: 'partial factors', memory: true },
+    {
+      document: 'EN 1993-1-1',
+      edition: '2005',
+      clause: 'Table 5.2, 6.2.5, 6.2.8',
+      safety: 'partial factors',
+      memory: true,
+    },
     { document: 'AISC 360', edition: '2016', clause: 'Table B4.1b, F7, F8', safety: 'allowable stress', memory: true },
   ],
   places: tubePlaces,
@@ -28,8 +34,18 @@ export const tubeBending: Check = {
   steps: {
     'partial factors': [
       ...bendingClassSteps,
-      { symbol: 'V_pl', expression: 'A_v * f_y / (sqrt(3) * gamma_M0)', unit: 'kN', meaning: 'plastic shear resistance' },
-      { symbol: 'rho', expression: 'V > 0.5 * V_pl ? (2 * V / V_pl - 1)^2 : 0', unit: '1', meaning: 'part of the strength that shear takes up' },
+      {
+        symbol: 'V_pl',
+        expression: 'A_v * f_y / (sqrt(3) * gamma_M0)',
+        unit: 'kN',
+        meaning: 'plastic shear resistance',
+      },
+      {
+        symbol: 'rho',
+        expression: 'V > 0.5 * V_pl ? (2 * V / V_pl - 1)^2 : 0',
+        unit: '1',
+        meaning: 'part of the strength that shear takes up',
+      },
       { symbol: 'M_Rd', expression: '(1 - rho) * W * f_y / gamma_M0', unit: 'kN*m', meaning: 'moment resistance' },
     ],
     'allowable stress': [

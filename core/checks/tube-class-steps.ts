@@ -26,7 +26,12 @@ export const bendingClassSteps: readonly Step[] = [
     unit: '1',
     meaning: 'slenderness over the limit of class 3',
   },
-  { symbol: 'W', expression: 'r_2 <= 1 ? W_pl : W_el', unit: 'cm^3', meaning: 'plastic modulus in class 1 or 2, else elastic' },
+  {
+    symbol: 'W',
+    expression: 'r_2 <= 1 ? W_pl : W_el',
+    unit: 'cm^3',
+    meaning: 'plastic modulus in class 1 or 2, else elastic',
+  },
 ];
 
 /** Section class under thrust and bending, all walls taken as pressed evenly: the strictest rows of Table 5.2. */
@@ -45,7 +50,12 @@ export const thrustClassSteps: readonly Step[] = [
     unit: '1',
     meaning: 'slenderness over the limit of class 3',
   },
-  { symbol: 'W', expression: 'r_2 <= 1 ? W_pl : W_el', unit: 'cm^3', meaning: 'plastic modulus in class 1 or 2, else elastic' },
+  {
+    symbol: 'W',
+    expression: 'r_2 <= 1 ? W_pl : W_el',
+    unit: 'cm^3',
+    meaning: 'plastic modulus in class 1 or 2, else elastic',
+  },
 ];
 
 /** Nominal moment of a hollow section, AISC 360 F7 (rectangular) and F8 (round); r_3 is slenderness over the limit beyond
@@ -62,7 +72,8 @@ export const nominalMomentSteps: readonly Step[] = [
   },
   {
     symbol: 'M_w',
-    expression: 'lambda_w * beta_y <= 2.42 ? M_p : min(M_p, M_p - (M_p - f_y * W_el) * (0.305 * lambda_w * beta_y - 0.738))',
+    expression:
+      'lambda_w * beta_y <= 2.42 ? M_p : min(M_p, M_p - (M_p - f_y * W_el) * (0.305 * lambda_w * beta_y - 0.738))',
     unit: 'kN*m',
     meaning: 'limited by the web (F7-6)',
   },
@@ -82,4 +93,7 @@ export const nominalMomentSteps: readonly Step[] = [
 ];
 
 /** Beyond class 3, or with slender walls, no part of the section is counted as lost: that is another rule. */
-export const notSlender = { holds: 'r_3 <= 1', otherwise: 'the walls are slender (class 4): the section cannot be judged by its full area' } as const;
+export const notSlender = {
+  holds: 'r_3 <= 1',
+  otherwise: 'the walls are slender (class 4): the section cannot be judged by its full area',
+} as const;

@@ -27,12 +27,23 @@ export const tubeDeflection: Check = {
       read: (model, id, situation) => {
         let largest = 0;
         for (const [other, { deflection }] of situation.tubes)
-          if (tubeAt(model, other).set !== tubeAt(model, id).set && Math.abs(deflection) > largest) largest = Math.abs(deflection);
+          if (tubeAt(model, other).set !== tubeAt(model, id).set && Math.abs(deflection) > largest)
+            largest = Math.abs(deflection);
         return largest;
       },
     },
-    gamma_F: { unit: '1', meaning: 'load factor, taken off again', from: 'loads: situation', read: (_model, _id, { loadFactor }) => loadFactor },
-    L: { unit: 'm', meaning: 'length of the tube', from: 'geometry', read: (model, id) => tubeAt(model, id).to - tubeAt(model, id).from },
+    gamma_F: {
+      unit: '1',
+      meaning: 'load factor, taken off again',
+      from: 'loads: situation',
+      read: (_model, _id, { loadFactor }) => loadFactor,
+    },
+    L: {
+      unit: 'm',
+      meaning: 'length of the tube',
+      from: 'geometry',
+      read: (model, id) => tubeAt(model, id).to - tubeAt(model, id).from,
+    },
     n_L: constant(200, '1', 'length over deflection, least', 'common practice, no source'),
     ...{ M, I, E },
   },
@@ -44,12 +55,27 @@ export const tubeDeflection: Check = {
   capacity: 'w_lim',
   second: {
     title: 'a bar bent to the largest moment along its whole length, on top of the tubes that cross it',
-    source: [{ document: 'Timoshenko, Strength of Materials', clause: 'cantilever under an end moment, M L²/(2 E I)', memory: true }],
-    steps: [{ symbol: 'w_high', expression: '(M * L^2 / (2 * E * I) + w_o) / gamma_F', unit: 'mm', meaning: 'bound on the deflection' }],
+    source: [
+      {
+        document: 'Timoshenko, Strength of Materials',
+        clause: 'cantilever under an end moment, M L²/(2 E I)',
+        memory: true,
+      },
+    ],
+    steps: [
+      {
+        symbol: 'w_high',
+        expression: '(M * L^2 / (2 * E * I) + w_o) / gamma_F',
+        unit: 'mm',
+        meaning: 'bound on the deflection',
+      },
+    ],
     of: 'w',
     high: 'w_high',
   },
-  cautions: ['The limit is common practice for looks and fit-up, not for safety; what hangs on the plate may need less.'],
+  cautions: [
+    'The limit is common practice for looks and fit-up, not for safety; what hangs on the plate may need less.',
+  ],
 };
 
 function deflections() {

@@ -65,7 +65,12 @@ export const tubeInputs = {
   W_el: ofSection('cm^3', 'elastic modulus', (s) => s.elasticY),
   W_pl: ofSection('cm^3', 'plastic modulus', (s) => s.plasticY),
   W_t: ofSection('cm^3', 'torsion modulus', (s) => s.torsionModulus),
-  E: { unit: 'GPa', meaning: 'modulus of elasticity', from: 'catalogue: materials', read: (model: Model, id: string) => tubeAt(model, id).material.youngModulus },
+  E: {
+    unit: 'GPa',
+    meaning: 'modulus of elasticity',
+    from: 'catalogue: materials',
+    read: (model: Model, id: string) => tubeAt(model, id).material.youngModulus,
+  },
   f_y: { unit: 'MPa', meaning: 'yield strength of the tube', from: 'catalogue: materials', read: yieldOfTube },
 } as const satisfies Readonly<Record<string, Input>>;
 
@@ -88,5 +93,7 @@ export const tubeForceInputs = {
   V: force('kN', 'largest shear force, taken at the same section', ({ shear }) => Math.abs(shear)),
   T: force('kN*m', 'largest torque, taken at the same section', ({ torque }) => Math.abs(torque)),
   N: force('kN', 'largest axial force, taken as compression', ({ axial }) => Math.abs(axial)),
-  M_statics: force('kN*m', 'moment that statics of the loads alone cannot exceed', ({ momentBound }) => Math.abs(momentBound)),
+  M_statics: force('kN*m', 'moment that statics of the loads alone cannot exceed', ({ momentBound }) =>
+    Math.abs(momentBound),
+  ),
 } as const satisfies Readonly<Record<string, Input>>;

@@ -27,7 +27,12 @@ export const tubeShear: Check = {
   },
   steps: {
     'partial factors': [
-      { symbol: 'r_w', expression: 'round > 0 ? 0 : (H - 3 * t) / t / (72 * sqrt(f_235 / f_y))', unit: '1', meaning: 'slenderness of the web over the limit of shear buckling' },
+      {
+        symbol: 'r_w',
+        expression: 'round > 0 ? 0 : (H - 3 * t) / t / (72 * sqrt(f_235 / f_y))',
+        unit: '1',
+        meaning: 'slenderness of the web over the limit of shear buckling',
+      },
       { symbol: 'tau_Rd', expression: 'f_y / (sqrt(3) * gamma_M0)', unit: 'MPa', meaning: 'design shear stress' },
       { symbol: 'V_Rd', expression: 'A_v * tau_Rd', unit: 'kN', meaning: 'shear resistance' },
     ],
@@ -38,9 +43,19 @@ export const tubeShear: Check = {
         unit: '1',
         meaning: 'slenderness of the web over the limit of shear buckling',
       },
-      { symbol: 'F_cr', expression: 'round > 0 ? min(0.6 * f_y, 0.78 * E / (H / t)^1.5) : 0.6 * f_y', unit: 'MPa', meaning: 'nominal shear stress (G5-2b for a round wall)' },
+      {
+        symbol: 'F_cr',
+        expression: 'round > 0 ? min(0.6 * f_y, 0.78 * E / (H / t)^1.5) : 0.6 * f_y',
+        unit: 'MPa',
+        meaning: 'nominal shear stress (G5-2b for a round wall)',
+      },
       { symbol: 'tau_Rd', expression: 'F_cr / Omega_v', unit: 'MPa', meaning: 'allowable shear stress' },
-      { symbol: 'V_Rd', expression: 'round > 0 ? A / 2 * tau_Rd : 2 * (H - 3 * t) * t * tau_Rd', unit: 'kN', meaning: 'allowable shear force' },
+      {
+        symbol: 'V_Rd',
+        expression: 'round > 0 ? A / 2 * tau_Rd : 2 * (H - 3 * t) * t * tau_Rd',
+        unit: 'kN',
+        meaning: 'allowable shear force',
+      },
     ],
   },
   demand: 'V',
@@ -51,7 +66,12 @@ export const tubeShear: Check = {
     source: [{ document: 'derived by hand from the shape' }],
     steps: [
       { symbol: 'V_high', expression: '2 * H * t * tau_Rd', unit: 'kN', meaning: 'full height' },
-      { symbol: 'V_low', expression: '1.5 * (H - 4 * t) * t * tau_Rd', unit: 'kN', meaning: 'three quarters of the flat height' },
+      {
+        symbol: 'V_low',
+        expression: '1.5 * (H - 4 * t) * t * tau_Rd',
+        unit: 'kN',
+        meaning: 'three quarters of the flat height',
+      },
     ],
     of: 'V_Rd',
     low: 'V_low',

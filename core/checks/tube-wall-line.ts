@@ -42,14 +42,25 @@ export const tubeWallLine: Check = {
       unit: '1',
       meaning: 'lines on the wall: panels on one side of the tube (1) or on both (2)',
       from: 'geometry',
-      read: (model, id) => new Set(model.geometry.panels.flatMap(({ bearings }) => bearings.filter(({ tube }) => tube === id).map(({ side }) => side))).size,
+      read: (model, id) =>
+        new Set(
+          model.geometry.panels.flatMap(({ bearings }) =>
+            bearings.filter(({ tube }) => tube === id).map(({ side }) => side),
+          ),
+        ).size,
     },
     gamma_M0: basisFactor('gamma_M0', 'partial factor on yielding', 'partial factors'),
     Omega_b: basisFactor('Omega_b', 'safety factor on yielding', 'allowable stress'),
   },
   steps: {
-    'partial factors': [...strip(), { symbol: 'sigma_Rd', expression: 'f_y / gamma_M0', unit: 'MPa', meaning: 'design yield stress' }],
-    'allowable stress': [...strip(), { symbol: 'sigma_Rd', expression: 'f_y / Omega_b', unit: 'MPa', meaning: 'allowable stress at first yield' }],
+    'partial factors': [
+      ...strip(),
+      { symbol: 'sigma_Rd', expression: 'f_y / gamma_M0', unit: 'MPa', meaning: 'design yield stress' },
+    ],
+    'allowable stress': [
+      ...strip(),
+      { symbol: 'sigma_Rd', expression: 'f_y / Omega_b', unit: 'MPa', meaning: 'allowable stress at first yield' },
+    ],
   },
   demand: 'sigma',
   capacity: 'sigma_Rd',
@@ -57,8 +68,18 @@ export const tubeWallLine: Check = {
     title: 'strip held at stiff corners below, hinged with the line at its middle above',
     source: [{ document: 'beam tables', clause: 'fixed ends, load at a', memory: true }],
     steps: [
-      { symbol: 'sigma_low', expression: '6 * q * s * (b_w - s)^2 / (b_w^2 * t^2)', unit: 'MPa', meaning: 'corners stiff, one line, at the nearer corner' },
-      { symbol: 'sigma_high', expression: '6 * n_l * q * b_w / (4 * t^2)', unit: 'MPa', meaning: 'hinged, line or lines at the middle' },
+      {
+        symbol: 'sigma_low',
+        expression: '6 * q * s * (b_w - s)^2 / (b_w^2 * t^2)',
+        unit: 'MPa',
+        meaning: 'corners stiff, one line, at the nearer corner',
+      },
+      {
+        symbol: 'sigma_high',
+        expression: '6 * n_l * q * b_w / (4 * t^2)',
+        unit: 'MPa',
+        meaning: 'hinged, line or lines at the middle',
+      },
     ],
     of: 'sigma',
     low: 'sigma_low',
@@ -74,8 +95,18 @@ export const tubeWallLine: Check = {
 function strip() {
   return [
     { symbol: 'b_w', expression: 'B - 2 * t', unit: 'mm', meaning: 'clear width between the webs' },
-    { symbol: 's', expression: 'min(max(l_1, t) - t, b_w / 2)', unit: 'mm', meaning: 'line from the nearer web; past the middle counts as the middle' },
-    { symbol: 'm_w', expression: 'n_l > 1 ? q * s : q * s * (b_w - s) / b_w', unit: 'N', meaning: 'moment of the hinged strip per length' },
+    {
+      symbol: 's',
+      expression: 'min(max(l_1, t) - t, b_w / 2)',
+      unit: 'mm',
+      meaning: 'line from the nearer web; past the middle counts as the middle',
+    },
+    {
+      symbol: 'm_w',
+      expression: 'n_l > 1 ? q * s : q * s * (b_w - s) / b_w',
+      unit: 'N',
+      meaning: 'moment of the hinged strip per length',
+    },
     { symbol: 'sigma', expression: '6 * m_w / t^2', unit: 'MPa', meaning: 'bending stress of the wall' },
   ] as const;
 }

@@ -11,37 +11,86 @@ export const tubeWallPressure: Check = {
   title: 'Wall of a sealed tube under water pressure',
   limitState: 'strength',
   source: [
-    { document: 'beam tables: closed rectangular frame under even pressure', clause: 'M = p (b² - b h + h²)/12 at the corners', memory: true },
-    { document: 'Timoshenko and Gere, Theory of Elastic Stability', edition: '2nd', clause: 'long tube under outside pressure', memory: true },
+    {
+      document: 'beam tables: closed rectangular frame under even pressure',
+      clause: 'M = p (b² - b h + h²)/12 at the corners',
+      memory: true,
+    },
+    {
+      document: 'Timoshenko and Gere, Theory of Elastic Stability',
+      edition: '2nd',
+      clause: 'long tube under outside pressure',
+      memory: true,
+    },
     { document: 'EN 1993-1-1', edition: '2005', clause: '6.2.1(4)', safety: 'partial factors', memory: true },
     { document: 'AISC 360', edition: '2016', clause: 'F11', safety: 'allowable stress', memory: true },
   ],
   places: tubePlaces,
-  applies: (model, id) => !tubeAt(model, id).flooded || 'the tube is flooded: the pressure is the same inside and outside',
+  applies: (model, id) =>
+    !tubeAt(model, id).flooded || 'the tube is flooded: the pressure is the same inside and outside',
   once: true,
   inputs: {
-    z: { unit: 'm', meaning: 'depth of the water at the plate', from: 'document: water', read: (model) => model.document.water.depth.si },
-    rho: { unit: 'kg/m^3', meaning: 'density of the water', from: 'document: water', read: (model) => model.mass.waterDensity },
+    z: {
+      unit: 'm',
+      meaning: 'depth of the water at the plate',
+      from: 'document: water',
+      read: (model) => model.document.water.depth.si,
+    },
+    rho: {
+      unit: 'kg/m^3',
+      meaning: 'density of the water',
+      from: 'document: water',
+      read: (model) => model.mass.waterDensity,
+    },
     g: constant(g, 'm/s^2', 'acceleration of gravity', 'ISO 80000-3'),
     gamma_F: basisFactor('gamma_F_permanent', 'load factor on the pressure of still water'),
     ...{ round, H, B, t, E, f_y },
-    nu: { unit: '1', meaning: "Poisson's ratio", from: 'catalogue: materials', read: (model, id) => tubeAt(model, id).material.poisson },
+    nu: {
+      unit: '1',
+      meaning: "Poisson's ratio",
+      from: 'catalogue: materials',
+      read: (model, id) => tubeAt(model, id).material.poisson,
+    },
     gamma_M0: basisFactor('gamma_M0', 'partial factor on yielding', 'partial factors'),
     Omega_b: basisFactor('Omega_b', 'safety factor on yielding', 'allowable stress'),
   },
   steps: {
-    'partial factors': [...frame(), { symbol: 'sigma_Rd', expression: 'f_y / gamma_M0', unit: 'MPa', meaning: 'design yield stress' }],
-    'allowable stress': [...frame(), { symbol: 'sigma_Rd', expression: 'f_y / Omega_b', unit: 'MPa', meaning: 'allowable stress at first yield' }],
+    'partial factors': [
+      ...frame(),
+      { symbol: 'sigma_Rd', expression: 'f_y / gamma_M0', unit: 'MPa', meaning: 'design yield stress' },
+    ],
+    'allowable stress': [
+      ...frame(),
+      { symbol: 'sigma_Rd', expression: 'f_y / Omega_b', unit: 'MPa', meaning: 'allowable stress at first yield' },
+    ],
   },
   demand: 'sigma',
   capacity: 'sigma_Rd',
-  range: [{ holds: 'round == 0 or 3 * p <= p_cr', otherwise: 'the pressure is above a third of the elastic buckling pressure of a perfect round tube: another rule decides' }],
+  range: [
+    {
+      holds: 'round == 0 or 3 * p <= p_cr',
+      otherwise:
+        'the pressure is above a third of the elastic buckling pressure of a perfect round tube: another rule decides',
+    },
+  ],
   second: {
     title: 'larger wall as a strip: hinged above; below, even with its moments shared out at best',
-    source: [{ document: 'beam tables; equilibrium', clause: 'p b²/8 is the sum of corner and middle moment', memory: true }],
+    source: [
+      { document: 'beam tables; equilibrium', clause: 'p b²/8 is the sum of corner and middle moment', memory: true },
+    ],
     steps: [
-      { symbol: 'sigma_high', expression: 'round > 0 ? 2 * sigma_n : 6 * p * max(b_w, h_w)^2 / (8 * t^2) + sigma_n', unit: 'MPa', meaning: 'hinged at the corners' },
-      { symbol: 'sigma_low', expression: 'round > 0 ? sigma_n / 2 : 6 * p * max(b_w, h_w)^2 / (16 * t^2)', unit: 'MPa', meaning: 'corner and middle share the moment evenly' },
+      {
+        symbol: 'sigma_high',
+        expression: 'round > 0 ? 2 * sigma_n : 6 * p * max(b_w, h_w)^2 / (8 * t^2) + sigma_n',
+        unit: 'MPa',
+        meaning: 'hinged at the corners',
+      },
+      {
+        symbol: 'sigma_low',
+        expression: 'round > 0 ? sigma_n / 2 : 6 * p * max(b_w, h_w)^2 / (16 * t^2)',
+        unit: 'MPa',
+        meaning: 'corner and middle share the moment evenly',
+      },
     ],
     of: 'sigma',
     low: 'sigma_low',
@@ -56,14 +105,44 @@ export const tubeWallPressure: Check = {
 
 function frame() {
   return [
-    { symbol: 'p', expression: 'gamma_F * rho * g * z', unit: 'kPa', meaning: 'pressure of the water, load factor included' },
+    {
+      symbol: 'p',
+      expression: 'gamma_F * rho * g * z',
+      unit: 'kPa',
+      meaning: 'pressure of the water, load factor included',
+    },
     { symbol: 'b_w', expression: 'B - 2 * t', unit: 'mm', meaning: 'clear width' },
     { symbol: 'h_w', expression: 'H - 2 * t', unit: 'mm', meaning: 'clear height' },
-    { symbol: 'm_c', expression: 'p * (b_w^2 - b_w * h_w + h_w^2) / 12', unit: 'N', meaning: 'moment at the corners per length' },
-    { symbol: 'm_m', expression: 'p * max(b_w, h_w)^2 / 8 - m_c', unit: 'N', meaning: 'moment in the middle of the larger wall per length' },
-    { symbol: 'sigma_b', expression: 'round > 0 ? 0 * p : 6 * max(m_c, m_m) / t^2', unit: 'MPa', meaning: 'bending stress of the wall' },
-    { symbol: 'sigma_n', expression: 'p * max(B, H) / (2 * t)', unit: 'MPa', meaning: 'stress along the wall (hoop stress)' },
+    {
+      symbol: 'm_c',
+      expression: 'p * (b_w^2 - b_w * h_w + h_w^2) / 12',
+      unit: 'N',
+      meaning: 'moment at the corners per length',
+    },
+    {
+      symbol: 'm_m',
+      expression: 'p * max(b_w, h_w)^2 / 8 - m_c',
+      unit: 'N',
+      meaning: 'moment in the middle of the larger wall per length',
+    },
+    {
+      symbol: 'sigma_b',
+      expression: 'round > 0 ? 0 * p : 6 * max(m_c, m_m) / t^2',
+      unit: 'MPa',
+      meaning: 'bending stress of the wall',
+    },
+    {
+      symbol: 'sigma_n',
+      expression: 'p * max(B, H) / (2 * t)',
+      unit: 'MPa',
+      meaning: 'stress along the wall (hoop stress)',
+    },
     { symbol: 'sigma', expression: 'sigma_b + sigma_n', unit: 'MPa', meaning: 'largest stress of the wall' },
-    { symbol: 'p_cr', expression: '2 * E / (1 - nu^2) * (t / (H - t))^3', unit: 'kPa', meaning: 'elastic buckling pressure of a long round tube' },
+    {
+      symbol: 'p_cr',
+      expression: '2 * E / (1 - nu^2) * (t / (H - t))^3',
+      unit: 'kPa',
+      meaning: 'elastic buckling pressure of a long round tube',
+    },
   ] as const;
 }

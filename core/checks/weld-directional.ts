@@ -14,7 +14,13 @@ export const weldDirectional: Check = {
   limitState: 'strength',
   source: [
     { document: 'EN 1993-1-8', edition: '2005', clause: '4.5.3.2, 4.12', safety: 'partial factors' },
-    { document: 'AISC 360', edition: '2016', clause: 'J2.4, J4.2; K5 (no rise for direction)', safety: 'allowable stress', memory: true },
+    {
+      document: 'AISC 360',
+      edition: '2016',
+      clause: 'J2.4, J4.2; K5 (no rise for direction)',
+      safety: 'allowable stress',
+      memory: true,
+    },
   ],
   places: fieldPlaces,
   applies: judgedBy('directional', 'the document judges its welds by the simplified method'),
@@ -24,16 +30,35 @@ export const weldDirectional: Check = {
     ...weldForceInputs,
     ...weldStrengthInputs,
     gamma_M2: basisFactor('gamma_M2', 'partial factor on welds', 'partial factors'),
-    theta: { ...constant(0, 'rad', 'angle of force and weld that a rise is taken for: none on the wall of a hollow section', 'AISC 360, K5'), only: 'allowable stress' },
+    theta: {
+      ...constant(
+        0,
+        'rad',
+        'angle of force and weld that a rise is taken for: none on the wall of a hollow section',
+        'AISC 360, K5',
+      ),
+      only: 'allowable stress',
+    },
     Omega_J: basisFactor('Omega_J', 'safety factor on welds and rupture', 'allowable stress'),
     Omega_v: basisFactor('Omega_v', 'safety factor on yielding in shear', 'allowable stress'),
   },
   steps: {
-    'partial factors': [...weldForceSteps, ...throatStressSteps({ along: false, root: true }), ...lineForceSteps({ along: false, root: true }), simplifiedResistance, ...directionalSteps],
+    'partial factors': [
+      ...weldForceSteps,
+      ...throatStressSteps({ along: false, root: true }),
+      ...lineForceSteps({ along: false, root: true }),
+      simplifiedResistance,
+      ...directionalSteps,
+    ],
     'allowable stress': [
       ...weldForceSteps,
       ...lineForceSteps({ along: false, root: true }),
-      { symbol: 'F_nw', expression: '0.6 * F_EXX * (1 + 0.5 * sin(theta)^1.5)', unit: 'MPa', meaning: 'nominal stress of the filler (J2-5)' },
+      {
+        symbol: 'F_nw',
+        expression: '0.6 * F_EXX * (1 + 0.5 * sin(theta)^1.5)',
+        unit: 'MPa',
+        meaning: 'nominal stress of the filler (J2-5)',
+      },
       {
         symbol: 'f_Rd',
         expression: 'min(F_nw * a_w / Omega_J, 0.6 * f_u * t_b / Omega_J, 0.6 * f_yb * t_b / Omega_v)',
@@ -51,7 +76,12 @@ export const weldDirectional: Check = {
     source: [{ document: 'EN 1993-1-8', edition: '2005', clause: '4.5.3.3' }],
     steps: [
       { symbol: 'u_high', expression: 'f_w / f_Rd', unit: '1', meaning: 'simplified method' },
-      { symbol: 'u_low', expression: 'f_r / (sqrt(3) * f_Rd)', unit: '1', meaning: 'all of the resultant square to the throat' },
+      {
+        symbol: 'u_low',
+        expression: 'f_r / (sqrt(3) * f_Rd)',
+        unit: '1',
+        meaning: 'all of the resultant square to the throat',
+      },
     ],
     of: 'u',
     low: 'u_low',

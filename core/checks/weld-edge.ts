@@ -17,9 +17,22 @@ export const weldEdge: Check = {
   once: true,
   detailing: true,
   inputs: {
-    a_0: { unit: 'mm', meaning: 'throat as made', from: 'document: fixing', read: (model, bay) => weldAt(model, bay).throat.si },
-    t_p: { unit: 'mm', meaning: 'thickness of the panel', from: 'document: designs', read: (model, bay) => panelAt(model, bay).thickness },
-    t_6: { ...constant(6, 'mm', 'edge from which some of it must stay free', 'AISC 360, J2.2b'), only: 'allowable stress' },
+    a_0: {
+      unit: 'mm',
+      meaning: 'throat as made',
+      from: 'document: fixing',
+      read: (model, bay) => weldAt(model, bay).throat.si,
+    },
+    t_p: {
+      unit: 'mm',
+      meaning: 'thickness of the panel',
+      from: 'document: designs',
+      read: (model, bay) => panelAt(model, bay).thickness,
+    },
+    t_6: {
+      ...constant(6, 'mm', 'edge from which some of it must stay free', 'AISC 360, J2.2b'),
+      only: 'allowable stress',
+    },
     t_2: { ...constant(2, 'mm', 'what must stay free', 'AISC 360, J2.2b'), only: 'allowable stress' },
   },
   steps: {

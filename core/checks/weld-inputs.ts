@@ -6,28 +6,40 @@ import type { Model } from '../model.ts';
 import { missing, type Input, type Reading } from './check.ts';
 import { isPulled, panelAt, spansAt } from './field-inputs.ts';
 import { sectionAtEnd, tubeAt } from './tube-inputs.ts';
-import { cannotBeWelded, correlationOfParts, ultimateOfFiller, ultimateOfParts, type WeldedPart } from './weld-strength.ts';
+import {
+  cannotBeWelded,
+  correlationOfParts,
+  ultimateOfFiller,
+  ultimateOfParts,
+  type WeldedPart,
+} from './weld-strength.ts';
 
 /** True, or why a check of the panel's welds does not apply. */
 export const welded = (model: Model, bay: string): true | string =>
   panelAt(model, bay).design.fixing.kind === 'welded' || 'the panel is bolted';
 
 /** True where the document judges its welds by this method, or why not. */
-export const judgedBy = (method: WeldedFixing['method'], otherwise: string) => (model: Model, bay: string): true | string => {
-  const applies = welded(model, bay);
-  if (applies !== true) return applies;
-  return weldAt(model, bay).method === method || otherwise;
-};
+export const judgedBy =
+  (method: WeldedFixing['method'], otherwise: string) =>
+  (model: Model, bay: string): true | string => {
+    const applies = welded(model, bay);
+    if (applies !== true) return applies;
+    return weldAt(model, bay).method === method || otherwise;
+  };
 
 /** The fixing of a welded panel; only asked where `welded` is true. */
 export const weldAt = (model: Model, bay: string): WeldedFixing => panelAt(model, bay).design.fixing as WeldedFixing;
 
-const weldedSides = (model: Model, bay: string): readonly Bearing[] => panelAt(model, bay).bearings.filter(({ fixed }) => fixed);
+const weldedSides = (model: Model, bay: string): readonly Bearing[] =>
+  panelAt(model, bay).bearings.filter(({ fixed }) => fixed);
 
 /** The panel and the tubes it is welded to, thicknesses as ordered. */
 export const partsAt = (model: Model, bay: string): readonly WeldedPart[] => [
   panelAt(model, bay),
-  ...weldedSides(model, bay).map(({ tube }) => ({ material: tubeAt(model, tube).material, thickness: tubeAt(model, tube).section.nominalWall })),
+  ...weldedSides(model, bay).map(({ tube }) => ({
+    material: tubeAt(model, tube).material,
+    thickness: tubeAt(model, tube).section.nominalWall,
+  })),
 ];
 
 /** What fails whatever the numbers are: parts that cannot be welded, a filler weaker than the parts, a weld that corrodes away. */
@@ -37,7 +49,12 @@ export function weldRule(model: Model, bay: string): string | undefined {
   if (!(throatLeft(model, bay) > 0)) return 'corrosion takes the whole throat within the life';
   const filler = model.catalogue.weldMetal(weldAt(model, bay).metal);
   const parts = ultimateOfParts(partsAt(model, bay));
-  if (model.basis.safety === 'partial factors' && filler.ultimate !== null && typeof parts === 'number' && filler.ultimate < parts)
+  if (
+    model.basis.safety === 'partial factors' &&
+    filler.ultimate !== null &&
+    typeof parts === 'number' &&
+    filler.ultimate < parts
+  )
     return `${filler.title} is weaker than the parts it joins (EN 1993-1-8, 4.2(2))`;
   return undefined;
 }
@@ -58,9 +75,12 @@ function lengthOverRun(model: Model, bay: string): number {
 /** Least flat lap on the tubes it is welded to. */
 function flatLap(model: Model, bay: string): Reading {
   const laps = weldedSides(model, bay).map(({ flatLap }) => flatLap);
-  if (laps.length === 0) return missing('a side on which the panel can be welded: none meets its tube at the same level');
+  if (laps.length === 0)
+    return missing('a side on which the panel can be welded: none meets its tube at the same level');
   const least = Math.min(...laps);
-  return least > 0 ? least : missing("a lap onto the flat of the tube: the edge lies on the corner's radius, where the weld is no fillet");
+  return least > 0
+    ? least
+    : missing("a lap onto the flat of the tube: the edge lies on the corner's radius, where the weld is no fillet");
 }
 
 const holds = (model: Model, bay: string, situation: Situation, not: 'main tubes' | 'cross tubes'): number =>
@@ -68,12 +88,42 @@ const holds = (model: Model, bay: string, situation: Situation, not: 'main tubes
 
 /** What the force in the weld follows from, beside the plate field itself, by symbol. */
 export const weldForceInputs = {
-  pulled: { unit: '1', meaning: 'the load pulls the panel off its tubes (1) or presses it on (0)', from: 'loads: direction', read: (model, bay, situation) => (isPulled(model, bay, situation) ? 1 : 0) },
-  h: { unit: '1', meaning: 'edges relied on as held (1) or hinged (0)', from: 'document: designs', read: (model, bay) => (panelAt(model, bay).design.edges === 'held' ? 1 : 0) },
-  h_x: { unit: '1', meaning: 'borne by the cross tubes (1) or not (0)', from: 'geometry', read: (model, bay, situation) => holds(model, bay, situation, 'main tubes') },
-  h_y: { unit: '1', meaning: 'borne by the main tubes (1) or not (0)', from: 'geometry', read: (model, bay, situation) => holds(model, bay, situation, 'cross tubes') },
-  l_f: { unit: 'mm', meaning: "weld to the line that the panel heels on, the end of the tube's corner radius", from: 'geometry', read: flatLap },
-  k_r: { unit: '1', meaning: 'length over welded length: 1 for a continuous weld', from: 'document: fixing', read: lengthOverRun },
+  pulled: {
+    unit: '1',
+    meaning: 'the load pulls the panel off its tubes (1) or presses it on (0)',
+    from: 'loads: direction',
+    read: (model, bay, situation) => (isPulled(model, bay, situation) ? 1 : 0),
+  },
+  h: {
+    unit: '1',
+    meaning: 'edges relied on as held (1) or hinged (0)',
+    from: 'document: designs',
+    read: (model, bay) => (panelAt(model, bay).design.edges === 'held' ? 1 : 0),
+  },
+  h_x: {
+    unit: '1',
+    meaning: 'borne by the cross tubes (1) or not (0)',
+    from: 'geometry',
+    read: (model, bay, situation) => holds(model, bay, situation, 'main tubes'),
+  },
+  h_y: {
+    unit: '1',
+    meaning: 'borne by the main tubes (1) or not (0)',
+    from: 'geometry',
+    read: (model, bay, situation) => holds(model, bay, situation, 'cross tubes'),
+  },
+  l_f: {
+    unit: 'mm',
+    meaning: "weld to the line that the panel heels on, the end of the tube's corner radius",
+    from: 'geometry',
+    read: flatLap,
+  },
+  k_r: {
+    unit: '1',
+    meaning: 'length over welded length: 1 for a continuous weld',
+    from: 'document: fixing',
+    read: lengthOverRun,
+  },
 } as const satisfies Readonly<Record<string, Input>>;
 
 /** Throat and strengths of the panel's weld, by symbol. */
@@ -87,27 +137,44 @@ export const weldStrengthInputs = {
       return left > 0 ? left : missing('a throat: corrosion takes all of it within the life');
     },
   },
-  f_u: { unit: 'MPa', meaning: 'ultimate strength of the weaker part', from: 'catalogue: materials', read: (model, bay) => ultimateOfParts(partsAt(model, bay)) },
-  beta_w: { unit: '1', meaning: 'correlation factor of fillet welds', from: 'catalogue: materials', only: 'partial factors', read: (model, bay) => correlationOfParts(partsAt(model, bay)) },
+  f_u: {
+    unit: 'MPa',
+    meaning: 'ultimate strength of the weaker part',
+    from: 'catalogue: materials',
+    read: (model, bay) => ultimateOfParts(partsAt(model, bay)),
+  },
+  beta_w: {
+    unit: '1',
+    meaning: 'correlation factor of fillet welds',
+    from: 'catalogue: materials',
+    only: 'partial factors',
+    read: (model, bay) => correlationOfParts(partsAt(model, bay)),
+  },
   F_EXX: {
     unit: 'MPa',
     meaning: 'strength of the filler; that of the weaker part where it is only said to match',
     from: 'catalogue: weld metals',
     only: 'allowable stress',
-    read: (model, bay) => ultimateOfFiller(model.catalogue.weldMetal(weldAt(model, bay).metal).ultimate, partsAt(model, bay)),
+    read: (model, bay) =>
+      ultimateOfFiller(model.catalogue.weldMetal(weldAt(model, bay).metal).ultimate, partsAt(model, bay)),
   },
   f_yb: {
     unit: 'MPa',
     meaning: 'yield strength of the weaker part',
     from: 'catalogue: materials',
     only: 'allowable stress',
-    read: (model, bay) => Math.min(...partsAt(model, bay).map(({ material, thickness }) => yieldOf(material, thickness))),
+    read: (model, bay) =>
+      Math.min(...partsAt(model, bay).map(({ material, thickness }) => yieldOf(material, thickness))),
   },
   t_b: {
     unit: 'mm',
     meaning: 'thinner of panel and tube wall, end of life',
     from: 'document: designs, corrosion',
     only: 'allowable stress',
-    read: (model, bay) => Math.min(panelAt(model, bay).thicknessEnd, ...weldedSides(model, bay).map(({ tube }) => sectionAtEnd(model, tube).wall)),
+    read: (model, bay) =>
+      Math.min(
+        panelAt(model, bay).thicknessEnd,
+        ...weldedSides(model, bay).map(({ tube }) => sectionAtEnd(model, tube).wall),
+      ),
   },
 } as const satisfies Readonly<Record<string, Input>>;

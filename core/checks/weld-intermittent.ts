@@ -10,7 +10,13 @@ export const weldIntermittent: Check = {
   limitState: 'strength',
   source: [
     { document: 'EN 1993-1-8', edition: '2005', clause: '4.3.2.2 and Figure 4.1', memory: true },
-    { document: 'AISC 360', edition: '2016', clause: 'J3.5 (spacing of stitches), taken from EN 1993-1-8 here', safety: 'allowable stress', memory: true },
+    {
+      document: 'AISC 360',
+      edition: '2016',
+      clause: 'J3.5 (spacing of stitches), taken from EN 1993-1-8 here',
+      safety: 'allowable stress',
+      memory: true,
+    },
   ],
   places: fieldPlaces,
   applies: (model, bay) => {
@@ -20,10 +26,21 @@ export const weldIntermittent: Check = {
   },
   once: true,
   detailing: true,
-  rule: () => 'intermittent welds leave open crevices in sea water: EN 1993-1-8, 4.3.2.2, keeps them out of corrosive service. Weld all round, or seal the gaps',
+  rule: () =>
+    'intermittent welds leave open crevices in sea water: EN 1993-1-8, 4.3.2.2, keeps them out of corrosive service. Weld all round, or seal the gaps',
   inputs: {
-    g_w: { unit: 'mm', meaning: 'gap between runs', from: 'document: fixing', read: (model, bay) => weldAt(model, bay).gap!.si },
-    t_1: { unit: 'mm', meaning: 'thinner part', from: 'document: designs', read: (model, bay) => Math.min(...partsAt(model, bay).map(({ thickness }) => thickness)) },
+    g_w: {
+      unit: 'mm',
+      meaning: 'gap between runs',
+      from: 'document: fixing',
+      read: (model, bay) => weldAt(model, bay).gap!.si,
+    },
+    t_1: {
+      unit: 'mm',
+      meaning: 'thinner part',
+      from: 'document: designs',
+      read: (model, bay) => Math.min(...partsAt(model, bay).map(({ thickness }) => thickness)),
+    },
     b_p: {
       unit: 'mm',
       meaning: 'shorter side of the panel',
@@ -45,9 +62,19 @@ export const weldIntermittent: Check = {
     of: 'g_max',
     high: 'g_high',
   },
-  cautions: ['End each side with a run of three quarters of the panel’s width or return the weld round the corner.', 'Shown for comparison only: the weld fails in sea water whatever its gaps.'],
+  cautions: [
+    'End each side with a run of three quarters of the panel’s width or return the weld round the corner.',
+    'Shown for comparison only: the weld fails in sea water whatever its gaps.',
+  ],
 };
 
 function gaps() {
-  return [{ symbol: 'g_max', expression: 'min(12 * t_1, 0.25 * b_p, g_200)', unit: 'mm', meaning: 'largest gap, part in compression' }] as const;
+  return [
+    {
+      symbol: 'g_max',
+      expression: 'min(12 * t_1, 0.25 * b_p, g_200)',
+      unit: 'mm',
+      meaning: 'largest gap, part in compression',
+    },
+  ] as const;
 }

@@ -27,7 +27,12 @@ export const weldLength: Check = {
         return Math.min(...lengths);
       },
     },
-    a_0: { unit: 'mm', meaning: 'throat as made', from: 'document: fixing', read: (model, bay) => weldAt(model, bay).throat.si },
+    a_0: {
+      unit: 'mm',
+      meaning: 'throat as made',
+      from: 'document: fixing',
+      read: (model, bay) => weldAt(model, bay).throat.si,
+    },
     l_30: { ...constant(30, 'mm', 'least effective length', 'EN 1993-1-8, 4.5.1(2)'), only: 'partial factors' },
     l_38: constant(38, 'mm', 'least length of a run', 'AISC 360, J2.2b'),
   },

@@ -19,17 +19,45 @@ export const weldSize: Check = {
   once: true,
   detailing: true,
   inputs: {
-    a_0: { unit: 'mm', meaning: 'throat as made', from: 'document: fixing', read: (model, bay) => weldAt(model, bay).throat.si },
-    t_p: { unit: 'mm', meaning: 'thickness of the panel', from: 'document: designs', read: (model, bay) => panelAt(model, bay).thickness },
-    t_w: { unit: 'mm', meaning: 'thinnest wall of the tubes', from: 'catalogue: sections', read: (model, bay) => Math.min(...partsAt(model, bay).slice(1).map(({ thickness }) => thickness)) },
+    a_0: {
+      unit: 'mm',
+      meaning: 'throat as made',
+      from: 'document: fixing',
+      read: (model, bay) => weldAt(model, bay).throat.si,
+    },
+    t_p: {
+      unit: 'mm',
+      meaning: 'thickness of the panel',
+      from: 'document: designs',
+      read: (model, bay) => panelAt(model, bay).thickness,
+    },
+    t_w: {
+      unit: 'mm',
+      meaning: 'thinnest wall of the tubes',
+      from: 'catalogue: sections',
+      read: (model, bay) =>
+        Math.min(
+          ...partsAt(model, bay)
+            .slice(1)
+            .map(({ thickness }) => thickness),
+        ),
+    },
     a_3: { ...constant(3, 'mm', 'least throat', 'EN 1993-1-8, 4.5.2(2)'), only: 'partial factors' },
     ...legs(),
   },
   steps: {
-    'partial factors': [thinner, { symbol: 'a_min', expression: 'a_3', unit: 'mm', meaning: 'least throat, whatever the thickness' }],
+    'partial factors': [
+      thinner,
+      { symbol: 'a_min', expression: 'a_3', unit: 'mm', meaning: 'least throat, whatever the thickness' },
+    ],
     'allowable stress': [
       thinner,
-      { symbol: 'z_min', expression: 't_1 <= t_6 ? z_3 : (t_1 <= t_13 ? z_5 : (t_1 <= t_19 ? z_6 : z_8))', unit: 'mm', meaning: 'least leg by the thinner part' },
+      {
+        symbol: 'z_min',
+        expression: 't_1 <= t_6 ? z_3 : (t_1 <= t_13 ? z_5 : (t_1 <= t_19 ? z_6 : z_8))',
+        unit: 'mm',
+        meaning: 'least leg by the thinner part',
+      },
       { symbol: 'a_min', expression: 'z_min / sqrt(2)', unit: 'mm', meaning: 'least throat' },
     ],
   },
@@ -50,7 +78,10 @@ export const weldSize: Check = {
 };
 
 function legs() {
-  const row = (value: number, meaning: string) => ({ ...constant(value, 'mm', meaning, 'AISC 360, Table J2.4'), only: 'allowable stress' as const });
+  const row = (value: number, meaning: string) => ({
+    ...constant(value, 'mm', meaning, 'AISC 360, Table J2.4'),
+    only: 'allowable stress' as const,
+  });
   return {
     a_2: constant(2, 'mm', 'least that either code asks for, rounded down', 'EN 1993-1-8, 4.5.2; AISC 360, Table J2.4'),
     a_6: constant(6, 'mm', 'most that either code asks for, rounded up', 'EN 1993-1-8, 4.5.2; AISC 360, Table J2.4'),

@@ -37,7 +37,9 @@ export function cannotBeWelded(parts: readonly WeldedPart[]): string | undefined
   if (plastic) return `${plastic.material.title} cannot be arc welded`;
   const aluminium = parts.find(({ material }) => material.family === 'aluminium');
   const steel = parts.find(({ material }) => steels.includes(material.family));
-  return aluminium && steel ? `${aluminium.material.title} cannot be welded to ${steel.material.title}: bolt it` : undefined;
+  return aluminium && steel
+    ? `${aluminium.material.title} cannot be welded to ${steel.material.title}: bolt it`
+    : undefined;
 }
 
 function noRule(parts: readonly WeldedPart[]): Missing | undefined {

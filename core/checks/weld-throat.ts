@@ -48,7 +48,12 @@ export const weldThroat: Check = {
     steps: [
       ...throatStressSteps({ along: false, root: true }),
       { symbol: 'f_low', expression: 'sigma_v * a_w / sqrt(3)', unit: 'N/mm', meaning: 'all of it shear' },
-      { symbol: 'f_high', expression: '2 * sigma_v * a_w / sqrt(3)', unit: 'N/mm', meaning: 'bound for pull and shear together' },
+      {
+        symbol: 'f_high',
+        expression: '2 * sigma_v * a_w / sqrt(3)',
+        unit: 'N/mm',
+        meaning: 'bound for pull and shear together',
+      },
     ],
     of: 'f_w',
     low: 'f_low',
