@@ -15,7 +15,7 @@ const order = [
   // What checks read, gathered. It is made in appraise.ts, so that the types are known to the left of what makes them.
   ['model.ts'],
   ['checks'],
-  ['quantities.ts', 'limit-states.ts', 'place-words.ts'],
+  ['quantities.ts', 'limit-states.ts', 'place-words.ts', 'merged-findings.ts'],
   ['appraise.ts'],
   ['result.ts'],
   ['options'],

@@ -14,11 +14,14 @@ if (unknown.length > 0) {
 process.chdir(fileURLToPath(new URL('..', import.meta.url)));
 
 const measures = [];
-for (const part of asked.length > 0 ? asked : parts) measures.push(...(await (await runTypeScript(`build/bench/${part}.ts`)).bench()));
+for (const part of asked.length > 0 ? asked : parts)
+  measures.push(...(await (await runTypeScript(`build/bench/${part}.ts`)).bench()));
 
 if (json) console.log(JSON.stringify(measures, null, 2));
 else
   for (const { name, ratio, goal, met, milliseconds } of measures) {
     const verdict = goal === null ? '' : met ? `goal ${goal}, met` : `goal ${goal}, MISSED`;
-    console.log(`${ratio.toFixed(2).padStart(8)}  ${verdict.padEnd(16)} ${name}${milliseconds === undefined ? '' : ` (${milliseconds.toFixed(1)} ms)`}`);
+    console.log(
+      `${ratio.toFixed(2).padStart(8)}  ${verdict.padEnd(16)} ${name}${milliseconds === undefined ? '' : ` (${milliseconds.toFixed(1)} ms)`}`,
+    );
   }

@@ -17,7 +17,9 @@ await build({
   format: 'esm',
   external: ['pdfkit', 'fontkit', 'fflate'],
   // Packages in the older module form ask for require.
-  banner: { js: "import { createRequire as _createRequire } from 'node:module'; const require = _createRequire(import.meta.url);" },
+  banner: {
+    js: "import { createRequire as _createRequire } from 'node:module'; const require = _createRequire(import.meta.url);",
+  },
   sourcemap: 'linked',
   logLevel: 'warning',
 });

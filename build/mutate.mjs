@@ -15,6 +15,13 @@ const progress = (results) => {
 const { results, broken } = await tryMutants({ only, progress });
 const survivors = results.filter(({ killedBy }) => !killedBy);
 
-if (json) console.log(JSON.stringify({ tried: results.length, survivors, broken: broken.map(({ file, title }) => ({ file, title })) }, null, 2));
+if (json)
+  console.log(
+    JSON.stringify(
+      { tried: results.length, survivors, broken: broken.map(({ file, title }) => ({ file, title })) },
+      null,
+      2,
+    ),
+  );
 else console.log(mutationText({ results, broken }));
 process.exitCode = survivors.length > 0 || broken.length > 0 ? 1 : 0;

@@ -31,4 +31,7 @@ const file = `tests/night/${date}.txt`;
 await writeFile(file, lines.join('\n'));
 console.log(lines.join('\n'));
 console.log(`Written: ${file}`);
-process.exitCode = failures.length > 0 || report.broken.length > 0 || report.results.some(({ killedBy }) => killedBy === undefined) ? 1 : 0;
+process.exitCode =
+  failures.length > 0 || report.broken.length > 0 || report.results.some(({ killedBy }) => killedBy === undefined)
+    ? 1
+    : 0;

@@ -20,14 +20,36 @@ export async function bench(): Promise<readonly Measure[]> {
   const middle = await opened('middle');
   const large = await opened('large');
   requireSameNumbers(middle);
-  const edit = interleaved({ engine: (n) => appraised(middle, n), hand: (n) => handAppraised(middle, n), large: (n) => appraised(large, n) }, 9);
+  const edit = interleaved(
+    { engine: (n) => appraised(middle, n), hand: (n) => handAppraised(middle, n), large: (n) => appraised(large, n) },
+    9,
+  );
   const model = modelOf(thinner(middle, 0).document);
-  const judged = interleaved({ engine: () => registered.flatMap((check) => checkRows(check, model).rows), hand: () => handJudged(model) }, 9);
+  const judged = interleaved(
+    { engine: () => registered.flatMap((check) => checkRows(check, model).rows), hand: () => handJudged(model) },
+    9,
+  );
   const pairs = twentyOf(model);
-  const trace = interleaved({ engine: () => pairs.map(([check, place, situation]) => traceCheck(check, model, place, situation)), plain: () => pairs.map(([check, place, situation]) => valuesAt(check, model, place, situation)) }, 9);
+  const trace = interleaved(
+    {
+      engine: () => pairs.map(([check, place, situation]) => traceCheck(check, model, place, situation)),
+      plain: () => pairs.map(([check, place, situation]) => valuesAt(check, model, place, situation)),
+    },
+    9,
+  );
   return [
-    measure('middle sample after an edit, over the same with its checks written by hand', edit.engine / edit.hand, 3, edit.engine),
-    measure('its checks alone, same inputs and kernels, over formulas written by hand', judged.engine / judged.hand, 3, judged.engine),
+    measure(
+      'middle sample after an edit, over the same with its checks written by hand',
+      edit.engine / edit.hand,
+      3,
+      edit.engine,
+    ),
+    measure(
+      'its checks alone, same inputs and kernels, over formulas written by hand',
+      judged.engine / judged.hand,
+      3,
+      judged.engine,
+    ),
     measure('large sample after an edit, over the middle one', edit.large / edit.engine, 8, edit.large),
     measure('traces of 20 checks, over their values alone (no goal)', trace.engine / trace.plain, null, trace.engine),
     ...(await measuredNote(middle.raw, middle.document)),
@@ -35,7 +57,13 @@ export async function bench(): Promise<readonly Measure[]> {
   ];
 }
 
-const measure = (name: string, ratio: number, goal: number | null, milliseconds: number): Measure => ({ name, ratio, goal, met: goal === null ? null : ratio <= goal, milliseconds });
+const measure = (name: string, ratio: number, goal: number | null, milliseconds: number): Measure => ({
+  name,
+  ratio,
+  goal,
+  met: goal === null ? null : ratio <= goal,
+  milliseconds,
+});
 
 /** The checks that are also written by hand. */
 const registered = checks.filter(({ id }) => byHand[id]);
@@ -52,7 +80,12 @@ async function opened(name: string): Promise<Opened> {
 
 /** The document with all its panels thinner by n micrometres: an edit that no earlier run has seen. */
 function thinner({ raw, document }: Opened, n: number): Opened {
-  const designs = Object.fromEntries(Object.entries(document.designs).map(([name, design]) => [name, { ...design, thickness: { ...design.thickness, si: design.thickness.si - n * 1e-6 } }]));
+  const designs = Object.fromEntries(
+    Object.entries(document.designs).map(([name, design]) => [
+      name,
+      { ...design, thickness: { ...design.thickness, si: design.thickness.si - n * 1e-6 } },
+    ]),
+  );
   return { raw, document: { ...document, designs } };
 }
 
@@ -86,7 +119,16 @@ function handJudged(model: Model): HandRow[] {
       const { demand, capacity, of, low = -Infinity, high = Infinity, inRange = true } = rule(given);
       const utilisation = demand / capacity;
       const verdict = !inRange ? 'cannot be judged' : capacity > 0 && utilisation <= 1 ? 'passes' : 'fails';
-      rows.push({ id: check.id, place, situation: situation.id, demand, capacity, utilisation, verdict, doubted: of < low || of > high });
+      rows.push({
+        id: check.id,
+        place,
+        situation: situation.id,
+        demand,
+        capacity,
+        utilisation,
+        verdict,
+        doubted: of < low || of > high,
+      });
     }
   }
   return rows;
@@ -119,22 +161,34 @@ function requireSameNumbers(of: Opened): void {
   let compared = 0;
   for (const row of handJudged(model)) {
     const check = registered.find(({ id }) => id === row.id)!;
-    const values = valuesAt(check, model, row.place, model.loads.situations.find(({ id }) => id === row.situation)!);
+    const values = valuesAt(
+      check,
+      model,
+      row.place,
+      model.loads.situations.find(({ id }) => id === row.situation)!,
+    );
     if ('missing' in values) continue;
     for (const name of ['demand', 'capacity'] as const) {
       const slip = Math.abs(row[name] - values[name]);
-      if (slip > 1e-9 * Math.abs(values[name])) throw new Error(`${row.id} at ${row.place}, ${row.situation}: ${name} by hand ${row[name]}, by the engine ${values[name]}`);
+      if (slip > 1e-9 * Math.abs(values[name]))
+        throw new Error(
+          `${row.id} at ${row.place}, ${row.situation}: ${name} by hand ${row[name]}, by the engine ${values[name]}`,
+        );
     }
     compared++;
   }
   const left = checks.filter(({ id }) => !byHand[id]).map(({ id }) => id);
-  console.error(`${compared} rows of ${registered.length} checks agree with the formulas written by hand.${left.length > 0 ? ` Not written by hand and left out of the second ratio: ${left.join(', ')}.` : ''}`);
+  console.error(
+    `${compared} rows of ${registered.length} checks agree with the formulas written by hand.${left.length > 0 ? ` Not written by hand and left out of the second ratio: ${left.join(', ')}.` : ''}`,
+  );
 }
 
 /** Twenty places where checks have values, from as many checks as there are. */
 function twentyOf(model: Model): [Check, string, Situation][] {
   const firsts = checks.flatMap((check) => {
-    for (const { place, situation } of judgedPlaces(check, model)) if (!('missing' in valuesAt(check, model, place, situation))) return [[check, place, situation] as [Check, string, Situation]];
+    for (const { place, situation } of judgedPlaces(check, model))
+      if (!('missing' in valuesAt(check, model, place, situation)))
+        return [[check, place, situation] as [Check, string, Situation]];
     return [];
   });
   return firsts.slice(0, 20);

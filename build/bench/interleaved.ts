@@ -2,7 +2,10 @@
  * Median time of each run in milliseconds. The runs take turns, so that whatever slows the machine slows all of them;
  * two rounds beforehand warm them up. Each call gets a number that no other call gets.
  */
-export function interleaved<Name extends string>(runs: Readonly<Record<Name, (n: number) => unknown>>, rounds: number): Record<Name, number> {
+export function interleaved<Name extends string>(
+  runs: Readonly<Record<Name, (n: number) => unknown>>,
+  rounds: number,
+): Record<Name, number> {
   const names = Object.keys(runs) as Name[];
   const times = new Map<Name, number[]>(names.map((name) => [name, []]));
   let n = 0;

@@ -18,7 +18,9 @@ export async function measuredNote(raw: RawDocument, document: PlateDocument): P
   const appraisal = comparison.appraisals[0]!;
   const note = () => writeNote(checkNote(raw, appraisal, comparison));
   const pages = textOf(await note());
-  const font = readFileSync(createRequire(import.meta.url).resolve('@expo-google-fonts/source-sans-3/400Regular/SourceSans3_400Regular.ttf'));
+  const font = readFileSync(
+    createRequire(import.meta.url).resolve('@expo-google-fonts/source-sans-3/400Regular/SourceSans3_400Regular.ttf'),
+  );
   const times: { note: number[]; bare: number[] } = { note: [], bare: [] };
   for (let round = -1; round < 7; round++) {
     const start = performance.now();
@@ -32,7 +34,15 @@ export async function measuredNote(raw: RawDocument, document: PlateDocument): P
   }
   const milliseconds = median(times.note);
   const ratio = milliseconds / median(times.bare);
-  return [{ name: `note of the middle sample (${pages.length} pages), over pdfkit setting its bare text`, ratio, goal: 5, met: ratio <= 5, milliseconds }];
+  return [
+    {
+      name: `note of the middle sample (${pages.length} pages), over pdfkit setting its bare text`,
+      ratio,
+      goal: 5,
+      met: ratio <= 5,
+      milliseconds,
+    },
+  ];
 }
 
 /** Lines of each page as poppler reads them. */
@@ -42,7 +52,10 @@ function textOf(bytes: Uint8Array): readonly (readonly string[])[] {
     const file = join(folder, 'note.pdf');
     writeFileSync(file, bytes);
     const text = execFileSync('pdftotext', ['-layout', file, '-'], { encoding: 'utf8', maxBuffer: 1 << 28 });
-    return text.split('\f').slice(0, -1).map((page) => page.split('\n').filter((line) => line.trim() !== ''));
+    return text
+      .split('\f')
+      .slice(0, -1)
+      .map((page) => page.split('\n').filter((line) => line.trim() !== ''));
   } finally {
     rmSync(folder, { recursive: true });
   }

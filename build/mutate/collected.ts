@@ -44,7 +44,7 @@ function test(title: string, run: Body): void {
   collected.push({
     file: current,
     title: [...suites.map((suite) => suite.title), title].filter(Boolean).join(' > '),
-    run: run as () => unknown,
+    run,
     get before() {
       return before.flatMap(({ hooks }) => hooks);
     },
@@ -54,7 +54,7 @@ function test(title: string, run: Body): void {
 function suite(title: string, body: Body): void {
   const outside = suites;
   suites = [...suites, { title, hooks: [] }];
-  (body as () => void)();
+  body();
   suites = outside;
 }
 
@@ -62,7 +62,13 @@ const each =
   (declare: (title: string, body: Body) => void) =>
   (cases: readonly unknown[]) =>
   (title: string, body: (...values: unknown[]) => unknown): void =>
-    cases.forEach((values, i) => declare(`${title} [${i}]`, () => (Array.isArray(values) ? body(...(values as unknown[])) : body(values))));
+    cases.forEach((values, i) =>
+      declare(titleOf(title, values, i), () => (Array.isArray(values) ? body(...(values as unknown[])) : body(values))),
+    );
+
+/** The title with its first %s filled in, and the case's number. */
+const titleOf = (title: string, values: unknown, i: number): string =>
+  `${title.replace('%s', String(Array.isArray(values) ? values[0] : values))} [${i}]`;
 
 export const it = Object.assign(test, { each: each(test) });
 export { it as test };
@@ -71,7 +77,9 @@ export const beforeAll = (run: () => unknown): void => void suites.at(-1)!.hooks
 export const beforeEach = (run: () => unknown): void => void suites.at(-1)!.hooks.push({ run, every: true });
 
 /** Runs tests one after the other until one fails; gives that one, or undefined when all pass. */
-export async function firstFailure(tests: readonly Collected[]): Promise<{ readonly test: Collected; readonly error: unknown } | undefined> {
+export async function firstFailure(
+  tests: readonly Collected[],
+): Promise<{ readonly test: Collected; readonly error: unknown } | undefined> {
   const done = new Set<Hook>();
   for (const test of tests) {
     try {

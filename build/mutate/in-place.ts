@@ -14,7 +14,9 @@ export function inPlace(check: Check, changed: Check): () => void {
   const functions = compiled as Record<string, (typeof compiled)[string]>;
   const run = functions[check.id];
   Object.assign(check, changed);
-  functions[check.id] = Object.fromEntries((Object.keys(changed.steps) as Safety[]).map((safety) => [safety, functionOf(changed, safety)]));
+  functions[check.id] = Object.fromEntries(
+    (Object.keys(changed.steps) as Safety[]).map((safety) => [safety, functionOf(changed, safety)]),
+  );
   return () => {
     Object.assign(check, before);
     if (run) functions[check.id] = run;
@@ -23,7 +25,9 @@ export function inPlace(check: Check, changed: Check): () => void {
 
 /** What evaluate-check expects: values of the steps that the unchanged data would list, in order. */
 function functionOf(check: Check, safety: Safety) {
-  const inputs = Object.entries(check.inputs).flatMap(([symbol, { only }]) => (only && only !== safety ? [] : [symbol]));
+  const inputs = Object.entries(check.inputs).flatMap(([symbol, { only }]) =>
+    only && only !== safety ? [] : [symbol],
+  );
   const names = new Set(inputs);
   const steps: Step[] = [...(check.steps[safety] ?? []), ...check.second.steps];
   const sources = steps.map((step): StepSource => {

@@ -12,7 +12,7 @@ export interface Mutant {
   readonly what: string;
   readonly check: Check;
   /** Set when the slip is to read the opposite load direction: equivalent where nothing depends on it. */
-  readonly flips?: 'input' | 'applies' | 'rule';
+  readonly flips?: { readonly input: string } | 'applies' | 'rule';
 }
 
 type Tree = Formula | Condition;
@@ -32,26 +32,53 @@ export function mutantsOf(check: Check): readonly Mutant[] {
 function inputMutants(check: Check): Mutant[] {
   const flags = flagsOf(check);
   return Object.entries(check.inputs).flatMap(([symbol, input]): Mutant[] => {
-    const withRead = (what: string, read: Input['read'], flips?: 'input'): Mutant => ({
+    const withRead = (what: string, read: Input['read'], flips?: Mutant['flips']): Mutant => ({
       what: `input ${symbol}: ${what}`,
       check: { ...check, inputs: { ...check.inputs, [symbol]: { ...input, read } } },
       flips,
     });
-    const changed = (change: (value: number) => number): Input['read'] => (model, place, situation) => {
-      const value = input.read(model, place, situation);
-      return typeof value === 'number' ? change(value) : value;
-    };
+    const changed =
+      (change: (value: number) => number): Input['read'] =>
+      (model, place, situation) => {
+        const value = input.read(model, place, situation);
+        return typeof value === 'number' ? change(value) : value;
+      };
     const made = flags.has(symbol)
-      ? [withRead('flag turned over', changed((value) => (value > 0 ? 0 : 1)))]
+      ? [
+          withRead(
+            'flag turned over',
+            changed((value) => (value > 0 ? 0 : 1)),
+          ),
+        ]
       : input.unit === '1'
-        ? [withRead('read × 1.1', changed((value) => value * 1.1))]
-        : [withRead('read in a unit a thousand times too large', changed((value) => value * 1000))];
-    if (input.read.length > 2) made.push(withRead('read for the opposite direction', (model, place, situation) => input.read(model, place, turned(situation)), 'input'));
+        ? [
+            withRead(
+              'read × 1.1',
+              changed((value) => value * 1.1),
+            ),
+          ]
+        : [
+            withRead(
+              'read in a unit a thousand times too large',
+              changed((value) => value * 1000),
+            ),
+          ];
+    if (input.read.length > 2)
+      made.push(
+        withRead(
+          'read for the opposite direction',
+          (model, place, situation) => input.read(model, place, turned(situation)),
+          { input: symbol },
+        ),
+      );
     return made;
   });
 }
 
-const turned = (situation: Situation): Situation => ({ ...situation, direction: situation.direction === 'up' ? 'down' : 'up' });
+const turned = (situation: Situation): Situation => ({
+  ...situation,
+  direction: situation.direction === 'up' ? 'down' : 'up',
+});
 
 function stepMutants(check: Check, safety: Safety): Mutant[] {
   const steps = check.steps[safety] ?? [];
@@ -60,7 +87,10 @@ function stepMutants(check: Check, safety: Safety): Mutant[] {
   return steps.flatMap((step, i) =>
     changedSteps(step, names, flags).map(({ what, step: changed }) => ({
       what: `${safety}, ${what}`,
-      check: { ...check, steps: { ...check.steps, [safety]: [...steps.slice(0, i), ...changed, ...steps.slice(i + 1)] } },
+      check: {
+        ...check,
+        steps: { ...check.steps, [safety]: [...steps.slice(0, i), ...changed, ...steps.slice(i + 1)] },
+      },
     })),
   );
 }
@@ -72,10 +102,19 @@ function secondMutants(check: Check): Mutant[] {
   const steps = second.steps.flatMap((step, i) =>
     changedSteps(step, names, flags).map(({ what, step: changed }) => ({
       what: `second opinion, ${what}`,
-      check: { ...check, second: { ...second, steps: [...second.steps.slice(0, i), ...changed, ...second.steps.slice(i + 1)] } },
+      check: {
+        ...check,
+        second: { ...second, steps: [...second.steps.slice(0, i), ...changed, ...second.steps.slice(i + 1)] },
+      },
     })),
   );
-  return [{ what: 'second opinion: high and low swapped', check: { ...check, second: { ...second, low: second.high, high: second.low } } }, ...steps];
+  return [
+    {
+      what: 'second opinion: high and low swapped',
+      check: { ...check, second: { ...second, low: second.high, high: second.low } },
+    },
+    ...steps,
+  ];
 }
 
 function rangeMutants(check: Check): Mutant[] {
@@ -99,17 +138,30 @@ function ruleMutants(check: Check): Mutant[] {
   if (applies.length > 0) made.push({ what: 'applies everywhere', check: { ...check, applies: () => true } });
   made.push({ what: 'applies nowhere', check: { ...check, applies: () => 'nowhere' } });
   if (applies.length > 2)
-    made.push({ what: 'applies in the opposite direction', check: { ...check, applies: (model, place, situation) => applies(model, place, turned(situation)) }, flips: 'applies' });
+    made.push({
+      what: 'applies in the opposite direction',
+      check: { ...check, applies: (model, place, situation) => applies(model, place, turned(situation)) },
+      flips: 'applies',
+    });
   if (rule) {
     made.push({ what: 'rule left out', check: { ...check, rule: undefined } });
     made.push({ what: 'rule broken everywhere', check: { ...check, rule: () => 'broken' } });
-    if (rule.length > 2) made.push({ what: 'rule asked for the opposite direction', check: { ...check, rule: (model, place, situation) => rule(model, place, turned(situation)) }, flips: 'rule' });
+    if (rule.length > 2)
+      made.push({
+        what: 'rule asked for the opposite direction',
+        check: { ...check, rule: (model, place, situation) => rule(model, place, turned(situation)) },
+        flips: 'rule',
+      });
   }
   return made;
 }
 
 /** A step with one slip. A kernel's value is changed by a step put behind it under its own symbol. */
-function changedSteps(step: Step, names: ReadonlySet<string>, flags: ReadonlySet<string>): { what: string; step: Step[] }[] {
+function changedSteps(
+  step: Step,
+  names: ReadonlySet<string>,
+  flags: ReadonlySet<string>,
+): { what: string; step: Step[] }[] {
   if ('kernel' in step) {
     const raw = `${step.symbol}_raw`;
     const behind: Step = { symbol: step.symbol, expression: `1.1 * ${raw}`, unit: step.unit, meaning: step.meaning };
@@ -126,7 +178,9 @@ function variants<T extends Tree>(tree: T, flags: ReadonlySet<string>): { what: 
   const here = slips(tree, flags).map(({ what, tree: changed }) => ({ what, tree: changed as T }));
   if (isFlagTest(tree, flags)) return here;
   const parts = partsOf(tree);
-  const deeper = parts.flatMap((part, i) => variants(part, flags).map(({ what, tree: changed }) => ({ what, tree: withPart(tree, i, changed) as T })));
+  const deeper = parts.flatMap((part, i) =>
+    variants(part, flags).map(({ what, tree: changed }) => ({ what, tree: withPart(tree, i, changed) as T })),
+  );
   return [...here, ...deeper];
 }
 
@@ -140,17 +194,26 @@ function slips(f: Tree, flags: ReadonlySet<string>): { what: string; tree: Tree 
     case 'minus':
       return [{ what: `sign of ${text} flipped`, tree: f.of }];
     case 'binary':
-      if (f.operator === '+' || f.operator === '-') return [{ what: `sign in ${text} flipped`, tree: { ...f, operator: f.operator === '+' ? '-' : '+' } }];
+      if (f.operator === '+' || f.operator === '-')
+        return [{ what: `sign in ${text} flipped`, tree: { ...f, operator: f.operator === '+' ? '-' : '+' } }];
       return [];
     case 'call':
-      if (f.name === 'min' || f.name === 'max') return [{ what: `${f.name} swapped in ${text}`, tree: { ...f, name: f.name === 'min' ? 'max' : 'min' } }];
+      if (f.name === 'min' || f.name === 'max')
+        return [{ what: `${f.name} swapped in ${text}`, tree: { ...f, name: f.name === 'min' ? 'max' : 'min' } }];
       return [];
     case 'compare':
       if (f.operator === '==') return [{ what: `${text} turned over`, tree: { kind: 'not', of: f } }];
       if (isFlagTest(f, flags)) return [{ what: `${text} turned over`, tree: { kind: 'not', of: f } }];
-      return [{ what: `${text} turned over`, tree: { ...f, operator: ({ '<': '>', '<=': '>=', '>': '<', '>=': '<=' } as const)[f.operator] } }];
+      return [
+        {
+          what: `${text} turned over`,
+          tree: { ...f, operator: ({ '<': '>', '<=': '>=', '>': '<', '>=': '<=' } as const)[f.operator] },
+        },
+      ];
     case 'logic':
-      return [{ what: `${f.operator} swapped in ${text}`, tree: { ...f, operator: f.operator === 'and' ? 'or' : 'and' } }];
+      return [
+        { what: `${f.operator} swapped in ${text}`, tree: { ...f, operator: f.operator === 'and' ? 'or' : 'and' } },
+      ];
     case 'not':
     case 'pi':
     case 'choice':
@@ -175,7 +238,11 @@ function withPart(f: Tree, i: number, part: Tree): Tree {
     case 'call':
       return { ...f, arguments: f.arguments.map((argument, j) => (j === i ? (part as Formula) : argument)) };
     case 'choice':
-      return i === 0 ? { ...f, when: part as Condition } : i === 1 ? { ...f, then: part as Formula } : { ...f, otherwise: part as Formula };
+      return i === 0
+        ? { ...f, when: part as Condition }
+        : i === 1
+          ? { ...f, then: part as Formula }
+          : { ...f, otherwise: part as Formula };
     default:
       throw new Error(`${formulaText(f)} has no parts`);
   }
@@ -206,4 +273,5 @@ function flagsOf(check: Check): ReadonlySet<string> {
   return new Set([...told, ...[...compared].filter((name) => !valued.has(name) && check.inputs[name]?.unit === '1')]);
 }
 
-const isFlagTest = (f: Tree, flags: ReadonlySet<string>): boolean => f.kind === 'compare' && [...symbolsOf(f)].every((name) => flags.has(name));
+const isFlagTest = (f: Tree, flags: ReadonlySet<string>): boolean =>
+  f.kind === 'compare' && [...symbolsOf(f)].every((name) => flags.has(name));

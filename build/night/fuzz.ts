@@ -21,8 +21,51 @@ type Json = string | number | boolean | null | Json[] | { [key: string]: Json };
 
 /** What fingers and programs put in a file's fields. */
 const junk: readonly Json[] = [
-  ...['', ' ', '0 mm', '-6 mm', 'NaN', '1e400 mm', '1e-400 mm', '10', '10 kg', '10,5 mm', '1,000 mm', '3/8 in', '0/0 in', '5 ton', '40 lb', '12 furlong', '٣ mm', '１０ mm', '𝟙 mm'],
-  ...[0, -0, -1, 1, 1e308, -1e308, 1e-320, 0.1, 1e6, true, false, null, [], {}, [null], { si: 1 }, { si: 1, typed: '2 mm' }, 'A1', 'base', '\u0000', '\u202E mm', 'x'.repeat(5000)],
+  ...[
+    '',
+    ' ',
+    '0 mm',
+    '-6 mm',
+    'NaN',
+    '1e400 mm',
+    '1e-400 mm',
+    '10',
+    '10 kg',
+    '10,5 mm',
+    '1,000 mm',
+    '3/8 in',
+    '0/0 in',
+    '5 ton',
+    '40 lb',
+    '12 furlong',
+    '٣ mm',
+    '１０ mm',
+    '𝟙 mm',
+  ],
+  ...[
+    0,
+    -0,
+    -1,
+    1,
+    1e308,
+    -1e308,
+    1e-320,
+    0.1,
+    1e6,
+    true,
+    false,
+    null,
+    [],
+    {},
+    [null],
+    { si: 1 },
+    { si: 1, typed: '2 mm' },
+    'A1',
+    'base',
+    '\u0000',
+    '\u202E mm',
+    'x'.repeat(5000),
+  ],
 ];
 
 /**
@@ -30,25 +73,36 @@ const junk: readonly Json[] = [
  * no NaN and no infinity in it. Then quantities of random letters. `count` documents, from a seed.
  */
 export async function fuzz(count: number, seed: number): Promise<FuzzReport> {
-  const samples = await Promise.all(['small', 'middle', 'inch'].map(async (name) => JSON.parse(await readFile(`samples/${name}.stillplate.json`, 'utf8')) as Json));
+  const samples = await Promise.all(
+    ['small', 'middle', 'inch'].map(
+      async (name) => JSON.parse(await readFile(`samples/${name}.stillplate.json`, 'utf8')) as Json,
+    ),
+  );
   const failures: string[] = [];
   let refused = 0;
   let appraised = 0;
   let slowest = { seed, seconds: 0 };
   for (let n = 0; n < count; n++) {
     const random = seeded(seed + n);
-    const text = changedText(samples[n % samples.length]!, random);
+    const text = changedText(samples[(seed + n) % samples.length]!, random);
     const start = performance.now();
     try {
       const raw = readDocumentText(text);
       const document = readDocument(raw);
       const ids = [null, ...document.options.map(({ id }) => id)];
-      const bad = firstBad(resultOf(appraise(raw, document, ids[Math.floor(random() * ids.length)]!), { every: true }), '');
+      const bad = firstBad(
+        resultOf(appraise(raw, document, ids[Math.floor(random() * ids.length)]!), { every: true }),
+        '',
+      );
       if (bad) failures.push(`seed ${seed + n}: ${bad}`);
       appraised++;
     } catch (error) {
-      if (!(error instanceof Refusal)) failures.push(`seed ${seed + n}: ${error instanceof Error ? (error.stack ?? error.message).split('\n').slice(0, 3).join(' ') : String(error)}`);
-      else if (error.all.some(({ what, mend }) => !what || !mend)) failures.push(`seed ${seed + n}: a refusal without words`);
+      if (!(error instanceof Refusal))
+        failures.push(
+          `seed ${seed + n}: ${error instanceof Error ? (error.stack ?? error.message).split('\n').slice(0, 3).join(' ') : String(error)}`,
+        );
+      else if (error.all.some(({ what, mend }) => !what || !mend))
+        failures.push(`seed ${seed + n}: a refusal without words`);
       refused++;
     }
     const seconds = (performance.now() - start) / 1000;
@@ -87,8 +141,10 @@ function change(node: Json, random: () => number): void {
   if (typeof inner === 'object' && inner !== null && random() < 0.85) return change(inner, random);
   const dice = random();
   const scale = 10 ** (2 * random() - 1);
-  if (dice < 0.7 && typeof inner === 'string' && /^[\d.]+ /.test(inner)) holder[key] = inner.replace(/^[\d.]+/, (digits) => (Number(digits) * scale).toPrecision(4));
-  else if (dice < 0.5 && typeof inner === 'number') holder[key] = Number.isInteger(inner) ? Math.round(inner * scale) : inner * scale;
+  if (dice < 0.7 && typeof inner === 'string' && /^[\d.]+ /.test(inner))
+    holder[key] = inner.replace(/^[\d.]+/, (digits) => (Number(digits) * scale).toPrecision(4));
+  else if (dice < 0.5 && typeof inner === 'number')
+    holder[key] = Number.isInteger(inner) ? Math.round(inner * scale) : inner * scale;
   else if (dice < 0.75) delete holder[key];
   else if (dice < 0.8) holder[`${key}x`] = inner;
   else holder[key] = structuredClone(junk[Math.floor(random() * junk.length)]!);
@@ -106,4 +162,5 @@ function firstBad(value: unknown, path: string): string | undefined {
 }
 
 const letters = [...'0123456789.,/+-e *^µ"\'()·²³', 'mm', 'in', 'ft', 'm', 'kg', '∞', '½', ' ', '10', '3/8'];
-const randomText = (random: () => number): string => Array.from({ length: 1 + Math.floor(8 * random()) }, () => letters[Math.floor(random() * letters.length)]!).join('');
+const randomText = (random: () => number): string =>
+  Array.from({ length: 1 + Math.floor(8 * random()) }, () => letters[Math.floor(random() * letters.length)]!).join('');

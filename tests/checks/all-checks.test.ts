@@ -22,15 +22,21 @@ import { seeded } from '../geometry/seeded.ts';
 const folder = new URL('../../core/checks/', import.meta.url);
 
 it('lists every check that has a file, once, under the name of its file', () => {
-  const written = readdirSync(folder).filter((file) => /: Check = \{/.test(readFileSync(new URL(file, folder), 'utf8')));
+  const written = readdirSync(folder).filter((file) =>
+    /: Check = \{/.test(readFileSync(new URL(file, folder), 'utf8')),
+  );
   expect(checks.map(({ id }) => `${id}.ts`).sort()).toEqual(written.sort());
   expect(new Set(checks.map(({ title }) => title)).size).toBe(checks.length);
 });
 
 it('has a test of its own for every check', () => {
   const here = new URL('.', import.meta.url);
-  const tests = readdirSync(here).filter((file) => file.endsWith('.test.ts')).map((file) => readFileSync(new URL(file, here), 'utf8'));
-  expect(checks.map(({ id }) => id).filter((id) => !tests.some((text) => text.includes(`/checks/${id}.ts'`)))).toEqual([]);
+  const tests = readdirSync(here)
+    .filter((file) => file.endsWith('.test.ts'))
+    .map((file) => readFileSync(new URL(file, here), 'utf8'));
+  expect(checks.map(({ id }) => id).filter((id) => !tests.some((text) => text.includes(`/checks/${id}.ts'`)))).toEqual(
+    [],
+  );
 });
 
 describe.each(checks.map((check) => [check.id, check] as const))('%s', (_id, check) => {
@@ -38,7 +44,11 @@ describe.each(checks.map((check) => [check.id, check] as const))('%s', (_id, che
 
   it('names its sources, for each kind of design basis that it serves', () => {
     expect(safeties.length).toBeGreaterThan(0);
-    for (const safety of safeties) expect(check.source.some((source) => !source.safety || source.safety === safety), safety).toBe(true);
+    for (const safety of safeties)
+      expect(
+        check.source.some((source) => !source.safety || source.safety === safety),
+        safety,
+      ).toBe(true);
     for (const { document } of [...check.source, ...check.second.source]) expect(document.trim()).not.toBe('');
     expect(check.second.source.length).toBeGreaterThan(0);
   });
@@ -58,7 +68,9 @@ describe.each(checks.map((check) => [check.id, check] as const))('%s', (_id, che
     }
     for (const { holds } of check.range ?? []) requireConsistent(readCondition(holds, names), units);
     const { of, low, high } = check.second;
-    expect([check.demand, check.capacity, of, low, high].filter((symbol) => symbol !== undefined && !names.has(symbol))).toEqual([]);
+    expect(
+      [check.demand, check.capacity, of, low, high].filter((symbol) => symbol !== undefined && !names.has(symbol)),
+    ).toEqual([]);
     isOf(check.capacity, units[check.demand]!);
     for (const bound of [low, high]) if (bound !== undefined) isOf(bound, units[of]!);
     expect(low ?? high, 'a second opinion has a bound').toBeDefined();
@@ -67,23 +79,29 @@ describe.each(checks.map((check) => [check.id, check] as const))('%s', (_id, che
   it.each(safeties)('uses every input that it asks for (%s)', (safety) => {
     const used = new Set([check.demand, check.capacity]);
     const names = new Set(Object.keys(unitsOf(check, safety)));
-    for (const step of stepsOf(check, safety)) for (const symbol of 'kernel' in step ? step.arguments : symbolsOf(readFormula(step.expression, names))) used.add(symbol);
-    for (const { holds } of check.range ?? []) for (const symbol of symbolsOf(readCondition(holds, names))) used.add(symbol);
+    for (const step of stepsOf(check, safety))
+      for (const symbol of 'kernel' in step ? step.arguments : symbolsOf(readFormula(step.expression, names)))
+        used.add(symbol);
+    for (const { holds } of check.range ?? [])
+      for (const symbol of symbolsOf(readCondition(holds, names))) used.add(symbol);
     expect(inputsOf(check, safety).filter((symbol) => !used.has(symbol))).toEqual([]);
   });
 
-  it.each(safeties)('gives the same bits from the generated functions and from the trees, and is refused by both or none (%s)', (safety) => {
-    const random = seeded(1);
-    let finite = 0;
-    for (let n = 0; n < 200; n++) {
-      const inputs = randomInputs(check, safety, random);
-      const generated = orRefused(() => compiled[check.id]![safety]!(inputs, standIns));
-      const evaluated = orRefused(() => evaluatedSteps(check, safety, inputs));
-      expect(generated).toEqual(evaluated);
-      if (generated) finite++;
-    }
-    expect(finite).toBeGreaterThan(10);
-  });
+  it.each(safeties)(
+    'gives the same bits from the generated functions and from the trees, and is refused by both or none (%s)',
+    (safety) => {
+      const random = seeded(1);
+      let finite = 0;
+      for (let n = 0; n < 200; n++) {
+        const inputs = randomInputs(check, safety, random);
+        const generated = orRefused(() => compiled[check.id]![safety]!(inputs, standIns));
+        const evaluated = orRefused(() => evaluatedSteps(check, safety, inputs));
+        expect(generated).toEqual(evaluated);
+        if (generated) finite++;
+      }
+      expect(finite).toBeGreaterThan(10);
+    },
+  );
 
   it.each(safeties)('prints lines that give the printed result when they are read again (%s)', (safety) => {
     const random = seeded(2);
@@ -98,10 +116,15 @@ describe.each(checks.map((check) => [check.id, check] as const))('%s', (_id, che
         if ('kernel' in step) continue;
         const formula = treeOf(step, names);
         if (n === 0) expect(readFormula(formulaText(formula), names)).toEqual(formula);
-        const printed = boxText(substituted(branchTaken(formula, values), (symbol) => numberBox(String(values[symbol]))));
+        const printed = boxText(
+          substituted(branchTaken(formula, values), (symbol) => numberBox(String(values[symbol]))),
+        );
         const again = math.evaluate(inMathjs(printed)) as number;
         // The print may put the factors of a product in brackets of its own: bits may differ, digits not.
-        expect(Math.abs(again - value), `${step.symbol}: ${printed} is ${again}, computed ${value}`).toBeLessThanOrEqual(1e-9 * scaleOf(formula, values));
+        expect(
+          Math.abs(again - value),
+          `${step.symbol}: ${printed} is ${again}, computed ${value}`,
+        ).toBeLessThanOrEqual(1e-9 * scaleOf(formula, values));
         read++;
       }
     }
@@ -133,11 +156,16 @@ function randomInputs(check: Check, safety: Safety, random: () => number): Recor
 
 /** Stands in for the kernels, which both ways call alike: a number that depends on all arguments and on their order. */
 const standIns = Object.fromEntries(
-  Object.keys(kernelRegistry).map((name) => [name, (...values: number[]) => values.reduce((sum, value, i) => sum + Math.abs(value) / (i + 2), name.length)]),
+  Object.keys(kernelRegistry).map((name) => [
+    name,
+    (...values: number[]) => values.reduce((sum, value, i) => sum + Math.abs(value) / (i + 2), name.length),
+  ]),
 );
 
 function evaluatedStep(step: Step, names: ReadonlySet<string>, values: Readonly<Record<string, number>>): number {
-  return 'kernel' in step ? standIns[step.kernel]!(...step.arguments.map((symbol) => values[symbol]!)) : evaluateFormula(treeOf(step, names), values);
+  return 'kernel' in step
+    ? standIns[step.kernel]!(...step.arguments.map((symbol) => values[symbol]!))
+    : evaluateFormula(treeOf(step, names), values);
 }
 
 /** Reading a formula costs more than evaluating it a thousand times. */
@@ -160,7 +188,10 @@ function evaluatedSteps(check: Check, safety: Safety, inputs: Readonly<Record<st
   const values: Record<string, number> = { ...inputs };
   const names = new Set(Object.keys(unitsOf(check, safety)));
   const steps = stepsOf(check, safety).map((step) => (values[step.symbol] = evaluatedStep(step, names, values)));
-  return [...steps, ...(check.range ?? []).map((part) => (evaluateCondition(conditionOf(part, names), values) ? 1 : 0))];
+  return [
+    ...steps,
+    ...(check.range ?? []).map((part) => (evaluateCondition(conditionOf(part, names), values) ? 1 : 0)),
+  ];
 }
 
 /** The value, or undefined when it was refused; any other error is a failure. */
@@ -192,14 +223,22 @@ function branchTaken(f: Formula, values: Readonly<Record<string, number>>): Form
 
 /** The largest number met on the way to a formula's value: what a rounding slip is measured against. */
 function scaleOf(f: Formula, values: Readonly<Record<string, number>>): number {
-  const parts = f.kind === 'binary' && (f.operator === '+' || f.operator === '-') ? [f.left, f.right] : f.kind === 'choice' ? [branchTaken(f, values)] : [];
+  const parts =
+    f.kind === 'binary' && (f.operator === '+' || f.operator === '-')
+      ? [f.left, f.right]
+      : f.kind === 'choice'
+        ? [branchTaken(f, values)]
+        : [];
   return Math.max(Math.abs(evaluateFormula(f, values)), ...parts.map((part) => scaleOf(part, values)));
 }
 
 /** The signs of print as mathjs spells them; nothing is bracketed that was not. */
 const inMathjs = (text: string): string =>
   text
-    .replace(/[⁻⁰¹²³⁴-⁹]+/g, (run) => `^(${run.replace(/./g, (c) => (c === '⁻' ? '-' : String('⁰¹²³⁴⁵⁶⁷⁸⁹'.indexOf(c))))})`)
+    .replace(
+      /[⁻⁰¹²³⁴-⁹]+/g,
+      (run) => `^(${run.replace(/./g, (c) => (c === '⁻' ? '-' : String('⁰¹²³⁴⁵⁶⁷⁸⁹'.indexOf(c))))})`,
+    )
     .replace(/√([\d.]+)/g, 'sqrt($1)')
     .replaceAll('√', 'sqrt')
     .replace(/\|([^|]*)\|/g, 'abs($1)')

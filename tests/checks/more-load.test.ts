@@ -17,15 +17,20 @@ const models: Model[] = [];
 beforeAll(() => {
   if (models.length > 0) return;
   for (const name of ['small', 'middle', 'inch']) {
-    const raw = readDocumentText(readFileSync(new URL(`../../samples/${name}.stillplate.json`, import.meta.url), 'utf8'));
+    const raw = readDocumentText(
+      readFileSync(new URL(`../../samples/${name}.stillplate.json`, import.meta.url), 'utf8'),
+    );
     const document = readDocument(raw);
-    for (const id of [null, ...document.options.map((option) => option.id)]) models.push(appraise(raw, document, id).model);
+    for (const id of [null, ...document.options.map((option) => option.id)])
+      models.push(appraise(raw, document, id).model);
   }
 });
 
 describe.each(checks.map((check) => [check.id, check] as const))('%s', (_id, check) => {
   it('is not made better by more load, and is made worse by it somewhere', () => {
-    const loads = Object.keys(check.inputs).filter((symbol) => check.inputs[symbol]!.from.startsWith('loads') && check.inputs[symbol]!.unit !== '1');
+    const loads = Object.keys(check.inputs).filter(
+      (symbol) => check.inputs[symbol]!.from.startsWith('loads') && check.inputs[symbol]!.unit !== '1',
+    );
     if (loads.length === 0) return;
     let worse = 0;
     for (const [model, given] of cases(check)) {
@@ -53,23 +58,31 @@ describe.each(checks.map((check) => [check.id, check] as const))('%s', (_id, che
 function cases(check: Check): readonly (readonly [Model, Readonly<Record<string, number>>])[] {
   return models.flatMap((model) =>
     check.places(model).flatMap((place) =>
-      (check.once ? model.loads.situations.slice(0, 1) : model.loads.situations).flatMap((situation): [Model, Record<string, number>][] => {
-        if (check.applies(model, place, situation) !== true || (situation.missing && !check.once)) return [];
-        const given: Record<string, number> = {};
-        for (const [symbol, { only, read }] of Object.entries(check.inputs)) {
-          if (only && only !== model.basis.safety) continue;
-          const value = read(model, place, situation);
-          if (typeof value !== 'number') return [];
-          given[symbol] = value;
-        }
-        return [[model, given]];
-      }),
+      (check.once ? model.loads.situations.slice(0, 1) : model.loads.situations).flatMap(
+        (situation): [Model, Record<string, number>][] => {
+          if (check.applies(model, place, situation) !== true || (situation.missing && !check.once)) return [];
+          const given: Record<string, number> = {};
+          for (const [symbol, { only, read }] of Object.entries(check.inputs)) {
+            if (only && only !== model.basis.safety) continue;
+            const value = read(model, place, situation);
+            if (typeof value !== 'number') return [];
+            given[symbol] = value;
+          }
+          return [[model, given]];
+        },
+      ),
     ),
   );
 }
 
-const scaled = (given: Readonly<Record<string, number>>, symbols: readonly string[], by: number): Record<string, number> =>
-  Object.fromEntries(Object.entries(given).map(([symbol, value]) => [symbol, symbols.includes(symbol) ? by * value : value]));
+const scaled = (
+  given: Readonly<Record<string, number>>,
+  symbols: readonly string[],
+  by: number,
+): Record<string, number> =>
+  Object.fromEntries(
+    Object.entries(given).map(([symbol, value]) => [symbol, symbols.includes(symbol) ? by * value : value]),
+  );
 
 /** Demand over capacity, infinite when nothing carries the demand; undefined where a kernel refuses. */
 function useOf(check: Check, { basis }: Model, given: Readonly<Record<string, number>>): number | undefined {
