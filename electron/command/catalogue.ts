@@ -40,6 +40,8 @@ export const catalogueVerb: Verb = {
           ] as const,
       );
     if (values.json) on.out(JSON.stringify(Object.fromEntries(found), null, 2));
+    else if (found.every(([, rows]) => rows.length === 0))
+      on.out(`No row has “${values.find ?? ''}” in its id or title.`);
     else
       for (const [name, rows] of found) {
         if (rows.length === 0) continue;

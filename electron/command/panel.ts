@@ -13,7 +13,8 @@ import { exit } from './terminal.ts';
 import { optionsOf } from './options-of.ts';
 import type { Verb } from './verbs.ts';
 
-const usage = 'panel --size AxB --thickness T --young E --poisson NU --pressure Q --support KIND [--yield FY] [--json]';
+const usage =
+  'panel --size AxB --thickness T --young E --poisson NU --pressure Q --support KIND [--washer D] [--yield FY] [--json]';
 const options = {
   size: { type: 'string' },
   thickness: { type: 'string' },
@@ -39,6 +40,7 @@ export const panelVerb: Verb = {
     '            points:"-250mm,-400mm;250mm,-400mm;0mm,400mm"   on points, counted from the centre',
     '  --washer 30mm          moments are read outside discs of this diameter round points; 4 thicknesses by default',
     '  --yield 355MPa         also says at what pressure the panel first yields',
+    '  --json                 one object with everything, SI (schema stillplate-result/1)',
     '',
     'Moments are for a unit width; moment.x bends strips along x. stress.largest is the largest principal bending stress;',
     'stress.vonMises takes the twist into account and can be larger at a hinged corner. Thin plate, small deflection.',

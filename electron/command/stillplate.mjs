@@ -8,7 +8,11 @@ if (!existsSync(fileURLToPath(bundle))) await import('../../build/bundle.mjs');
 const { run } = await import(bundle.href);
 
 // A reader that has seen enough ("… | head") closes the pipe: no fault.
-process.stdout.on('error', (error) => process.exit(error.code === 'EPIPE' ? 0 : 3));
+process.stdout.on('error', (error) => {
+  if (error.code === 'EPIPE') process.exit(0);
+  console.error(`The output cannot be written: ${error.message}. What was printed is not complete.`);
+  process.exit(3);
+});
 
 try {
   process.exitCode = await run(process.argv.slice(2));

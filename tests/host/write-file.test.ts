@@ -1,10 +1,11 @@
 import { build } from 'esbuild';
 import { spawn } from 'node:child_process';
 import { existsSync } from 'node:fs';
-import { chmod, mkdir, readdir, readFile, readlink, stat, symlink, writeFile } from 'node:fs/promises';
+import { chmod, mkdir, readdir, readFile, readlink, rm, stat, symlink, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterEach, describe, expect, it, vi } from 'vitest';
+import type * as FileSystem from 'node:fs/promises';
 import { CannotWrite, writeFileWhole } from '../../electron/host/write-file.ts';
 import { inFolder } from '../command/in-folder.ts';
 
@@ -14,7 +15,7 @@ const disk = vi.hoisted(() => ({
 }));
 
 vi.mock('node:fs/promises', async (original) => {
-  const real = await original<typeof import('node:fs/promises')>();
+  const real = await original<typeof FileSystem>();
   const fail = (): never => {
     throw Object.assign(new Error(`${disk.fault!.code}: simulated`), { code: disk.fault!.code });
   };
@@ -140,8 +141,7 @@ describe('a file is written whole or not at all', () => {
         const now = await readFile(path);
         expect(now.toString('utf8', 0, 3) === 'old' ? now.length : now.length - 200_000_000 + 3).toBe(3);
         if (now.length === 3) caught++;
-        for (const name of await readdir(folder))
-          if (name.endsWith('.part')) await import('node:fs/promises').then(({ rm }) => rm(join(folder, name)));
+        for (const name of await readdir(folder)) if (name.endsWith('.part')) await rm(join(folder, name));
       }
       expect(caught).toBeGreaterThan(0);
       await writeFileWhole(path, 'new');
