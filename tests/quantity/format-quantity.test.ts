@@ -89,7 +89,7 @@ describe('units in print', () => {
     expect(['s', 'rad', '1', 'K'].map((unit) => printedUnit(unit, 'inch'))).toEqual(['s', 'rad', '1', 'K']));
 
   it('inch values: 6 mm, 355 MPa, 1025 kg/m³ and 12 kN', () => {
-    // 6/25.4; 355e6/6894757.293168; 1025/16.01846337; 12000/4.4482216152605: NIST SP 811 (2008), B.8.
+    // 6/25.4; 355e6/6894757.293168; 1025/16.01846337; 12000/4.4482216152605: NIST SP 811 (2008), B.8 (from memory).
     expect(quantityText(0.006, printedUnit('mm', 'inch'))).toBe('0.2362 in');
     expect(quantityText(355e6, printedUnit('MPa', 'inch'))).toBe('51.49 ksi');
     expect(quantityText(1025, printedUnit('kg/m^3', 'inch'))).toBe('63.99 lb/ft³');

@@ -72,7 +72,7 @@ describe('lengths as they are typed', () => {
 });
 
 describe('units against their definitions', () => {
-  // NIST SP 811 (2008), appendix B.8 for the factors; exact ones from the definitions above.
+  // NIST SP 811 (2008), appendix B.8 for the factors (from memory); exact ones from the definitions above.
   const table: Readonly<Record<string, readonly [kind: Kind, text: string, exact: number]>> = {
     mm: ['length', '1 mm', 1e-3],
     cm: ['length', '1 cm', 1e-2],
@@ -155,7 +155,7 @@ describe('units against their definitions', () => {
     expect(ulps(si(text, kind), exact)).toBeLessThanOrEqual(2),
   );
 
-  it('the factors that NIST SP 811 (2008), B.8 prints, to the printed digits', () => {
+  it('the factors that NIST SP 811 (2008), B.8 prints (from memory), to the printed digits', () => {
     const printed: readonly [string, Kind, string][] = [
       ['1 lbf', 'force', '4.448222e+0'],
       ['1 kip', 'force', '4.448222e+3'],
