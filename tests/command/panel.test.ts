@@ -74,15 +74,18 @@ describe('held on four sides', () => {
     [1, 0.00126, 0.0513, 0.0231],
     [1.5, 0.0022, 0.0757, 0.0368],
     [2, 0.00254, 0.0829, 0.0412],
-  ])('b/a = %d: Timoshenko & Woinowsky-Krieger, 2nd ed., Table 35 (from memory)', async (ratio, alpha, edge, centre) => {
-    const answer = await bent({ size: side(ratio) });
-    const held = await bent({ size: side(ratio), support: 'held' });
-    // One unit of the last printed digit; at b/a = 1 the printed centre moment is 1 % above every converged solution (0.0229).
-    expect(Math.abs((held['deflection.centre']! * D) / (q * a ** 4) - alpha)).toBeLessThan(1e-5);
-    expect(Math.abs(held['moment.largest']! / (q * a * a) - edge)).toBeLessThan(1e-4);
-    expect(Math.abs(held['moment.x.centre']! / (q * a * a) - centre)).toBeLessThan(ratio === 1 ? 2.5e-4 : 1e-4);
-    expect(held['deflection.centre']!).toBeLessThan(answer['deflection.centre']!);
-  });
+  ])(
+    'b/a = %d: Timoshenko & Woinowsky-Krieger, 2nd ed., Table 35 (from memory)',
+    async (ratio, alpha, edge, centre) => {
+      const answer = await bent({ size: side(ratio) });
+      const held = await bent({ size: side(ratio), support: 'held' });
+      // One unit of the last printed digit; at b/a = 1 the printed centre moment is 1 % above every converged solution (0.0229).
+      expect(Math.abs((held['deflection.centre']! * D) / (q * a ** 4) - alpha)).toBeLessThan(1e-5);
+      expect(Math.abs(held['moment.largest']! / (q * a * a) - edge)).toBeLessThan(1e-4);
+      expect(Math.abs(held['moment.x.centre']! / (q * a * a) - centre)).toBeLessThan(ratio === 1 ? 2.5e-4 : 1e-4);
+      expect(held['deflection.centre']!).toBeLessThan(answer['deflection.centre']!);
+    },
+  );
 });
 
 describe('on two sides and on points', () => {
