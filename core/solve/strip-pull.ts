@@ -83,51 +83,78 @@ interface StripForm {
 }
 
 const gauss = gaussLegendre(16);
-const integral = (f: (ξ: number) => number): number => gauss.x.reduce((sum, ξ, i) => sum + gauss.weight[i]! * f(ξ), 0);
+/** ∫ (g / over)^power over the places of the rows. */
+function integral(rows: readonly Float64Array[], u: number, over: number, power: 1 | 2): number {
+  const p = powers(u);
+  let sum = 0;
+  for (let i = 0; i < rows.length; i++) {
+    const g = series(p, rows[i]!) / over;
+    sum += gauss.weight[i]! * (power === 2 ? g * g : g);
+  }
+  return sum;
+}
 const sech2 = (u: number): number => (u > 300 ? 0 : 1 / cosh(u) ** 2);
 const sech = (u: number): number => (u > 300 ? 0 : 1 / cosh(u));
 const csch = (u: number): number => (u > 300 ? 0 : 1 / sinh(u));
 
-/** Σ u^(2n-2) c_n(ξ) over n = 1 … 12: more than enough for u < 1. c gets n and 1/(2n)!. */
-function series(u: number, c: (n: number, inverse: number) => number): number {
-  let [sum, inverse] = [0, 1];
-  for (let n = 1; n <= 12; n++) {
+/** Terms of the series in u²: more than enough for u < 1. */
+const terms = 12;
+
+/** c_n of n = 1 … 12, from n and 1/(2n)!. */
+function coefficients(c: (n: number, inverse: number) => number): Float64Array {
+  let inverse = 1;
+  return Float64Array.from({ length: terms }, (_, i) => {
+    const n = i + 1;
     inverse /= (2 * n - 1) * (2 * n);
-    sum += u ** (2 * n - 2) * c(n, inverse);
-  }
+    return c(n, inverse);
+  });
+}
+
+/** g at the places of Gauss on [-1, 1], or from the middle outward on [0, 1]: one row of coefficients for each place. */
+const slopeRows = (
+  c: (n: number, inverse: number, ξ: number) => number,
+  place: (ξ: number) => number,
+): readonly Float64Array[] => Array.from(gauss.x, (ξ) => coefficients((n, inverse) => c(n, inverse, place(ξ))));
+
+/** u^(2n-2), n = 1 … 12. */
+const powers = (u: number): Float64Array => Float64Array.from({ length: terms }, (_, i) => u ** (2 * i));
+
+/** Σ u^(2n-2) c_n */
+function series(powers: Float64Array, c: Float64Array): number {
+  let sum = 0;
+  for (let i = 0; i < terms; i++) sum += powers[i]! * c[i]!;
   return sum;
 }
+
+const hingedSlope = (n: number, inverse: number, ξ: number): number => ξ * inverse * (1 - ξ ** (2 * n) / (2 * n + 1));
+const heldSlope = (n: number, inverse: number, ξ: number): number => (ξ * inverse * (1 - ξ ** (2 * n))) / (2 * n + 1);
+const across = (ξ: number): number => ξ;
+const outward = (ξ: number): number => (1 + ξ) / 2;
+const [hingedAcross, hingedOutward] = [slopeRows(hingedSlope, across), slopeRows(hingedSlope, outward)];
+const [heldAcross, heldOutward] = [slopeRows(heldSlope, across), slopeRows(heldSlope, outward)];
+const hingedCentre = coefficients((_, inverse) => inverse);
+const heldCentre = coefficients((n, inverse) => inverse / (2 * n + 1));
+const heldEdge = coefficients((n, inverse) => (2 * n * inverse) / (2 * n + 1));
 
 const hingedForm: StripForm = {
   square: (u) =>
     u < 1
-      ? integral((ξ) => hingedSlope(u, ξ) ** 2)
+      ? integral(hingedAcross, u, cosh(u), 2)
       : (2 / 3 - (4 / u ** 2) * (1 - tanh(u) / u) + (tanh(u) / u - sech2(u)) / u ** 2) / u ** 4,
-  deflection: (u) =>
-    u < 1 ? integral((ξ) => hingedSlope(u, (1 + ξ) / 2)) / 32 : (sech(u) - 1 + u ** 2 / 2) / (16 * u ** 4),
-  momentCentre: (u) => (u < 1 ? series(u, (_, inverse) => inverse) / (4 * cosh(u)) : (1 - sech(u)) / (4 * u ** 2)),
+  deflection: (u) => (u < 1 ? integral(hingedOutward, u, cosh(u), 1) / 32 : (sech(u) - 1 + u ** 2 / 2) / (16 * u ** 4)),
+  momentCentre: (u) => (u < 1 ? series(powers(u), hingedCentre) / (4 * cosh(u)) : (1 - sech(u)) / (4 * u ** 2)),
   momentEdge: () => 0,
 };
-
-const hingedSlope = (u: number, ξ: number): number =>
-  series(u, (n, inverse) => ξ * inverse * (1 - ξ ** (2 * n) / (2 * n + 1))) / cosh(u);
 
 const heldForm: StripForm = {
   square: (u) =>
     u < 1
-      ? integral((ξ) => heldSlope(u, ξ) ** 2)
+      ? integral(heldAcross, u, sinhOver(u), 2)
       : (2 / 3 - 4 * (1 / (u * tanh(u)) - 1 / u ** 2) + 1 / (u * tanh(u)) - csch(u) ** 2) / u ** 4,
   deflection: (u) =>
-    u < 1 ? integral((ξ) => heldSlope(u, (1 + ξ) / 2)) / 32 : (1 / 2 - tanh(u / 2) / u) / (16 * u ** 2),
-  momentCentre: (u) =>
-    u < 1 ? series(u, (n, inverse) => inverse / (2 * n + 1)) / (4 * sinhOver(u)) : (1 - u * csch(u)) / (4 * u ** 2),
-  momentEdge: (u) =>
-    u < 1
-      ? -series(u, (n, inverse) => (2 * n * inverse) / (2 * n + 1)) / (4 * sinhOver(u))
-      : (1 - u / tanh(u)) / (4 * u ** 2),
+    u < 1 ? integral(heldOutward, u, sinhOver(u), 1) / 32 : (1 / 2 - tanh(u / 2) / u) / (16 * u ** 2),
+  momentCentre: (u) => (u < 1 ? series(powers(u), heldCentre) / (4 * sinhOver(u)) : (1 - u * csch(u)) / (4 * u ** 2)),
+  momentEdge: (u) => (u < 1 ? -series(powers(u), heldEdge) / (4 * sinhOver(u)) : (1 - u / tanh(u)) / (4 * u ** 2)),
 };
-
-const heldSlope = (u: number, ξ: number): number =>
-  series(u, (n, inverse) => (ξ * inverse * (1 - ξ ** (2 * n))) / (2 * n + 1)) / sinhOver(u);
 
 const sinhOver = (u: number): number => (u === 0 ? 1 : sinh(u) / u);
