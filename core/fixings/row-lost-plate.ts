@@ -1,4 +1,4 @@
-import { pointSupportedPlate } from '../solve/point-supported-plate.ts';
+import { pointReactions, pointSupportedPlate } from '../solve/point-supported-plate.ts';
 import type { UniformPlate } from '../solve/uniform-plate.ts';
 import { rowsLeft, type BoltRow } from './rows-left.ts';
 
@@ -25,8 +25,7 @@ export function rowLostReaction({ a, b, nx, ny, ix, iy, ...plate }: PlateOnRows)
   const whole = { ...plate, a: a + 2 * ix, b: b + 2 * iy, q: abs(plate.q) };
   const largest = (lost: BoltRow): number => {
     const points = rowsLeft({ a, b, nx, ny }, lost).map(([x, y]) => [x + ix, y + iy] as const);
-    // Forces do not depend on the discs in which moments are not read.
-    return max(...pointSupportedPlate(whole, { points, exclusionRadius: min(a, b) / 20 }).reactions);
+    return max(...pointReactions(whole, { points }));
   };
   return max(...rows.map(largest));
 }

@@ -21,7 +21,7 @@ export interface EdgeBeamAnswer {
   readonly momentAmplification: number;
 }
 
-const memo = boundedMemo<Pick<RitzSolution, 'derivative'>>(64);
+const memo = boundedMemo<Pick<RitzSolution, 'derivative'>>(256);
 
 /** A plate hinged on four equal edge beams of bending stiffness EI (N·m², no torsion stiffness, same centre plane) that
  *  stand on rigid corners, under uniform pressure: tells whether supports "do not sink". Ritz's method with polynomials

@@ -4,7 +4,7 @@ import type { PlateShape } from './plate-shape.ts';
 import { ritzShape } from './ritz-shape.ts';
 import { requirePlate, type UniformPlate } from './uniform-plate.ts';
 
-const memo = boundedMemo<PlateShape>(64);
+const memo = boundedMemo<PlateShape>(256);
 
 /** A plate clamped along all four edges under uniform pressure: Ritz's method with polynomials that meet the edges, for
  *  any side ratio up to 50. Refuses sizes that are not positive.

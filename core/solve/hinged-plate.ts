@@ -4,7 +4,7 @@ import { plateShape, withError, type PlateShape } from './plate-shape.ts';
 import { requirePlate, type UniformPlate } from './uniform-plate.ts';
 
 const { PI: π, abs, ceil, cos, exp, max, min, sin, tanh } = Math;
-const memo = boundedMemo<PlateShape>(64);
+const memo = boundedMemo<PlateShape>(256);
 
 /** A plate simply supported along all four edges, corners held down, under uniform pressure: Levy's series
  *    w = q (x⁴ - 2 a x³ + a³ x) / 24 D + q a⁴/D Σ sin(mπx/a) Y_m(y),   m odd, y from the middle, α = mπb/2a

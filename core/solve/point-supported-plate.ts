@@ -1,8 +1,9 @@
 import { refusal, requirePositive } from '../refusal.ts';
 import { boundedMemo } from './bounded-memo.ts';
 import { plateAnswer, type PlateAnswer } from './plate-answer.ts';
+import type { PlateShape } from './plate-shape.ts';
 import type { PlateEdges } from './plate-ritz.ts';
-import { ritzShape, type RitzShape } from './ritz-shape.ts';
+import { readShape, ritzPair, type RitzPair } from './ritz-shape.ts';
 import { requirePlate, type UniformPlate } from './uniform-plate.ts';
 
 const { abs, hypot, min } = Math;
@@ -23,7 +24,9 @@ export interface PointSupportedAnswer extends PlateAnswer {
   readonly reactionError: number;
 }
 
-const memo = boundedMemo<RitzShape>(64);
+/** Solutions are small. Readings hold maps of the whole plate, but a new one is little work. */
+const solutions = boundedMemo<RitzPair>(512);
+const readings = boundedMemo<PlateShape>(64);
 const free: PlateEdges = { x0: 'free', xa: 'free', y0: 'free', yb: 'free' };
 
 /** A plate under uniform pressure on rigid points, and on edges if some are hinged or held: Ritz's method with
@@ -37,24 +40,48 @@ const free: PlateEdges = { x0: 'free', xa: 'free', y0: 'free', yb: 'free' };
  *  Source: T&WK, Theory of Plates and Shells, 2nd ed., arts. 51 to 53 (plates on points); method: art. 80. */
 export function pointSupportedPlate(plate: UniformPlate, supports: PlateSupports): PointSupportedAnswer {
   requirePlate(plate);
+  requireDiscs(plate, supports.exclusionRadius);
+  const { key, solved } = solvedOn(plate, supports);
+  const radius = supports.exclusionRadius / plate.a;
+  const shape = readings(`${radius} ${key}`, () => readShape(solved, { centres: solved.plate.points, radius }));
+  const { reactionError } = solved;
+  return { ...plateAnswer(plate, shape), reactions: reactionsOf(plate, solved), reactionError };
+}
+
+/** The reactions of such a plate alone, N: they do not depend on discs, and no moments are read. */
+export function pointReactions(
+  plate: UniformPlate,
+  supports: Omit<PlateSupports, 'exclusionRadius'>,
+): readonly number[] {
+  return reactionsOf(plate, solvedOn(plate, supports).solved);
+}
+
+const reactionsOf = ({ a, q }: UniformPlate, { fine }: RitzPair): readonly number[] =>
+  Array.from(fine.reactions, (r) => r * q * a ** 2);
+
+/** The plate in units of its side, solved once for all sizes, thicknesses, pressures and discs. */
+function solvedOn(
+  plate: UniformPlate,
+  supports: Omit<PlateSupports, 'exclusionRadius'>,
+): { readonly key: string; readonly solved: RitzPair } {
+  requirePlate(plate);
   const { a, b, nu } = plate;
   const edges = { ...free, ...supports.edges };
-  requireSupports(plate, supports, edges);
   const ratio = b / a;
-  const radius = supports.exclusionRadius / a;
   // Places are compared to a millionth of a millionth of a, so that round-off in them does not spoil symmetry.
   const points = supports.points.map(([x, y]) => [round(x / a), round(y / a)] as const);
-  const places = (of: 0 | 1): number => new Set(points.map((p) => p[of].toFixed(6))).size;
-  const key = JSON.stringify([ratio, nu, edges, points, radius]);
-  const { shape, reactions, reactionError } = memo(key, () =>
-    ritzShape({ ratio, nu, edges, points }, { centres: points, radius }, [places(0), places(1)]),
-  );
-  return { ...plateAnswer(plate, shape), reactions: Array.from(reactions, (r) => r * plate.q * a ** 2), reactionError };
+  const key = `${ratio} ${nu} ${edges.x0} ${edges.xa} ${edges.y0} ${edges.yb} ${points.join(' ')}`;
+  const solved = solutions(key, () => {
+    requireSupports(plate, supports.points, edges);
+    const places = (of: 0 | 1): number => new Set(points.map((p) => p[of].toFixed(6))).size;
+    return ritzPair({ ratio, nu, edges, points }, [places(0), places(1)]);
+  });
+  return { key, solved };
 }
 
 const round = (x: number): number => Math.round(x * 1e12) / 1e12;
 
-function requireSupports({ a, b }: UniformPlate, { points, exclusionRadius }: PlateSupports, edges: PlateEdges): void {
+function requireDiscs({ a, b }: UniformPlate, exclusionRadius: number): void {
   requirePositive({ exclusionRadius });
   if (exclusionRadius >= min(a, b) / 4)
     throw refusal({
@@ -62,6 +89,9 @@ function requireSupports({ a, b }: UniformPlate, { points, exclusionRadius }: Pl
       where: { field: 'exclusionRadius' },
       mend: 'Take the radius of the washer or of the bearing',
     });
+}
+
+function requireSupports({ a, b }: UniformPlate, points: PlateSupports['points'], edges: PlateEdges): void {
   const slack = 1e-9 * min(a, b);
   points.forEach(([x, y], i) => {
     if (!(x >= -slack && x <= a + slack && y >= -slack && y <= b + slack))

@@ -10,21 +10,28 @@ export interface Discs {
   readonly radius: number;
 }
 
-export interface RitzShape {
-  readonly shape: PlateShape;
-  readonly reactions: Float64Array;
+/** Largest number of unknowns that one plate may take (about a second of work). */
+const mostUnknowns = 1200;
+
+/** A plate solved and read once: see `ritzPair` and `readShape`. */
+export function ritzShape(plate: RitzPlate, discs: Discs): { readonly shape: PlateShape } {
+  return { shape: readShape(ritzPair(plate), discs) };
+}
+
+/** A plate solved twice, degrees 4 apart, and the grid to read it on: all that does not depend on discs. */
+export interface RitzPair {
+  readonly plate: RitzPlate;
+  readonly coarse: RitzSolution;
+  readonly fine: RitzSolution;
+  readonly grid: readonly [number, number];
   /** Largest change of a reaction between the two degrees, relative to the largest reaction. */
   readonly reactionError: number;
 }
 
-/** Largest number of unknowns that one plate may take (about a second of work). */
-const mostUnknowns = 1200;
-
-/** Solves a plate by Ritz's method twice, degrees 4 apart, reads the largest values off a grid of about 32 steps to the
- *  shorter side, and gives the finer answer with its relative change as `error`. `along` is the number of different
- *  places of points along x and along y: each needs polynomials of its own. Degree: 20 on a square, growing with the
- *  root of the side ratio (polynomials resolve an edge layer of that width). */
-export function ritzShape(plate: RitzPlate, discs: Discs, along: readonly [number, number] = [0, 0]): RitzShape {
+/** Solves a plate by Ritz's method twice, degrees 4 apart. `along` is the number of different places of points along x
+ *  and along y: each needs polynomials of its own. Degree: 20 on a square, growing with the root of the side ratio
+ *  (polynomials resolve an edge layer of that width). */
+export function ritzPair(plate: RitzPlate, along: readonly [number, number] = [0, 0]): RitzPair {
   const { ratio } = plate;
   const degreeFor = (stretch: number, places: number): number =>
     2 * ceil(max(20 * sqrt(max(1, stretch)), 2 * places + 12) / 2);
@@ -46,11 +53,17 @@ export function ritzShape(plate: RitzPlate, discs: Discs, along: readonly [numbe
         where: { field: 'points' },
         mend: 'Leave out points that share a place, and points on edges that are supported already',
       });
-    return { reactions: solution.reactions, reactionError: 0, shape: shapeOf(solution, plate, discs, grid) };
-  }) as [RitzShape, RitzShape];
+    return solution;
+  }) as [RitzSolution, RitzSolution];
   const largest = max(...fine.reactions.map(abs));
   const reactionError = max(0, ...fine.reactions.map((r, p) => abs(r - coarse.reactions[p]!) / largest));
-  return { ...fine, reactionError, shape: withError(fine.shape, coarse.shape) };
+  return { plate, coarse, fine, grid, reactionError };
+}
+
+/** Reads the largest values off a grid of about 32 steps to the shorter side, discs left out: the finer answer, with its
+ *  relative change from the coarser as `error`. */
+export function readShape({ plate, coarse, fine, grid }: RitzPair, discs: Discs): PlateShape {
+  return withError(shapeOf(fine, plate, discs, grid), shapeOf(coarse, plate, discs, grid));
 }
 
 /** A rim point on an edge, less the round-off of its cosine. */

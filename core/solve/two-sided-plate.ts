@@ -5,7 +5,7 @@ import type { PlateShape } from './plate-shape.ts';
 import { ritzShape } from './ritz-shape.ts';
 import { requirePlate, type UniformPlate } from './uniform-plate.ts';
 
-const memo = boundedMemo<PlateShape>(64);
+const memo = boundedMemo<PlateShape>(256);
 
 /** A plate hinged or held along x = 0 and x = a and free along y = 0 and y = b, under uniform pressure (it spans a).
  *  Where a held edge meets a free one, thin plate theory makes the moment infinite; largest moment and stress are
