@@ -1,4 +1,4 @@
-import { graver, type CheckRow } from './checks/check-row.ts';
+import { graver, sameUse, type CheckRow } from './checks/check-row.ts';
 import type { LoadCaseName } from './loads/situation.ts';
 import type { Model } from './model.ts';
 import { printedUnit, quantityText } from './quantity/format-quantity.ts';
@@ -25,8 +25,16 @@ const lifting: ReadonlySet<LoadCaseName> = new Set([
 ]);
 const isLift = (row: CheckRow) => row.loadCase !== null && lifting.has(row.loadCase);
 
+/** The row of highest utilisation, the first of equals. */
+function highestOf(rows: readonly CheckRow[]): CheckRow | null {
+  let most: CheckRow | null = null;
+  for (const row of rows)
+    if (row.utilisation !== null && row.utilisation > (most?.utilisation ?? -1) * (1 + sameUse)) most = row;
+  return most;
+}
+
 /** What is open there is told under strength already: here the highest use stands. */
-const highestOf = (state: LimitStateSummary): LimitStateSummary => ({ ...state, row: state.highest });
+const withHighest = (state: LimitStateSummary): LimitStateSummary => ({ ...state, row: state.highest });
 
 /** Each limit state that the note's first page must name, whether or not there is a check for it. */
 export function limitStates(model: Model, rows: readonly CheckRow[]): readonly LimitStateSummary[] {
@@ -40,10 +48,7 @@ export function limitStates(model: Model, rows: readonly CheckRow[]): readonly L
     const fails = made.filter((row) => row.verdict === 'fails').length;
     const unjudged = made.filter((row) => row.verdict === 'cannot be judged').length;
     const [row = null] = [...made].sort(graver);
-    const highest = made.reduce<CheckRow | null>(
-      (most, next) => (next.utilisation !== null && next.utilisation > (most?.utilisation ?? -1) ? next : most),
-      null,
-    );
+    const highest = highestOf(made);
     return {
       name,
       verdict: fails > 0 ? 'fails' : unjudged > 0 || made.length === 0 ? 'not judged' : 'passes',
@@ -79,7 +84,7 @@ export function limitStates(model: Model, rows: readonly CheckRow[]): readonly L
         }
       : of('Loosening', (row) => row.id === 'bolt-slip' && !row.accidental && !isLift(row)),
     of('Lifting, crossing the surface, deck', (row) => isLift(row) && !row.accidental),
-    highestOf(
+    withHighest(
       of(
         'Corroded end of life',
         (row) => strength(row) && !row.accidental,

@@ -32,7 +32,15 @@ export const nearFrom = 0.8;
 
 const rank = { 'cannot be judged': 2, fails: 3, passes: 1, 'not applicable': 0 } as const;
 
+/** Utilisations closer than this are equal: mirrored bays differ in the last bits, and the first of them stands for all. */
+export const sameUse = 1e-9;
+
 /** Order by what matters: a fail outranks an unjudged row, that a pass; then the higher utilisation. Negative when `a` comes first. */
 export function graver(a: CheckRow, b: CheckRow): number {
-  return rank[b.verdict] - rank[a.verdict] || (b.utilisation ?? Infinity) - (a.utilisation ?? Infinity);
+  const byVerdict = rank[b.verdict] - rank[a.verdict];
+  if (byVerdict !== 0 || a.utilisation === b.utilisation) return byVerdict;
+  if (a.utilisation === null) return -1;
+  if (b.utilisation === null) return 1;
+  const difference = b.utilisation - a.utilisation;
+  return Math.abs(difference) <= sameUse * Math.max(a.utilisation, b.utilisation) ? 0 : difference;
 }
