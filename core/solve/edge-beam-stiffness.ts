@@ -2,6 +2,7 @@ import { requirePositive } from '../refusal.ts';
 import { boundedMemo } from './bounded-memo.ts';
 import { hingedPlate } from './hinged-plate.ts';
 import { plateRitz, type RitzSolution } from './plate-ritz.ts';
+import { sideRatio } from './side-ratio.ts';
 import { plateRigidity, requirePlate, type UniformPlate } from './uniform-plate.ts';
 
 /** A plate on edge beams that sink, beside the same plate on edges that do not. SI. */
@@ -32,7 +33,7 @@ export function edgeBeamStiffness(plate: UniformPlate & { readonly EI: number })
   requirePositive({ EI: plate.EI });
   const { a, b, nu, q, EI } = plate;
   const D = plateRigidity(plate);
-  const [ratio, gA] = [b / a, EI / (a * D)];
+  const [ratio, gA] = [sideRatio(b, a), sideRatio(EI, a * D)];
   const { derivative } = memo(`${ratio} ${nu} ${gA}`, () => {
     const edges = { x0: 'free', xa: 'free', y0: 'free', yb: 'free' } as const;
     const points = [

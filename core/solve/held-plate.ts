@@ -2,6 +2,7 @@ import { boundedMemo } from './bounded-memo.ts';
 import { plateAnswer, type PlateAnswer } from './plate-answer.ts';
 import type { PlateShape } from './plate-shape.ts';
 import { ritzShape } from './ritz-shape.ts';
+import { sideRatio } from './side-ratio.ts';
 import { requirePlate, type UniformPlate } from './uniform-plate.ts';
 
 const memo = boundedMemo<PlateShape>(256);
@@ -13,7 +14,7 @@ const memo = boundedMemo<PlateShape>(256);
  *  method, independent of that table. */
 export function heldPlate(plate: UniformPlate): PlateAnswer {
   requirePlate(plate);
-  const [ratio, nu] = [plate.b / plate.a, plate.nu];
+  const [ratio, nu] = [sideRatio(plate.b, plate.a), plate.nu];
   const edges = { x0: 'held', xa: 'held', y0: 'held', yb: 'held' } as const;
   const shape = memo(
     `${ratio} ${nu}`,

@@ -1,6 +1,7 @@
 import { boundedMemo } from './bounded-memo.ts';
 import { plateAnswer, type PlateAnswer } from './plate-answer.ts';
 import { plateShape, withError, type PlateShape } from './plate-shape.ts';
+import { sideRatio } from './side-ratio.ts';
 import { requirePlate, type UniformPlate } from './uniform-plate.ts';
 
 const { PI: π, abs, ceil, cos, exp, max, min, sin, tanh } = Math;
@@ -14,7 +15,7 @@ const memo = boundedMemo<PlateShape>(256);
  *  Source: T&WK, Theory of Plates and Shells, 2nd ed., art. 30. */
 export function hingedPlate(plate: UniformPlate): PlateAnswer {
   requirePlate(plate);
-  const [ratio, nu] = [plate.b / plate.a, plate.nu];
+  const [ratio, nu] = [sideRatio(plate.b, plate.a), plate.nu];
   const terms = ceil(max(60, 12 / ratio));
   const shape = memo(`${ratio} ${nu}`, () => withError(levy(ratio, nu, 2 * terms), levy(ratio, nu, terms)));
   return plateAnswer(plate, shape);

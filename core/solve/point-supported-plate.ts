@@ -4,6 +4,7 @@ import { plateAnswer, type PlateAnswer } from './plate-answer.ts';
 import type { PlateShape } from './plate-shape.ts';
 import type { PlateEdges } from './plate-ritz.ts';
 import { readShape, ritzPair, type RitzPair } from './ritz-shape.ts';
+import { sideRatio } from './side-ratio.ts';
 import { requirePlate, type UniformPlate } from './uniform-plate.ts';
 
 const { abs, hypot, min } = Math;
@@ -42,7 +43,7 @@ export function pointSupportedPlate(plate: UniformPlate, supports: PlateSupports
   requirePlate(plate);
   requireDiscs(plate, supports.exclusionRadius);
   const { key, solved } = solvedOn(plate, supports);
-  const radius = supports.exclusionRadius / plate.a;
+  const radius = sideRatio(supports.exclusionRadius, plate.a);
   const shape = readings(`${radius} ${key}`, () => readShape(solved, { centres: solved.plate.points, radius }));
   const { reactionError } = solved;
   return { ...plateAnswer(plate, shape), reactions: reactionsOf(plate, solved), reactionError };
@@ -67,7 +68,7 @@ function solvedOn(
   requirePlate(plate);
   const { a, b, nu } = plate;
   const edges = { ...free, ...supports.edges };
-  const ratio = b / a;
+  const ratio = sideRatio(b, a);
   // Places are compared to a millionth of a millionth of a, so that round-off in them does not spoil symmetry.
   const points = supports.points.map(([x, y]) => [round(x / a), round(y / a)] as const);
   const key = `${ratio} ${nu} ${edges.x0} ${edges.xa} ${edges.y0} ${edges.yb} ${points.join(' ')}`;

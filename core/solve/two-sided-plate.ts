@@ -3,6 +3,7 @@ import { boundedMemo } from './bounded-memo.ts';
 import { plateAnswer, type PlateAnswer } from './plate-answer.ts';
 import type { PlateShape } from './plate-shape.ts';
 import { ritzShape } from './ritz-shape.ts';
+import { sideRatio } from './side-ratio.ts';
 import { requirePlate, type UniformPlate } from './uniform-plate.ts';
 
 const memo = boundedMemo<PlateShape>(256);
@@ -14,7 +15,7 @@ const memo = boundedMemo<PlateShape>(256);
  *  and free edges); Ritz's method with polynomials. */
 export function twoSidedPlate(plate: UniformPlate, ends: Exclude<EdgeHold, 'free'>): PlateAnswer {
   requirePlate(plate);
-  const [ratio, nu] = [plate.b / plate.a, plate.nu];
+  const [ratio, nu] = [sideRatio(plate.b, plate.a), plate.nu];
   const edges = { x0: ends, xa: ends, y0: 'free', yb: 'free' } as const;
   const discs = {
     centres: [
