@@ -84,10 +84,15 @@ export function catalogueWith(user: UserRows = {}): Catalogue {
     ...(builtIn[kind] as readonly RowOf[K][]),
     ...((user[kind] ?? []) as readonly RowOf[K][]),
   ];
+  // A check asks for the same few rows thousands of times: each spelling is read once.
+  const asked = new Map<string, Row>();
   const find = <K extends RowKind>(kind: K, id: string): RowOf[K] => {
+    const before = asked.get(`${kind} ${id}`);
+    if (before) return before as RowOf[K];
     const found = builtInIndex[kind].get(keyOf(id)) ?? userIndex[kind].get(keyOf(id));
-    if (found) return found as RowOf[K];
-    throw unknown(kind, id, list(kind));
+    if (!found) throw unknown(kind, id, list(kind));
+    asked.set(`${kind} ${id}`, found);
+    return found as RowOf[K];
   };
   return {
     material: (id) => find('material', id),

@@ -14,7 +14,17 @@ export const tubeAt = (model: Model, id: string): Tube => model.tubes.get(id) as
 /** The tube's section at the end of life: outside and, if it is flooded, inside have lost their thickness. A sealed tube
  *  loses nothing inside. Refuses a wall that is gone. */
 export function sectionAtEnd(model: Model, id: string): HollowSection {
-  const { section, flooded } = tubeAt(model, id);
+  const known = atEnd.get(model) ?? new Map<string, HollowSection>();
+  atEnd.set(model, known);
+  const section = known.get(id) ?? corroded(model, tubeAt(model, id));
+  known.set(id, section);
+  return section;
+}
+
+/** Each tube's section is worked out once for a model, and forgotten with it. */
+const atEnd = new WeakMap<Model, Map<string, HollowSection>>();
+
+function corroded(model: Model, { section, flooded }: Tube): HollowSection {
   const { tubeOutside, tubeInside } = model.document.protection.lossPerFace;
   const outside = tubeOutside.si;
   const inside = flooded ? tubeInside.si : 0;
