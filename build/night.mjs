@@ -10,7 +10,7 @@ const count = Number(process.argv[2] ?? 5_000);
 const date = new Date().toISOString().slice(0, 10);
 const seed = Number(date.replaceAll('-', ''));
 const { fuzz } = await runTypeScript('build/night/fuzz.ts');
-const { tryMutants } = await runTypeScript('build/mutate/try-mutants.ts');
+const { runMutants } = await runTypeScript('build/mutate/run-mutants.ts');
 const { mutationText } = await runTypeScript('build/mutate/mutation-text.ts');
 
 const start = Date.now();
@@ -25,7 +25,7 @@ const lines = [
   '',
   'Slips in checks, one at a time:',
 ];
-const report = await tryMutants();
+const report = await runMutants();
 lines.push(mutationText(report), minutes(), '');
 const file = `tests/night/${date}.txt`;
 await writeFile(file, lines.join('\n'));

@@ -1,78 +1,87 @@
 import type { Check, Input, Step } from '../../core/checks/check.ts';
+import { kernels } from '../../core/checks/kernels.ts';
 import { formulaText } from '../../core/derive/formula-text.ts';
 import { readCondition, readFormula, type Condition, type Formula } from '../../core/derive/formula.ts';
 import { partsOf } from '../../core/derive/parts-of.ts';
 import { symbolsOf } from '../../core/derive/symbols-of.ts';
 import type { Situation } from '../../core/loads/situation.ts';
-import type { Safety } from '../../core/source.ts';
+import { recompiled } from './recompiled.ts';
 
-/** A check with one slip in it. Tests that hold the check to the outside world must notice. */
+/** One slip in the data of the checks. Tests that hold a check to the outside world must notice. */
 export interface Mutant {
   /** What was changed, for the list of survivors. */
   readonly what: string;
-  readonly check: Check;
-  /** Set when the slip is to read the opposite load direction: equivalent where nothing depends on it. */
-  readonly flips?: { readonly input: string } | 'applies' | 'rule';
+  /** The checks that have the changed thing: an input or a step may be shared. */
+  readonly checks: readonly Check[];
+  /** Puts the slip in place, in memory, and gives the way back. */
+  readonly apply: () => () => void;
+  /** Set when the slip is to read the opposite load direction: what it answers before and after. No slip where nothing depends on it. */
+  readonly flips?: (...at: Parameters<Input['read']>) => readonly [before: unknown, after: unknown];
 }
 
 type Tree = Formula | Condition;
 
-/** Every slip this tool knows, made in a check: signs, factors, units, directions, demand and capacity, min and max, < and >. */
-export function mutantsOf(check: Check): readonly Mutant[] {
-  return [
-    { what: 'demand and capacity swapped', check: { ...check, demand: check.capacity, capacity: check.demand } },
-    ...inputMutants(check),
-    ...(Object.keys(check.steps) as Safety[]).flatMap((safety) => stepMutants(check, safety)),
-    ...secondMutants(check),
-    ...rangeMutants(check),
-    ...ruleMutants(check),
-  ];
+/** Every slip this tool knows: signs, factors, units, directions, demand and capacity, min and max, < and >. */
+export function mutantsOf(checks: readonly Check[]): readonly Mutant[] {
+  const seen = new Set<object>();
+  const unseen = (item: object) => !seen.has(item) && seen.add(item);
+  return checks.flatMap((check): Mutant[] => [
+    ...wholeMutants(check),
+    ...Object.entries(check.inputs).flatMap(([symbol, input]) =>
+      unseen(input) ? inputMutants(checks, check, symbol, input) : [],
+    ),
+    ...allSteps(check).flatMap((step) => (unseen(step) ? stepMutants(checks, check, step) : [])),
+    ...(check.range ?? []).flatMap((part) => (unseen(part) ? rangeMutants(checks, check, part) : [])),
+  ]);
 }
 
-function inputMutants(check: Check): Mutant[] {
-  const flags = flagsOf(check);
-  return Object.entries(check.inputs).flatMap(([symbol, input]): Mutant[] => {
-    const withRead = (what: string, read: Input['read'], flips?: Mutant['flips']): Mutant => ({
-      what: `input ${symbol}: ${what}`,
-      check: { ...check, inputs: { ...check.inputs, [symbol]: { ...input, read } } },
-      flips,
-    });
-    const changed =
-      (change: (value: number) => number): Input['read'] =>
-      (model, place, situation) => {
-        const value = input.read(model, place, situation);
-        return typeof value === 'number' ? change(value) : value;
-      };
-    const made = flags.has(symbol)
-      ? [
-          withRead(
-            'flag turned over',
-            changed((value) => (value > 0 ? 0 : 1)),
-          ),
-        ]
-      : input.unit === '1'
-        ? [
-            withRead(
-              'read × 1.1',
-              changed((value) => value * 1.1),
-            ),
-          ]
-        : [
-            withRead(
-              'read in a unit a thousand times too large',
-              changed((value) => value * 1000),
-            ),
-          ];
-    if (input.read.length > 2)
-      made.push(
-        withRead(
-          'read for the opposite direction',
-          (model, place, situation) => input.read(model, place, turned(situation)),
-          { input: symbol },
-        ),
-      );
-    return made;
-  });
+/** A slip that lays `changes` on a thing which these checks have. */
+function slip<T extends object>(what: string, checks: readonly Check[], thing: T, changes: Partial<T>): Mutant {
+  const apply = () => {
+    const before = Object.fromEntries(Object.keys(changes).map((key) => [key, thing[key as keyof T]]));
+    Object.assign(thing, changes);
+    const back = recompiled(checks);
+    return () => {
+      Object.assign(thing, before);
+      back();
+    };
+  };
+  return { what, checks, apply };
+}
+
+function wholeMutants(check: Check): Mutant[] {
+  const { demand, capacity, second, applies, rule } = check;
+  const made = [
+    slip('demand and capacity swapped', [check], check, { demand: capacity, capacity: demand }),
+    slip('second opinion: high and low swapped', [check], second, { low: second.high, high: second.low }),
+    slip('applies nowhere', [check], check, { applies: () => 'nowhere' }),
+  ];
+  if (applies.length > 0) made.push(slip('applies everywhere', [check], check, { applies: () => true }));
+  if (applies.length > 2)
+    made.push(
+      directionSlip(applies, (changed) =>
+        slip('applies in the opposite direction', [check], check, { applies: changed }),
+      ),
+    );
+  if (!rule) return made;
+  made.push(
+    slip('rule left out', [check], check, { rule: () => undefined }),
+    slip('rule broken everywhere', [check], check, { rule: () => 'broken' }),
+  );
+  if (rule.length > 2)
+    made.push(
+      directionSlip(rule, (changed) =>
+        slip('rule asked for the opposite direction', [check], check, { rule: changed }),
+      ),
+    );
+  return made;
+}
+
+type At = Parameters<Input['read']>;
+
+function directionSlip<T>(read: (...at: At) => T, make: (changed: (...at: At) => T) => Mutant): Mutant {
+  const changed = (...[model, place, situation]: At) => read(model, place, turned(situation));
+  return { ...make(changed), flips: (...at) => [read(...at), changed(...at)] };
 }
 
 const turned = (situation: Situation): Situation => ({
@@ -80,97 +89,55 @@ const turned = (situation: Situation): Situation => ({
   direction: situation.direction === 'up' ? 'down' : 'up',
 });
 
-function stepMutants(check: Check, safety: Safety): Mutant[] {
-  const steps = check.steps[safety] ?? [];
-  const names = namesOf(check);
-  const flags = flagsOf(check);
-  return steps.flatMap((step, i) =>
-    changedSteps(step, names, flags).map(({ what, step: changed }) => ({
-      what: `${safety}, ${what}`,
-      check: {
-        ...check,
-        steps: { ...check.steps, [safety]: [...steps.slice(0, i), ...changed, ...steps.slice(i + 1)] },
-      },
-    })),
-  );
-}
-
-function secondMutants(check: Check): Mutant[] {
-  const { second } = check;
-  const names = namesOf(check);
-  const flags = flagsOf(check);
-  const steps = second.steps.flatMap((step, i) =>
-    changedSteps(step, names, flags).map(({ what, step: changed }) => ({
-      what: `second opinion, ${what}`,
-      check: {
-        ...check,
-        second: { ...second, steps: [...second.steps.slice(0, i), ...changed, ...second.steps.slice(i + 1)] },
-      },
-    })),
-  );
-  return [
-    {
-      what: 'second opinion: high and low swapped',
-      check: { ...check, second: { ...second, low: second.high, high: second.low } },
-    },
-    ...steps,
+function inputMutants(checks: readonly Check[], first: Check, symbol: string, input: Input): Mutant[] {
+  const owners = checks.filter(({ inputs }) => Object.values(inputs).includes(input));
+  const { read } = input;
+  const withRead = (what: string, changed: Input['read']) =>
+    slip(`input ${symbol}: ${what}`, owners, input, { read: changed });
+  const changed =
+    (change: (value: number) => number): Input['read'] =>
+    (model, place, situation) => {
+      const value = read(model, place, situation);
+      return typeof value === 'number' ? change(value) : value;
+    };
+  const turnOver = (value: number) => (value > 0 ? 0 : 1);
+  const made = [
+    flagsOf(first).has(symbol)
+      ? withRead('flag turned over', changed(turnOver))
+      : input.unit === '1'
+        ? withRead(
+            'read × 1.1',
+            changed((value) => value * 1.1),
+          )
+        : withRead(
+            'read in a unit a thousand times too large',
+            changed((value) => value * 1000),
+          ),
   ];
-}
-
-function rangeMutants(check: Check): Mutant[] {
-  const range = check.range ?? [];
-  const names = namesOf(check);
-  const flags = flagsOf(check);
-  return range.flatMap((part, i) => {
-    const others = [...range.slice(0, i), ...range.slice(i + 1)];
-    const left: Mutant = { what: `range “${part.holds}” left out`, check: { ...check, range: others } };
-    const changed = variants(readCondition(part.holds, names), flags).map(({ what, tree }) => ({
-      what: `range “${part.holds}”: ${what}`,
-      check: { ...check, range: [...range.slice(0, i), { ...part, holds: formulaText(tree) }, ...range.slice(i + 1)] },
-    }));
-    return [left, ...changed];
-  });
-}
-
-function ruleMutants(check: Check): Mutant[] {
-  const { applies, rule } = check;
-  const made: Mutant[] = [];
-  if (applies.length > 0) made.push({ what: 'applies everywhere', check: { ...check, applies: () => true } });
-  made.push({ what: 'applies nowhere', check: { ...check, applies: () => 'nowhere' } });
-  if (applies.length > 2)
-    made.push({
-      what: 'applies in the opposite direction',
-      check: { ...check, applies: (model, place, situation) => applies(model, place, turned(situation)) },
-      flips: 'applies',
-    });
-  if (rule) {
-    made.push({ what: 'rule left out', check: { ...check, rule: undefined } });
-    made.push({ what: 'rule broken everywhere', check: { ...check, rule: () => 'broken' } });
-    if (rule.length > 2)
-      made.push({
-        what: 'rule asked for the opposite direction',
-        check: { ...check, rule: (model, place, situation) => rule(model, place, turned(situation)) },
-        flips: 'rule',
-      });
-  }
+  if (read.length > 2)
+    made.push(directionSlip(read, (opposite) => withRead('read for the opposite direction', opposite)));
   return made;
 }
 
-/** A step with one slip. A kernel's value is changed by a step put behind it under its own symbol. */
-function changedSteps(
-  step: Step,
-  names: ReadonlySet<string>,
-  flags: ReadonlySet<string>,
-): { what: string; step: Step[] }[] {
+function stepMutants(checks: readonly Check[], first: Check, step: Step): Mutant[] {
+  const owners = checks.filter((check) => allSteps(check).includes(step));
   if ('kernel' in step) {
-    const raw = `${step.symbol}_raw`;
-    const behind: Step = { symbol: step.symbol, expression: `1.1 * ${raw}`, unit: step.unit, meaning: step.meaning };
-    return [{ what: `${step.symbol}: ${step.kernel} × 1.1`, step: [{ ...step, symbol: raw }, behind] }];
+    const { kernel } = step;
+    const slipped = `${kernel} × 1.1`;
+    (kernels as Record<string, (typeof kernels)[string]>)[slipped] = (...values) => 1.1 * kernels[kernel]!(...values);
+    return [slip(`${step.symbol}: ${slipped}`, owners, step, { kernel: slipped })];
   }
-  return variants(readFormula(step.expression, names), flags).map(({ what, tree }) => ({
-    what: `${step.symbol} = ${step.expression}: ${what}`,
-    step: [{ ...step, expression: formulaText(tree) }],
-  }));
+  return variants(readFormula(step.expression, namesOf(first)), flagsOf(first)).map(({ what, tree }) =>
+    slip(`${step.symbol} = ${step.expression}: ${what}`, owners, step, { expression: formulaText(tree) }),
+  );
+}
+
+function rangeMutants(checks: readonly Check[], first: Check, part: { readonly holds: string }): Mutant[] {
+  const owners = checks.filter(({ range }) => range?.some((other) => other === part));
+  const changed = variants(readCondition(part.holds, namesOf(first)), flagsOf(first)).map(({ what, tree }) =>
+    slip(`range “${part.holds}”: ${what}`, owners, part, { holds: formulaText(tree) }),
+  );
+  return [slip(`range “${part.holds}” left out`, owners, part, { holds: '0 < 1' }), ...changed];
 }
 
 /** Every tree that differs from this one by one slip. */

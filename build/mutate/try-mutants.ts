@@ -11,59 +11,49 @@ import type * as entry from './entry.ts';
 const root = process.cwd();
 
 export interface Tried {
-  readonly check: string;
+  /** Ids of the checks that have the changed thing. */
+  readonly checks: readonly string[];
   /** What was changed. */
   readonly what: string;
   /** Test that noticed, or undefined for a survivor. */
   readonly killedBy: string | undefined;
 }
 
-export interface MutationReport {
-  readonly results: readonly Tried[];
-  /** Tests that fail without any slip: they cannot notice one. */
-  readonly broken: readonly { readonly file: string; readonly title: string; readonly error: unknown }[];
-  /** Slips there are, of which a sample may have been tried. */
-  readonly made: number;
+/** A test that fails without any slip: it cannot notice one. */
+export interface Broken {
+  readonly file: string;
+  readonly title: string;
+  readonly error: string;
 }
 
 export interface MutationWish {
-  /** Ids of checks; all by default. */
-  readonly only?: readonly string[];
-  /** At most about so many slips, drawn evenly; `offset` chooses which. */
-  readonly sample?: number;
-  readonly offset?: number;
-  readonly progress?: (results: readonly Tried[]) => void;
+  /** Ids of checks; all when empty. */
+  readonly only: readonly string[];
+  /** Number of the first slip to try. */
+  readonly from: number;
+  readonly starts: (n: number, slip: Omit<Tried, 'killedBy'>) => void;
+  readonly tried: (n: number, killedBy: string | undefined) => void;
 }
 
 /** Core, the tests of checks and the tools of this folder, evaluated together. */
 type Engine = typeof entry & { readonly files: Readonly<Record<string, () => void>> };
 
 /** This test holds the readings of a formula equal to each other, not to the outside world. */
-const inwardTests = ['all-checks.test.ts', 'mutants.test.ts'];
+const inwardTests = ['all-checks.test.ts'];
 
 /**
- * Puts one slip at a time in a check and runs the tests in tests/checks that concern the check until one fails. No file
- * is rewritten. A slip that no test notices is tried again with everything evaluated anew.
+ * Puts one slip at a time in the checks and runs the tests in tests/checks that concern them until one fails. No file
+ * is rewritten. A slip that no test notices is tried again with everything evaluated anew. Gives the tests left out.
  */
-export async function tryMutants({
-  only = [],
-  sample = Infinity,
-  offset = 0,
-  progress = () => {},
-}: MutationWish = {}): Promise<MutationReport> {
-  const tests = (await readdir(join(root, 'tests/checks'))).filter(
-    (file) => file.endsWith('.test.ts') && !inwardTests.includes(file),
-  );
-  const texts = new Map(
-    await Promise.all(
-      tests.map(async (file) => [file, await readFile(join(root, 'tests/checks', file), 'utf8')] as const),
-    ),
-  );
+export async function tryMutants({ only, from, starts, tried }: MutationWish): Promise<readonly Broken[]> {
+  const folder = join(root, 'tests/checks');
+  const tests = (await readdir(folder)).filter((file) => file.endsWith('.test.ts') && !inwardTests.includes(file));
+  const texts = new Map<string, string>();
+  for (const file of tests) texts.set(file, await readFile(join(folder, file), 'utf8'));
   const load = await bundled(tests);
   const shared = load();
   const models = await sampleModels(shared);
-
-  const broken: MutationReport['broken'][number][] = [];
+  const broken: Broken[] = [];
   const sound = new Map<string, readonly Collected[]>();
   /** Tests of a file that pass as things are, read once. */
   const soundTests = async (file: string): Promise<readonly Collected[]> => {
@@ -72,65 +62,49 @@ export async function tryMutants({
     const passing: Collected[] = [];
     for (const test of collect(shared, file)) {
       const failure = await shared.firstFailure([test]);
-      if (failure) broken.push({ file, title: test.title, error: failure.error });
+      if (failure) broken.push({ file, title: test.title, error: String(failure.error) });
       else passing.push(test);
     }
     sound.set(file, passing);
     return passing;
   };
 
-  const all = shared.checks
-    .filter(({ id }) => only.length === 0 || only.includes(id))
-    .flatMap((check) => shared.mutantsOf(check).map((mutant, n) => ({ check, mutant, n })))
-    .filter(({ check, mutant }) => !mutant.flips || shared.flippedChanges(check, mutant, models));
-  const step = Math.max(1, all.length / sample);
-  const chosen = all.filter((_, i) => Math.floor((i + offset) / step) !== Math.floor((i + offset - 1) / step));
-
-  const ids = new Set(shared.checks.map(({ id }) => id));
-  const results: Tried[] = [];
+  const known = new Set(shared.checks.map(({ id }) => id));
   const killers = new Map<string, readonly Collected[]>();
-  for (const { check, mutant, n } of chosen) {
-    const files = tests
-      .filter((file) => concerns(texts.get(file)!, check.id))
-      .sort((a, b) => Number(b === `${check.id}.test.ts`) - Number(a === `${check.id}.test.ts`));
+  for (const [n, mutant] of shared.mutantsOf(shared.checks).entries()) {
+    const ids = mutant.checks.map(({ id }) => id);
+    if (n < from || (only.length > 0 && !ids.some((id) => only.includes(id)))) continue;
+    if (mutant.flips && !shared.flippedChanges(mutant, models)) continue;
+    const own = tests.filter((file) => ids.some((id) => texts.get(file)!.includes(`/checks/${id}.ts'`)));
+    const overAll = tests.filter((file) => !own.includes(file) && texts.get(file)!.includes("/checks/index.ts'"));
     const runs: Collected[] = [];
-    for (const file of files)
-      runs.push(...(await soundTests(file)).filter(({ title }) => !ofAnother(title, check.id, ids)));
-    const first = killers.get(check.id) ?? [];
-    const undo = shared.inPlace(check, mutant.check);
-    let failure;
-    try {
-      failure = await shared.firstFailure([...first, ...runs.filter((test) => !first.includes(test))]);
-    } finally {
-      undo();
-    }
-    let killedBy = failure && `${failure.test.file} > ${failure.test.title}`;
-    if (failure && !first.includes(failure.test)) killers.set(check.id, [failure.test, ...first].slice(0, 12));
-    if (!killedBy && runs.length > 0)
-      killedBy = await killedAfresh(
-        load,
-        check.id,
-        n,
-        files.filter((file) => !concernsAll(texts.get(file)!)),
-        new Set(broken.map(({ file, title }) => `${file} > ${title}`)),
-      );
-    results.push({ check: check.id, what: mutant.what, killedBy });
-    progress(results);
+    for (const file of [...own, ...overAll])
+      runs.push(...(await soundTests(file)).filter(({ title }) => !ofAnother(title, ids, known)));
+    starts(n, { checks: ids, what: mutant.what });
+    const first = killers.get(ids[0]!) ?? [];
+    const undo = mutant.apply();
+    const failure = await shared.firstFailure([
+      ...first.filter((test) => runs.includes(test)),
+      ...runs.filter((test) => !first.includes(test)),
+    ]);
+    undo();
+    if (failure) {
+      killers.set(ids[0]!, [failure.test, ...first.filter((test) => test !== failure.test)].slice(0, 12));
+      tried(n, `${failure.test.file} > ${failure.test.title}`);
+    } else tried(n, await killedAfresh(load, n, own, broken));
   }
-  return { results, broken, made: all.length };
+  return broken;
 }
 
-/** A test file may compute at its head, before any mutant is in place: reads it again with the mutant already there. */
+/** A test file may compute at its head, before any slip is in place: reads it again with the slip already there. */
 async function killedAfresh(
   load: () => Engine,
-  id: string,
   n: number,
   files: readonly string[],
-  broken: ReadonlySet<string>,
+  broken: readonly Broken[],
 ): Promise<string | undefined> {
   const engine = load();
-  const check = engine.checks.find((c) => c.id === id)!;
-  engine.inPlace(check, engine.mutantsOf(check)[n]!.check);
+  engine.mutantsOf(engine.checks)[n]!.apply();
   for (const file of files) {
     let tests: readonly Collected[];
     try {
@@ -138,20 +112,17 @@ async function killedAfresh(
     } catch (error) {
       return `${file} (at its head: ${error instanceof Error ? error.message : String(error)})`;
     }
-    const failure = await engine.firstFailure(tests.filter(({ title }) => !broken.has(`${file} > ${title}`)));
+    const isBroken = ({ title }: Collected) => broken.some((other) => other.file === file && other.title === title);
+    const failure = await engine.firstFailure(tests.filter((test) => !isBroken(test)));
     if (failure) return `${file} > ${failure.test.title}`;
   }
   return undefined;
 }
 
-/** Whether a test file has to do with a check: it imports the check, or all of them. */
-const concerns = (text: string, id: string): boolean => text.includes(`/checks/${id}.ts'`) || concernsAll(text);
-const concernsAll = (text: string): boolean => text.includes("/checks/index.ts'");
-
 /** Tests over all checks stand under the id of the check that each is about. */
-function ofAnother(title: string, id: string, ids: ReadonlySet<string>): boolean {
+function ofAnother(title: string, ids: readonly string[], known: ReadonlySet<string>): boolean {
   const [head = ''] = title.replace(/ \[\d+\]/, '').split(' > ');
-  return ids.has(head) && head !== id;
+  return known.has(head) && !ids.includes(head);
 }
 
 function collect(engine: Engine, file: string): readonly Collected[] {

@@ -21,8 +21,8 @@ beforeAll(() => {
       readFileSync(new URL(`../../samples/${name}.stillplate.json`, import.meta.url), 'utf8'),
     );
     const document = readDocument(raw);
-    for (const id of [null, ...document.options.map((option) => option.id)])
-      models.push(appraise(raw, document, id).model);
+    // As it stands and in its first option: one is bolted, the other welded.
+    for (const id of [null, document.options[0]!.id]) models.push(appraise(raw, document, id).model);
   }
 });
 
