@@ -1,4 +1,7 @@
 import type { CheckRow } from './checks/check-row.ts';
+import { valuesAt } from './checks/evaluate-check.ts';
+import { weldDirectional } from './checks/weld-directional.ts';
+import { weldThroat } from './checks/weld-throat.ts';
 import type { Model } from './model.ts';
 
 /** A computed quantity in SI, by id. */
@@ -40,12 +43,6 @@ const demands: readonly {
     checks: ['bolt-tension'],
     unit: 'N',
     title: 'Largest tension of a bolt, all situations, load factors included',
-  },
-  {
-    id: 'weld.*.stress',
-    checks: ['weld-directional', 'weld-throat'],
-    unit: 'Pa',
-    title: 'Largest stress of the weld by the method chosen, all situations, load factors included',
   },
 ];
 
@@ -160,5 +157,33 @@ export function quantitiesOf(model: Model, rows: readonly CheckRow[]): Quantitie
     for (const [bay, row] of largest)
       put(id.replace('*', bay), row.demand as number, unit, title, `check: ${row.id}, ${row.situation ?? 'no load'}`);
   }
+  for (const [bay, { stress, row }] of weldStresses(model, rows))
+    put(
+      `weld.${bay}.stress`,
+      stress,
+      'Pa',
+      'Largest equivalent stress on the throat of the weld, all situations, load factors included',
+      `check: ${row.id}, ${row.situation ?? 'no load'}`,
+    );
   return all;
+}
+
+/** Equivalent stress on the throat where the weld's check is gravest, by bay: a step of that check, which is judged as a ratio. */
+function weldStresses(
+  model: Model,
+  rows: readonly CheckRow[],
+): Map<string, { readonly stress: number; readonly row: CheckRow }> {
+  const stresses = new Map<string, { stress: number; row: CheckRow }>();
+  for (const check of [weldDirectional, weldThroat]) {
+    for (const row of rows) {
+      if (row.id !== check.id || row.utilisation === null) continue;
+      const situation = model.loads.situations.find(({ id }) => id === row.situation);
+      const values = situation && valuesAt(check, model, row.place, situation);
+      if (!values || 'missing' in values) continue;
+      const { sigma_v, f_w, a_w } = values.all as Readonly<Record<string, number | undefined>>;
+      const stress = sigma_v ?? (f_w as number) / (a_w as number);
+      if (stress > (stresses.get(row.place)?.stress ?? -1)) stresses.set(row.place, { stress, row });
+    }
+  }
+  return stresses;
 }

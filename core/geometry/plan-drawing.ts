@@ -15,7 +15,7 @@ export interface PlanDrawing {
   readonly extents: Rectangle;
 }
 
-/** The plate seen from above; mm, x along the main tubes. Bolts and holes of underside panels are not drawn under tubes. */
+/** The plate seen from above; mm, x along the main tubes. Bolts are drawn wherever they are; other holes are not drawn under tubes. */
 export function planDrawing(
   { mainTubes, crossTubes, panels, bays, outline, extents }: Geometry,
   text: LengthText,
@@ -59,7 +59,7 @@ export function planDrawing(
     pieces.some(({ top: higher, rectangle: c }) => higher > top + 1e-6 && x > c.x0 && x < c.x1 && y > c.y0 && y < c.y1);
   const circles = panels.flatMap((panel) =>
     panel.cutouts
-      .filter(({ x, y }) => !covered(x, y, panel.top))
+      .filter(({ x, y, purpose }) => purpose === 'bolt' || !covered(x, y, panel.top))
       .map(({ x, y, diameter, purpose }) => ({
         role: purpose === 'bolt' ? ('bolt' as const) : ('hole' as const),
         at: mm([x, y]),

@@ -6,9 +6,11 @@ import type { Section } from './note.ts';
 /** The usual cautions, then those of the checks that were made. */
 export function cautionSection({ model, rows }: Appraisal): Section {
   const made = new Set(rows.filter(({ verdict }) => verdict !== 'not applicable').map(({ id }) => id));
-  const own = checks
-    .filter(({ id }) => made.has(id))
-    .flatMap(({ title, cautions }) => cautions.map((caution) => `${title}: ${caution}`));
+  const titlesOf = new Map<string, string[]>();
+  for (const { id, title, cautions } of checks)
+    if (made.has(id)) for (const caution of cautions) titlesOf.set(caution, [...(titlesOf.get(caution) ?? []), title]);
+  // A caution that several checks share is said once.
+  const own = [...titlesOf].map(([caution, titles]) => (titles.length === 1 ? `${titles[0]}: ${caution}` : caution));
   const sealed = [...model.tubes.values()].some(({ flooded }) => !flooded);
   return {
     title: 'Cautions',
@@ -30,6 +32,7 @@ export function cautionSection({ model, rows }: Appraisal): Section {
           'Flooded tubes need their vents and drains kept clear; water not drained is lifted weight.',
           'Hydrogen: cathodic protection charges high-strength steel. Bolts above class 8.8 need a documented hardness limit.',
           'Execution class, welding procedures, bolt preload and inspection are assumed, not verified.',
+          'This file asks to be read as an archive PDF (PDF/A-3, tagged); its conformance was not verified.',
           'Fatigue is not judged. A large margin on yield says nothing about life under a load that reverses with every wave.',
           ...own,
         ],

@@ -5,7 +5,7 @@ import { startingDocument } from '../../core/document/starting-document.ts';
 import type { Situation } from '../../core/loads/situation.ts';
 import type { Model } from '../../core/model.ts';
 
-type Change = (document: ReturnType<typeof startingDocument> & Record<string, any>) => void;
+type Change = (document: ReturnType<typeof startingDocument>) => void;
 
 /** The starting document, changed, with geometry, mass and loads derived. */
 export function modelWith(change: Change = () => {}, units: 'metric' | 'inch' = 'metric'): Model {

@@ -125,10 +125,10 @@ describe('bolt in tension', () => {
   it('reads levers: outer edge of the plate when pulled, end of the corner radius when pressed', () => {
     const model = modelWith();
     const [up, down] = [situationOf(model, 'service', 'up'), situationOf(model, 'service', 'down')];
-    // Overlap 42 mm, edge distance 18 mm, outer corner radius of SHS 120 × 6.3 hot finished 1.5 × 6.3 mm.
+    // Overlap 46 mm, edge distance 18 mm, outer corner radius of SHS 120 × 6.3 hot finished 1.5 × 6.3 mm.
     expect(readOf(boltTension, 'l_x', model, 'A1', down)).toBeCloseTo(0.018, 9);
     expect(readOf(boltTension, 'l_y', model, 'A1', down)).toBeCloseTo(0.018, 9);
-    expect(readOf(boltTension, 'l_x', model, 'A1', up)).toBeCloseTo(0.042 - 0.018 - 0.00945, 9);
+    expect(readOf(boltTension, 'l_x', model, 'A1', up)).toBeCloseTo(0.046 - 0.018 - 0.00945, 9);
     const { pressed, pulled } = model.fields.get('A1')!;
     expect(readOf(boltTension, 'l_y', model, 'A1', up)).toBeCloseTo((pulled.b - pressed.b) / 2, 9);
     const onRadius = modelWith(design({ overlap: { onMain: '30 mm', onCross: '26 mm' } }));
@@ -142,9 +142,9 @@ describe('bolt in tension', () => {
     const { pulled } = model.fields.get('A2')!;
     expect(readOf(boltTension, 'a_b', model, 'A2', down)).toBe(pulled.a);
     expect(readOf(boltTension, 'b_b', model, 'A2', down)).toBe(pulled.b);
-    // 720 - 120 + 2 (42 - 18) mm at 140 mm at most: 5 pitches; 1100 - 120 + 48: 8 pitches.
-    expect(readOf(boltTension, 'n_x', model, 'A2', down)).toBe(6);
-    expect(readOf(boltTension, 'n_y', model, 'A2', down)).toBe(9);
+    // 720 - 120 + 2 (46 - 18) mm at 75 mm at most: 9 pitches; 1100 - 120 + 56: 14 pitches.
+    expect(readOf(boltTension, 'n_x', model, 'A2', down)).toBe(10);
+    expect(readOf(boltTension, 'n_y', model, 'A2', down)).toBe(15);
     expect(readOf(boltTension, 'i_x', model, 'A2', down)).toBeCloseTo(0.018, 9);
     expect(readOf(boltTension, 'd_w', model, 'A2', down)).toBeCloseTo(0.024, 9);
     expect(readOf(boltTension, 'k_2', model, 'A2', down)).toBe(0.9);

@@ -7,7 +7,7 @@ import { setParagraph } from './set-paragraph.ts';
 import { baselineOf, setBalanced, setText, type TextLine } from './set-text.ts';
 
 const { cell, furniture, title: titleType } = house.type;
-const stampSize = 21;
+const stampSize = 26;
 /** Width kept for the labels of the title block, beside their values. */
 const labelWidth = 66;
 
