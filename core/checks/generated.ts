@@ -89,7 +89,7 @@ export function panelBendingTwoSides_allowableStress(v: Readonly<Record<"p" | "t
   return [_sigma_hinged, _sigma_held, _sigma_Ed, _sigma_Rd, _sigma_low, _sigma_high];
 }
 
-export function panelBendingBolts_partialFactors(v: Readonly<Record<"p" | "t" | "E" | "nu" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "f_y" | "gamma_M0", number>>, k: Readonly<Record<"plate.bolted.stress" | "yieldLine.held", (...values: number[]) => number>>): number[] {
+export function panelBendingBolts_partialFactors(v: Readonly<Record<"p" | "t" | "E" | "nu" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "lost" | "f_y" | "gamma_M0", number>>, k: Readonly<Record<"plate.bolted.stress" | "bolts.rowLost.stress" | "yieldLine.held", (...values: number[]) => number>>): number[] {
   const _p = v.p;
   const _t = v.t;
   const _E = v.E;
@@ -101,20 +101,24 @@ export function panelBendingBolts_partialFactors(v: Readonly<Record<"p" | "t" | 
   const _i_x = v.i_x;
   const _i_y = v.i_y;
   const _d_w = v.d_w;
+  const _lost = v.lost;
   const _f_y = v.f_y;
   const _gamma_M0 = v.gamma_M0;
   const _a_p = finite(_a_b + 2 * _i_x, "a_p");
   const _b_p = finite(_b_b + 2 * _i_y, "b_p");
   const _r_b = finite(_d_w / 2 + _t, "r_b");
-  const _sigma_Ed = finite(k["plate.bolted.stress"](_a_p, _b_p, _t, _E, _nu, _p, _n_x, _n_y, _i_x, _i_y, _r_b), "sigma_Ed");
+  const _sigma_rows = finite(k["plate.bolted.stress"](_a_p, _b_p, _t, _E, _nu, _p, _n_x, _n_y, _i_x, _i_y, _r_b), "sigma_rows");
+  const _p_lost = finite(_lost * _p, "p_lost");
+  const _sigma_lost = finite(k["bolts.rowLost.stress"](_a_b, _b_b, _t, _E, _nu, _p_lost, _n_x, _n_y, _i_x, _i_y, _r_b), "sigma_lost");
+  const _sigma_Ed = finite(Math.max(_sigma_rows, _sigma_lost), "sigma_Ed");
   const _sigma_Rd = finite(_f_y / _gamma_M0, "sigma_Rd");
   const _p_y = finite(k["yieldLine.held"](_a_b, _b_b, _t, _f_y), "p_y");
   const _sigma_low = finite(_p / finite(2 / finite(Math.sqrt(3), "sqrt(3)") * _p_y, "2 / sqrt(3) * p_y") * _f_y, "sigma_low");
-  const _sigma_high = finite(1.5 * 0.75 * _p * Math.pow(finite(Math.max(_a_b, _b_b), "max(a_b, b_b)"), 2) / finite(Math.pow(_t, 2), "t ^ 2") + 3 * _p * Math.pow(finite(Math.max(_i_x, _i_y), "max(i_x, i_y)"), 2) / finite(Math.pow(_t, 2), "t ^ 2"), "sigma_high");
-  return [_a_p, _b_p, _r_b, _sigma_Ed, _sigma_Rd, _p_y, _sigma_low, _sigma_high];
+  const _sigma_high = finite(1.5 * (_lost > 0 ? 3 : 0.75) * _p * Math.pow(finite(Math.max(_a_b, _b_b), "max(a_b, b_b)"), 2) / finite(Math.pow(_t, 2), "t ^ 2") + 3 * _p * Math.pow(finite(Math.max(_i_x, _i_y), "max(i_x, i_y)"), 2) / finite(Math.pow(_t, 2), "t ^ 2"), "sigma_high");
+  return [_a_p, _b_p, _r_b, _sigma_rows, _p_lost, _sigma_lost, _sigma_Ed, _sigma_Rd, _p_y, _sigma_low, _sigma_high];
 }
 
-export function panelBendingBolts_allowableStress(v: Readonly<Record<"p" | "t" | "E" | "nu" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "f_y" | "Omega_b", number>>, k: Readonly<Record<"plate.bolted.stress" | "yieldLine.held", (...values: number[]) => number>>): number[] {
+export function panelBendingBolts_allowableStress(v: Readonly<Record<"p" | "t" | "E" | "nu" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "lost" | "f_y" | "Omega_b", number>>, k: Readonly<Record<"plate.bolted.stress" | "bolts.rowLost.stress" | "yieldLine.held", (...values: number[]) => number>>): number[] {
   const _p = v.p;
   const _t = v.t;
   const _E = v.E;
@@ -126,17 +130,21 @@ export function panelBendingBolts_allowableStress(v: Readonly<Record<"p" | "t" |
   const _i_x = v.i_x;
   const _i_y = v.i_y;
   const _d_w = v.d_w;
+  const _lost = v.lost;
   const _f_y = v.f_y;
   const _Omega_b = v.Omega_b;
   const _a_p = finite(_a_b + 2 * _i_x, "a_p");
   const _b_p = finite(_b_b + 2 * _i_y, "b_p");
   const _r_b = finite(_d_w / 2 + _t, "r_b");
-  const _sigma_Ed = finite(k["plate.bolted.stress"](_a_p, _b_p, _t, _E, _nu, _p, _n_x, _n_y, _i_x, _i_y, _r_b), "sigma_Ed");
+  const _sigma_rows = finite(k["plate.bolted.stress"](_a_p, _b_p, _t, _E, _nu, _p, _n_x, _n_y, _i_x, _i_y, _r_b), "sigma_rows");
+  const _p_lost = finite(_lost * _p, "p_lost");
+  const _sigma_lost = finite(k["bolts.rowLost.stress"](_a_b, _b_b, _t, _E, _nu, _p_lost, _n_x, _n_y, _i_x, _i_y, _r_b), "sigma_lost");
+  const _sigma_Ed = finite(Math.max(_sigma_rows, _sigma_lost), "sigma_Ed");
   const _sigma_Rd = finite(_f_y / _Omega_b, "sigma_Rd");
   const _p_y = finite(k["yieldLine.held"](_a_b, _b_b, _t, _f_y), "p_y");
   const _sigma_low = finite(_p / finite(2 / finite(Math.sqrt(3), "sqrt(3)") * _p_y, "2 / sqrt(3) * p_y") * _f_y, "sigma_low");
-  const _sigma_high = finite(1.5 * 0.75 * _p * Math.pow(finite(Math.max(_a_b, _b_b), "max(a_b, b_b)"), 2) / finite(Math.pow(_t, 2), "t ^ 2") + 3 * _p * Math.pow(finite(Math.max(_i_x, _i_y), "max(i_x, i_y)"), 2) / finite(Math.pow(_t, 2), "t ^ 2"), "sigma_high");
-  return [_a_p, _b_p, _r_b, _sigma_Ed, _sigma_Rd, _p_y, _sigma_low, _sigma_high];
+  const _sigma_high = finite(1.5 * (_lost > 0 ? 3 : 0.75) * _p * Math.pow(finite(Math.max(_a_b, _b_b), "max(a_b, b_b)"), 2) / finite(Math.pow(_t, 2), "t ^ 2") + 3 * _p * Math.pow(finite(Math.max(_i_x, _i_y), "max(i_x, i_y)"), 2) / finite(Math.pow(_t, 2), "t ^ 2"), "sigma_high");
+  return [_a_p, _b_p, _r_b, _sigma_rows, _p_lost, _sigma_lost, _sigma_Ed, _sigma_Rd, _p_y, _sigma_low, _sigma_high];
 }
 
 export function panelShear_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "f_y" | "four" | "L" | "gamma_M0", number>>, k: Readonly<Record<"plate.hinged.reaction" | "plate.held.reaction", (...values: number[]) => number>>): number[] {
@@ -181,8 +189,8 @@ export function panelShear_allowableStress(v: Readonly<Record<"p" | "a" | "b" | 
   return [_V_hinged, _V_held, _V_Ed, _tau_Ed, _tau_Rd, _tau_low, _tau_high];
 }
 
-export function panelDeflectionFourSides_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h" | "EI_edge" | "gamma_L" | "k_w", number>>, k: Readonly<Record<"plate.hinged.deflection" | "plate.held.deflection" | "plate.onEdgeBeams.g" | "plate.onEdgeBeams.deflectionRatio" | "plate.largeSquareWithin", (...values: number[]) => number>>): number[] {
-  const _p = v.p;
+export function panelDeflectionFourSides_partialFactors(v: Readonly<Record<"p_ser" | "a" | "b" | "t" | "E" | "nu" | "h" | "EI_edge" | "k_w", number>>, k: Readonly<Record<"plate.hinged.deflection" | "plate.held.deflection" | "plate.onEdgeBeams.g" | "plate.onEdgeBeams.deflectionRatio" | "plate.largeSquareWithin", (...values: number[]) => number>>): number[] {
+  const _p_ser = v.p_ser;
   const _a = v.a;
   const _b = v.b;
   const _t = v.t;
@@ -190,9 +198,7 @@ export function panelDeflectionFourSides_partialFactors(v: Readonly<Record<"p" |
   const _nu = v.nu;
   const _h = v.h;
   const _EI_edge = v.EI_edge;
-  const _gamma_L = v.gamma_L;
   const _k_w = v.k_w;
-  const _p_ser = finite(_p / _gamma_L, "p_ser");
   const _w_hinged = finite(k["plate.hinged.deflection"](_a, _b, _t, _E, _nu, _p_ser), "w_hinged");
   const _w_held = finite(k["plate.held.deflection"](_a, _b, _t, _E, _nu, _p_ser), "w_held");
   const _g = finite(k["plate.onEdgeBeams.g"](_a, _b, _t, _E, _nu, _p_ser, _EI_edge), "g");
@@ -203,11 +209,11 @@ export function panelDeflectionFourSides_partialFactors(v: Readonly<Record<"p" |
   const _D = finite(_E * Math.pow(_t, 3) / finite(12 * (1 - Math.pow(_nu, 2)), "12 * (1 - nu ^ 2)"), "D");
   const _w_high = finite(5 / 380 * _p_ser * Math.pow(finite(Math.min(_a, _b), "min(a, b)"), 4) / _D * Math.max(_r_w, 1), "w_high");
   const _range0 = finite(_g >= 0.5 ? 1 : 0, "range0");
-  return [_p_ser, _w_hinged, _w_held, _g, _r_w, _w_Ed, _w_lim, _w_low, _D, _w_high, _range0];
+  return [_w_hinged, _w_held, _g, _r_w, _w_Ed, _w_lim, _w_low, _D, _w_high, _range0];
 }
 
-export function panelDeflectionFourSides_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h" | "EI_edge" | "gamma_L" | "k_w", number>>, k: Readonly<Record<"plate.hinged.deflection" | "plate.held.deflection" | "plate.onEdgeBeams.g" | "plate.onEdgeBeams.deflectionRatio" | "plate.largeSquareWithin", (...values: number[]) => number>>): number[] {
-  const _p = v.p;
+export function panelDeflectionFourSides_allowableStress(v: Readonly<Record<"p_ser" | "a" | "b" | "t" | "E" | "nu" | "h" | "EI_edge" | "k_w", number>>, k: Readonly<Record<"plate.hinged.deflection" | "plate.held.deflection" | "plate.onEdgeBeams.g" | "plate.onEdgeBeams.deflectionRatio" | "plate.largeSquareWithin", (...values: number[]) => number>>): number[] {
+  const _p_ser = v.p_ser;
   const _a = v.a;
   const _b = v.b;
   const _t = v.t;
@@ -215,9 +221,7 @@ export function panelDeflectionFourSides_allowableStress(v: Readonly<Record<"p" 
   const _nu = v.nu;
   const _h = v.h;
   const _EI_edge = v.EI_edge;
-  const _gamma_L = v.gamma_L;
   const _k_w = v.k_w;
-  const _p_ser = finite(_p / _gamma_L, "p_ser");
   const _w_hinged = finite(k["plate.hinged.deflection"](_a, _b, _t, _E, _nu, _p_ser), "w_hinged");
   const _w_held = finite(k["plate.held.deflection"](_a, _b, _t, _E, _nu, _p_ser), "w_held");
   const _g = finite(k["plate.onEdgeBeams.g"](_a, _b, _t, _E, _nu, _p_ser, _EI_edge), "g");
@@ -228,20 +232,18 @@ export function panelDeflectionFourSides_allowableStress(v: Readonly<Record<"p" 
   const _D = finite(_E * Math.pow(_t, 3) / finite(12 * (1 - Math.pow(_nu, 2)), "12 * (1 - nu ^ 2)"), "D");
   const _w_high = finite(5 / 380 * _p_ser * Math.pow(finite(Math.min(_a, _b), "min(a, b)"), 4) / _D * Math.max(_r_w, 1), "w_high");
   const _range0 = finite(_g >= 0.5 ? 1 : 0, "range0");
-  return [_p_ser, _w_hinged, _w_held, _g, _r_w, _w_Ed, _w_lim, _w_low, _D, _w_high, _range0];
+  return [_w_hinged, _w_held, _g, _r_w, _w_Ed, _w_lim, _w_low, _D, _w_high, _range0];
 }
 
-export function panelDeflectionTwoSides_partialFactors(v: Readonly<Record<"p" | "t" | "E" | "nu" | "L" | "B" | "h" | "gamma_L" | "k_w", number>>, k: Readonly<Record<"plate.twoSided.hinged.deflection" | "plate.twoSided.held.deflection", (...values: number[]) => number>>): number[] {
-  const _p = v.p;
+export function panelDeflectionTwoSides_partialFactors(v: Readonly<Record<"p_ser" | "t" | "E" | "nu" | "L" | "B" | "h" | "k_w", number>>, k: Readonly<Record<"plate.twoSided.hinged.deflection" | "plate.twoSided.held.deflection", (...values: number[]) => number>>): number[] {
+  const _p_ser = v.p_ser;
   const _t = v.t;
   const _E = v.E;
   const _nu = v.nu;
   const _L = v.L;
   const _B = v.B;
   const _h = v.h;
-  const _gamma_L = v.gamma_L;
   const _k_w = v.k_w;
-  const _p_ser = finite(_p / _gamma_L, "p_ser");
   const _w_hinged = finite(k["plate.twoSided.hinged.deflection"](_L, _B, _t, _E, _nu, _p_ser), "w_hinged");
   const _w_held = finite(k["plate.twoSided.held.deflection"](_L, _B, _t, _E, _nu, _p_ser), "w_held");
   const _w_Ed = finite(_h > 0 ? _w_held : _w_hinged, "w_Ed");
@@ -249,20 +251,18 @@ export function panelDeflectionTwoSides_partialFactors(v: Readonly<Record<"p" | 
   const _D = finite(_E * Math.pow(_t, 3) / finite(12 * (1 - Math.pow(_nu, 2)), "12 * (1 - nu ^ 2)"), "D");
   const _w_low = finite(_p_ser * Math.pow(_L, 4) / finite(384 * _D, "384 * D"), "w_low");
   const _w_high = finite(5 / 384 * _p_ser * Math.pow(_L, 4) / finite(_D * (1 - _nu), "D * (1 - nu)"), "w_high");
-  return [_p_ser, _w_hinged, _w_held, _w_Ed, _w_lim, _D, _w_low, _w_high];
+  return [_w_hinged, _w_held, _w_Ed, _w_lim, _D, _w_low, _w_high];
 }
 
-export function panelDeflectionTwoSides_allowableStress(v: Readonly<Record<"p" | "t" | "E" | "nu" | "L" | "B" | "h" | "gamma_L" | "k_w", number>>, k: Readonly<Record<"plate.twoSided.hinged.deflection" | "plate.twoSided.held.deflection", (...values: number[]) => number>>): number[] {
-  const _p = v.p;
+export function panelDeflectionTwoSides_allowableStress(v: Readonly<Record<"p_ser" | "t" | "E" | "nu" | "L" | "B" | "h" | "k_w", number>>, k: Readonly<Record<"plate.twoSided.hinged.deflection" | "plate.twoSided.held.deflection", (...values: number[]) => number>>): number[] {
+  const _p_ser = v.p_ser;
   const _t = v.t;
   const _E = v.E;
   const _nu = v.nu;
   const _L = v.L;
   const _B = v.B;
   const _h = v.h;
-  const _gamma_L = v.gamma_L;
   const _k_w = v.k_w;
-  const _p_ser = finite(_p / _gamma_L, "p_ser");
   const _w_hinged = finite(k["plate.twoSided.hinged.deflection"](_L, _B, _t, _E, _nu, _p_ser), "w_hinged");
   const _w_held = finite(k["plate.twoSided.held.deflection"](_L, _B, _t, _E, _nu, _p_ser), "w_held");
   const _w_Ed = finite(_h > 0 ? _w_held : _w_hinged, "w_Ed");
@@ -270,11 +270,11 @@ export function panelDeflectionTwoSides_allowableStress(v: Readonly<Record<"p" |
   const _D = finite(_E * Math.pow(_t, 3) / finite(12 * (1 - Math.pow(_nu, 2)), "12 * (1 - nu ^ 2)"), "D");
   const _w_low = finite(_p_ser * Math.pow(_L, 4) / finite(384 * _D, "384 * D"), "w_low");
   const _w_high = finite(5 / 384 * _p_ser * Math.pow(_L, 4) / finite(_D * (1 - _nu), "D * (1 - nu)"), "w_high");
-  return [_p_ser, _w_hinged, _w_held, _w_Ed, _w_lim, _D, _w_low, _w_high];
+  return [_w_hinged, _w_held, _w_Ed, _w_lim, _D, _w_low, _w_high];
 }
 
-export function panelDeflectionBolts_partialFactors(v: Readonly<Record<"p" | "t" | "E" | "nu" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "gamma_L" | "k_w", number>>, k: Readonly<Record<"plate.bolted.deflection", (...values: number[]) => number>>): number[] {
-  const _p = v.p;
+export function panelDeflectionBolts_partialFactors(v: Readonly<Record<"p_ser" | "t" | "E" | "nu" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "k_w", number>>, k: Readonly<Record<"plate.bolted.deflection", (...values: number[]) => number>>): number[] {
+  const _p_ser = v.p_ser;
   const _t = v.t;
   const _E = v.E;
   const _nu = v.nu;
@@ -285,9 +285,7 @@ export function panelDeflectionBolts_partialFactors(v: Readonly<Record<"p" | "t"
   const _i_x = v.i_x;
   const _i_y = v.i_y;
   const _d_w = v.d_w;
-  const _gamma_L = v.gamma_L;
   const _k_w = v.k_w;
-  const _p_ser = finite(_p / _gamma_L, "p_ser");
   const _a_p = finite(_a_b + 2 * _i_x, "a_p");
   const _b_p = finite(_b_b + 2 * _i_y, "b_p");
   const _r_b = finite(_d_w / 2 + _t, "r_b");
@@ -296,11 +294,11 @@ export function panelDeflectionBolts_partialFactors(v: Readonly<Record<"p" | "t"
   const _D = finite(_E * Math.pow(_t, 3) / finite(12 * (1 - Math.pow(_nu, 2)), "12 * (1 - nu ^ 2)"), "D");
   const _w_low = finite(0.00126 * _p_ser * Math.pow(finite(Math.min(_a_b, _b_b), "min(a_b, b_b)"), 4) / _D, "w_low");
   const _w_high = finite(1.5 * 5 / 384 * _p_ser * (Math.pow(_a_p, 4) + Math.pow(_b_p, 4)) / _D, "w_high");
-  return [_p_ser, _a_p, _b_p, _r_b, _w_Ed, _w_lim, _D, _w_low, _w_high];
+  return [_a_p, _b_p, _r_b, _w_Ed, _w_lim, _D, _w_low, _w_high];
 }
 
-export function panelDeflectionBolts_allowableStress(v: Readonly<Record<"p" | "t" | "E" | "nu" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "gamma_L" | "k_w", number>>, k: Readonly<Record<"plate.bolted.deflection", (...values: number[]) => number>>): number[] {
-  const _p = v.p;
+export function panelDeflectionBolts_allowableStress(v: Readonly<Record<"p_ser" | "t" | "E" | "nu" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "k_w", number>>, k: Readonly<Record<"plate.bolted.deflection", (...values: number[]) => number>>): number[] {
+  const _p_ser = v.p_ser;
   const _t = v.t;
   const _E = v.E;
   const _nu = v.nu;
@@ -311,9 +309,7 @@ export function panelDeflectionBolts_allowableStress(v: Readonly<Record<"p" | "t
   const _i_x = v.i_x;
   const _i_y = v.i_y;
   const _d_w = v.d_w;
-  const _gamma_L = v.gamma_L;
   const _k_w = v.k_w;
-  const _p_ser = finite(_p / _gamma_L, "p_ser");
   const _a_p = finite(_a_b + 2 * _i_x, "a_p");
   const _b_p = finite(_b_b + 2 * _i_y, "b_p");
   const _r_b = finite(_d_w / 2 + _t, "r_b");
@@ -322,7 +318,7 @@ export function panelDeflectionBolts_allowableStress(v: Readonly<Record<"p" | "t
   const _D = finite(_E * Math.pow(_t, 3) / finite(12 * (1 - Math.pow(_nu, 2)), "12 * (1 - nu ^ 2)"), "D");
   const _w_low = finite(0.00126 * _p_ser * Math.pow(finite(Math.min(_a_b, _b_b), "min(a_b, b_b)"), 4) / _D, "w_low");
   const _w_high = finite(1.5 * 5 / 384 * _p_ser * (Math.pow(_a_p, 4) + Math.pow(_b_p, 4)) / _D, "w_high");
-  return [_p_ser, _a_p, _b_p, _r_b, _w_Ed, _w_lim, _D, _w_low, _w_high];
+  return [_a_p, _b_p, _r_b, _w_Ed, _w_lim, _D, _w_low, _w_high];
 }
 
 export function boltTension_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y" | "A_s" | "f_ub" | "k_2" | "gamma_M2", number>>, k: Readonly<Record<"plate.bolted.boltPush" | "bolts.rowLost.group" | "bolts.rowLost.plate" | "plate.held.momentEdge" | "bolts.rowLost.edgeMoment", (...values: number[]) => number>>): number[] {

@@ -1,6 +1,6 @@
 import type { Check, Step } from './check.ts';
 import { fieldInputs, fieldPlaces, spansAt } from './field-inputs.ts';
-import { nothingLeft } from './bolt-inputs.ts';
+import { boltForceInputs, nothingLeft } from './bolt-inputs.ts';
 import { basisFactor } from './inputs.ts';
 import { boltedPlateInputs, boltedPlateSteps } from './panel-bolted-steps.ts';
 import { thinPlateCaution } from './panel-edge-inputs.ts';
@@ -8,11 +8,25 @@ import { thinPlateCaution } from './panel-edge-inputs.ts';
 const stress: readonly Step[] = [
   ...boltedPlateSteps,
   {
-    symbol: 'sigma_Ed',
+    symbol: 'sigma_rows',
     kernel: 'plate.bolted.stress',
     arguments: ['a_p', 'b_p', 't', 'E', 'nu', 'p', 'n_x', 'n_y', 'i_x', 'i_y', 'r_b'],
     unit: 'MPa',
     meaning: 'largest stress of the plate hung on its bolts, outside r_b round each',
+  },
+  { symbol: 'p_lost', expression: 'lost * p', unit: 'kPa', meaning: 'pressure with a row of bolts lost' },
+  {
+    symbol: 'sigma_lost',
+    kernel: 'bolts.rowLost.stress',
+    arguments: ['a_b', 'b_b', 't', 'E', 'nu', 'p_lost', 'n_x', 'n_y', 'i_x', 'i_y', 'r_b'],
+    unit: 'MPa',
+    meaning: 'with a row lost, the worst of them: the same on the bolts that are left',
+  },
+  {
+    symbol: 'sigma_Ed',
+    expression: 'max(sigma_rows, sigma_lost)',
+    unit: 'MPa',
+    meaning: 'largest stress of the plate',
   },
 ];
 
@@ -42,7 +56,9 @@ export const panelBendingBolts: Check = {
   },
   rule: nothingLeft,
   inputs: {
+    p: fieldInputs.p,
     ...boltedPlateInputs,
+    lost: boltForceInputs.lost,
     f_y: fieldInputs.f_y,
     gamma_M0: basisFactor('gamma_M0', 'partial factor on yielding', 'partial factors'),
     Omega_b: basisFactor('Omega_b', 'safety factor on yielding', 'allowable stress'),
@@ -61,7 +77,7 @@ export const panelBendingBolts: Check = {
   capacity: 'sigma_Rd',
   second: {
     title:
-      'yield lines of a plate held along the rows below; above, a strip of the longer span that takes 1.5 times its share, as a flat slab on columns',
+      'yield lines of a plate held along the rows below; above, a strip of the longer span that takes 1.5 times its share, as a flat slab on columns, or a cantilever with a row lost',
     source: [
       { document: 'K. W. Johansen, Yield-line Theory', edition: '1962', memory: true },
       { document: 'common practice, no source' },
@@ -82,17 +98,14 @@ export const panelBendingBolts: Check = {
       },
       {
         symbol: 'sigma_high',
-        expression: '1.5 * 0.75 * p * max(a_b, b_b)^2 / t^2 + 3 * p * max(i_x, i_y)^2 / t^2',
+        expression: '1.5 * (lost > 0 ? 3 : 0.75) * p * max(a_b, b_b)^2 / t^2 + 3 * p * max(i_x, i_y)^2 / t^2',
         unit: 'MPa',
-        meaning: 'strip of the longer span, and the overhang as a cantilever',
+        meaning: 'strip of the longer span (a cantilever with a row lost), and the overhang as a cantilever',
       },
     ],
     of: 'sigma_Ed',
     low: 'sigma_low',
     high: 'sigma_high',
   },
-  cautions: [
-    thinPlateCaution,
-    'Bolts as rigid points at even pitches; with a row lost the bolts are judged for it, and the plate as if it still hung on all rows.',
-  ],
+  cautions: [thinPlateCaution, 'Bolts as rigid points at even pitches.'],
 };

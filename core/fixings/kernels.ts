@@ -1,7 +1,7 @@
 import type { Kernel } from '../solve/kernels.ts';
 import { largeSquareWithin } from './large-square-within.ts';
 import { rowLostInPlane } from './row-lost-in-plane.ts';
-import { rowLostEdgeMoment, rowLostReaction } from './row-lost-plate.ts';
+import { rowLostEdgeMoment, rowLostReaction, rowLostStress } from './row-lost-plate.ts';
 import { rowLostTension } from './row-lost-tension.ts';
 
 type Arguments = Readonly<Record<string, string>>;
@@ -54,6 +54,18 @@ export const fixingKernels: Readonly<Record<string, Kernel>> = {
     '0.5 %; bolts as rigid points; thin plate, small deflections',
     (...[a, b, t, E, nu, q, nx, ny, ix, iy]) =>
       rowLostReaction({ a: a!, b: b!, t: t!, E: E!, nu: nu!, q: q!, nx: nx!, ny: ny!, ix: ix!, iy: iy! }),
+  ),
+  'bolts.rowLost.stress': kernel(
+    'Bolts with one row lost: largest stress of the plate bending between those that are left',
+    { ...plate, ...rows, ...overhang, exclusionRadius: 'm' },
+    'Pa',
+    timoshenko('arts. 51 to 53'),
+    '0.5 % between bolts, 10 % on the rims of the excluded discs; bolts as rigid points; thin plate, small deflections',
+    (...[a, b, t, E, nu, q, nx, ny, ix, iy, exclusionRadius]) =>
+      rowLostStress({
+        ...{ a: a!, b: b!, t: t!, E: E!, nu: nu!, q: q!, nx: nx!, ny: ny!, ix: ix!, iy: iy! },
+        exclusionRadius: exclusionRadius!,
+      }),
   ),
   'bolts.rowLost.edgeMoment': kernel(
     'Plate with three edges held and one free: largest moment across the middle of an edge, per width',

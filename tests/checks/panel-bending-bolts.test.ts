@@ -18,6 +18,7 @@ const of = (change: Record<string, number>) =>
     i_x: 0,
     i_y: 0,
     d_w: 0.03,
+    lost: 0,
     gamma_M0: 1,
     ...change,
   });
@@ -68,6 +69,7 @@ describe('panel in bending on its bolts', () => {
     expect(p_y! / 1e3).toBeCloseTo(426, 0); // twice the hinged square's 213.0 kPa, yield lines
     expect(sigma_low).toBeCloseTo((p / ((2 / Math.sqrt(3)) * p_y!)) * 355e6, 3);
     expect((sigma_high! * t ** 2) / p).toBeCloseTo(1.125 + 0.03, 9);
+    expect((of({ i_x: 0.1, n_x: 3, n_y: 3, lost: 1 }).sigma_high! * t ** 2) / p).toBeCloseTo(4.5 + 0.03, 9);
   });
 
   it('applies when pulled off, and fails by rule when one of two rows is lost', () => {
@@ -79,5 +81,43 @@ describe('panel in bending on its bolts', () => {
     const two = modelWith(design({ support: 'main tubes' }));
     expect(panelBendingBolts.rule!(two, 'A1', situationOf(two, 'lost bolt row', 'down'))).toMatch(/turns/);
     expect(readOf(panelBendingBolts, 'n_y', two, 'A1', situationOf(two, 'service', 'down'))).toBe(2);
+  });
+});
+
+describe('with a row of bolts lost', () => {
+  it('dense bolts on three sides: 0.112 q a² at the middle of the free edge of a square (T&WK art. 48, from memory)', () => {
+    const { sigma_lost, sigma_Ed } = of({ n_x: 11, n_y: 11, lost: 1 });
+    expect((sigma_lost! * t ** 2) / p / 6).toBeCloseTo(0.112, 3);
+    expect(sigma_Ed).toBe(sigma_lost);
+    expect(of({ n_x: 6, n_y: 3, lost: 0 }).sigma_lost).toBe(0);
+  });
+
+  it('takes the worst row of a long field: the same whichever way it lies', () => {
+    const wide = of({ a_b: 2, b_b: 1, n_x: 6, n_y: 4, lost: 1 }).sigma_Ed!;
+    expect(of({ a_b: 1, b_b: 2, n_x: 4, n_y: 6, lost: 1 }).sigma_Ed! / wide).toBeCloseTo(1, 3);
+  });
+
+  it('reads the loss from the load case', () => {
+    const model = modelWith();
+    const service = situationOf(model, 'service', 'down');
+    expect(readOf(panelBendingBolts, 'lost', model, 'A1', service)).toBe(0);
+    expect(readOf(panelBendingBolts, 'lost', model, 'A1', { ...service, loadCase: 'lost bolt row' })).toBe(1);
+  });
+
+  it('stays within the second opinion from five bolts left to many, square to long', () => {
+    for (const b_b of [1, 1.5, 3])
+      for (const [n_x, n_y] of [
+        [3, 3],
+        [3, 6],
+        [6, 9],
+      ] as const)
+        for (const nu of [0.15, 0.3, 0.45]) {
+          const at = { b_b, n_x, n_y, nu, i_x: 0.03, i_y: 0.03 };
+          const { sigma_rows, sigma_Ed, sigma_low, sigma_high } = of({ ...at, lost: 1 });
+          expect(sigma_rows).toBe(of({ ...at, lost: 0 }).sigma_Ed);
+          expect(sigma_Ed!).toBeGreaterThan(1.2 * sigma_rows!);
+          expect(sigma_Ed!).toBeGreaterThan(sigma_low!);
+          expect(sigma_Ed!).toBeLessThan(sigma_high!);
+        }
   });
 });
