@@ -1,4 +1,4 @@
-import { bolted, boltClassAt, boltInputs, fixingAt, nothingLeft } from './bolt-inputs.ts';
+import { bolted, boltAt, boltClassAt, boltInputs, fixingAt, nothingLeft } from './bolt-inputs.ts';
 import { boltForceCautions, boltForcesInputs, boltForcesSteps, shearBound } from './bolt-force-steps.ts';
 import { missing, type Check, type Input } from './check.ts';
 import { fieldPlaces } from './field-inputs.ts';
@@ -38,6 +38,9 @@ const f_ub: Input = {
     if (row.family === 'stainless steel')
       return missing(`procedure tests of preload and slip with ${row.title}: no rule holds without them`);
     const preloadable = row.id === '8.8' || row.id === '10.9' || (row.nominal !== null && row.ultimate >= 800e6);
+    const small = model.basis.safety === 'partial factors' && boltAt(model, bay).diameter < 12e-3;
+    if (preloadable && small)
+      return missing('a preload of bolts below M12: assemblies for preloading begin at M12 (EN 14399, from memory)');
     return preloadable
       ? row.ultimate
       : missing(`a preload of ${row.title}: only classes 8.8 and 10.9, or ASTM F3125, may be preloaded by rule`);

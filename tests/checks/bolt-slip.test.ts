@@ -59,4 +59,13 @@ describe('slip under reversing shear', () => {
     expect(readOf(boltSlip, 'k_s', modelWith(fixing({ hole: 'oversize' })), 'A1', service)).toBe(0.85);
     expect(readOf(boltSlip, 'k_s', modelWith(), 'A1', service)).toBe(1);
   });
+
+  it('has no preload below M12 where EN 14399 rules (from memory), and leaves inch bolts to AISC 360', () => {
+    const service = situationOf(modelWith(), 'service', 'up');
+    expect(readOf(boltSlip, 'f_ub', modelWith(fixing({ bolt: 'M10' })), 'A1', service)).toMatch(/below M12/);
+    expect(readOf(boltSlip, 'f_ub', modelWith(fixing({ bolt: 'M12' })), 'A1', service)).toBe(800e6);
+    const allowable = modelWith(fixing({ bolt: 'M10' }));
+    const aisc = { ...allowable, basis: { ...allowable.basis, safety: 'allowable stress' as const } };
+    expect(readOf(boltSlip, 'f_ub', aisc, 'A1', service)).toBe(800e6);
+  });
 });
