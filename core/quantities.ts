@@ -134,10 +134,7 @@ export function quantitiesOf(model: Model, rows: readonly CheckRow[]): Quantitie
     for (const { bay, area } of panel.fields) {
       const load = loads.situations
         .filter(({ loadCase }) => loadCase === 'service')
-        .reduce(
-          (most, { pressures, loadFactor }) => Math.max(most, Math.abs(pressures.get(bay) ?? 0) * (area / loadFactor)),
-          0,
-        );
+        .reduce((most, { servicePressures }) => Math.max(most, Math.abs(servicePressures.get(bay) ?? 0) * area), 0);
       put(
         `panel.${bay}.load`,
         load,

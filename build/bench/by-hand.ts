@@ -68,7 +68,7 @@ export const byHand: Readonly<Record<string, (v: Given) => ByHand>> = {
   },
   'panel-deflection-four-sides': (v) => {
     const { a, b, t, E, nu, h, k_w, EI_edge } = v as Named;
-    const p = v.p! / v.gamma_L!;
+    const p = v.p_ser!;
     const hinged = k['plate.hinged.deflection']!(a, b, t, E, nu, p);
     const held = k['plate.held.deflection']!(a, b, t, E, nu, p);
     const g = k['plate.onEdgeBeams.g']!(a, b, t, E, nu, p, EI_edge);
@@ -80,7 +80,7 @@ export const byHand: Readonly<Record<string, (v: Given) => ByHand>> = {
   },
   'panel-deflection-two-sides': (v) => {
     const { L, B, t, E, nu, h, k_w } = v as Named;
-    const p = v.p! / v.gamma_L!;
+    const p = v.p_ser!;
     const hinged = k['plate.twoSided.hinged.deflection']!(L, B, t, E, nu, p);
     const held = k['plate.twoSided.held.deflection']!(L, B, t, E, nu, p);
     const demand = h > 0 ? held : hinged;
@@ -89,7 +89,7 @@ export const byHand: Readonly<Record<string, (v: Given) => ByHand>> = {
   },
   'panel-deflection-bolts': (v) => {
     const { t, E, nu, n_x, n_y, a_b, b_b, i_x, i_y, d_w, k_w } = v as Named;
-    const p = v.p! / v.gamma_L!;
+    const p = v.p_ser!;
     const a = a_b + 2 * i_x;
     const b = b_b + 2 * i_y;
     const demand = k['plate.bolted.deflection']!(a, b, t, E, nu, p, n_x, n_y, i_x, i_y, d_w / 2 + t);

@@ -2,11 +2,11 @@ import { boltForceInputs } from './bolt-inputs.ts';
 import type { Step } from './check.ts';
 import { fieldInputs } from './field-inputs.ts';
 
-const { p, t, E, nu } = fieldInputs;
+const { t, E, nu } = fieldInputs;
 const { a_b, b_b, n_x, n_y, i_x, i_y, d_w } = boltForceInputs;
 
-/** A field that hangs on its bolts alone: what its plate follows from. */
-export const boltedPlateInputs = { p, t, E, nu, a_b, b_b, n_x, n_y, i_x, i_y, d_w };
+/** A field that hangs on its bolts alone: what its plate follows from, but for the pressure. */
+export const boltedPlateInputs = { t, E, nu, a_b, b_b, n_x, n_y, i_x, i_y, d_w };
 
 /** From bolt rows to the plate of the kernels. */
 export const boltedPlateSteps: readonly Step[] = [

@@ -1,10 +1,9 @@
 import type { Check, Step } from './check.ts';
 import { fieldPlaces, spansAt } from './field-inputs.ts';
 import { boltedPlateInputs, boltedPlateSteps } from './panel-bolted-steps.ts';
-import { deflectionLimit, gamma_L, inService, servicePressure, tooFarForThinPlate } from './panel-deflection-steps.ts';
+import { deflectionLimit, inService, servicePressure, tooFarForThinPlate } from './panel-deflection-steps.ts';
 
 const steps: readonly Step[] = [
-  servicePressure,
   ...boltedPlateSteps,
   {
     symbol: 'w_Ed',
@@ -38,7 +37,7 @@ export const panelDeflectionBolts: Check = {
     spansAt(model, bay, situation).supports === 'bolts'
       ? inService(situation)
       : 'in this direction the panel bears on lines',
-  inputs: { ...boltedPlateInputs, gamma_L, k_w: deflectionLimit },
+  inputs: { p_ser: servicePressure, ...boltedPlateInputs, k_w: deflectionLimit },
   steps: { 'partial factors': steps, 'allowable stress': steps },
   demand: 'w_Ed',
   capacity: 'w_lim',

@@ -1,13 +1,12 @@
 import type { Check, Step } from './check.ts';
 import { fieldInputs, fieldPlaces, spansAt } from './field-inputs.ts';
-import { deflectionLimit, gamma_L, inService, servicePressure, tooFarForThinPlate } from './panel-deflection-steps.ts';
+import { deflectionLimit, inService, servicePressure, tooFarForThinPlate } from './panel-deflection-steps.ts';
 import { edgesHoldAsLines, EI_edge, h } from './panel-edge-inputs.ts';
 
-const { p, a, b, t, E, nu } = fieldInputs;
+const { a, b, t, E, nu } = fieldInputs;
 const plate = ['a', 'b', 't', 'E', 'nu', 'p_ser'] as const;
 
 const steps: readonly Step[] = [
-  servicePressure,
   {
     symbol: 'w_hinged',
     kernel: 'plate.hinged.deflection',
@@ -62,7 +61,7 @@ export const panelDeflectionFourSides: Check = {
     spansAt(model, bay, situation).supports === 'four sides'
       ? inService(situation)
       : `in this direction the panel is held by ${spansAt(model, bay, situation).supports}`,
-  inputs: { ...{ p, a, b, t, E, nu, h, EI_edge, gamma_L }, k_w: deflectionLimit },
+  inputs: { ...{ p_ser: servicePressure, a, b, t, E, nu, h, EI_edge }, k_w: deflectionLimit },
   steps: { 'partial factors': steps, 'allowable stress': steps },
   demand: 'w_Ed',
   capacity: 'w_lim',

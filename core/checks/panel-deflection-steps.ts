@@ -1,4 +1,4 @@
-import type { Input, Step } from './check.ts';
+import type { Input } from './check.ts';
 import { basisFactor } from './inputs.ts';
 import type { Situation } from '../loads/situation.ts';
 
@@ -6,21 +6,15 @@ import type { Situation } from '../loads/situation.ts';
 export const inService = ({ accidental }: Situation): true | string =>
   !accidental || 'deflection is not limited with a part lost';
 
-export const gamma_L: Input = {
-  unit: '1',
-  meaning: 'load factor that the pressure holds, taken out again',
-  from: 'loads: situation',
-  read: (_, __, situation) => situation.loadFactor,
+/** A size, like the factored pressure; the direction in which the panel bears is that of the situation. */
+export const servicePressure: Input = {
+  unit: 'kPa',
+  meaning: 'pressure on the panel field, every load factor 1',
+  from: 'loads: share',
+  read: (_, bay, situation) => Math.abs(situation.servicePressures.get(bay) ?? NaN),
 };
 
 export const deflectionLimit: Input = basisFactor('k_w', 'span over deflection, least');
-
-export const servicePressure: Step = {
-  symbol: 'p_ser',
-  expression: 'p / gamma_L',
-  unit: 'kPa',
-  meaning: 'pressure without load factor',
-};
 
 export const tooFarForThinPlate =
   'Beyond half the thickness the panel deflects less than these small deflections, if its edges cannot slide.';

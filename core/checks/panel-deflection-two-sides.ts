@@ -1,13 +1,12 @@
 import type { Check, Step } from './check.ts';
 import { fieldInputs, fieldPlaces, spansAt } from './field-inputs.ts';
-import { deflectionLimit, gamma_L, inService, servicePressure, tooFarForThinPlate } from './panel-deflection-steps.ts';
+import { deflectionLimit, inService, servicePressure, tooFarForThinPlate } from './panel-deflection-steps.ts';
 import { h, stripSpan } from './panel-edge-inputs.ts';
 
-const { p, t, E, nu } = fieldInputs;
+const { t, E, nu } = fieldInputs;
 const plate = ['L', 'B', 't', 'E', 'nu', 'p_ser'] as const;
 
 const steps: readonly Step[] = [
-  servicePressure,
   {
     symbol: 'w_hinged',
     kernel: 'plate.twoSided.hinged.deflection',
@@ -46,7 +45,7 @@ export const panelDeflectionTwoSides: Check = {
       ? inService(situation)
       : `in this direction the panel is held by ${supports}`;
   },
-  inputs: { ...{ p, t, E, nu, ...stripSpan, h, gamma_L }, k_w: deflectionLimit },
+  inputs: { ...{ p_ser: servicePressure, t, E, nu, ...stripSpan, h }, k_w: deflectionLimit },
   steps: { 'partial factors': steps, 'allowable stress': steps },
   demand: 'w_Ed',
   capacity: 'w_lim',

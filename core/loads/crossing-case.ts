@@ -40,6 +40,10 @@ export function crossingCase(context: CaseContext): CaseResult {
     ],
     pressures,
     relieved: true,
+    service: {
+      pressures: Float64Array.from(plate.fields, ({ weight }) => pressure / loadFactor - weight.air),
+      force: force / loadFactor - plate.weight.air,
+    },
     loadings: [
       {
         pressures,

@@ -38,15 +38,20 @@ export function liftOutCase(context: CaseContext): CaseResult {
     { name: 'Water still in the tubes', force: loadFactor * forceOf(plate.frame, plate.heldWater.all) },
     { name: 'Drag of leaving the water', force: -drag * plate.shares.solid },
   ].filter(({ force }) => force !== 0);
+  const force = terms.reduce((sum, term) => sum + term.force, 0);
   const solved = solveCase(plate, {
     ...head,
     path: `${pathWords('Weight, held water and drag down on the plate', 'down', geometry)} All tubes and trays are taken as still full; drag with a coefficient of ${liftOut.dragCoefficient.value} (${liftOut.dragCoefficient.source}) and a load factor of ${dragFactor}.`,
     accidental: false,
     loadFactor,
-    force: terms.reduce((sum, { force }) => sum + force, 0),
+    force,
     terms,
     pressures,
     relieved: false,
+    service: {
+      pressures: pressures.map((p) => (p + drag) / loadFactor - drag / dragFactor),
+      force: (force + drag * plate.shares.solid) / loadFactor - (drag * plate.shares.solid) / dragFactor,
+    },
     loadings: [
       {
         pressures,

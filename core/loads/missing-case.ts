@@ -15,6 +15,7 @@ export function missingCase(
     loadFactor: 1,
     force: 0,
     pressures: new Map(),
+    servicePressures: new Map(),
     panelForces: new Map(),
     attachmentForces: new Map(),
     legs: new Map(),

@@ -80,14 +80,12 @@ function serviceCase(context: CaseContext, service: ServiceForce, direction: Dir
   const accidental = loss.loadCase !== undefined;
   const sign = direction === 'up' ? 1 : -1;
   const loadFactor = service.missing ? 1 : accidental ? factor('gamma_F_accidental') : service.loadFactor;
-  const force = sign * loadFactor * service.amplitude;
+  const unfactored = sign * service.amplitude;
+  const force = loadFactor * unfactored;
   // weight makes it worse where it acts the same way as the water
   const worse = sign > 0 === weight.water < 0;
-  const weightFactor = service.holdsWeight
-    ? 0
-    : worse
-      ? factor(accidental ? 'gamma_F_accidental' : 'gamma_F_permanent')
-      : 1;
+  const ownWeight = service.holdsWeight ? 0 : 1;
+  const weightFactor = ownWeight * (worse ? factor(accidental ? 'gamma_F_accidental' : 'gamma_F_permanent') : 1);
 
   const partOf = (panel: Panel | null, of: Spread): number =>
     fields.reduce((sum, field) => (field.panel === panel ? sum + field.part[of] : sum), 0);
@@ -106,13 +104,14 @@ function serviceCase(context: CaseContext, service: ServiceForce, direction: Dir
   const lostPanels = loss.lostPanels ?? [null];
   const loadings = lostPanels.flatMap((lost) => spreads.map((of) => loading(of, lost)));
 
-  const pressures = Float64Array.from(fields, ({ panel, part, field, weight: own }) => {
-    const share = Math.max(...spreads.map((of) => {
-      const others = lostPanels.filter((lost) => lost !== null && lost !== panel);
-      return part[of] / (1 - others.reduce((most, lost) => Math.max(most, partOf(lost, of)), 0));
-    })); // prettier-ignore
-    return (force * share) / field.area - weightFactor * own.water;
+  const shares = fields.map(({ panel, part }) => {
+    const others = lostPanels.filter((lost) => lost !== null && lost !== panel);
+    return Math.max(
+      ...spreads.map((of) => part[of] / (1 - others.reduce((most, lost) => Math.max(most, partOf(lost, of)), 0))),
+    );
   });
+  const shared = (of: number, ownWeight: number): Float64Array =>
+    Float64Array.from(fields, ({ field, weight: own }, i) => (of * shares[i]!) / field.area - ownWeight * own.water);
 
   const firstLost = lostPanels[0] ?? null;
   const lostWeight = fields.reduce(
@@ -140,8 +139,9 @@ function serviceCase(context: CaseContext, service: ServiceForce, direction: Dir
             },
           ]),
     ],
-    pressures,
+    pressures: shared(force, weightFactor),
     relieved: !service.holdsInertia,
+    service: { pressures: shared(unfactored, ownWeight), force: unfactored - ownWeight * (weight.water - lostWeight) },
     loadings,
     movingMass: plate.movingMass,
     support: suspension,

@@ -18,6 +18,8 @@ export interface Situation {
   readonly force: number;
   /** Pressure on each panel field, Pa, factored, up positive, by bay id (net of the panel's own weight or inertia where it relieves). */
   readonly pressures: ReadonlyMap<string, number>;
+  /** The same pressures with every load factor 1, that of the weight too: what serviceability is judged with. Pa, by bay id. */
+  readonly servicePressures: ReadonlyMap<string, number>;
   /** Force on each panel (pressure by area), N, by panel id. */
   readonly panelForces: ReadonlyMap<string, number>;
   /** Forces at attachments, pad eyes or deck supports (up positive on the plate), N, by id; the worst where several

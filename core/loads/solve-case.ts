@@ -31,6 +31,8 @@ export interface CaseInput {
   /** Pressure that each field is judged with, Pa up; the plate's inertia is still taken off where it balances and `relieved`. */
   readonly pressures: Float64Array;
   readonly relieved: boolean;
+  /** The same with every load factor 1: pressure on each field, and net force on the plate, N up, that its inertia balances. */
+  readonly service: { readonly pressures: Float64Array; readonly force: number };
   readonly loadings: readonly Loading[];
   /** Mass that the plate moves with, kg, when it balances itself. */
   readonly movingMass: number;
@@ -95,9 +97,11 @@ export function solveCase(plate: PlateLoads, input: CaseInput): SolvedCase {
   }
   for (const id of [...idle]) if (worst[set.items.findIndex((item) => item.id === id)] !== 0) idle.delete(id);
 
-  const pressures = Float64Array.from(input.pressures, (p, i) =>
-    slackAny && input.relieved ? p - fields[i]!.mass * acceleration : p,
-  );
+  const less = (of: Float64Array, a: number): Float64Array =>
+    input.relieved ? Float64Array.from(of, (p, i) => p - fields[i]!.mass * a) : of;
+  const pressures = less(input.pressures, acceleration);
+  const { service } = input;
+  const unfactored = less(service.pressures, set.oneWay && service.force > 0 ? service.force / input.movingMass : 0);
   envelope.raise('wallLine', wallLines(plate, pressures));
   const by: Balance['by'] = slackAny
     ? 'own inertia'
@@ -118,6 +122,7 @@ export function solveCase(plate: PlateLoads, input: CaseInput): SolvedCase {
     loadFactor: input.loadFactor,
     force: input.force,
     pressures: new Map(fields.map(({ bay }, i) => [bay, pressures[i]!])),
+    servicePressures: new Map(fields.map(({ bay }, i) => [bay, unfactored[i]!])),
     panelForces: panelForces(fields, plate, pressures),
     attachmentForces: new Map(set.items.map(({ id }, i) => [id, worst[i]!])),
     legs: set.name === 'deck' ? new Map() : new Map(set.items.map(({ id, lean }, i) => [id, legPull(worst[i]!, lean)])),

@@ -58,16 +58,18 @@ function underWeight(
       force: times * forceOf(plate.frame, plate.heldWater.undrained),
     },
   ].filter(({ force }) => force !== 0);
+  const force = terms.reduce((sum, term) => sum + term.force, 0);
   const solved = solveCase(plate, {
     ...head,
     direction: 'down',
     path: `${pathWords('Weight down', 'down', geometry)} Dynamic factor ${dynamic.value.toFixed(3)} (${dynamic.source}).`,
     accidental: false,
     loadFactor,
-    force: terms.reduce((sum, { force }) => sum + force, 0),
+    force,
     terms,
     pressures,
     relieved: false,
+    service: { pressures: pressures.map((p) => p / loadFactor), force: force / loadFactor },
     loadings: [
       {
         pressures,

@@ -7,11 +7,10 @@ const [p, t, E, nu] = [1000, 0.01, 210e9, 0.3];
 const D = (E * t ** 3) / (12 * (1 - nu ** 2));
 const of = (change: Record<string, number>) =>
   valuesGiven(panelDeflectionBolts, 'partial factors', {
-    p,
+    p_ser: p,
     t,
     E,
     nu,
-    gamma_L: 1,
     k_w: 150,
     a_b: 1,
     b_b: 1,
@@ -35,9 +34,9 @@ describe('deflection of the panel on its bolts', () => {
     expect(many).toBeLessThan(1.1 * 0.00406);
   });
 
-  it('takes the load factor out of the pressure, and a part of the shorter distance of rows as limit', () => {
-    expect(of({ gamma_L: 1.35 }).w_Ed! / of({}).w_Ed!).toBeCloseTo(1 / 1.35, 9);
-    expect(of({ p: 0 }).w_Ed).toBe(0);
+  it('grows with the pressure and has a part of the shorter distance of rows as limit', () => {
+    expect(of({ p_ser: p / 1.35 }).w_Ed! / of({}).w_Ed!).toBeCloseTo(1 / 1.35, 9);
+    expect(of({ p_ser: 0 }).w_Ed).toBe(0);
     expect(of({ b_b: 0.5 }).w_lim).toBeCloseTo(0.5 / 150, 12);
     expect(of({ a_b: 0.4 }).w_lim).toBeCloseTo(0.4 / 150, 12);
   });

@@ -7,11 +7,10 @@ const [p, t, E, nu] = [1000, 0.01, 210e9, 0.3];
 const D = (E * t ** 3) / (12 * (1 - nu ** 2));
 const of = (change: Record<string, number>) =>
   valuesGiven(panelDeflectionFourSides, 'partial factors', {
-    p,
+    p_ser: p,
     t,
     E,
     nu,
-    gamma_L: 1,
     k_w: 150,
     a: 1,
     b: 1,
@@ -42,9 +41,9 @@ describe('deflection of the panel on four sides', () => {
     expect(((of({ EI_edge: D, h: 1 }).w_Ed! - of({ h: 1 }).w_Ed!) * D) / p).toBeCloseTo(0.008589 - 0.0040624, 4);
   });
 
-  it('takes the load factor out of the pressure, and a part of the shorter span as limit', () => {
-    expect(of({ gamma_L: 1.35 }).w_Ed! / of({}).w_Ed!).toBeCloseTo(1 / 1.35, 9);
-    expect(of({ p: 0 }).w_Ed).toBe(0);
+  it('grows with the pressure and has a part of the shorter span as limit', () => {
+    expect(of({ p_ser: p / 1.35 }).w_Ed! / of({}).w_Ed!).toBeCloseTo(1 / 1.35, 9);
+    expect(of({ p_ser: 0 }).w_Ed).toBe(0);
     expect(of({ a: 2 }).w_lim).toBeCloseTo(1 / 150, 12);
     expect(of({ b: 0.5, k_w: 200 }).w_lim).toBeCloseTo(0.5 / 200, 12);
   });
@@ -53,7 +52,7 @@ describe('deflection of the panel on four sides', () => {
     for (const ratio of [1, 1.7, 4])
       for (const h of [0, 1])
         for (const g of [0.6, 30, 1e5]) {
-          const { w_Ed, w_low, w_high } = of({ a: ratio, h, EI_edge: g * D, p: 1e4 });
+          const { w_Ed, w_low, w_high } = of({ a: ratio, h, EI_edge: g * D, p_ser: 1e4 });
           expect(w_Ed!).toBeGreaterThan(w_low!);
           expect(w_Ed!).toBeLessThan(w_high!);
         }
@@ -75,10 +74,12 @@ describe('deflection of the panel on four sides', () => {
     );
   });
 
-  it('reads the load factor of the situation and the limit of the basis', () => {
+  it('reads the pressure with every load factor 1 and the limit of the basis', () => {
     const model = modelWith();
     const up = situationOf(model, 'service', 'up');
-    expect(readOf(panelDeflectionFourSides, 'gamma_L', model, 'A1', up)).toBe(1.35);
+    const ser = readOf(panelDeflectionFourSides, 'p_ser', model, 'A1', up);
+    expect(ser).toBe(Math.abs(up.servicePressures.get('A1')!));
+    expect(ser).toBeLessThan(Math.abs(up.pressures.get('A1')!));
     expect(readOf(panelDeflectionFourSides, 'k_w', model, 'A1', up)).toBe(150);
   });
 });
