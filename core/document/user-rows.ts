@@ -3,9 +3,13 @@ import { comparedWithNearest } from '../catalogue/compared-with-nearest.ts';
 import { hollowSection } from '../catalogue/hollow-section.ts';
 import type { HollowSection, Material } from '../catalogue/rows.ts';
 import type { Finding } from '../finding.ts';
+import { refusal } from '../refusal.ts';
 import type { PlateDocument } from './schema.ts';
 
-/** The document's own catalogue rows in the catalogue's shape. A row with no source keeps none. */
+/**
+ * The document's own catalogue rows in the catalogue's shape. A row with no source keeps none.
+ * Refuses a metal whose yield strength is not below its ultimate strength, and any material whose yield is above it.
+ */
 export function userRows({ catalogue }: PlateDocument): Required<Pick<UserRows, 'material' | 'section'>> {
   return { material: catalogue.materials.map(materialRow), section: catalogue.sections.map(sectionRow) };
 }
@@ -27,9 +31,16 @@ export function userRowFindings(document: PlateDocument): readonly Finding[] {
   ];
 }
 
-function materialRow(row: PlateDocument['catalogue']['materials'][number]): Material {
+function materialRow(row: PlateDocument['catalogue']['materials'][number], index: number): Material {
   const metal = row.family !== 'thermoplastic' && row.family !== 'laminate';
   const upTo = row.upToThickness.si;
+  const [yields, breaks] = [row.yieldStrength, row.ultimateStrength];
+  if (metal ? yields.si >= breaks.si : yields.si > breaks.si)
+    throw refusal({
+      what: `Material “${row.id}” yields at ${yields.typed}, ${metal ? 'not below' : 'above'} the ${breaks.typed} at which it breaks`,
+      where: { path: `catalogue.materials.${index}.yieldStrength` },
+      mend: 'Check both strengths and their units against the source: the ultimate strength is the larger.',
+    });
   return {
     id: row.id,
     title: row.title,
