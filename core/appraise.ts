@@ -1,5 +1,5 @@
 import { catalogueWith } from './catalogue/catalogue.ts';
-import { designBasis } from './catalogue/design-basis.ts';
+import { designBasis, overrideFindings } from './catalogue/design-basis.ts';
 import { checkRows } from './checks/evaluate-check.ts';
 import { graver, type CheckRow } from './checks/check-row.ts';
 import { checks } from './checks/index.ts';
@@ -57,6 +57,7 @@ export function appraise(raw: RawDocument, document: PlateDocument, optionId: st
     limitStates: limitStates(model, rows),
     findings: [
       ...resolved.findings,
+      ...overrideFindings(model.document),
       ...userRowFindings(model.document),
       ...model.geometry.findings,
       ...model.mass.findings,

@@ -1,3 +1,5 @@
+import type { PlateDocument } from '../document/schema.ts';
+import type { Finding } from '../finding.ts';
 import type { Safety, Source } from '../source.ts';
 import { refusal } from '../refusal.ts';
 
@@ -85,4 +87,21 @@ export function designBasis(name: DesignBasis['name'], overrides: readonly { fac
     factors[factor] = { ...old, value, override: reason };
   }
   return { ...table, factors };
+}
+
+/** Overrides that make a factor smaller than its table has it: less safety, which the engineer must answer for. */
+export function overrideFindings({ basis: { table: name, overrides } }: PlateDocument): readonly Finding[] {
+  const { factors } = designBasis(name, []);
+  return overrides.flatMap(({ factor, value, reason }) => {
+    const old = Object.hasOwn(factors, factor) ? factors[factor] : undefined;
+    if (!old || value >= old.value) return [];
+    return [
+      {
+        id: 'factor-below-table',
+        place: 'basis',
+        text: `${factor} (${old.meaning}) is ${value}, below the ${old.value} of ${name}; the reason given: “${reason}”`,
+        mend: 'Take the override out, or have the responsible engineer accept the smaller factor.',
+      },
+    ];
+  });
 }
