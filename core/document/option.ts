@@ -12,8 +12,8 @@ export interface ResolvedOption {
 
 /**
  * Lays the differences of an option's bases and then its own on the raw document; `null` is the document as it stands.
- * `baysOf` gives the ids of a document's bays: a difference that names a bay which is no longer there is left out, as a
- * finding. Refuses an unknown option, a circle of bases, and differences that make a wrong document (the path then
+ * `baysOf` gives the ids of a document's bays: a difference that names a bay which is not there, or a panel of the base on
+ * a bay that the option takes away, is left out, as a finding. Refuses an unknown option, a circle of bases, and differences that make a wrong document (the path then
  * names the field in the option's result).
  */
 export function documentOfOption(
@@ -28,9 +28,16 @@ export function documentOfOption(
   const resolved = readDocument(laid, `options.${optionId}`);
   const named = new Set(line.flatMap((option) => Object.keys(option.changes.panels ?? {})));
   const bays = baysOf(resolved);
-  const lost = [...named].filter(
-    (key) => Object.hasOwn(resolved.panels, key) && key.split(':').some((bay) => !bays.has(bay.trim())),
-  );
+  const misses = (has: ReadonlySet<string>, key: string): boolean => key.split(':').some((bay) => !has.has(bay.trim()));
+  const given = (key: string): boolean =>
+    line.some(({ changes }) => typeof (Object.hasOwn(changes.panels ?? {}, key) && changes.panels?.[key]) === 'string');
+  // A null that takes a panel of the base away is right, whether or not its bay stays.
+  const idle = [...named].filter((key) => misses(bays, key) && !Object.hasOwn(document.panels, key) && !given(key));
+  const homeless = Object.keys(resolved.panels).filter((key) => misses(bays, key));
+  // What the base document itself has wrong stays a refusal, which comes with the panels.
+  const inherited = homeless.filter((key) => !named.has(key));
+  const own = inherited.length === 0 ? bays : baysOf(document);
+  const lost = homeless.filter((key) => named.has(key) || !misses(own, key));
   return {
     document:
       lost.length === 0
@@ -39,12 +46,24 @@ export function documentOfOption(
             ...resolved,
             panels: Object.fromEntries(Object.entries(resolved.panels).filter(([key]) => !lost.includes(key))),
           },
-    findings: lost.map((key) => ({
-      id: 'difference-names-lost-bay',
-      place: key,
-      text: `Option “${optionId}” gives a panel to “${key}”, but the grid has no such bay: the panel is left out`,
-      mend: 'Move the panel to a bay that exists, or take the difference out.',
-    })),
+    findings: [
+      ...lost.map((key) => ({
+        id: 'difference-names-lost-bay',
+        place: key,
+        text: named.has(key)
+          ? `Option “${optionId}” gives a panel to “${key}”, but the grid has no such bay: the panel is left out`
+          : `Option “${optionId}” takes away tubes round “${key}”, where the document has a panel: the panel is left out`,
+        mend: named.has(key)
+          ? 'Move the panel to a bay that exists, or take the difference out.'
+          : 'Say in the option that the panel goes (null), or give one to the bay that takes its place.',
+      })),
+      ...idle.map((key) => ({
+        id: 'difference-names-lost-bay',
+        place: key,
+        text: `Option “${optionId}” takes the panel of “${key}” away, but the grid has no such bay: nothing is taken`,
+        mend: 'Name a bay that exists, or take the difference out.',
+      })),
+    ],
   };
 }
 

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { appraise } from '../../core/appraise.ts';
 import { documentOfOption, lineage } from '../../core/document/option.ts';
 import { readDocument } from '../../core/document/read-document.ts';
-import type { PlateOption } from '../../core/document/schema.ts';
+import type { PlateDocument, PlateOption } from '../../core/document/schema.ts';
 import { middle } from './middle.ts';
 
 const bays = () => new Set(['A', 'B'].flatMap((row) => [1, 2, 3, 4, 5, 6].map((column) => `${row}${column}`)));
@@ -88,7 +89,32 @@ describe('an option', () => {
     expect(findings.map(({ id, place }) => [id, place])).toEqual([
       ['difference-names-lost-bay', 'A7'],
       ['difference-names-lost-bay', 'A6:B7'],
+      ['difference-names-lost-bay', 'Z9'],
     ]);
+    expect(findings[2]!.text).toMatch(/takes the panel of “Z9” away, but the grid has no such bay/);
+  });
+
+  it('a panel of the document round which the option takes tubes away is left out and found; one taken away by null is not', () => {
+    const raw = middle(
+      (d) => void Object.assign(d.options[1].changes, { water: { depth: '41 m' }, panels: { A6: null } }),
+    );
+    // The option's grid, known by the depth it changes, ends one bay earlier.
+    const fewer = (document: PlateDocument) =>
+      new Set([...bays()].filter((bay) => document.water.depth.typed !== '41 m' || !bay.endsWith('6')));
+    const plain = readDocument(raw);
+    expect(Object.keys(plain.panels)).toEqual(expect.arrayContaining(['A6', 'B6']));
+    const { document, findings } = documentOfOption(raw, plain, 'under-8', fewer);
+    expect(Object.keys(document.panels)).toEqual(Object.keys(plain.panels).filter((key) => !key.endsWith('6')));
+    expect(findings.map(({ id, place }) => [id, place])).toEqual([['difference-names-lost-bay', 'B6']]);
+    expect(findings[0]!.text).toMatch(/takes away tubes round “B6”/);
+  });
+
+  it('a panel on no bay of the document itself stays for the refusal', () => {
+    const raw = middle((d) => void (d.panels.C1 = 'top-4'));
+    const { document, findings } = resolve(raw, 'under-8');
+    expect(document.panels).toHaveProperty('C1');
+    expect(findings).toEqual([]);
+    expect(() => appraise(raw, readDocument(raw), 'under-8')).toThrow(/there is no bay “C1”/);
   });
 
   it('refuses an unknown option, an unknown base and a circle', () => {
