@@ -1,6 +1,6 @@
 import { readQuantity } from '../../core/quantity/read-quantity.ts';
 import { kinds, type Kind } from '../../core/quantity/kinds.ts';
-import { quantityText } from '../../core/quantity/format-quantity.ts';
+import { printedUnit, quantityText } from '../../core/quantity/format-quantity.ts';
 import { Refusal, refusal } from '../../core/refusal.ts';
 import { programVersion } from '../../core/result.ts';
 import { heldPlate } from '../../core/solve/held-plate.ts';
@@ -48,7 +48,7 @@ export const panelVerb: Verb = {
     'Example: stillplate panel --size 600mmx900mm --thickness 6mm --young 210GPa --poisson 0.3 --pressure 5kPa --support hinged',
   ].join('\n'),
   run: async (args, on) => {
-    const { values } = optionsOf(args, options, usage, 0);
+    const { values } = optionsOf(withNegativeValues(args), options, usage, 0);
     const read = (name: 'thickness' | 'young' | 'yield' | 'washer', kind: Kind): number =>
       positiveOf(`--${name}`, given(name, values[name]), kind);
     const [a, b] = sizes(given('size', values.size));
@@ -90,12 +90,17 @@ export const panelVerb: Verb = {
             ),
           }),
     };
-    const cautions = Math.abs(answer.deflectionLargest) > plate.t / 2 ? [largeDeflection] : [];
+    const cautions = [
+      ...(Math.abs(answer.deflectionLargest) > plate.t / 2 ? [largeDeflection] : []),
+      ...(plate.t > Math.min(a, b) / 10 ? [thickPlate] : []),
+      ...(answer.error > 0.02 ? [roughAnswer] : []),
+    ];
+    const system = inches(values.size ?? '') ? 'inch' : 'metric';
     if (values.json)
       on.out(JSON.stringify({ schema: 'stillplate-result/1', programVersion, support, quantities, cautions }, null, 2));
     else
       for (const [id, { value, unit, title }] of Object.entries(quantities))
-        on.out(`${id.padEnd(20)} ${quantityText(value, shown(unit), 5).padStart(14)}   ${title}`);
+        on.out(`${id.padEnd(20)} ${quantityText(value, printedUnit(shown(unit), system), 5).padStart(14)}   ${title}`);
     if (!values.json) for (const caution of cautions) on.out(caution);
     return exit.passes;
   },
@@ -104,6 +109,11 @@ export const panelVerb: Verb = {
 const largeDeflection =
   'The deflection is more than half the thickness: a panel with edges that cannot slide is stiffer than this; its edges then carry an in-plane pull.';
 
+const thickPlate =
+  'The thickness is more than a tenth of the shorter side: thin-plate theory leaves out the shear deformation, and the deflection is larger than this.';
+const roughAnswer =
+  'The estimated error is more than 2 %: moments and stresses near the supports are rough; do not size a panel by them.';
+
 const named = (value: number, unit: string, title: string) => ({
   value,
   unit,
@@ -111,6 +121,21 @@ const named = (value: number, unit: string, title: string) => ({
   source: 'thin plate, small deflection: Timoshenko and Woinowsky-Krieger, Theory of Plates and Shells, 2nd ed.',
 });
 const shown = (unit: string) => ({ m: 'mm', Pa: 'MPa', N: 'N*m/m', 1: '1' })[unit] ?? unit;
+
+/** Whether a size is typed in inches or feet: the answer is then printed in inches, ksi and lbf·in/in. */
+const inches = (size: string): boolean => /in|ft|feet|foot|["'′″]/i.test(size);
+
+/** Arguments with `--thickness -3mm` joined to `--thickness=-3mm`, which the reader would take for two options. */
+function withNegativeValues(args: readonly string[]): readonly string[] {
+  return args.flatMap((arg, i) => {
+    if (/^-[\d.,]/.test(arg) && takesText(args[i - 1])) return [];
+    const next = args[i + 1];
+    return next !== undefined && /^-[\d.,]/.test(next) && takesText(arg) ? [`${arg}=${next}`] : [arg];
+  });
+}
+
+const takesText = (arg: string | undefined): boolean =>
+  Object.entries(options).some(([name, { type }]) => arg === `--${name}` && type === 'string');
 
 function given(name: string, value: string | undefined): string {
   if (value === undefined || value === '')
@@ -158,6 +183,9 @@ function sizes(text: string): readonly [number, number] {
   return [positiveOf('--size', match[1] as string, 'length'), positiveOf('--size', match[2] as string, 'length')];
 }
 
+/** Half a side, in inches where the coordinate beside it is typed in inches. */
+const reach = (side: number, typed: string): string => quantityText(side / 2, inches(typed) ? 'in' : 'mm');
+
 function solved(plate: UniformPlate, support: string, exclusionRadius: number): PlateAnswer {
   const { a, b } = plate;
   if (support === 'hinged') return hingedPlate(plate);
@@ -165,8 +193,11 @@ function solved(plate: UniformPlate, support: string, exclusionRadius: number): 
   if (support === 'two-sides') return twoSidedPlate(plate, 'hinged');
   if (support === 'corners') return pointSupportedPlate(plate, { points: [[0, 0], [a, 0], [a, b], [0, b]], exclusionRadius }); // prettier-ignore
   if (support.startsWith('points:')) {
+    // A shell may hand the quotes of the example on.
     const points = support
       .slice('points:'.length)
+      .trim()
+      .replace(/^(["'])(.*)\1$/, '$2')
       .split(';')
       .filter((point) => point.trim() !== '')
       .map((point) => {
@@ -177,7 +208,15 @@ function solved(plate: UniformPlate, support: string, exclusionRadius: number): 
             where: { option: '--support' },
             mend: 'Write x,y with units, points parted by semicolons: points:"-250mm,-400mm;250mm,-400mm;0mm,400mm".',
           });
-        return [quantityOf('--support', x, 'length') + a / 2, quantityOf('--support', y, 'length') + b / 2] as const;
+        const [dx, dy] = [quantityOf('--support', x, 'length'), quantityOf('--support', y, 'length')];
+        const slack = 1e-9 * Math.min(a, b);
+        if (Math.abs(dx) > a / 2 + slack || Math.abs(dy) > b / 2 + slack)
+          throw refusal({
+            what: `The point “${point.trim()}” lies outside the plate, which reaches ${reach(a, x)} along x and ${reach(b, y)} along y to either side of its centre`,
+            where: { option: '--support' },
+            mend: 'Count x and y from the centre of the plate.',
+          });
+        return [dx + a / 2, dy + b / 2] as const;
       });
     return pointSupportedPlate(plate, { points, exclusionRadius });
   }
