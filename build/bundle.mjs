@@ -1,14 +1,18 @@
 // Bundles the command line into build/bundled/command/, so that it runs on plain Node and starts quickly: mathjs alone
 // is a thousand files. pdfkit and the fonts stay outside, since they read files beside their own.
 import { build } from 'esbuild';
+import { rm } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import { join } from 'node:path';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
+const outdir = join(root, 'build/bundled/command');
+// Parts of an earlier bundle have other names and would stay.
+await rm(outdir, { recursive: true, force: true });
 await build({
   absWorkingDir: root,
   entryPoints: [join(root, 'electron/command/run.ts')],
-  outdir: join(root, 'build/bundled/command'),
+  outdir,
   outExtension: { '.js': '.mjs' },
   bundle: true,
   splitting: true,
