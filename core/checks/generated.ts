@@ -1570,7 +1570,7 @@ export function weldIntermittent_allowableStress(v: Readonly<Record<"t_1" | "b_p
   return [_g_max, _g_high];
 }
 
-export function tubeBending_partialFactors(v: Readonly<Record<"M_statics" | "round" | "H" | "B" | "t" | "W_el" | "W_pl" | "f_y" | "V" | "A_v" | "f_235" | "gamma_M0", number>>): number[] {
+export function tubeBending_partialFactors(v: Readonly<Record<"M_statics" | "round" | "H" | "B" | "t" | "W_el" | "W_pl" | "n_h" | "d_h" | "f_y" | "f_u" | "V" | "A_v" | "f_235" | "gamma_M0" | "gamma_M2", number>>): number[] {
   const _M_statics = v.M_statics;
   const _round = v.round;
   const _H = v.H;
@@ -1578,26 +1578,34 @@ export function tubeBending_partialFactors(v: Readonly<Record<"M_statics" | "rou
   const _t = v.t;
   const _W_el = v.W_el;
   const _W_pl = v.W_pl;
+  const _n_h = v.n_h;
+  const _d_h = v.d_h;
   const _f_y = v.f_y;
+  const _f_u = v.f_u;
   const _V = v.V;
   const _A_v = v.A_v;
   const _f_235 = v.f_235;
   const _gamma_M0 = v.gamma_M0;
+  const _gamma_M2 = v.gamma_M2;
+  const _W_el_n = finite(_W_el - _n_h * _d_h * _t * (_H - _t), "W_el_n");
+  const _W_pl_n = finite(_W_pl - _n_h * _d_h * _t * (_H - _t), "W_pl_n");
   const _lambda_f = finite((_B - 3 * _t) / _t, "lambda_f");
   const _lambda_w = finite((_H - 3 * _t) / _t, "lambda_w");
   const _epsilon = finite(Math.sqrt(_f_235 / _f_y), "epsilon");
   const _r_2 = finite(_round > 0 ? _H / _t / finite(70 * Math.pow(_epsilon, 2), "70 * epsilon ^ 2") : Math.max(finite(_lambda_f / finite(38 * _epsilon, "38 * epsilon"), "lambda_f / (38 * epsilon)"), finite(_lambda_w / finite(83 * _epsilon, "83 * epsilon"), "lambda_w / (83 * epsilon)")), "r_2");
   const _r_3 = finite(_round > 0 ? _H / _t / finite(90 * Math.pow(_epsilon, 2), "90 * epsilon ^ 2") : Math.max(finite(_lambda_f / finite(42 * _epsilon, "42 * epsilon"), "lambda_f / (42 * epsilon)"), finite(_lambda_w / finite(124 * _epsilon, "124 * epsilon"), "lambda_w / (124 * epsilon)")), "r_3");
-  const _W = finite(_r_2 <= 1 ? _W_pl : _W_el, "W");
+  const _W = finite(_r_2 <= 1 ? _W_pl_n : _W_el_n, "W");
   const _V_pl = finite(_A_v * _f_y / finite(Math.sqrt(3) * _gamma_M0, "sqrt(3) * gamma_M0"), "V_pl");
   const _rho = finite(_V > finite(0.5 * _V_pl, "0.5 * V_pl") ? Math.pow(finite(2 * _V / _V_pl - 1, "2 * V / V_pl - 1"), 2) : 0, "rho");
-  const _M_Rd = finite((1 - _rho) * _W * _f_y / _gamma_M0, "M_Rd");
+  const _f_d = finite(_n_h > 0 ? Math.min(finite(_f_y / _gamma_M0, "f_y / gamma_M0"), finite(0.9 * _f_u / _gamma_M2, "0.9 * f_u / gamma_M2")) : _f_y / _gamma_M0, "f_d");
+  const _M_Rd = finite((1 - _rho) * _W * _f_d, "M_Rd");
   const _M_high = finite(_M_statics, "M_high");
   const _range0 = finite(_r_3 <= 1 ? 1 : 0, "range0");
-  return [_lambda_f, _lambda_w, _epsilon, _r_2, _r_3, _W, _V_pl, _rho, _M_Rd, _M_high, _range0];
+  const _range1 = finite(finite(_n_h * _d_h, "n_h * d_h") < finite(_B - 2 * _t, "B - 2 * t") ? 1 : 0, "range1");
+  return [_W_el_n, _W_pl_n, _lambda_f, _lambda_w, _epsilon, _r_2, _r_3, _W, _V_pl, _rho, _f_d, _M_Rd, _M_high, _range0, _range1];
 }
 
-export function tubeBending_allowableStress(v: Readonly<Record<"M_statics" | "round" | "H" | "B" | "t" | "W_el" | "W_pl" | "f_y" | "E" | "Omega_b", number>>): number[] {
+export function tubeBending_allowableStress(v: Readonly<Record<"M_statics" | "round" | "H" | "B" | "t" | "W_el" | "W_pl" | "n_h" | "d_h" | "f_y" | "f_u" | "E" | "Omega_b", number>>): number[] {
   const _M_statics = v.M_statics;
   const _round = v.round;
   const _H = v.H;
@@ -1605,22 +1613,31 @@ export function tubeBending_allowableStress(v: Readonly<Record<"M_statics" | "ro
   const _t = v.t;
   const _W_el = v.W_el;
   const _W_pl = v.W_pl;
+  const _n_h = v.n_h;
+  const _d_h = v.d_h;
   const _f_y = v.f_y;
+  const _f_u = v.f_u;
   const _E = v.E;
   const _Omega_b = v.Omega_b;
+  const _W_el_n = finite(_W_el - _n_h * _d_h * _t * (_H - _t), "W_el_n");
+  const _W_pl_n = finite(_W_pl - _n_h * _d_h * _t * (_H - _t), "W_pl_n");
   const _lambda_f = finite((_B - 3 * _t) / _t, "lambda_f");
   const _lambda_w = finite((_H - 3 * _t) / _t, "lambda_w");
   const _beta_y = finite(Math.sqrt(_f_y / _E), "beta_y");
-  const _M_p = finite(_W_pl * _f_y, "M_p");
-  const _M_f = finite(finite(_lambda_f * _beta_y, "lambda_f * beta_y") <= 1.12 ? _M_p : Math.min(_M_p, finite(_M_p - (_M_p - _f_y * _W_el) * (3.57 * _lambda_f * _beta_y - 4), "M_p - (M_p - f_y * W_el) * (3.57 * lambda_f * beta_y - 4)")), "M_f");
-  const _M_w = finite(finite(_lambda_w * _beta_y, "lambda_w * beta_y") <= 2.42 ? _M_p : Math.min(_M_p, finite(_M_p - (_M_p - _f_y * _W_el) * (0.305 * _lambda_w * _beta_y - 0.738), "M_p - (M_p - f_y * W_el) * (0.305 * lambda_w * beta_y - 0.738)")), "M_w");
-  const _M_o = finite(finite(_H / _t, "H / t") <= finite(0.07 * _E / _f_y, "0.07 * E / f_y") ? _M_p : Math.min(_M_p, finite((0.021 * _E / finite(_H / _t, "H / t") + _f_y) * _W_el, "(0.021 * E / (H / t) + f_y) * W_el")), "M_o");
+  const _M_p = finite(_W_pl_n * _f_y, "M_p");
+  const _M_f = finite(finite(_lambda_f * _beta_y, "lambda_f * beta_y") <= 1.12 ? _M_p : Math.min(_M_p, finite(_M_p - (_M_p - _f_y * _W_el_n) * (3.57 * _lambda_f * _beta_y - 4), "M_p - (M_p - f_y * W_el_n) * (3.57 * lambda_f * beta_y - 4)")), "M_f");
+  const _M_w = finite(finite(_lambda_w * _beta_y, "lambda_w * beta_y") <= 2.42 ? _M_p : Math.min(_M_p, finite(_M_p - (_M_p - _f_y * _W_el_n) * (0.305 * _lambda_w * _beta_y - 0.738), "M_p - (M_p - f_y * W_el_n) * (0.305 * lambda_w * beta_y - 0.738)")), "M_w");
+  const _M_o = finite(finite(_H / _t, "H / t") <= finite(0.07 * _E / _f_y, "0.07 * E / f_y") ? _M_p : Math.min(_M_p, finite((0.021 * _E / finite(_H / _t, "H / t") + _f_y) * _W_el_n, "(0.021 * E / (H / t) + f_y) * W_el_n")), "M_o");
   const _M_n = finite(_round > 0 ? _M_o : Math.min(_M_f, _M_w), "M_n");
   const _r_3 = finite(_round > 0 ? _H / _t / finite(0.31 * _E / _f_y, "0.31 * E / f_y") : Math.max(finite(_lambda_f * _beta_y / 1.4, "lambda_f * beta_y / 1.4"), finite(_lambda_w * _beta_y / 5.7, "lambda_w * beta_y / 5.7")), "r_3");
-  const _M_Rd = finite(_M_n / _Omega_b, "M_Rd");
+  const _Y_t = finite(_f_y <= finite(0.8 * _f_u, "0.8 * f_u") ? 1 : 1.1, "Y_t");
+  const _part_n = finite((_B - _n_h * _d_h) / _B, "part_n");
+  const _M_r = finite(_n_h === 0 ? _M_n : finite(_f_u * _part_n, "f_u * part_n") >= finite(_Y_t * _f_y, "Y_t * f_y") ? _M_n : Math.min(_M_n, finite(_f_u * _part_n * _W_el, "f_u * part_n * W_el")), "M_r");
+  const _M_Rd = finite(_M_r / _Omega_b, "M_Rd");
   const _M_high = finite(_M_statics, "M_high");
   const _range0 = finite(_r_3 <= 1 ? 1 : 0, "range0");
-  return [_lambda_f, _lambda_w, _beta_y, _M_p, _M_f, _M_w, _M_o, _M_n, _r_3, _M_Rd, _M_high, _range0];
+  const _range1 = finite(finite(_n_h * _d_h, "n_h * d_h") < finite(_B - 2 * _t, "B - 2 * t") ? 1 : 0, "range1");
+  return [_W_el_n, _W_pl_n, _lambda_f, _lambda_w, _beta_y, _M_p, _M_f, _M_w, _M_o, _M_n, _r_3, _Y_t, _part_n, _M_r, _M_Rd, _M_high, _range0, _range1];
 }
 
 export function tubeShear_partialFactors(v: Readonly<Record<"round" | "H" | "t" | "f_y" | "A_v" | "f_235" | "gamma_M0", number>>): number[] {
@@ -1713,7 +1730,7 @@ export function tubeTorsion_allowableStress(v: Readonly<Record<"M" | "V" | "T" |
   return [_F_cr, _r_s, _r_V, _r_T, _r_t, _u, _u_Rd, _u_low, _u_high, _range0];
 }
 
-export function tubeAxialBending_partialFactors(v: Readonly<Record<"M" | "N" | "round" | "H" | "B" | "t" | "A" | "I_min" | "W_el" | "W_pl" | "E" | "f_y" | "f_235" | "L_cr" | "alpha" | "C_m" | "gamma_M1", number>>): number[] {
+export function tubeAxialBending_partialFactors(v: Readonly<Record<"M" | "N" | "round" | "H" | "B" | "t" | "A" | "I_min" | "W_el" | "W_pl" | "n_h" | "d_h" | "E" | "f_y" | "f_235" | "L_cr" | "alpha" | "C_m" | "gamma_M1", number>>): number[] {
   const _M = v.M;
   const _N = v.N;
   const _round = v.round;
@@ -1724,6 +1741,8 @@ export function tubeAxialBending_partialFactors(v: Readonly<Record<"M" | "N" | "
   const _I_min = v.I_min;
   const _W_el = v.W_el;
   const _W_pl = v.W_pl;
+  const _n_h = v.n_h;
+  const _d_h = v.d_h;
   const _E = v.E;
   const _f_y = v.f_y;
   const _f_235 = v.f_235;
@@ -1732,12 +1751,14 @@ export function tubeAxialBending_partialFactors(v: Readonly<Record<"M" | "N" | "
   const _C_m = v.C_m;
   const _gamma_M1 = v.gamma_M1;
   const _N_cr = finite(Math.pow(Math.PI, 2) * _E * _I_min / finite(Math.pow(_L_cr, 2), "L_cr ^ 2"), "N_cr");
+  const _W_el_n = finite(_W_el - _n_h * _d_h * _t * (_H - _t), "W_el_n");
+  const _W_pl_n = finite(_W_pl - _n_h * _d_h * _t * (_H - _t), "W_pl_n");
   const _lambda_f = finite((_B - 3 * _t) / _t, "lambda_f");
   const _lambda_w = finite((_H - 3 * _t) / _t, "lambda_w");
   const _epsilon = finite(Math.sqrt(_f_235 / _f_y), "epsilon");
   const _r_2 = finite(_round > 0 ? _H / _t / finite(70 * Math.pow(_epsilon, 2), "70 * epsilon ^ 2") : Math.max(_lambda_f, _lambda_w) / finite(38 * _epsilon, "38 * epsilon"), "r_2");
   const _r_3 = finite(_round > 0 ? _H / _t / finite(90 * Math.pow(_epsilon, 2), "90 * epsilon ^ 2") : Math.max(_lambda_f, _lambda_w) / finite(42 * _epsilon, "42 * epsilon"), "r_3");
-  const _W = finite(_r_2 <= 1 ? _W_pl : _W_el, "W");
+  const _W = finite(_r_2 <= 1 ? _W_pl_n : _W_el_n, "W");
   const _lambda_bar = finite(Math.sqrt(_A * _f_y / _N_cr), "lambda_bar");
   const _Phi = finite(0.5 * (1 + _alpha * (_lambda_bar - 0.2) + Math.pow(_lambda_bar, 2)), "Phi");
   const _chi = finite(_lambda_bar <= 0.2 ? 1 : 1 / finite(_Phi + Math.sqrt(Math.pow(_Phi, 2) - Math.pow(_lambda_bar, 2)), "Phi + sqrt(Phi ^ 2 - lambda_bar ^ 2)"), "chi");
@@ -1749,10 +1770,11 @@ export function tubeAxialBending_partialFactors(v: Readonly<Record<"M" | "N" | "
   const _u_Rd = finite(1, "u_Rd");
   const _u_low = finite((_r_N + _r_M) / 2, "u_low");
   const _range0 = finite(_r_3 <= 1 ? 1 : 0, "range0");
-  return [_N_cr, _lambda_f, _lambda_w, _epsilon, _r_2, _r_3, _W, _lambda_bar, _Phi, _chi, _r_N, _r_M, _n, _k_yy, _u, _u_Rd, _u_low, _range0];
+  const _range1 = finite(finite(_n_h * _d_h, "n_h * d_h") < finite(_B - 2 * _t, "B - 2 * t") ? 1 : 0, "range1");
+  return [_N_cr, _W_el_n, _W_pl_n, _lambda_f, _lambda_w, _epsilon, _r_2, _r_3, _W, _lambda_bar, _Phi, _chi, _r_N, _r_M, _n, _k_yy, _u, _u_Rd, _u_low, _range0, _range1];
 }
 
-export function tubeAxialBending_allowableStress(v: Readonly<Record<"M" | "N" | "round" | "H" | "B" | "t" | "A" | "I_min" | "W_el" | "W_pl" | "E" | "f_y" | "L_cr" | "C_m" | "Omega_b", number>>): number[] {
+export function tubeAxialBending_allowableStress(v: Readonly<Record<"M" | "N" | "round" | "H" | "B" | "t" | "A" | "I_min" | "W_el" | "W_pl" | "n_h" | "d_h" | "E" | "f_y" | "L_cr" | "C_m" | "Omega_b", number>>): number[] {
   const _M = v.M;
   const _N = v.N;
   const _round = v.round;
@@ -1763,19 +1785,23 @@ export function tubeAxialBending_allowableStress(v: Readonly<Record<"M" | "N" | 
   const _I_min = v.I_min;
   const _W_el = v.W_el;
   const _W_pl = v.W_pl;
+  const _n_h = v.n_h;
+  const _d_h = v.d_h;
   const _E = v.E;
   const _f_y = v.f_y;
   const _L_cr = v.L_cr;
   const _C_m = v.C_m;
   const _Omega_b = v.Omega_b;
   const _N_cr = finite(Math.pow(Math.PI, 2) * _E * _I_min / finite(Math.pow(_L_cr, 2), "L_cr ^ 2"), "N_cr");
+  const _W_el_n = finite(_W_el - _n_h * _d_h * _t * (_H - _t), "W_el_n");
+  const _W_pl_n = finite(_W_pl - _n_h * _d_h * _t * (_H - _t), "W_pl_n");
   const _lambda_f = finite((_B - 3 * _t) / _t, "lambda_f");
   const _lambda_w = finite((_H - 3 * _t) / _t, "lambda_w");
   const _beta_y = finite(Math.sqrt(_f_y / _E), "beta_y");
-  const _M_p = finite(_W_pl * _f_y, "M_p");
-  const _M_f = finite(finite(_lambda_f * _beta_y, "lambda_f * beta_y") <= 1.12 ? _M_p : Math.min(_M_p, finite(_M_p - (_M_p - _f_y * _W_el) * (3.57 * _lambda_f * _beta_y - 4), "M_p - (M_p - f_y * W_el) * (3.57 * lambda_f * beta_y - 4)")), "M_f");
-  const _M_w = finite(finite(_lambda_w * _beta_y, "lambda_w * beta_y") <= 2.42 ? _M_p : Math.min(_M_p, finite(_M_p - (_M_p - _f_y * _W_el) * (0.305 * _lambda_w * _beta_y - 0.738), "M_p - (M_p - f_y * W_el) * (0.305 * lambda_w * beta_y - 0.738)")), "M_w");
-  const _M_o = finite(finite(_H / _t, "H / t") <= finite(0.07 * _E / _f_y, "0.07 * E / f_y") ? _M_p : Math.min(_M_p, finite((0.021 * _E / finite(_H / _t, "H / t") + _f_y) * _W_el, "(0.021 * E / (H / t) + f_y) * W_el")), "M_o");
+  const _M_p = finite(_W_pl_n * _f_y, "M_p");
+  const _M_f = finite(finite(_lambda_f * _beta_y, "lambda_f * beta_y") <= 1.12 ? _M_p : Math.min(_M_p, finite(_M_p - (_M_p - _f_y * _W_el_n) * (3.57 * _lambda_f * _beta_y - 4), "M_p - (M_p - f_y * W_el_n) * (3.57 * lambda_f * beta_y - 4)")), "M_f");
+  const _M_w = finite(finite(_lambda_w * _beta_y, "lambda_w * beta_y") <= 2.42 ? _M_p : Math.min(_M_p, finite(_M_p - (_M_p - _f_y * _W_el_n) * (0.305 * _lambda_w * _beta_y - 0.738), "M_p - (M_p - f_y * W_el_n) * (0.305 * lambda_w * beta_y - 0.738)")), "M_w");
+  const _M_o = finite(finite(_H / _t, "H / t") <= finite(0.07 * _E / _f_y, "0.07 * E / f_y") ? _M_p : Math.min(_M_p, finite((0.021 * _E / finite(_H / _t, "H / t") + _f_y) * _W_el_n, "(0.021 * E / (H / t) + f_y) * W_el_n")), "M_o");
   const _M_n = finite(_round > 0 ? _M_o : Math.min(_M_f, _M_w), "M_n");
   const _r_3 = finite(_round > 0 ? _H / _t / finite(0.31 * _E / _f_y, "0.31 * E / f_y") : Math.max(finite(_lambda_f * _beta_y / 1.4, "lambda_f * beta_y / 1.4"), finite(_lambda_w * _beta_y / 5.7, "lambda_w * beta_y / 5.7")), "r_3");
   const _F_e = finite(_N_cr / _A, "F_e");
@@ -1788,7 +1814,8 @@ export function tubeAxialBending_allowableStress(v: Readonly<Record<"M" | "N" | 
   const _u_Rd = finite(1, "u_Rd");
   const _u_low = finite((_r_N + _r_M) / 2, "u_low");
   const _range0 = finite(_r_3 <= 1 ? 1 : 0, "range0");
-  return [_N_cr, _lambda_f, _lambda_w, _beta_y, _M_p, _M_f, _M_w, _M_o, _M_n, _r_3, _F_e, _F_cr, _r_N, _r_M, _r_c, _r_e, _u, _u_Rd, _u_low, _range0];
+  const _range1 = finite(finite(_n_h * _d_h, "n_h * d_h") < finite(_B - 2 * _t, "B - 2 * t") ? 1 : 0, "range1");
+  return [_N_cr, _W_el_n, _W_pl_n, _lambda_f, _lambda_w, _beta_y, _M_p, _M_f, _M_w, _M_o, _M_n, _r_3, _F_e, _F_cr, _r_N, _r_M, _r_c, _r_e, _u, _u_Rd, _u_low, _range0, _range1];
 }
 
 export function tubeWallLine_partialFactors(v: Readonly<Record<"q" | "B" | "t" | "f_y" | "l_1" | "n_l" | "gamma_M0", number>>): number[] {
