@@ -85,7 +85,10 @@ export function checkText({ model, optionTitle, quantities, limitStates, finding
       lines.push(`           highest judged: ${where(highest)}, utilisation ${highest.utilisation?.toFixed(2)}`);
     if (remark) lines.push(`           ${remark}`);
   }
-  lines.push('', findings.length === 0 ? 'No findings.' : `${findings.length} findings:`);
+  lines.push(
+    '',
+    findings.length === 0 ? 'No findings.' : findings.length === 1 ? '1 finding:' : `${findings.length} findings:`,
+  );
   for (const { places, text, mend } of mergedFindings(findings)) {
     const shown = places.slice(0, 4).map((place) => placeWords(model, place));
     lines.push(`  ${shown.join(', ')}${places.length > 4 ? ` and ${places.length - 4} more` : ''}: ${text} ${mend}`);

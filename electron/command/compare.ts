@@ -1,7 +1,7 @@
 import { resolve } from 'node:path';
 import { compare, comparedQuantities, type Comparison } from '../../core/options/compare.ts';
 import { comparedWords } from '../../core/options/compared-words.ts';
-import { printedUnit, significant, inUnit, unitText } from '../../core/quantity/format-quantity.ts';
+import { formatQuantity, printedUnit, unitText } from '../../core/quantity/format-quantity.ts';
 import { programVersion, resultOf } from '../../core/result.ts';
 import type { UnitSystem } from '../../core/quantity/format-quantity.ts';
 import { openDocument } from '../host/open-document.ts';
@@ -41,7 +41,7 @@ function comparisonJson({ base, options, appraisals }: Comparison): string {
 /** A row for each quantity and check, a column for each option. */
 export function comparisonText({ options, base }: Comparison, system: UnitSystem): string {
   const head = ['', ...options.map(({ id }) => id ?? 'base')];
-  const shown = (value: number, unit: string) => significant(inUnit(value, printedUnit(unit, system)), 4);
+  const shown = (value: number, unit: string) => formatQuantity(value, printedUnit(unit, system)).number;
   const quantities = comparedQuantities.map((id) => {
     const { title, unit } = comparedWords[id];
     const printed = printedUnit(unit, system);

@@ -309,6 +309,19 @@ describe('results', () => {
     );
   });
 
+  it('compare: holes and bolts are whole numbers; check: one finding is “1 finding”', async () => {
+    const { out } = await ran(['compare', plate]);
+    const counts = out.split('\n').filter((line) => /^(Holes|Bolts) /.test(line));
+    expect(counts).toHaveLength(2);
+    for (const line of counts) expect(line).toMatch(/ [1-9]\d* /);
+    for (const line of counts) expect(line).not.toContain('.');
+    const one = { ...startingDocument('metric') } as Record<string, any>; // eslint-disable-line @typescript-eslint/no-explicit-any -- a test reaches into JSON by hand
+    one['basis'] = { ...one['basis'], overrides: [{ factor: 'gamma_M2', value: 1.2, reason: 'client' }] };
+    const file = join(folderOfPlate, 'one.stillplate');
+    await writeFile(file, JSON.stringify(one));
+    expect((await ran(['check', file])).out).toMatch(/^1 finding:\n.*gamma_M2.*below the 1\.25/m);
+  });
+
   it('catalogue: every row with a source or the words “no source”, found by text, in JSON', async () => {
     const { out } = await ran(['catalogue']);
     for (const kind of ['materials', 'sections', 'bolts', 'classes', 'welds', 'plates', 'substances'])
