@@ -292,6 +292,8 @@ const loads = z.strictObject({
       speed: quantity('speed'),
       dragCoefficient: z.strictObject({ value: factor, source: text }),
       tilt: quantity('angle', 'not negative').optional(),
+      /** On the weight of what is lifted; the rule for lifts offshore where none is stated. */
+      dynamicFactor: z.strictObject({ value: z.number().min(1).max(5), source: text }).optional(),
     })
     .optional(),
   liftInAir: z

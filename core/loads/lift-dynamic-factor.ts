@@ -19,3 +19,17 @@ export function liftDynamicFactor(mass: number): number {
   if (tonnes <= 1000) return 1.2;
   return tonnes <= 2500 ? 1.15 : 1.1;
 }
+
+/** Dynamic factor of a lift with the words that say where it is from: the stated one, or that of the mass on the hook in kg. */
+export function liftDynamics(
+  mass: number,
+  stated: { readonly value: number; readonly source: string } | undefined,
+): { readonly value: number; readonly source: string } {
+  if (stated) return stated;
+  const { document, edition, clause } = liftDynamicFactorSource;
+  const light = mass < 3000 ? '; items below 3 t are taken as 3 t' : '';
+  return {
+    value: liftDynamicFactor(mass),
+    source: `${document}, ${edition}, ${clause}, offshore, for ${(mass / 1000).toFixed(2)} t on the hook${light}`,
+  };
+}

@@ -1,6 +1,7 @@
 import { g } from '../water/sea-water.ts';
 import { everySupport, type CaseContext, type CaseResult } from './case-context.ts';
 import { holdingFindings } from './holding-findings.ts';
+import { liftDynamics } from './lift-dynamic-factor.ts';
 import { forceOf } from './loaded.ts';
 import { missingCase } from './missing-case.ts';
 import { pathWords } from './path-words.ts';
@@ -13,7 +14,8 @@ const head = {
   title: 'Lifting out of the water',
 } as const;
 
-/** The plate leaves the water with what it holds: weight in air, trays full, flooded tubes full, and the drag of leaving. */
+/** The plate leaves the water with what it holds: weight in air, trays full and flooded tubes
+ *  full, times a dynamic factor, and the drag of leaving. */
 export function liftOutCase(context: CaseContext): CaseResult {
   const { document, plate, mass, factor, geometry, lifting } = context;
   const { liftOut } = document.loads;
@@ -27,21 +29,25 @@ export function liftOutCase(context: CaseContext): CaseResult {
   const loadFactor = factor('gamma_F_lift');
   const dragFactor = factor('gamma_F_characteristic');
   const drag = dragFactor * 0.5 * mass.waterDensity * liftOut.dragCoefficient.value * liftOut.speed.si ** 2;
-  const trays = new Map(mass.trays.map(({ bay, effect }) => [bay, loadFactor * g * effect]));
+  const onTrays = mass.trays.reduce((sum, { effect }) => sum + effect, 0);
+  const onHook = plate.mass + onTrays - forceOf(plate.frame, plate.heldWater.all) / g;
+  const dynamic = liftDynamics(onHook, liftOut.dynamicFactor);
+  const times = loadFactor * dynamic.value;
+  const trays = new Map(mass.trays.map(({ bay, effect }) => [bay, times * g * effect]));
   const pressures = Float64Array.from(
     plate.fields,
-    ({ bay, field, weight }) => -loadFactor * weight.air - drag - (trays.get(bay) ?? 0) / field.area,
+    ({ bay, field, weight }) => -times * weight.air - drag - (trays.get(bay) ?? 0) / field.area,
   );
   const terms = [
-    { name: 'Weight in air', force: -loadFactor * plate.weight.air },
-    { name: 'Water held like on trays', force: -[...trays.values()].reduce((sum, force) => sum + force, 0) },
-    { name: 'Water still in the tubes', force: loadFactor * forceOf(plate.frame, plate.heldWater.all) },
+    { name: 'Weight in air with dynamic factor', force: -times * plate.weight.air },
+    { name: 'Water held like on trays, with dynamic factor', force: -times * g * onTrays },
+    { name: 'Water still in the tubes, with dynamic factor', force: times * forceOf(plate.frame, plate.heldWater.all) },
     { name: 'Drag of leaving the water', force: -drag * plate.shares.solid },
   ].filter(({ force }) => force !== 0);
   const force = terms.reduce((sum, term) => sum + term.force, 0);
   const solved = solveCase(plate, {
     ...head,
-    path: `${pathWords('Weight, held water and drag down on the plate', 'down', geometry)} All tubes and trays are taken as still full; drag with a coefficient of ${liftOut.dragCoefficient.value} (${liftOut.dragCoefficient.source}) and a load factor of ${dragFactor}.`,
+    path: `${pathWords('Weight, held water and drag down on the plate', 'down', geometry)} All tubes and trays are taken as still full. Dynamic factor ${dynamic.value.toFixed(3)} on their weight (${dynamic.source}); drag without it, with a coefficient of ${liftOut.dragCoefficient.value} (${liftOut.dragCoefficient.source}) and a load factor of ${dragFactor}.`,
     accidental: false,
     loadFactor,
     force,
@@ -56,8 +62,8 @@ export function liftOutCase(context: CaseContext): CaseResult {
       {
         pressures,
         onTubes: [
-          [plate.weightOfRest.air, loadFactor],
-          [plate.heldWater.all, loadFactor],
+          [plate.weightOfRest.air, times],
+          [plate.heldWater.all, times],
           [plate.onTubes.area, -drag * plate.shares.solid],
         ],
       },

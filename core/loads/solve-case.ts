@@ -45,6 +45,8 @@ export interface CaseInput {
 /** How slings and legs that are four share, 0027/ND Rev 11, 5.6.12: one diagonal carries this times its share. */
 export const skewFactor = 1.25;
 
+const skewWords = `Four slings or legs share with a skew load factor of ${skewFactor} on each diagonal in turn (0027/ND Rev 11, 5.6.12).`;
+
 export interface SolvedCase {
   readonly situation: Situation;
   /** The support goes slack, so that the plate's inertia balances. */
@@ -62,6 +64,7 @@ export function solveCase(plate: PlateLoads, input: CaseInput): SolvedCase {
   const envelope = new TubeEnvelope(frame);
   const worst = new Float64Array(set.items.length);
   const idle = new Set<string>();
+  let skewed = false;
   let [slackAny, momentResidual, offCentre] = [false, 0, 0];
   let printed: { balancing: number; acceleration: number; slack: boolean } | null = null;
   let acceleration = 0;
@@ -75,6 +78,7 @@ export function solveCase(plate: PlateLoads, input: CaseInput): SolvedCase {
     const load = slack ? balancedByInertia(plate, loading, a) : applied;
     for (const present of slack ? [[]] : input.present)
       for (const held of supports.hold(load, { present, oneWay: set.oneWay, skew: set.slings ? skewFactor : 1 })) {
+        skewed ||= held.skewForce !== 0;
         envelope.add(held.motion, held.load, held.plane);
         const acting = set.items.map(({ place }, i): PointForce => ({
           x: place.x,
@@ -117,7 +121,7 @@ export function solveCase(plate: PlateLoads, input: CaseInput): SolvedCase {
     loadCase: input.loadCase,
     direction: input.direction,
     title: input.title,
-    path: input.path,
+    path: skewed ? `${input.path} ${skewWords}` : input.path,
     accidental: input.accidental,
     loadFactor: input.loadFactor,
     force: input.force,

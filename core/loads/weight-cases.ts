@@ -1,6 +1,6 @@
 import { everySupport, type CaseContext, type CaseResult, type HeldBy } from './case-context.ts';
 import { holdingFindings } from './holding-findings.ts';
-import { liftDynamicFactor, liftDynamicFactorSource } from './lift-dynamic-factor.ts';
+import { liftDynamics } from './lift-dynamic-factor.ts';
 import { forceOf } from './loaded.ts';
 import { missingCase } from './missing-case.ts';
 import { pathWords } from './path-words.ts';
@@ -10,12 +10,8 @@ import { g } from '../water/sea-water.ts';
 /** Lift in air from pad eyes, or from the suspension if there are none. */
 export function liftInAirCase(context: CaseContext): CaseResult {
   const { document, plate, factor, lifting } = context;
-  const stated = document.loads.liftInAir?.dynamicFactor;
   const onHook = plate.mass - forceOf(plate.frame, plate.heldWater.undrained) / g;
-  const dynamic = stated ?? {
-    value: liftDynamicFactor(onHook),
-    source: `${liftDynamicFactorSource.document}, ${liftDynamicFactorSource.edition}, ${liftDynamicFactorSource.clause}, offshore`,
-  };
+  const dynamic = liftDynamics(onHook, document.loads.liftInAir?.dynamicFactor);
   return underWeight(
     context,
     { id: 'lift-in-air-down', loadCase: 'lift in air', title: 'Lift in air' },

@@ -244,13 +244,41 @@ it('lifts out the weight in air, full trays, full tubes and the drag of leaving'
     demoDocument(waterOnly, allCases, { designs: { deck: { side: 'underside', holes: [] } } }),
   );
   const out = situation('lift-out-down');
-  near(termOf(out, 'Weight in air'), -1.35 * g * mass.total);
-  near(termOf(out, 'Water still in the tubes'), -1.35 * g * mass.entrainedWater);
-  near(termOf(out, 'Water held like on trays'), -1.35 * g * mass.trays.reduce((sum, { effect }) => sum + effect, 0));
+  const trays = mass.trays.reduce((sum, { effect }) => sum + effect, 0);
+  const onHook = (mass.total + mass.entrainedWater + trays) / 1000;
+  const factor = 1.35 * (1 + 0.25 * Math.sqrt(100 / Math.max(onHook, 3))); // 0027/ND Rev 11, 5.5.1: tonnes, at least 3
+  near(termOf(out, 'Weight in air with dynamic factor'), -factor * g * mass.total);
+  near(termOf(out, 'Water still in the tubes, with dynamic factor'), -factor * g * mass.entrainedWater);
+  near(termOf(out, 'Water held like on trays, with dynamic factor'), -factor * g * trays);
+  expect(out.path).toContain(`Dynamic factor ${(factor / 1.35).toFixed(3)} on their weight (0027/ND`);
+  expect(out.path.includes('items below 3 t are taken as 3 t')).toBe(onHook < 3);
   expect(mass.trays.length).toBeGreaterThan(0);
   const area = -termOf(out, 'Drag of leaving the water') / (1.5 * 0.5 * waterDensityOf(document) * 2.5 * 0.3 ** 2);
   expect(area).toBeGreaterThan(5);
   expect(out.balance.by).toBe('slings');
+});
+
+it('takes the stated dynamic factor of lifting out, on weight and not on drag', () => {
+  const withFactor = (value: number) => {
+    const liftOut = { dynamicFactor: { value, source: 'invented' } };
+    return loadedPlate(demoDocument(waterOnly, allCases, { loads: { liftOut } })).situation('lift-out-down');
+  };
+  const [one, two] = [withFactor(1), withFactor(2)];
+  const drag = 'Drag of leaving the water';
+  near(termOf(two, drag), termOf(one, drag));
+  near(two.force - termOf(two, drag), 2 * (one.force - termOf(one, drag)));
+  near(one.force - two.force, 1.35 * g * (loadedPlate(demoDocument(waterOnly, allCases)).mass.total + waterIn(one)));
+  expect(two.path).toContain('Dynamic factor 2.000 on their weight (invented)');
+});
+
+const waterIn = (out: Situation): number =>
+  -out.balance.terms.reduce((sum, { name, force }) => (name.startsWith('Water') ? sum + force : sum), 0) / (1.35 * g);
+
+it('names the skew load factor where four slings share, and only there', () => {
+  const four = loadedPlate(plates['pad eyes for lifting']);
+  expect(four.situation('lift-in-air-down').path).toMatch(/skew load factor of 1\.25 on each diagonal in turn \(0027/);
+  expect(four.situation('lift-in-air-down').path).toMatch(/items below 3 t are taken as 3 t/);
+  expect(four.situation('service-down').path).not.toMatch(/skew/);
 });
 
 it('lifts in air with the offshore factor of 0027/ND, or the stated one, at pad eyes if there are any', () => {
