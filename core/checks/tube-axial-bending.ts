@@ -1,12 +1,12 @@
 import type { Check } from './check.ts';
 import { basisFactor } from './inputs.ts';
 import { onlyUnder } from './only-under.ts';
-import { f_235, nominalMomentSteps, notSlender, thrustClassSteps } from './tube-class-steps.ts';
+import { f_235, flangeLeft, nominalMomentSteps, notSlender, thrustClassSteps } from './tube-class-steps.ts';
 import { tubeAt, tubeForceInputs, tubeInputs, tubePlaces } from './tube-inputs.ts';
 import type { Model } from '../model.ts';
 
 const { M, N } = tubeForceInputs;
-const { round, H, B, t, A, I_min, W_el, W_pl, E, f_y } = tubeInputs;
+const { round, H, B, t, A, I_min, W_el, W_pl, n_h, d_h, E, f_y } = tubeInputs;
 
 /** Imperfection of hollow sections, EN 1993-1-1 Tables 6.1 and 6.2: hot finished curve a (a0 for S460), cold formed c. */
 function imperfection(model: Model, id: string): number {
@@ -36,7 +36,7 @@ export const tubeAxialBending: Check = {
     return !forces || forces.axial !== 0 || 'nothing pushes along this tube';
   },
   inputs: {
-    ...{ M, N, round, H, B, t, A, I_min, W_el, W_pl, E, f_y },
+    ...{ M, N, round, H, B, t, A, I_min, W_el, W_pl, n_h, d_h, E, f_y },
     ...onlyUnder('partial factors', { f_235 }),
     L_cr: {
       unit: 'm',
@@ -135,7 +135,7 @@ export const tubeAxialBending: Check = {
   },
   demand: 'u',
   capacity: 'u_Rd',
-  range: [notSlender],
+  range: [notSlender, flangeLeft],
   second: {
     title: 'not less than half of what the section alone takes, thrust and moment plainly added',
     source: [{ document: 'derived by hand: buckling only ever adds' }],

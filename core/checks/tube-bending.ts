@@ -1,11 +1,11 @@
 import type { Check } from './check.ts';
 import { basisFactor } from './inputs.ts';
 import { onlyUnder } from './only-under.ts';
-import { bendingClassSteps, f_235, nominalMomentSteps, notSlender } from './tube-class-steps.ts';
+import { bendingClassSteps, f_235, flangeLeft, nominalMomentSteps, notSlender } from './tube-class-steps.ts';
 import { tubeForceInputs, tubeInputs, tubePlaces } from './tube-inputs.ts';
 
 const { M, V, M_statics } = tubeForceInputs;
-const { round, H, B, t, A_v, W_el, W_pl, E, f_y } = tubeInputs;
+const { round, H, B, t, A_v, W_el, W_pl, n_h, d_h, E, f_y, f_u } = tubeInputs;
 
 /** Bending of a tube as a beam of the grid, shear at the same section included. */
 export const tubeBending: Check = {
@@ -20,15 +20,22 @@ export const tubeBending: Check = {
       safety: 'partial factors',
       memory: true,
     },
-    { document: 'AISC 360', edition: '2016', clause: 'Table B4.1b, F7, F8', safety: 'allowable stress', memory: true },
+    {
+      document: 'AISC 360',
+      edition: '2016',
+      clause: 'Table B4.1b, F7, F8, F13.1',
+      safety: 'allowable stress',
+      memory: true,
+    },
   ],
   places: tubePlaces,
   applies: () => true,
   inputs: {
-    ...{ M, M_statics, round, H, B, t, W_el, W_pl, f_y },
+    ...{ M, M_statics, round, H, B, t, W_el, W_pl, n_h, d_h, f_y, f_u },
     ...onlyUnder('partial factors', { V, A_v, f_235 }),
     ...onlyUnder('allowable stress', { E }),
     gamma_M0: basisFactor('gamma_M0', 'partial factor on yielding', 'partial factors'),
+    gamma_M2: basisFactor('gamma_M2', 'partial factor on rupture at holes', 'partial factors'),
     Omega_b: basisFactor('Omega_b', 'safety factor on bending', 'allowable stress'),
   },
   steps: {
@@ -46,16 +53,40 @@ export const tubeBending: Check = {
         unit: '1',
         meaning: 'part of the strength that shear takes up',
       },
-      { symbol: 'M_Rd', expression: '(1 - rho) * W * f_y / gamma_M0', unit: 'kN*m', meaning: 'moment resistance' },
+      {
+        symbol: 'f_d',
+        expression: 'n_h > 0 ? min(f_y / gamma_M0, 0.9 * f_u / gamma_M2) : f_y / gamma_M0',
+        unit: 'MPa',
+        meaning: 'design strength: yielding, or rupture beside a hole (6.2.5(4))',
+      },
+      { symbol: 'M_Rd', expression: '(1 - rho) * W * f_d', unit: 'kN*m', meaning: 'moment resistance' },
     ],
     'allowable stress': [
       ...nominalMomentSteps,
-      { symbol: 'M_Rd', expression: 'M_n / Omega_b', unit: 'kN*m', meaning: 'allowable moment' },
+      {
+        symbol: 'Y_t',
+        expression: 'f_y <= 0.8 * f_u ? 1 : 1.1',
+        unit: '1',
+        meaning: 'factor on yielding of the flange (F13.1)',
+      },
+      {
+        symbol: 'part_n',
+        expression: '(B - n_h * d_h) / B',
+        unit: '1',
+        meaning: 'part of the flange that the holes leave',
+      },
+      {
+        symbol: 'M_r',
+        expression: 'n_h == 0 ? M_n : (f_u * part_n >= Y_t * f_y ? M_n : min(M_n, f_u * part_n * W_el))',
+        unit: 'kN*m',
+        meaning: 'limited by rupture beside the holes (F13-1)',
+      },
+      { symbol: 'M_Rd', expression: 'M_r / Omega_b', unit: 'kN*m', meaning: 'allowable moment' },
     ],
   },
   demand: 'M',
   capacity: 'M_Rd',
-  range: [notSlender],
+  range: [notSlender, flangeLeft],
   second: {
     title: 'statics of the loads alone',
     source: [{ document: 'equilibrium, no source' }],
@@ -64,6 +95,7 @@ export const tubeBending: Check = {
     high: 'M_high',
   },
   cautions: [
+    'Holes of bolts are always taken off, in both flanges and at the section of the largest moment, which is safe.',
     'Shear, where it matters, is taken off the whole section, which is safe (EN 1993-1-1 takes it off the shear area).',
     'Lateral buckling is left out: a hollow section in a braced grid does not twist away.',
   ],

@@ -1,4 +1,4 @@
-import { yieldOf } from '../catalogue/strength-at-thickness.ts';
+import { ultimateOf, yieldOf } from '../catalogue/strength-at-thickness.ts';
 import { hollowSection } from '../catalogue/hollow-section.ts';
 import type { HollowSection } from '../catalogue/rows.ts';
 import type { Tube } from '../geometry/geometry.ts';
@@ -42,6 +42,45 @@ function corroded(model: Model, { section, flooded }: Tube): HollowSection {
   });
 }
 
+/** A row of bolts of one panel along a tube: where it drills the flange, m. */
+interface DrilledRow {
+  readonly face: 'topside' | 'underside' | 'both';
+  readonly across: number;
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Bolts of panels that drill a wall of the tube. Studs and pads are welded on and drill none. */
+const drilling = (model: Model, id: string) =>
+  [...model.panels.values()].flatMap(({ design, bolts }) => {
+    const { fixing, side } = design;
+    if (fixing.kind !== 'bolted' || (fixing.into !== 'through-bolt with sleeve' && fixing.into !== 'one-sided'))
+      return [];
+    const face = fixing.into === 'one-sided' ? side : ('both' as const);
+    return [{ face, bolts: bolts.filter(({ tube }) => tube === id) }];
+  });
+
+/** Most rows of bolts that drill one flange at one section: those of neighbours beside each other, a staggered hole taken
+ *  as in line. */
+export function rowsDrilled(model: Model, id: string): number {
+  const isMain = tubeAt(model, id).set === 'main';
+  const rows: DrilledRow[] = drilling(model, id).flatMap(({ face, bolts }) => {
+    const at = new Map<number, number[]>();
+    for (const { x, y } of bolts) {
+      const across = Math.round((isMain ? y : x) * 1e6);
+      at.set(across, [...(at.get(across) ?? []), isMain ? x : y]);
+    }
+    return [...at].map(([across, along]) => ({ face, across, from: Math.min(...along), to: Math.max(...along) }));
+  });
+  const atOnce = (flange: 'topside' | 'underside', s: number): number =>
+    new Set(
+      rows
+        .filter(({ face, from, to }) => (face === 'both' || face === flange) && from <= s + 1e-6 && to >= s - 1e-6)
+        .map(({ across }) => across),
+    ).size;
+  return Math.max(0, ...rows.flatMap(({ from }) => [atOnce('topside', from), atOnce('underside', from)]));
+}
+
 /** Yield strength of the tube as ordered: EN 1993 and AISC 360 class its walls as carbon steel. */
 export function yieldOfTube(model: Model, id: string): Reading {
   const { material, section } = tubeAt(model, id);
@@ -75,6 +114,28 @@ export const tubeInputs = {
   W_el: ofSection('cm^3', 'elastic modulus', (s) => s.elasticY),
   W_pl: ofSection('cm^3', 'plastic modulus', (s) => s.plasticY),
   W_t: ofSection('cm^3', 'torsion modulus', (s) => s.torsionModulus),
+  n_h: {
+    unit: '1',
+    meaning: 'rows of bolts that drill a flange at one section',
+    from: 'geometry',
+    read: rowsDrilled,
+  },
+  d_h: {
+    unit: 'mm',
+    meaning: 'largest hole in the tube, 0 without',
+    from: 'document: fixing',
+    read: (model: Model, id: string) =>
+      Math.max(0, ...drilling(model, id).flatMap(({ bolts }) => bolts.map(({ hole }) => hole))),
+  },
+  f_u: {
+    unit: 'MPa',
+    meaning: 'ultimate strength of the tube',
+    from: 'catalogue: materials',
+    read: (model: Model, id: string): Reading => {
+      const { material, section } = tubeAt(model, id);
+      return ultimateOf(material, section.nominalWall);
+    },
+  },
   E: {
     unit: 'GPa',
     meaning: 'modulus of elasticity',

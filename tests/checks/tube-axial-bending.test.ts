@@ -16,6 +16,8 @@ const SHS100x5 = {
   I_min: 279.43e-8,
   W_el: 55.886e-6,
   W_pl: 66.358e-6,
+  n_h: 0,
+  d_h: 0,
   f_y: 355e6,
   C_m: 1,
 };
@@ -181,4 +183,12 @@ describe('near the limits', () => {
     for (const symbol of ['N', 'A'])
       expect(tubeAxialBending.inputs[symbol]!.read, symbol).toBe(tubeTorsion.inputs[symbol]!.read);
   });
+});
+
+it('takes the moment by the net section, and thrust by the whole one (EN 1993-1-1, 6.3.1.1(4), from memory)', () => {
+  const at = (change: Record<string, number>) =>
+    valuesGiven(tubeAxialBending, 'partial factors', { ...S355, N: 1e5, M: 8e3, L_cr: 4, ...change });
+  const two = at({ n_h: 2, d_h: 0.011 });
+  expect(two.r_M! / at({}).r_M!).toBeCloseTo(66.358 / (66.358 - 10.45), 9);
+  expect(two.n).toBe(at({}).n);
 });

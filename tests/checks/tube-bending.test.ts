@@ -4,7 +4,8 @@ import { valuesGiven } from './bolt-values.ts';
 import { demoModel, missingFrom, reads, situationOf } from './model-of.ts';
 import { outOfRangeWith } from './at.ts';
 
-const S355 = { f_y: 355e6, f_235: 235e6, gamma_M0: 1 };
+const solid = { n_h: 0, d_h: 0, f_u: 510e6 };
+const S355 = { ...solid, f_y: 355e6, f_235: 235e6, gamma_M0: 1, gamma_M2: 1.25 };
 const SHS100x5 = { round: 0, H: 0.1, B: 0.1, t: 0.005, A_v: 936.6e-6, W_el: 55.886e-6, W_pl: 66.358e-6 };
 const kipInch = 112.9848; // N·m
 const inch = 0.0254;
@@ -43,13 +44,11 @@ describe('tube in bending, EN 1993-1-1', () => {
     ['CHS 323.9×5, D/t = 64.8: class 4', { round: 1, H: 0.3239, B: 0.3239, t: 0.005 }, 'slender'],
   ] as const)('classes the %s', (_, size, expected) => {
     const { W, W_pl, W_el } = at(size);
-    const { gamma_M0, f_y, f_235 } = S355;
+
     const range = outOfRangeWith(tubeBending, 'partial factors', {
       ...SHS100x5,
       ...size,
-      gamma_M0,
-      f_y,
-      f_235,
+      ...S355,
       M: 1,
       V: 0,
       M_statics: 1,
@@ -63,7 +62,7 @@ describe('tube in bending, EN 1993-1-1', () => {
 });
 
 describe('tube in bending, AISC 360 F7 and F8', () => {
-  const A500 = { f_y: 46 * ksi, E: 29000 * ksi, Omega_b: 1.67, round: 0 };
+  const A500 = { ...solid, f_y: 46 * ksi, E: 29000 * ksi, Omega_b: 1.67, round: 0 };
 
   it('gives 53.2 kip·in for a compact HSS 3½×3½×⅛, Z 1.93 in³ (AISC Design Examples, F.6, from memory)', () => {
     const t = 0.116 * inch;
@@ -198,6 +197,7 @@ describe('near the limits', () => {
   it('leaves the plastic moment of a round wall at D/t = 0.07 E/F_y = 44.1 of 46 ksi (Table B4.1b)', () => {
     const at = (slenderness: number) =>
       valuesGiven(tubeBending, 'allowable stress', {
+        ...solid,
         f_y: 46 * ksi,
         E: 29000 * ksi,
         Omega_b: 1.67,
@@ -221,4 +221,103 @@ describe('near the limits', () => {
       1,
     );
   });
+});
+
+describe('bolts of panels through the flanges', () => {
+  const en = (change: Record<string, number>) =>
+    valuesGiven(tubeBending, 'partial factors', { ...S355, ...SHS100x5, V: 0, d_h: 0.011, ...change });
+
+  it('takes 5.225 cm³ off for each row of 11 mm holes in both flanges of a SHS 100×100×5 (by hand: 1.1 · 0.5 · 9.5)', () => {
+    expect(en({ n_h: 0 }).M_Rd! / 1e3).toBeCloseTo(23.557, 3);
+    expect(en({ n_h: 1 }).W! * 1e6).toBeCloseTo(66.358 - 5.225, 6);
+    expect(en({ n_h: 2 }).W! * 1e6).toBeCloseTo(66.358 - 10.45, 6);
+    expect(en({ n_h: 2 }).W_el_n! * 1e6).toBeCloseTo(55.886 - 10.45, 6);
+    expect(en({ n_h: 2 }).M_Rd! / 1e3).toBeCloseTo(55.908 * 0.355, 6);
+  });
+
+  it('takes off no less than the exact elastic section with one flange drilled (by hand: parallel axes)', () => {
+    const [A, I, h] = [18.732, 279.43, 4.75];
+    for (const n_h of [1, 2, 3]) {
+      const gone = n_h * 1.1 * 0.5;
+      const shift = (gone * h) / (A - gone);
+      const exact = (I - gone * h ** 2 - (A - gone) * shift ** 2) / (5 + shift);
+      expect(en({ n_h }).W_el_n! * 1e6).toBeLessThan(exact);
+    }
+  });
+
+  it('rules by rupture beside the hole where 0.9 f_u/γ_M2 is less than f_y/γ_M0: S460, 540 MPa (6.2.5(4), from memory)', () => {
+    const S460 = { f_y: 460e6, f_u: 540e6 };
+    expect(en({ ...S460, n_h: 1 }).f_d! / 1e6).toBeCloseTo(388.8, 9);
+    expect(en({ ...S460, n_h: 0 }).f_d! / 1e6).toBeCloseTo(460, 9);
+    expect(en({ n_h: 1, gamma_M0: 1.1 }).f_d! / 1e6).toBeCloseTo(355 / 1.1, 9);
+  });
+
+  it('limits the moment to F_u A_fn/A_fg S where F_u A_fn < Y_t F_y A_fg, Y_t 1.1 above F_y/F_u 0.8 (AISC 360 F13.1, from memory)', () => {
+    const asd = (change: Record<string, number>) =>
+      valuesGiven(tubeBending, 'allowable stress', {
+        ...{ round: 0, H: 0.1, B: 0.1, t: 0.005, W_el: 55.886e-6, W_pl: 66.358e-6 },
+        ...{ f_y: 46 * ksi, f_u: 58 * ksi, E: 29000 * ksi, Omega_b: 1.67, n_h: 2, d_h: 0.011 },
+        ...change,
+      });
+    expect(asd({}).M_n! / (46 * ksi)).toBeCloseTo(55.908e-6, 12);
+    expect(asd({}).M_r! / (58 * ksi)).toBeCloseTo(0.78 * 55.886e-6, 12);
+    expect(asd({}).M_Rd).toBeCloseTo(asd({}).M_r! / 1.67, 6);
+    expect(asd({ n_h: 1 }).M_r).toBe(asd({ n_h: 1 }).M_n);
+    expect(asd({ n_h: 0, f_u: 46 * ksi }).M_r).toBe(asd({ n_h: 0 }).M_n);
+    expect([asd({}).Y_t, asd({ f_y: 46.5 * ksi }).Y_t]).toEqual([1, 1.1]);
+  });
+
+  it('cannot be judged when nothing is left of the flange', () => {
+    const at = (n_h: number) =>
+      outOfRangeWith(tubeBending, 'partial factors', {
+        ...S355,
+        ...SHS100x5,
+        M: 1,
+        V: 0,
+        M_statics: 1,
+        n_h,
+        d_h: 0.031,
+      });
+    expect(at(2)).toBeUndefined();
+    expect(at(3)).toMatch(/whole flange/);
+  });
+
+  it('counts the rows at one section: one at an outer tube, two between neighbours, none for studs', () => {
+    const rows = (tube: string, ...changes: unknown[]) => reads(tubeBending, 'n_h', demoModel(...changes), tube);
+    const into = (name: string) => ({ designs: { deck: { fixing: { into: name } } } });
+    // Panels A1, A3, B1, B3: tube A has them on one side, B between, 2 at the end of A1 only.
+    for (const how of ['one-sided', 'through-bolt with sleeve']) {
+      expect(['A', 'B', 'C'].map((tube) => rows(tube, into(how)))).toEqual([1, 2, 1]);
+      expect(['1', '2', '3', '4'].map((tube) => rows(tube, into(how)))).toEqual([1, 1, 1, 1]);
+    }
+    expect(rows('B', into('welded stud'))).toBe(0);
+    expect(rows('2', { panels: { A2: 'deck' } })).toBe(2);
+    expect(reads(tubeBending, 'd_h', demoModel(), 'B')).toBeCloseTo(demoModel().panels.get('A1')!.bolts[0]!.hole, 12);
+    expect(reads(tubeBending, 'd_h', demoModel(into('welded stud')), 'B')).toBe(0);
+  });
+
+  it('counts rows of the two faces apart, unless the bolts go through both', () => {
+    const mixed = (how: string) =>
+      demoModel({
+        designs: { deck: { fixing: { into: how } }, under: { ...underside(how) } },
+        panels: { B1: 'under', B3: 'under' },
+      });
+    expect(reads(tubeBending, 'n_h', mixed('one-sided'), 'B')).toBe(1);
+    expect(reads(tubeBending, 'n_h', mixed('through-bolt with sleeve'), 'B')).toBe(2);
+  });
+
+  it('reads the ultimate strength of the tube: S355H of EN 10210-1 has 470 MPa at least (from memory)', () => {
+    expect(reads(tubeBending, 'f_u', demoModel(), 'A')).toBe(470e6);
+  });
+});
+
+const underside = (into: string) => ({
+  side: 'underside',
+  thickness: '10 mm',
+  material: 'S355 plate',
+  overlap: { onMain: '60 mm', onCross: '60 mm' },
+  support: 'four sides',
+  fixing: {
+    ...{ kind: 'bolted', bolt: 'M12', class: '8.8', pitch: '200 mm', edgeDistance: '30 mm', shear: 'clearance', into },
+  },
 });
