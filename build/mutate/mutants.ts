@@ -17,6 +17,8 @@ export interface Mutant {
   readonly apply: () => () => void;
   /** Set when the slip is to read the opposite load direction: what it answers before and after. No slip where nothing depends on it. */
   readonly flips?: (...at: Parameters<Input['read']>) => readonly [before: unknown, after: unknown];
+  /** Set when that is asked of `applies`, which answers everywhere; all else is asked where the check applies. */
+  readonly ofApplies?: true;
 }
 
 type Tree = Formula | Condition;
@@ -59,9 +61,10 @@ function wholeMutants(check: Check): Mutant[] {
   if (applies.length > 0) made.push(slip('applies everywhere', [check], check, { applies: () => true }));
   if (applies.length > 2)
     made.push(
-      directionSlip(applies, (changed) =>
-        slip('applies in the opposite direction', [check], check, { applies: changed }),
-      ),
+      directionSlip(applies, (changed) => ({
+        ...slip('applies in the opposite direction', [check], check, { applies: changed }),
+        ofApplies: true as const,
+      })),
     );
   if (!rule) return made;
   made.push(
