@@ -1,4 +1,3 @@
-import type { PlateDocument } from '../document/schema.ts';
 import type { Finding } from '../finding.ts';
 import type { Safety, Source } from '../source.ts';
 import { refusal } from '../refusal.ts';
@@ -36,20 +35,45 @@ const tables: readonly DesignBasis[] = [
     name: 'EN 1993',
     title: 'EN 1993, partial factors; actions as EN 1990 and ISO 19902',
     safety: 'partial factors',
-    source: [{ document: 'EN 1993-1-1', edition: '2005' }, { document: 'EN 1993-1-8', edition: '2005' }],
+    source: [
+      { document: 'EN 1993-1-1', edition: '2005' },
+      { document: 'EN 1993-1-8', edition: '2005' },
+    ],
     factors: {
       ...common,
       gamma_M0: { value: 1.0, meaning: 'partial factor on yielding of sections', source: EN1993('6.1') },
       gamma_M1: { value: 1.0, meaning: 'partial factor on stability', source: EN1993('6.1') },
       gamma_M2: { value: 1.25, meaning: 'partial factor on fracture, bolts and welds', source: EN19938('Table 2.1') },
       gamma_M3: { value: 1.25, meaning: 'partial factor on slip', source: EN19938('Table 2.1') },
-      gamma_F_extreme: { value: 1.35, meaning: 'load factor on an extreme environmental load', source: { document: 'ISO 19902', edition: '2007', clause: '9.10', memory: true } },
-      gamma_F_characteristic: { value: 1.5, meaning: 'load factor on a characteristic variable load', source: { document: 'EN 1990', edition: '2002', clause: 'Table A1.2(B)', memory: true } },
-      gamma_F_permanent: { value: 1.35, meaning: 'load factor on weight', source: { document: 'EN 1990', edition: '2002', clause: 'Table A1.2(B)', memory: true } },
-      gamma_F_lift: { value: 1.35, meaning: 'load factor on lifted weight, dynamic factor apart', source: { document: 'EN 1990', edition: '2002', clause: 'Table A1.2(B)', memory: true } },
-      gamma_F_accidental: { value: 1.0, meaning: 'load factor with a part lost', source: { document: 'EN 1990', edition: '2002', clause: 'Table A1.3', memory: true } },
+      gamma_F_extreme: {
+        value: 1.35,
+        meaning: 'load factor on an extreme environmental load',
+        source: { document: 'ISO 19902', edition: '2007', clause: '9.10', memory: true },
+      },
+      gamma_F_characteristic: {
+        value: 1.5,
+        meaning: 'load factor on a characteristic variable load',
+        source: { document: 'EN 1990', edition: '2002', clause: 'Table A1.2(B)', memory: true },
+      },
+      gamma_F_permanent: {
+        value: 1.35,
+        meaning: 'load factor on weight',
+        source: { document: 'EN 1990', edition: '2002', clause: 'Table A1.2(B)', memory: true },
+      },
+      gamma_F_lift: {
+        value: 1.35,
+        meaning: 'load factor on lifted weight, dynamic factor apart',
+        source: { document: 'EN 1990', edition: '2002', clause: 'Table A1.2(B)', memory: true },
+      },
+      gamma_F_accidental: {
+        value: 1.0,
+        meaning: 'load factor with a part lost',
+        source: { document: 'EN 1990', edition: '2002', clause: 'Table A1.3', memory: true },
+      },
     },
-    cautions: ['Partial factors are the recommended ones; a National Annex may set others. Give them as overrides with a reason.'],
+    cautions: [
+      'Partial factors are the recommended ones; a National Annex may set others. Give them as overrides with a reason.',
+    ],
   },
   {
     name: 'AISC 360 ASD',
@@ -62,18 +86,41 @@ const tables: readonly DesignBasis[] = [
       Omega_v: { value: 1.67, meaning: 'safety factor on shear', source: AISC('G1') },
       Omega_J: { value: 2.0, meaning: 'safety factor on bolts, welds and rupture', source: AISC('J2, J3, J4') },
       Omega_slip: { value: 1.5, meaning: 'safety factor on slip', source: AISC('J3.8') },
-      gamma_F_extreme: { value: 1, meaning: 'allowable stress carries the safety; loads are not factored', source: AISC('B3.2') },
-      gamma_F_characteristic: { value: 1, meaning: 'allowable stress carries the safety; loads are not factored', source: AISC('B3.2') },
-      gamma_F_permanent: { value: 1, meaning: 'allowable stress carries the safety; loads are not factored', source: AISC('B3.2') },
-      gamma_F_lift: { value: 1, meaning: 'allowable stress carries the safety; loads are not factored', source: AISC('B3.2') },
-      gamma_F_accidental: { value: 1, meaning: 'allowable stress carries the safety; loads are not factored', source: AISC('B3.2') },
+      gamma_F_extreme: {
+        value: 1,
+        meaning: 'allowable stress carries the safety; loads are not factored',
+        source: AISC('B3.2'),
+      },
+      gamma_F_characteristic: {
+        value: 1,
+        meaning: 'allowable stress carries the safety; loads are not factored',
+        source: AISC('B3.2'),
+      },
+      gamma_F_permanent: {
+        value: 1,
+        meaning: 'allowable stress carries the safety; loads are not factored',
+        source: AISC('B3.2'),
+      },
+      gamma_F_lift: {
+        value: 1,
+        meaning: 'allowable stress carries the safety; loads are not factored',
+        source: AISC('B3.2'),
+      },
+      gamma_F_accidental: {
+        value: 1,
+        meaning: 'allowable stress carries the safety; loads are not factored',
+        source: AISC('B3.2'),
+      },
     },
     cautions: ['No increase of the allowable for storms is taken.'],
   },
 ];
 
 /** The table by name, with the document's overrides laid on. Refuses an override of a factor the table does not have. */
-export function designBasis(name: DesignBasis['name'], overrides: readonly { factor: string; value: number; reason: string }[]): DesignBasis {
+export function designBasis(
+  name: DesignBasis['name'],
+  overrides: readonly { factor: string; value: number; reason: string }[],
+): DesignBasis {
   const table = tables.find((t) => t.name === name) as DesignBasis;
   const factors = { ...table.factors };
   for (const { factor, value, reason } of overrides) {
@@ -90,7 +137,14 @@ export function designBasis(name: DesignBasis['name'], overrides: readonly { fac
 }
 
 /** Overrides that make a factor smaller than its table has it: less safety, which the engineer must answer for. */
-export function overrideFindings({ basis: { table: name, overrides } }: PlateDocument): readonly Finding[] {
+export function overrideFindings({
+  basis: { table: name, overrides },
+}: {
+  readonly basis: {
+    readonly table: DesignBasis['name'];
+    readonly overrides: readonly { readonly factor: string; readonly value: number; readonly reason: string }[];
+  };
+}): readonly Finding[] {
   const { factors } = designBasis(name, []);
   return overrides.flatMap(({ factor, value, reason }) => {
     const old = Object.hasOwn(factors, factor) ? factors[factor] : undefined;
