@@ -32,19 +32,29 @@ export function mutantsOf(checks: readonly Check[]): readonly Mutant[] {
     ...Object.entries(check.inputs).flatMap(([symbol, input]) =>
       unseen(input) ? inputMutants(checks, check, symbol, input) : [],
     ),
-    ...allSteps(check).flatMap((step) => (unseen(step) ? stepMutants(checks, check, step) : [])),
+    ...allSteps(check).flatMap((step) => {
+      // Both design bases may get the same line from one place in the source.
+      const twins = allSteps(check).filter((other) => sameLine(step, other) && unseen(other));
+      return twins.length > 0 ? stepMutants(checks, check, step, twins) : [];
+    }),
     ...(check.range ?? []).flatMap((part) => (unseen(part) ? rangeMutants(checks, check, part) : [])),
   ]);
 }
 
-/** A slip that lays `changes` on a thing which these checks have. */
-function slip<T extends object>(what: string, checks: readonly Check[], thing: T, changes: Partial<T>): Mutant {
+/** A slip that lays `changes` on a thing which these checks have, and on its twins. */
+function slip<T extends object>(
+  what: string,
+  checks: readonly Check[],
+  thing: T,
+  changes: Partial<T>,
+  twins: readonly T[] = [thing],
+): Mutant {
   const apply = () => {
-    const before = Object.fromEntries(Object.keys(changes).map((key) => [key, thing[key as keyof T]]));
-    Object.assign(thing, changes);
+    const before = twins.map((twin) => ({ ...twin }));
+    for (const twin of twins) Object.assign(twin, changes);
     const back = recompiled(checks);
     return () => {
-      Object.assign(thing, before);
+      twins.forEach((twin, i) => Object.assign(twin, before[i]));
       back();
     };
   };
@@ -122,16 +132,18 @@ function inputMutants(checks: readonly Check[], first: Check, symbol: string, in
   return made;
 }
 
-function stepMutants(checks: readonly Check[], first: Check, step: Step): Mutant[] {
+const sameLine = (a: Step, b: Step): boolean => JSON.stringify(a) === JSON.stringify(b);
+
+function stepMutants(checks: readonly Check[], first: Check, step: Step, twins: readonly Step[]): Mutant[] {
   const owners = checks.filter((check) => allSteps(check).includes(step));
   if ('kernel' in step) {
     const { kernel } = step;
     const slipped = `${kernel} × 1.1`;
     (kernels as Record<string, (typeof kernels)[string]>)[slipped] = (...values) => 1.1 * kernels[kernel]!(...values);
-    return [slip(`${step.symbol}: ${slipped}`, owners, step, { kernel: slipped })];
+    return [slip(`${step.symbol}: ${slipped}`, owners, step, { kernel: slipped }, twins)];
   }
   return variants(readFormula(step.expression, namesOf(first)), flagsOf(first)).map(({ what, tree }) =>
-    slip(`${step.symbol} = ${step.expression}: ${what}`, owners, step, { expression: formulaText(tree) }),
+    slip(`${step.symbol} = ${step.expression}: ${what}`, owners, step, { expression: formulaText(tree) }, twins),
   );
 }
 

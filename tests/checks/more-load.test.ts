@@ -1,30 +1,15 @@
-import { readFileSync } from 'node:fs';
-import { beforeAll, describe, expect, it } from 'vitest';
-import { appraise } from '../../core/appraise.ts';
+import { describe, expect, it } from 'vitest';
 import type { Check } from '../../core/checks/check.ts';
 import { stepsOf } from '../../core/checks/evaluate-check.ts';
 import { compiled } from '../../core/checks/generated.ts';
 import { checks } from '../../core/checks/index.ts';
 import { kernels } from '../../core/checks/kernels.ts';
-import { readDocument, readDocumentText } from '../../core/document/read-document.ts';
 import type { Model } from '../../core/model.ts';
 import { Refusal } from '../../core/refusal.ts';
+import { sampleModels } from './sample-models.ts';
 
 // Statics and the sense of a safety factor, no source needed: whatever a check computes, more load or a larger factor
 // on the resistance never makes it better.
-
-const models: Model[] = [];
-beforeAll(() => {
-  if (models.length > 0) return;
-  for (const name of ['small', 'middle', 'inch']) {
-    const raw = readDocumentText(
-      readFileSync(new URL(`../../samples/${name}.stillplate.json`, import.meta.url), 'utf8'),
-    );
-    const document = readDocument(raw);
-    // As it stands and in its first option: one is bolted, the other welded.
-    for (const id of [null, document.options[0]!.id]) models.push(appraise(raw, document, id).model);
-  }
-});
 
 describe.each(checks.map((check) => [check.id, check] as const))('%s', (_id, check) => {
   it('is not made better by more load, and is made worse by it somewhere', () => {
@@ -56,7 +41,7 @@ describe.each(checks.map((check) => [check.id, check] as const))('%s', (_id, che
 
 /** Inputs of a check wherever it is made in the samples and its inputs are known. */
 function cases(check: Check): readonly (readonly [Model, Readonly<Record<string, number>>])[] {
-  return models.flatMap((model) =>
+  return sampleModels().flatMap((model) =>
     check.places(model).flatMap((place) =>
       (check.once ? model.loads.situations.slice(0, 1) : model.loads.situations).flatMap(
         (situation): [Model, Record<string, number>][] => {

@@ -1,0 +1,27 @@
+import { describe, expect, it } from 'vitest';
+import { checkRows } from '../../core/checks/evaluate-check.ts';
+import { checks } from '../../core/checks/index.ts';
+import { sampleModels } from './sample-models.ts';
+
+/** What no sample has. */
+const notInSamples: Readonly<Record<string, string>> = {
+  'panel-bending-two-sides': 'a panel on two sides',
+  'panel-deflection-two-sides': 'a panel on two sides',
+  'bolt-anchorage': 'bolts into one wall',
+  'weld-throat': 'the throat method',
+  'weld-intermittent': 'intermittent welds',
+  'tube-wall-pressure': 'sealed tubes',
+};
+
+describe.each(checks.map((check) => [check.id, check] as const))('%s', (id, check) => {
+  it('is made in some sample, if any has what it is about', () => {
+    const rows = sampleModels().flatMap((model) => checkRows(check, model).rows);
+    const made = rows.filter(({ verdict }) => verdict !== 'not applicable');
+    expect(made.length === 0, notInSamples[id]).toBe(id in notInSamples);
+  });
+
+  // The second opinion is another method with a source of its own: the samples are ordinary plates, inside its bounds.
+  it('agrees with its second opinion in the samples', () => {
+    expect(sampleModels().flatMap((model) => checkRows(check, model).findings)).toEqual([]);
+  });
+});
