@@ -47,23 +47,14 @@ export const byHand: Readonly<Record<string, (v: Given) => ByHand>> = {
     };
   },
   'panel-bending-bolts': (v) => {
-    const { t, E, nu, p, n_x, n_y, a_b, b_b, i_x, i_y, d_w, f_y } = v as Named;
-    const demand = k['plate.bolted.stress']!(
-      a_b + 2 * i_x,
-      b_b + 2 * i_y,
-      t,
-      E,
-      nu,
-      p,
-      n_x,
-      n_y,
-      i_x,
-      i_y,
-      d_w / 2 + t,
-    );
+    const { t, E, nu, p, n_x, n_y, a_b, b_b, i_x, i_y, d_w, f_y, lost } = v as Named;
+    const disc = d_w / 2 + t;
+    const rows = k['plate.bolted.stress']!(a_b + 2 * i_x, b_b + 2 * i_y, t, E, nu, p, n_x, n_y, i_x, i_y, disc);
+    const gone = k['bolts.rowLost.stress']!(a_b, b_b, t, E, nu, lost * p, n_x, n_y, i_x, i_y, disc);
+    const demand = max(rows, gone);
     const py = k['yieldLine.held']!(a_b, b_b, t, f_y);
     const low = (p / ((2 / sqrt(3)) * py)) * f_y;
-    const high = (1.5 * 0.75 * p * max(a_b, b_b) ** 2) / t ** 2 + (3 * p * max(i_x, i_y) ** 2) / t ** 2;
+    const high = (p * (1.5 * (lost > 0 ? 3 : 0.75) * max(a_b, b_b) ** 2 + 3 * max(i_x, i_y) ** 2)) / t ** 2;
     return { demand, capacity: f_y / v.gamma_M0!, of: demand, low, high };
   },
   'panel-deflection-four-sides': (v) => {
@@ -231,7 +222,7 @@ export const byHand: Readonly<Record<string, (v: Given) => ByHand>> = {
   },
 
   'tube-bending': (v) => {
-    const { V, M, A_v, f_y, gamma_M0, W_pl, W_el } = v as Named;
+    const { V, M, A_v, f_y, f_u, n_h, gamma_M0, gamma_M2 } = v as Named;
     const [flange, web, ε] = slenderness(v);
     const [r2, r3] =
       v.round! > 0
@@ -239,13 +230,9 @@ export const byHand: Readonly<Record<string, (v: Given) => ByHand>> = {
         : [max(flange / (38 * ε), web / (83 * ε)), max(flange / (42 * ε), web / (124 * ε))];
     const V_pl = (A_v * f_y) / (sqrt(3) * gamma_M0);
     const ρ = V > 0.5 * V_pl ? ((2 * V) / V_pl - 1) ** 2 : 0;
-    return {
-      demand: M,
-      capacity: ((1 - ρ) * (r2 <= 1 ? W_pl : W_el) * f_y) / gamma_M0,
-      of: M,
-      high: v.M_statics!,
-      inRange: r3 <= 1,
-    };
+    const f = n_h > 0 ? min(f_y / gamma_M0, (0.9 * f_u) / gamma_M2) : f_y / gamma_M0;
+    const capacity = (1 - ρ) * modulusLessHoles(v, r2) * f;
+    return { demand: M, capacity, of: M, high: v.M_statics!, inRange: r3 <= 1 && holesFit(v) };
   },
   'tube-shear': (v) => {
     const { V, H, t, A_v, f_y, f_235 } = v as Named;
@@ -275,17 +262,17 @@ export const byHand: Readonly<Record<string, (v: Given) => ByHand>> = {
     };
   },
   'tube-axial-bending': (v) => {
-    const { E, I_min, L_cr, A, f_y, alpha, N, M, C_m, W_pl, W_el, gamma_M1 } = v as Named;
+    const { E, I_min, L_cr, A, f_y, alpha, N, M, C_m, gamma_M1 } = v as Named;
     const [flange, web, ε] = slenderness(v);
     const [r2, r3] = v.round! > 0 ? classRound(v, ε) : [max(flange, web) / (38 * ε), max(flange, web) / (42 * ε)];
     const λ = sqrt((A * f_y * L_cr ** 2) / (π ** 2 * E * I_min));
     const Φ = 0.5 * (1 + alpha * (λ - 0.2) + λ ** 2);
     const χ = λ <= 0.2 ? 1 : 1 / (Φ + sqrt(Φ ** 2 - λ ** 2));
     const axial = (N * gamma_M1) / (A * f_y);
-    const bending = (M * gamma_M1) / ((r2 <= 1 ? W_pl : W_el) * f_y);
+    const bending = (M * gamma_M1) / (modulusLessHoles(v, r2) * f_y);
     const n = axial / χ;
     const demand = n + C_m * min(1 + (λ - 0.2) * n, 1 + 0.8 * n) * bending;
-    return { demand, capacity: 1, of: demand, low: (axial + bending) / 2, inRange: r3 <= 1 };
+    return { demand, capacity: 1, of: demand, low: (axial + bending) / 2, inRange: r3 <= 1 && holesFit(v) };
   },
   'tube-wall-line': (v) => {
     const { B, t, l_1, q, n_l, f_y } = v as Named;
@@ -528,7 +515,7 @@ type KnownSymbols =
       | 'h_e'
       | 'l_0'
     )
-  | ('h_x' | 'h_y' | 'l_x' | 'l_y' | 'lost' | 'pulled' | 'l_f' | 'k_r');
+  | ('n_h' | 'd_h' | 'h_x' | 'h_y' | 'l_x' | 'l_y' | 'lost' | 'pulled' | 'l_f' | 'k_r');
 
 const rigidity = (v: Given): number => (v.E! * v.t! ** 3) / (12 * (1 - v.nu! ** 2));
 const boltShear = (v: Given): number => (v.alpha_v! * v.f_ub! * (v.threads! > 0 ? v.A_s! : v.A_b!)) / v.gamma_M2!;
@@ -544,6 +531,11 @@ const slenderness = (v: Given): [number, number, number] => [
   sqrt(v.f_235! / v.f_y!),
 ];
 
+/** Section modulus of the class less that of bolt holes in a wall. */
+const modulusLessHoles = ({ W_pl, W_el, n_h, d_h, t, H }: Given, r2: number): number =>
+  (r2 <= 1 ? W_pl! : W_el!) - n_h! * d_h! * t! * (H! - t!);
+const holesFit = ({ n_h, d_h, B, t }: Given): boolean => n_h! * d_h! < B! - 2 * t!;
+
 /** Span between the rows that hold the panel. */
 const span = ({ h_x, h_y, a, b }: Named): number => (h_x > 0 ? (h_y > 0 ? min(a, b) : a) : b);
 
@@ -553,7 +545,7 @@ function inPlane(v: Given): Omit<ByHand, 'capacity'> {
   const L = span(v);
   const pitch = max((h_y * a_b) / (n_x - 1), (h_x * b_b) / (n_y - 1));
   const demand = k['inPlanePull.hinged']!(L, L, t, E, nu, p) * pitch;
-  return { demand, of: demand, high: cbrt((E * t * p ** 2 * L ** 2) / (24 * (1 - nu ** 2))) * pitch };
+  return { demand, of: demand, high: cbrt((E * t * (p * L) ** 2) / 18) * pitch };
 }
 
 /** Tension of the worst bolt. */

@@ -1,14 +1,16 @@
 import { appraise, modelOf } from '../../core/appraise.ts';
 import type { Check } from '../../core/checks/check.ts';
 import { checkRows, valuesAt } from '../../core/checks/evaluate-check.ts';
+import { compiled } from '../../core/checks/generated.ts';
 import { checks } from '../../core/checks/index.ts';
+import { kernels } from '../../core/checks/kernels.ts';
 import { traceCheck } from '../../core/checks/trace-check.ts';
 import { readDocument, readDocumentText, type RawDocument } from '../../core/document/read-document.ts';
 import type { PlateDocument } from '../../core/document/schema.ts';
 import type { Model } from '../../core/model.ts';
 import { quantitiesOf } from '../../core/quantities.ts';
 import type { Situation } from '../../core/loads/situation.ts';
-import { byHand, type Given } from './by-hand.ts';
+import { byHand, type ByHand, type Given } from './by-hand.ts';
 import { interleaved } from './interleaved.ts';
 import { measuredMemory } from './memory.ts';
 import type { Measure } from './measure.ts';
@@ -28,6 +30,20 @@ export async function bench(): Promise<readonly Measure[]> {
   const judged = interleaved(
     { engine: () => registered.flatMap((check) => checkRows(check, model).rows), hand: () => handJudged(model) },
     9,
+  );
+  const read = registered.flatMap((check) =>
+    [...judgedPlaces(check, model)].map(({ given }) => ({
+      given,
+      rule: byHand[check.id]!,
+      run: compiled[check.id]![model.basis.safety]!,
+    })),
+  );
+  const formulas = interleaved(
+    {
+      engine: () => read.map(({ run, given }) => run(given, kernels)),
+      hand: () => read.map(({ rule, given }) => rule(given)),
+    },
+    15,
   );
   const pairs = twentyOf(model);
   const trace = interleaved(
@@ -49,6 +65,12 @@ export async function bench(): Promise<readonly Measure[]> {
       judged.engine / judged.hand,
       3,
       judged.engine,
+    ),
+    measure(
+      'its formulas alone, inputs read and kernels warm, over those written by hand',
+      formulas.engine / formulas.hand,
+      3,
+      formulas.engine,
     ),
     measure('large sample after an edit, over the middle one', edit.large / edit.engine, 8, edit.large),
     measure('traces of 20 checks, over their values alone (no goal)', trace.engine / trace.plain, null, trace.engine),
@@ -100,12 +122,10 @@ function handAppraised(of: Opened, n: number): unknown {
   return [handJudged(model), quantitiesOf(model, [])];
 }
 
-interface HandRow {
+interface HandRow extends ByHand {
   readonly id: string;
   readonly place: string;
   readonly situation: string;
-  readonly demand: number;
-  readonly capacity: number;
   readonly utilisation: number;
   readonly verdict: string;
   readonly doubted: boolean;
@@ -116,15 +136,15 @@ function handJudged(model: Model): HandRow[] {
   for (const check of registered) {
     const rule = byHand[check.id]!;
     for (const { place, situation, given } of judgedPlaces(check, model)) {
-      const { demand, capacity, of, low = -Infinity, high = Infinity, inRange = true } = rule(given);
+      const made = rule(given);
+      const { demand, capacity, of, low = -Infinity, high = Infinity, inRange = true } = made;
       const utilisation = demand / capacity;
       const verdict = !inRange ? 'cannot be judged' : capacity > 0 && utilisation <= 1 ? 'passes' : 'fails';
       rows.push({
+        ...made,
         id: check.id,
         place,
         situation: situation.id,
-        demand,
-        capacity,
         utilisation,
         verdict,
         doubted: of < low || of > high,
@@ -168,13 +188,21 @@ function requireSameNumbers(of: Opened): void {
       model.loads.situations.find(({ id }) => id === row.situation)!,
     );
     if ('missing' in values) continue;
-    for (const name of ['demand', 'capacity'] as const) {
-      const slip = Math.abs(row[name] - values[name]);
-      if (slip > 1e-9 * Math.abs(values[name]))
-        throw new Error(
-          `${row.id} at ${row.place}, ${row.situation}: ${name} by hand ${row[name]}, by the engine ${values[name]}`,
-        );
+    const { of, low, high } = check.second;
+    const expected = {
+      demand: values.demand,
+      capacity: values.capacity,
+      of: values.all[of],
+      low: values.all[low ?? ''],
+      high: values.all[high ?? ''],
+    };
+    for (const [name, number] of Object.entries(expected)) {
+      const own = row[name as keyof typeof expected];
+      if (own === number || Math.abs(own! - number!) <= 1e-9 * Math.abs(number!)) continue;
+      throw new Error(`${row.id} at ${row.place}, ${row.situation}: ${name} by hand ${own}, by the engine ${number}`);
     }
+    if ((row.inRange ?? true) !== (values.outOfRange === ''))
+      throw new Error(`${row.id} at ${row.place}, ${row.situation}: range`);
     compared++;
   }
   const left = checks.filter(({ id }) => !byHand[id]).map(({ id }) => id);
