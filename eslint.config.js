@@ -41,10 +41,10 @@ export default defineConfig(
     },
   },
   {
-    files: ['{core,electron,tests,build}/**/*.ts'],
+    files: ['{core,electron,renderer,tests,build}/**/*.{ts,tsx}'],
     languageOptions: {
       parserOptions: {
-        project: ['core/tsconfig.json', 'electron/tsconfig.json', 'tests/tsconfig.json'],
+        project: ['core/tsconfig.json', 'electron/tsconfig.json', 'renderer/tsconfig.json', 'tests/tsconfig.json'],
         tsconfigRootDir: import.meta.dirname,
       },
     },
