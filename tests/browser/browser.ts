@@ -1,0 +1,42 @@
+import { access, constants } from 'node:fs/promises';
+import { delimiter, join } from 'node:path';
+import { chromium, type Browser } from 'playwright-core';
+
+/** Software GL, the same on a machine with and without a graphics card, and no calls home. */
+const flags = [
+  '--no-sandbox',
+  '--use-gl=angle',
+  '--use-angle=swiftshader',
+  '--enable-unsafe-swiftshader',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--no-first-run',
+];
+
+/** Starts a headless browser with software GL. The caller closes it. `extra`: further flags, for example `--disable-webgl`. */
+export async function openBrowser(extra: readonly string[] = []): Promise<Browser> {
+  return chromium.launch({ executablePath: await browserPath(), args: [...flags, ...extra], headless: true });
+}
+
+/** Names under which the system's Chromium or Chrome is found. */
+const names = ['chromium', 'chromium-browser', 'google-chrome', 'google-chrome-stable', 'chrome'];
+
+/** The browser of STILLPLATE_BROWSER, else the system's, else the one that @sparticuz/chromium unpacks (Linux). */
+export async function browserPath(): Promise<string> {
+  const told = process.env.STILLPLATE_BROWSER;
+  if (told) {
+    if (await isProgram(told)) return told;
+    throw new Error(`STILLPLATE_BROWSER names ${told}, which is no program. Name a Chromium or Chrome, or unset it.`);
+  }
+  const folders = (process.env.PATH ?? '').split(delimiter).filter((folder) => folder !== '');
+  for (const name of names)
+    for (const folder of folders) if (await isProgram(join(folder, name))) return join(folder, name);
+  const { default: carried } = await import('@sparticuz/chromium');
+  return carried.executablePath();
+}
+
+const isProgram = (path: string): Promise<boolean> =>
+  access(path, constants.X_OK).then(
+    () => true,
+    () => false,
+  );
