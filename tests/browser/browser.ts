@@ -1,6 +1,7 @@
 import { access, constants } from 'node:fs/promises';
 import { delimiter, join } from 'node:path';
 import { chromium, type Browser } from 'playwright-core';
+import { carriedBrowser } from './carried-browser.ts';
 
 /** Software GL, the same on a machine with and without a graphics card, and no calls home. */
 const flags = [
@@ -31,8 +32,7 @@ export async function browserPath(): Promise<string> {
   const folders = (process.env.PATH ?? '').split(delimiter).filter((folder) => folder !== '');
   for (const name of names)
     for (const folder of folders) if (await isProgram(join(folder, name))) return join(folder, name);
-  const { default: carried } = await import('@sparticuz/chromium');
-  return carried.executablePath();
+  return carriedBrowser();
 }
 
 const isProgram = (path: string): Promise<boolean> =>
