@@ -164,7 +164,9 @@ export const tubeForceInputs = {
   V: force('kN', 'largest shear force, taken at the same section', ({ shear }) => Math.abs(shear)),
   T: force('kN*m', 'largest torque, taken at the same section', ({ torque }) => Math.abs(torque)),
   N: force('kN', 'largest axial force, taken as compression', ({ axial }) => Math.abs(axial)),
-  M_statics: force('kN*m', 'moment that statics of the loads alone cannot exceed', ({ momentBound }) =>
-    Math.abs(momentBound),
+  M_statics: force(
+    'kN*m',
+    'moment by statics of the loads alone: strips cut at their worst, with what acts between cuts; not strict, but held by every grid tried',
+    ({ momentBound }) => Math.abs(momentBound),
   ),
 } as const satisfies Readonly<Record<string, Input>>;
