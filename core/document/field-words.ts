@@ -4,7 +4,8 @@ const words: Readonly<Record<string, string>> = {
   lossPerFace: 'corrosion loss on each face', tubeOutside: 'outside of tubes', tubeInside: 'inside of tubes', returnPeriod: 'return period', wavePeriod: 'wave period',
   cyclesPerYear: 'cycles a year', pressureShape: 'pressure shape', middleOverMean: 'middle over mean', liftOut: 'lifting out', liftInAir: 'lift in air', crossing: 'crossing the surface',
   dynamicFactor: 'dynamic factor', dragCoefficient: 'drag coefficient', slamCoefficient: 'slam coefficient', holeDiameter: 'hole diameter', pinDiameter: 'pin diameter', weldThroat: 'weld throat',
-  onMain: 'onto main tubes', onCross: 'onto cross tubes', dryDensity: 'dry density', longTerm: 'long-term values', hardnessLimit: 'hardness limit', slipFactor: 'slip factor',
+  onMain: 'onto main tubes', onCross: 'onto cross tubes', mainLow: 'onto the main tube of lower y', mainHigh: 'onto the main tube of higher y',
+  crossLow: 'onto the cross tube of lower x', crossHigh: 'onto the cross tube of higher x', dryDensity: 'dry density', longTerm: 'long-term values', hardnessLimit: 'hardness limit', slipFactor: 'slip factor',
   threadsInShearPlane: 'threads in the shear plane', basis: 'design basis', cathodic: 'cathodic protection', yieldStrength: 'yield strength', ultimateStrength: 'ultimate strength',
 };
 

@@ -216,8 +216,20 @@ const panelDesign = z.strictObject({
   side: z.enum(['topside', 'underside']),
   thickness: length(),
   material: text,
-  /** How far the panel laps onto the tubes it bears on, from the tube's face. */
-  overlap: z.strictObject({ onMain: quantity('length', 'not negative'), onCross: quantity('length', 'not negative') }),
+  /** How far the panel laps onto the tubes it bears on, from the tube's face: both main tubes, both cross tubes … */
+  overlap: z.strictObject({
+    onMain: quantity('length', 'not negative'),
+    onCross: quantity('length', 'not negative'),
+    /** … and a side that differs, by the tube on it: the main tube of lower or higher y, the cross tube of lower or higher x. */
+    sides: z
+      .strictObject({
+        mainLow: quantity('length', 'not negative').optional(),
+        mainHigh: quantity('length', 'not negative').optional(),
+        crossLow: quantity('length', 'not negative').optional(),
+        crossHigh: quantity('length', 'not negative').optional(),
+      })
+      .optional(),
+  }),
   /** Side of the square cut out of each corner. */
   cornerNotch: length().optional(),
   /** Holes from the panel's centre. */

@@ -8,6 +8,7 @@ import type { Bearing, Cutout, Panel, Point, Rectangle, Side, Tube } from './geo
 import type { LengthText } from './length-text.ts';
 import type { PlacedPanel } from './placed-panels.ts';
 import { gridLines } from './grid-lines.ts';
+import { lapsOf } from './laps-of.ts';
 import { weldRunsOf } from './weld-runs-of.ts';
 
 /**
@@ -41,16 +42,16 @@ export function panelOf(
   const isLevel = (tube: Tube): boolean => Math.abs((topside ? tube.top : tube.bottom) - face) < 1e-6;
 
   const tube = (side: Side): Tube => tubes.get(placed.tubes[side])!;
-  const { onMain, onCross } = { onMain: design.overlap.onMain.si, onCross: design.overlap.onCross.si };
+  const laps = lapsOf(design);
   const outline: Rectangle = {
-    x0: tube('crossLow').at + tube('crossLow').section.width / 2 - onCross,
-    y0: tube('mainLow').at + tube('mainLow').section.width / 2 - onMain,
-    x1: tube('crossHigh').at - tube('crossHigh').section.width / 2 + onCross,
-    y1: tube('mainHigh').at - tube('mainHigh').section.width / 2 + onMain,
+    x0: tube('crossLow').at + tube('crossLow').section.width / 2 - laps.crossLow,
+    y0: tube('mainLow').at + tube('mainLow').section.width / 2 - laps.mainLow,
+    x1: tube('crossHigh').at - tube('crossHigh').section.width / 2 + laps.crossHigh,
+    y1: tube('mainHigh').at - tube('mainHigh').section.width / 2 + laps.mainHigh,
   };
 
   const bearing = (side: Side): Bearing => {
-    const lap = side.startsWith('main') ? onMain : onCross;
+    const lap = laps[side];
     const level = isLevel(tube(side));
     const relied =
       design.support === 'four sides' || design.support === (side.startsWith('main') ? 'main tubes' : 'cross tubes');
@@ -68,7 +69,7 @@ export function panelOf(
   if (!holds.main && !holds.cross) {
     const on = bearings.filter((b) => b.level).map((b) => b.tube);
     throw refusal({
-      what: `Panel ${id} hangs in the air: no two opposite tubes hold it (support “${design.support}”, overlap ${text(onMain)} on main and ${text(onCross)} on cross tubes, at its level: ${on.join(', ')})`,
+      what: `Panel ${id} hangs in the air: no two opposite tubes hold it (support “${design.support}”, overlap ${bearings.map((b) => `${text(b.lap)} on ${b.tube}`).join(', ')}; at its level: ${on.join(', ')})`,
       where,
       mend: 'Rely on tubes at the panel’s level (a stacked grid has cross tubes on top, main tubes below), and give it an overlap there.',
     });

@@ -60,6 +60,23 @@ describe('plan areas', () => {
     for (const bay of geometry.bays) expect(bay.openArea).toBeCloseTo(seen.bays.get(bay.id)!, 9);
   });
 
+  it.each([21, 23, 24, 25, 26, 27])(
+    'with an overlap of its own on each side are those of a raster (seed %d)',
+    (seed) => {
+      const apart = {
+        overlap: { sides: { mainLow: '10 mm', mainHigh: '50 mm', crossLow: '30 mm', crossHigh: '60 mm' } },
+      };
+      const plain = { overlap: { sides: { mainHigh: '50 mm', crossLow: '10 mm' } } };
+      const changes = { designs: { plain, notched: apart } };
+      const geometry = geometryOf(randomDocument(seed, { holes: false, changes }), catalogue);
+      const seen = raster(geometry);
+      expect(geometry.panels.some(({ bearings: [low, high] }) => low!.lap !== high!.lap)).toBe(true);
+      expect(geometry.areas.solid).toBeCloseTo(seen.solid, 9);
+      expect(geometry.areas.open).toBeCloseTo(seen.open, 9);
+      for (const bay of geometry.bays) expect(bay.openArea).toBeCloseTo(seen.bays.get(bay.id)!, 9);
+    },
+  );
+
   it.each([11, 12, 13, 14])('with holes are those of a raster, to what a raster tells of circles (seed %d)', (seed) => {
     const geometry = geometryOf(randomDocument(seed), catalogue);
     const seen = raster(geometry);
