@@ -42,7 +42,8 @@ export function compare(raw: RawDocument, document: PlateDocument, base: string 
   return { base, appraisals, options: appraisals.map((appraisal) => compared(appraisal, reference)) };
 }
 
-function compared(appraisal: Appraisal, base: Appraisal): ComparedOption {
+/** One appraisal set against another. */
+export function compared(appraisal: Appraisal, base: Appraisal): ComparedOption {
   const made = appraisal.rows.filter(({ verdict }) => verdict !== 'not applicable');
   const value = (of: Appraisal, id: ComparedQuantity) => of.quantities[id]?.value as number;
   const record = (make: (id: ComparedQuantity) => number) => Object.fromEntries(comparedQuantities.map((id) => [id, make(id)])) as Record<ComparedQuantity, number>;

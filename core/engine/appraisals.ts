@@ -1,0 +1,81 @@
+import { appraise, type Appraisal } from '../appraise.ts';
+import { laidRaw, type RawOption } from '../document/edit.ts';
+import { documentHash } from '../document/document-hash.ts';
+import type { RawDocument } from '../document/read-document.ts';
+import { readDocument } from '../document/read-document.ts';
+import { Refusal, type RefusalText } from '../refusal.ts';
+
+export type Attempt =
+  | { readonly ok: true; readonly appraisal: Appraisal }
+  | { readonly ok: false; readonly faults: readonly RefusalText[] };
+
+/**
+ * Appraisals of a document's options, kept while what they are made from stays the same: the document under the option,
+ * the differences that made it, and nothing else. Bounded: one for each option.
+ */
+export class Appraisals {
+  #kept = new Map<string | null, { readonly made: string; readonly attempt: Attempt }>();
+
+  /** As a fresh `appraise` gives it, or every fault of the document as a value. */
+  of(raw: RawDocument, option: string | null): Attempt {
+    let made: string;
+    try {
+      made = madeFrom(raw, option);
+    } catch (error) {
+      if (!(error instanceof Refusal)) throw error;
+      return { ok: false, faults: error.all };
+    }
+    const kept = this.#kept.get(option);
+    if (kept?.made === made) return withHash(kept.attempt, raw);
+    const attempt = attempted(raw, option);
+    this.#kept.set(option, { made, attempt });
+    return attempt;
+  }
+
+  /** Forgets options that the document no longer has. */
+  keepOnly(options: ReadonlySet<string | null>): void {
+    for (const option of this.#kept.keys()) if (!options.has(option)) this.#kept.delete(option);
+  }
+}
+
+function attempted(raw: RawDocument, option: string | null): Attempt {
+  try {
+    return { ok: true, appraisal: appraise(raw, readDocument(raw), option) };
+  } catch (error) {
+    if (!(error instanceof Refusal)) throw error;
+    return { ok: false, faults: error.all };
+  }
+}
+
+/** Everything that an appraisal of an option depends on but the hash, as text. A fault anywhere in the document is one of all options. */
+function madeFrom(raw: RawDocument, option: string | null): string {
+  const { options, chosen: _chosen, view: _view, ...laid } = laidRaw(raw, option);
+  const line: RawOption[] = [];
+  if (Array.isArray(options))
+    for (let id: string | null = option; id !== null;) {
+      const found = (options as RawOption[]).find((other) => other.id === id)!;
+      line.push(found);
+      id = found.base;
+    }
+  return JSON.stringify([laid, line, isSound(raw) ? '' : raw]);
+}
+
+const sound = new WeakMap<RawDocument, boolean>();
+
+/** Whether the whole document can be read; asked once of each. */
+function isSound(raw: RawDocument): boolean {
+  const known = sound.get(raw);
+  if (known !== undefined) return known;
+  let answer = true;
+  try {
+    readDocument(raw);
+  } catch (error) {
+    if (!(error instanceof Refusal)) throw error;
+    answer = false;
+  }
+  sound.set(raw, answer);
+  return answer;
+}
+
+const withHash = (attempt: Attempt, raw: RawDocument): Attempt =>
+  attempt.ok ? { ok: true, appraisal: { ...attempt.appraisal, documentHash: documentHash(raw) } } : attempt;

@@ -1,0 +1,293 @@
+import type { Appraisal } from '../appraise.ts';
+import { catalogueWith } from '../catalogue/catalogue.ts';
+import { designBasis } from '../catalogue/design-basis.ts';
+import { checks } from '../checks/index.ts';
+import { graver } from '../checks/check-row.ts';
+import { documentHash } from '../document/document-hash.ts';
+import { laidRaw, valueAt, type RawOption } from '../document/edit.ts';
+import { readDocument, readDocumentText, type RawDocument } from '../document/read-document.ts';
+import type { PlateDocument } from '../document/schema.ts';
+import { userRows } from '../document/user-rows.ts';
+import { checkNote } from '../note/check-note.ts';
+import { fullCheck } from '../note/check-sections.ts';
+import { planFigure } from '../note/drawing-section.ts';
+import { printIn } from '../note/print-in.ts';
+import { compared, type Comparison } from '../options/compare.ts';
+import { kinds } from '../quantity/kinds.ts';
+import { significant, unitText } from '../quantity/format-quantity.ts';
+import { readQuantity } from '../quantity/read-quantity.ts';
+import { refusal, Refusal, type RefusalText } from '../refusal.ts';
+import { sceneOf } from '../scene/scene-of.ts';
+import { Appraisals, type Attempt } from './appraisals.ts';
+import { comparisonView, type Contender } from './comparison-view.ts';
+import { edited, redone, replayed, undone, type Changed, type History } from './history.ts';
+import type { Choices, EngineCall, EngineCalls, EngineNews, PreviewView } from './messages.ts';
+import { newPlate } from './new-plate.ts';
+import { resultView } from './result-view.ts';
+
+/** What the engine needs of the world: a place for its news, and a way to go on after other messages were heard. */
+export interface EngineWorld {
+  readonly tell: (news: EngineNews) => void;
+  readonly later: (goOn: () => void) => void;
+}
+
+type Calls = { readonly [C in EngineCall]: (takes: EngineCalls[C]['takes']) => EngineCalls[C]['gives'] };
+
+/**
+ * Holds one document with its history and answers for it: each edit is applied, appraised under the shown option and
+ * told at once; the other options follow in short slices that a newer edit cuts off. Calls throw a `Refusal` for what
+ * cannot be done; a document with something wrong in it is no refusal but a view with its faults, and the last good
+ * result stays, marked as of before.
+ */
+export function createEngine({ tell, later }: EngineWorld): Calls {
+  const appraisals = new Appraisals();
+  let history: History | null = null;
+  let option: string | null = null;
+  let base: string | null = null;
+  let lastGood: Appraisal | null = null;
+  let round = 0;
+
+  const open = (): History => {
+    if (history) return history;
+    throw refusal({ what: 'No document is open', mend: 'Open one first.' });
+  };
+
+  /** Tells everything about the document as it is now. */
+  function show(): void {
+    const { raw, head, past, future } = open();
+    const all = optionsOf(raw);
+    if (option !== null && !all.some(({ id }) => id === option)) option = null;
+    if (base !== null && !all.some(({ id }) => id === base)) base = null;
+    appraisals.keepOnly(new Set([null, ...all.map(({ id }) => id)]));
+    const attempt = appraisals.of(raw, option);
+    const laid = attempt.ok ? laidRaw(raw, option) : laidOr(raw, option);
+    tell({
+      kind: 'document',
+      view: {
+        head,
+        raw,
+        option,
+        laid,
+        read: attempt.ok ? attempt.appraisal.model.document : readOr(laid),
+        faults: attempt.ok ? [] : attempt.faults,
+        hash: documentHash(raw),
+        undo: past.at(-1)?.words ?? null,
+        redo: future.at(-1)?.words ?? null,
+      },
+    });
+    const before = lastGood;
+    if (attempt.ok) lastGood = attempt.appraisal;
+    if (lastGood) tell({ kind: 'result', view: resultView(lastGood, attempt.ok) });
+    if (attempt.ok && before?.model !== attempt.appraisal.model)
+      tell({ kind: 'scene', option, scene: sceneOf(attempt.appraisal.model) });
+    compareInSlices(raw, ++round);
+  }
+
+  /** Appraises one option a slice; what changed meanwhile starts a new round and ends this one. */
+  function compareInSlices(raw: RawDocument, mine: number): void {
+    const titles = new Map<string | null, string>([
+      [null, 'As it stands'],
+      ...optionsOf(raw).map(({ id, title }) => [id, title] as const),
+    ]);
+    const contenders: Contender[] = [];
+    const waiting = [...titles];
+    const next = (): void => {
+      if (mine !== round) return;
+      const [id, title] = waiting.shift() ?? [];
+      if (title === undefined) {
+        tell({ kind: 'comparison', view: comparisonView(contenders, base) });
+        return;
+      }
+      const attempt = appraisals.of(raw, id!);
+      contenders.push(contender(id!, title, attempt));
+      later(next);
+    };
+    later(next);
+  }
+
+  function changed(change: Changed | null): EngineCalls['edit']['gives'] {
+    if (!change) return [];
+    history = change.history;
+    show();
+    return change.entries;
+  }
+
+  /** The appraisal of an option, or its first faults as a refusal. */
+  function sound(of: string | null): Appraisal {
+    const attempt = appraisals.of(open().raw, of);
+    if (attempt.ok) return attempt.appraisal;
+    throw new Refusal(attempt.faults as [RefusalText, ...RefusalText[]]);
+  }
+
+  return {
+    open: ({ text, journal }) => {
+      history = replayed(readDocumentText(text), journal);
+      lastGood = null;
+      base = null;
+      const chosen = valueAt(history.raw, ['chosen']);
+      option = typeof chosen === 'string' ? chosen : null;
+      show();
+      return { head: history.head };
+    },
+    edit: ({ edit }) => changed(edited(open(), edit)),
+    undo: () => changed(undone(open())),
+    redo: () => changed(redone(open())),
+    show: ({ option: id }) => {
+      if (id !== null && !optionsOf(open().raw).some((other) => other.id === id))
+        throw refusal({ what: `There is no option “${id}”`, mend: 'Choose one that is listed.' });
+      option = id;
+      show();
+      return null;
+    },
+    countFrom: ({ option: id }) => {
+      base = id;
+      compareInSlices(open().raw, ++round);
+      return null;
+    },
+    text: () => ({ text: `${JSON.stringify(open().raw, null, 2)}\n`, hash: documentHash(open().raw) }),
+    putAway: () => {
+      const now = open();
+      history = { ...now, putAway: now.past.length };
+      return null;
+    },
+    explain: ({ option: of, check, place, situation }) => {
+      const { rows, model } = sound(of);
+      const [row] = rows
+        .filter((r) => r.id === check && r.place === place && (situation === null || r.situation === situation))
+        .sort(graver);
+      if (!row)
+        throw refusal({ what: `The check ${check} is not made at ${place}`, mend: 'Choose a line of the list.' });
+      return fullCheck(row, model);
+    },
+    note: ({ option: of }) => {
+      const { raw } = open();
+      const ids = [null, ...optionsOf(raw).map(({ id }) => id)];
+      const all = ids.map(sound);
+      const reference = all[0]!;
+      const comparison: Comparison = {
+        base: null,
+        appraisals: all,
+        options: all.map((one) => compared(one, reference)),
+      };
+      return checkNote(raw, sound(of), comparison);
+    },
+    readQuantity: ({ kind, typed }) => {
+      const { si } = readQuantity(typed, kind);
+      return { si, text: `${significant(si, 6)} ${unitText(kinds[kind].unit)}` };
+    },
+    preview: ({ text }) => previewOf(text),
+    newPlate: (asked) => {
+      const text = `${JSON.stringify(newPlate(asked), null, 2)}\n`;
+      return { text, preview: previewOf(text) };
+    },
+    compareWith: ({ text }) => {
+      const other = readDocumentText(text);
+      const theirs = new Appraisals();
+      const chosen = valueAt(other, ['chosen']);
+      const id = typeof chosen === 'string' ? chosen : null;
+      const name = valueAt(other, ['project', 'name']);
+      return comparisonView(
+        [
+          contender(option, 'This document', appraisals.of(open().raw, option)),
+          contender('other', typeof name === 'string' ? name : 'The other document', theirs.of(other, id)),
+        ],
+        option,
+      );
+    },
+    choices: () => choicesFor(history ? readOr(history.raw) : null),
+  };
+}
+
+const contender = (id: string | null, title: string, attempt: Attempt): Contender => ({
+  id,
+  title,
+  appraisal: attempt.ok ? attempt.appraisal : null,
+  faults: attempt.ok ? [] : attempt.faults,
+});
+
+function optionsOf(raw: RawDocument): readonly RawOption[] {
+  return Array.isArray(raw['options']) ? (raw['options'] as RawOption[]) : [];
+}
+
+/** A document that cannot be read shows without its parsed side; its faults are told beside it. */
+function readOr(raw: RawDocument): PlateDocument | null {
+  try {
+    return readDocument(raw);
+  } catch (error) {
+    if (!(error instanceof Refusal)) throw error;
+    return null;
+  }
+}
+
+/** An option whose bases go in a circle shows as the document stands. */
+function laidOr(raw: RawDocument, option: string | null): RawDocument {
+  try {
+    return laidRaw(raw, option);
+  } catch (error) {
+    if (!(error instanceof Refusal)) throw error;
+    return raw;
+  }
+}
+
+function previewOf(text: string): PreviewView {
+  const raw = readDocumentText(text);
+  const chosen = valueAt(raw, ['chosen']);
+  const attempt = new Appraisals().of(raw, typeof chosen === 'string' ? chosen : null);
+  const said = (path: readonly string[]): string => {
+    const value = valueAt(raw, path);
+    return typeof value === 'string' ? value : '';
+  };
+  const name = said(['project', 'name']);
+  const subject = said(['project', 'subject']);
+  if (!attempt.ok) return { name, subject, plan: null, facts: [], faults: attempt.faults };
+  const { model, quantities } = attempt.appraisal;
+  const print = printIn(model.document.units);
+  const fact = (id: string, unit: string): readonly [string, string] => [
+    quantities[id]!.title,
+    print.quantity(quantities[id]!.value, unit, 3),
+  ];
+  const { mainTubes, crossTubes, bays, panels, outline } = model.geometry;
+  return {
+    name,
+    subject,
+    plan: planFigure(model),
+    facts: [
+      [
+        'Outline',
+        `${print.quantity(outline.x1 - outline.x0, 'm', 3)} × ${print.quantity(outline.y1 - outline.y0, 'm', 3)}`,
+      ],
+      ['Tubes', `${mainTubes.length} main, ${crossTubes.length} cross`],
+      ['Bays', `${bays.length}, ${panels.reduce((n, panel) => n + panel.bays.length, 0)} closed`],
+      fact('mass.air', 'kg'),
+      fact('weight.submerged', 'kN'),
+    ],
+    faults: [],
+  };
+}
+
+/** Ids to choose from: the catalogue with the document's own rows. */
+function choicesFor(document: PlateDocument | null): Choices {
+  const catalogue = catalogueWith(document ? userRows(document) : {});
+  const ids = (rows: readonly { readonly id: string }[]) => rows.map(({ id }) => id);
+  const plates = (system: 'metric' | 'inch') =>
+    catalogue.stockPlates.filter(({ id }) => id.includes(system === 'inch' ? 'in' : 'mm')).map(({ id }) => id);
+  return {
+    sections: catalogue.list('section').map(({ id, title }) => ({ id, title })),
+    materials: catalogue.list('material').map(({ id, title, family }) => ({ id, title, family })),
+    bolts: ids(catalogue.list('bolt')),
+    classes: ids(catalogue.list('boltClass')),
+    weldMetals: ids(catalogue.list('weldMetal')),
+    plates: { metric: plates('metric'), inch: plates('inch') },
+    bases: (['EN 1993', 'AISC 360 ASD'] as const).map((id) => {
+      const { title, factors } = designBasis(id, []);
+      return {
+        id,
+        title,
+        factors: Object.entries(factors).map(([name, { value, meaning }]) => ({ name, value, meaning })),
+      };
+    }),
+  };
+}
+
+/** Ids of all checks, in the order of the note. */
+export const checkIds: readonly string[] = checks.map(({ id }) => id);

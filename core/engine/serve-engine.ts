@@ -1,0 +1,35 @@
+import { Refusal } from '../refusal.ts';
+import { createEngine } from './engine.ts';
+import type { EngineNews, FromEngine, ToEngine } from './messages.ts';
+
+/** Where an engine is heard and spoken to: a worker of the page, or a thread of Node. */
+export interface EnginePort {
+  readonly post: (message: FromEngine, transfer: readonly ArrayBuffer[]) => void;
+  readonly later: (goOn: () => void) => void;
+}
+
+/** An engine behind a port: gives what hears the page's messages. One entry serves a page and Node alike. */
+export function serveEngine({ post, later }: EnginePort): (message: ToEngine) => void {
+  const engine = createEngine({ tell: (news) => post({ news }, buffersOf(news)), later });
+  return ({ id, call, takes }) => {
+    try {
+      if (!Object.hasOwn(engine, call)) throw new Error(`The engine has no call “${String(call)}”`);
+      post({ id, gives: (engine[call] as (takes: unknown) => unknown)(takes) }, []);
+    } catch (error) {
+      if (error instanceof Refusal) post({ id, refusals: error.all }, []);
+      else post({ id, broken: error instanceof Error ? (error.stack ?? error.message) : String(error) }, []);
+    }
+  };
+}
+
+/** Buffers that change hands: a scene is made anew for each telling. */
+function buffersOf(news: EngineNews): readonly ArrayBuffer[] {
+  if (news.kind !== 'scene') return [];
+  const found = new Set<ArrayBuffer>();
+  const look = (value: unknown): void => {
+    if (ArrayBuffer.isView(value)) found.add(value.buffer as ArrayBuffer);
+    else if (typeof value === 'object' && value !== null) Object.values(value).forEach(look);
+  };
+  look(news.scene);
+  return [...found];
+}
