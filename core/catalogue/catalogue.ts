@@ -130,26 +130,15 @@ function unknown(kind: RowKind, id: string, rows: readonly Row[]): Refusal {
 }
 
 function faultsOf(kind: RowKind, rows: readonly Row[]): RefusalText[] {
-  const seen = new Set<string>();
-  return rows.flatMap((row) => {
-    const faults: RefusalText[] = [];
+  const ids = rowIdFaults(
+    kind,
+    rows.map(({ id }) => id),
+  );
+  return rows.flatMap((row, at) => {
     const where = { [kind]: row.id };
-    const key = keyOf(row.id);
-    if (!key)
-      faults.push({
-        what: `a ${kindWords[kind]} of your own has no usable id`,
-        where,
-        mend: 'Give it a name with letters or digits',
-      });
-    else if (builtInIndex[kind].has(key))
-      faults.push({
-        what: `“${row.id}” is the id of a built-in ${kindWords[kind]}`,
-        where,
-        mend: 'Give your own row another id, so that the note shows whose numbers were used',
-      });
-    else if (seen.has(key))
-      faults.push({ what: `“${row.id}” stands twice among your own rows`, where, mend: 'Keep one, or rename one' });
-    seen.add(key);
+    const faults: RefusalText[] = ids
+      .filter(({ index }) => index === at)
+      .map(({ what, mend }) => ({ what, where, mend }));
     for (const [path, value] of numbersIn(row))
       if (
         !(value > 0 && Number.isFinite(value)) &&
@@ -161,6 +150,29 @@ function faultsOf(kind: RowKind, rows: readonly Row[]): RefusalText[] {
           mend: 'Give a value above zero',
         });
     return faults;
+  });
+}
+
+/** What is wrong with the ids of the user's rows of one kind: empty, already built in, or taken twice. By place in the list. */
+export function rowIdFaults(kind: RowKind, ids: readonly string[]): { index: number; what: string; mend: string }[] {
+  const seen = new Set<string>();
+  return ids.flatMap((id, index) => {
+    const key = keyOf(id);
+    const before = seen.has(key);
+    seen.add(key);
+    if (!key)
+      return {
+        index,
+        what: `a ${kindWords[kind]} of your own has no usable id`,
+        mend: 'Give it a name with letters or digits',
+      };
+    if (builtInIndex[kind].has(key))
+      return {
+        index,
+        what: `“${id}” is the id of a built-in ${kindWords[kind]}`,
+        mend: 'Give your own row another id, so that the note shows whose numbers were used',
+      };
+    return before ? { index, what: `“${id}” stands twice among your own rows`, mend: 'Keep one, or rename one' } : [];
   });
 }
 

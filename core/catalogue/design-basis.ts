@@ -7,6 +7,8 @@ export interface Factor {
   readonly value: number;
   readonly meaning: string;
   readonly source: Source;
+  /** Set where a smaller value is the safer one; else a larger one is. */
+  readonly saferBelow?: true;
   /** Set when the document overrides the table: the reason, printed. */
   readonly override?: string;
 }
@@ -28,6 +30,12 @@ const AISC = (clause: string): Source => ({ document: 'AISC 360', edition: '2016
 
 const common: Readonly<Record<string, Factor>> = {
   k_w: { value: 150, meaning: 'span over panel deflection, least', source: { document: 'common practice, no source' } },
+  k_slack: {
+    value: 0.9,
+    meaning: 'part of the least weight in water that a force up may reach before a line counts as slack',
+    source: { document: 'DNV-RP-N103', clause: 'slack sling criterion', memory: true },
+    saferBelow: true,
+  },
 };
 
 const tables: readonly DesignBasis[] = [
@@ -136,7 +144,7 @@ export function designBasis(
   return { ...table, factors };
 }
 
-/** Overrides that make a factor smaller than its table has it: less safety, which the engineer must answer for. */
+/** Overrides on the less safe side of the table, below it for most factors: which the engineer must answer for. */
 export function overrideFindings({
   basis: { table: name, overrides },
 }: {
@@ -148,13 +156,14 @@ export function overrideFindings({
   const { factors } = designBasis(name, []);
   return overrides.flatMap(({ factor, value, reason }) => {
     const old = Object.hasOwn(factors, factor) ? factors[factor] : undefined;
-    if (!old || value >= old.value) return [];
+    if (!old || (old.saferBelow ? value <= old.value : value >= old.value)) return [];
+    const side = old.saferBelow ? 'above' : 'below';
     return [
       {
-        id: 'factor-below-table',
+        id: `factor-${side}-table`,
         place: 'basis',
-        text: `${factor} (${old.meaning}) is ${value}, below the ${old.value} of ${name}; the reason given: “${reason}”`,
-        mend: 'Take the override out, or have the responsible engineer accept the smaller factor.',
+        text: `${factor} (${old.meaning}) is ${value}, ${side} the ${old.value} of ${name}; the reason given: “${reason}”`,
+        mend: 'Take the override out, or have the responsible engineer accept the factor.',
       },
     ];
   });

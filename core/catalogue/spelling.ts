@@ -10,6 +10,9 @@ export function spelling(name: string): readonly (string | number)[] {
   return parts.filter((part) => part !== 'x' && part !== 'mm').map((part) => (/^\d/.test(part) ? amount(part) : part));
 }
 
+/** True where two names are one row's: "S355 plate" and "s355 PLATE". */
+export const sameSpelling = (a: string, b: string): boolean => spelling(a).join(' ') === spelling(b).join(' ');
+
 function amount(part: string): number {
   const [whole, fraction] = part.includes('/') ? (/[- ]/.test(part) ? part.split(/[- ]/) : ['0', part]) : [part, '0/1'];
   const [above, below] = fraction!.split('/');

@@ -64,117 +64,9 @@ function requirePlainTexts(value: unknown, path: string): void {
 export function readDocument(raw: RawDocument, prefix = ''): PlateDocument {
   const read = documentSchema.safeParse(raw);
   if (!read.success) throw new Refusal(refusalTexts(read.error, raw, prefix));
-  const [first, ...more] = crossFieldRefusals(read.data, prefix);
-  if (first) throw new Refusal([first, ...more]);
   return read.data;
 }
 
-/** What fields say about each other. */
-function crossFieldRefusals(document: PlateDocument, prefix: string): RefusalText[] {
-  const wrong: RefusalText[] = [];
-  const say = (path: string, what: string, mend: string) =>
-    wrong.push({ what, where: whereOf(joined(prefix, path)), mend });
-  const { water, grid, options } = document;
-  if (!water.density && (water.salinity === undefined || !water.temperature))
-    say(
-      'water',
-      'The water has neither a density nor salinity and temperature',
-      'Give "density", or "salinity" with "temperature".',
-    );
-  if (water.density && water.salinity !== undefined)
-    say('water', 'The water has a density and a salinity', 'Keep one: a density, or salinity with temperature.');
-  for (const name of ['mainTubes', 'crossTubes'] as const) {
-    const { count, spacing, tubes } = grid[name];
-    if (tubes && (count !== undefined || spacing))
-      say(
-        `grid.${name}`,
-        'The tubes are given twice: evenly spaced, and each by itself',
-        'Keep "count" with "spacing", or keep "tubes".',
-      );
-    if (!tubes && (count === undefined || !spacing))
-      say(
-        `grid.${name}`,
-        count === undefined && !spacing
-          ? 'The tubes are not given'
-          : `“${count === undefined ? 'count' : 'spacing'}” is missing`,
-        'Give "count" with "spacing" (evenly spaced), or "tubes" (each by itself).',
-      );
-  }
-  const groups = {
-    'grid.suspension.attachments': grid.suspension.attachments,
-    'grid.padEyes.points': grid.padEyes?.points,
-    'loads.deck.supports': document.loads.deck?.supports,
-  };
-  for (const [path, points = []] of Object.entries(groups))
-    for (const twice of repeated(points.map((point) => point.id)))
-      say(path, `The id “${twice}” is given twice`, 'Give each point its own id.');
-  if (grid.suspension.kind === 'bridle' && !grid.suspension.apex)
-    say('grid.suspension.apex', 'A bridle needs the height of its apex', 'Give "apex", for example "3 m".');
-  if (grid.suspension.kind === 'line' && grid.suspension.attachments.length > 1)
-    say(
-      'grid.suspension',
-      `A line has one attachment, ${grid.suspension.attachments.length} are given`,
-      'Call it a bridle and give its apex, or keep one attachment.',
-    );
-  for (const [name, design] of Object.entries(document.designs)) {
-    const { fixing } = design;
-    if (fixing.kind === 'welded' && fixing.pattern === 'intermittent' && (!fixing.run || !fixing.gap))
-      say(
-        `designs.${name}.fixing`,
-        'Intermittent welds need the length of each run and of the gap',
-        'Give "run" and "gap".',
-      );
-  }
-  const known = options.map((option) => option.id);
-  for (const twice of repeated(known))
-    say('options', `Two options have the id “${twice}”`, 'Give each option its own id.');
-  options.forEach(({ id, base }, i) => {
-    if (id === 'base')
-      say(
-        `options.${i}.id`,
-        'An option has the id “base”, which is the name of the document as it stands',
-        'Give the option another id.',
-      );
-    if (base !== null && !known.includes(base))
-      say(
-        `options.${i}.base`,
-        `Option “${id}” builds on “${base}”, which is not among the options`,
-        `${nameOneOf(known.filter((other) => other !== id))}; or null for the document as it stands.`,
-      );
-    const circle = circleOf(options, id);
-    if (circle)
-      say(
-        `options.${i}.base`,
-        `The bases of option “${id}” go in a circle: ${circle.join(' → ')}`,
-        'Give one of them the base null.',
-      );
-  });
-  if (document.chosen !== null && !known.includes(document.chosen))
-    say(
-      'chosen',
-      `The chosen option “${document.chosen}” is not among the options`,
-      `${nameOneOf(known)}; or null for the document as it stands.`,
-    );
-  return wrong;
-}
-
-/** The ids from an option through its bases back to itself, if they lead there. */
-function circleOf(options: PlateDocument['options'], id: string): string[] | undefined {
-  const line = [id];
-  for (
-    let base = options.find((option) => option.id === id)?.base;
-    base;
-    base = options.find((option) => option.id === base)?.base
-  ) {
-    if (base === id) return [...line, id];
-    if (line.includes(base)) return undefined;
-    line.push(base);
-  }
-  return undefined;
-}
-
-const nameOneOf = (ids: readonly string[]): string => `Name one of: ${ids.join(', ') || 'none yet'}`;
-const repeated = (ids: readonly string[]): string[] => [...new Set(ids.filter((id, i) => ids.indexOf(id) !== i))];
 const joined = (path: string, key: string | number): string => (path ? `${path}.${key}` : String(key));
 const whereOf = (path: string) => ({ path, field: fieldWords(path) });
 
@@ -248,7 +140,7 @@ function issueTexts(issue: z.core.$ZodIssue, raw: unknown, prefix: string): Refu
         return say(`${shown(given)} is no date`, 'Write the date as year-month-day: "2026-01-31".');
       return say(`${shown(given)} cannot be used here`, `Write it otherwise: ${issue.message}.`);
     case 'custom':
-      return say(issue.message, String(issue.params?.['mend'] ?? 'Correct this field.'));
+      return [{ what: issue.message, where, mend: String(issue.params?.['mend'] ?? 'Correct this field.') }];
     default:
       return say(`${shown(given)}: ${issue.message}`, 'Correct this field.');
   }

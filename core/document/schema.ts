@@ -1,66 +1,13 @@
 import * as z from 'zod';
-import { Refusal } from '../refusal.ts';
-import { kinds, type Kind, type Quantity } from '../quantity/kinds.ts';
-import { readQuantity } from '../quantity/read-quantity.ts';
-import { shown } from './shown.ts';
-
-// The page's content policy forbids code made from text; zod probes for it otherwise.
-z.config({ jitless: true });
+import { sameSpelling } from '../catalogue/spelling.ts';
+import { quantity } from './quantity-field.ts';
+import { text } from './text-field.ts';
+import { userCatalogue } from './user-catalogue.ts';
+import { withRule, type Fault } from './with-rule.ts';
 
 /** The document of schema version 1: every word that the rest of the program uses. Quantities are `{ si, typed }` after reading. */
 export const schemaName = 'stillplate-document/1';
 
-type Sign = 'positive' | 'not negative' | 'any';
-
-/** A quantity: a typed string, or `{ si, typed }` whose two values must agree. */
-function quantity(kind: Kind, sign: Sign = 'positive') {
-  const { word, example, unit } = kinds[kind];
-  return z.unknown().transform((given, context): Quantity => {
-    const stop = (message: string, mend: string) => {
-      context.addIssue({ code: 'custom', message, params: { mend } });
-      return z.NEVER;
-    };
-    try {
-      const pair = typeof given === 'string' ? { typed: given } : typedPair.safeParse(given).data;
-      if (!pair) {
-        const what = typeof given === 'number' ? 'has no unit' : 'is no quantity';
-        return stop(
-          `${shown(given)} ${what}, the field needs ${word}`,
-          `Write ${word} in quotation marks with its unit: ${example}.`,
-        );
-      }
-      const read = readQuantity(pair.typed, kind);
-      if (
-        pair.si !== undefined &&
-        !(typeof pair.si === 'number' && Math.abs(pair.si - read.si) <= 1e-9 * Math.abs(read.si))
-      )
-        return stop(
-          `si ${shown(pair.si)} ${unit} and typed “${pair.typed}” (${read.si} ${unit}) disagree`,
-          'Keep one of the two, or make them agree.',
-        );
-      if (sign === 'positive' && !(read.si > 0))
-        return stop(
-          kind === 'temperature' ? `“${read.typed}” is below absolute zero` : `“${read.typed}” must be more than zero`,
-          `Write ${word} above ${kind === 'temperature' ? 'it' : 'zero'}.`,
-        );
-      if (sign === 'not negative' && !(read.si >= 0))
-        return stop(`“${read.typed}” must not be negative`, `Write ${word} of zero or more.`);
-      return read;
-    } catch (error) {
-      if (!(error instanceof Refusal)) throw error;
-      return stop(error.what, error.mend);
-    }
-  });
-}
-
-const typedPair = z.strictObject({ typed: z.string(), si: z.unknown().optional() });
-/** One line in any script; control characters would reach a terminal or the note. */
-const text = z
-  .string()
-  .min(1)
-  .max(200)
-  .regex(/^\P{Cc}*$/u, 'a text is one line, without control characters')
-  .regex(/\S|^$/, 'a text is more than blanks');
 const longText = z
   .string()
   .max(4000)
@@ -95,13 +42,35 @@ const basis = z.strictObject({
   life: quantity('time'),
 });
 
-const water = z.strictObject({
-  depth: length(),
-  density: quantity('density').optional(),
-  salinity: z.number().min(0).max(42).optional(),
-  temperature: quantity('temperature').optional(),
-  latitude: quantity('angle', 'any').optional(),
-});
+const water = withRule(
+  z.strictObject({
+    depth: length(),
+    density: quantity('density').optional(),
+    salinity: z.number().min(0).max(42).optional(),
+    temperature: quantity('temperature').optional(),
+    latitude: quantity('angle', 'any').optional(),
+  }),
+  ['density', 'salinity', 'temperature'],
+  ({ density, salinity, temperature }): Fault[] => {
+    if (!density && (salinity === undefined || !temperature))
+      return [
+        {
+          path: [],
+          what: 'The water has neither a density nor salinity and temperature',
+          mend: 'Give "density", or "salinity" with "temperature".',
+        },
+      ];
+    return density && salinity !== undefined
+      ? [
+          {
+            path: [],
+            what: 'The water has a density and a salinity',
+            mend: 'Keep one: a density, or salinity with temperature.',
+          },
+        ]
+      : [];
+  },
+);
 
 const tube = z.strictObject({
   id: id.optional(),
@@ -113,21 +82,45 @@ const tube = z.strictObject({
   flooding: z.enum(['flooded', 'sealed']).optional(),
 });
 
-const tubeSet = z.strictObject({
-  section: text,
-  material: text,
-  flooding: z.enum(['flooded', 'sealed']),
-  /** Holes of a flooded tube at its high and low point; none leaves air or water trapped. */
-  vent: length().optional(),
-  drain: length().optional(),
-  /** Evenly spaced, first centre line at zero … */
-  count: z.number().int().min(2).max(60).optional(),
-  spacing: length().optional(),
-  /** … or each by itself. */
-  tubes: z.array(tube).min(2).max(60).optional(),
-  /** How far each tube runs past the outermost tubes that it crosses, measured from their centre lines. */
-  overhang: quantity('length', 'not negative'),
-});
+const tubeSet = withRule(
+  z.strictObject({
+    section: text,
+    material: text,
+    flooding: z.enum(['flooded', 'sealed']),
+    /** Holes of a flooded tube at its high and low point; none leaves air or water trapped. */
+    vent: length().optional(),
+    drain: length().optional(),
+    /** Evenly spaced, first centre line at zero … */
+    count: z.number().int().min(2).max(60).optional(),
+    spacing: length().optional(),
+    /** … or each by itself. */
+    tubes: z.array(tube).min(2).max(60).optional(),
+    /** How far each tube runs past the outermost tubes that it crosses, measured from their centre lines. */
+    overhang: quantity('length', 'not negative'),
+  }),
+  ['count', 'spacing', 'tubes.*.id'],
+  ({ count, spacing, tubes }): Fault[] => {
+    if (tubes)
+      return count === undefined && !spacing
+        ? []
+        : [
+            {
+              path: [],
+              what: 'The tubes are given twice: evenly spaced, and each by itself',
+              mend: 'Keep "count" with "spacing", or keep "tubes".',
+            },
+          ];
+    if (count !== undefined && spacing) return [];
+    const missing = count === undefined ? 'count' : 'spacing';
+    return [
+      {
+        path: [],
+        what: count === undefined && !spacing ? 'The tubes are not given' : `“${missing}” is missing`,
+        mend: 'Give "count" with "spacing" (evenly spaced), or "tubes" (each by itself).',
+      },
+    ];
+  },
+);
 
 const eye = z.strictObject({
   material: text,
@@ -143,16 +136,50 @@ const eye = z.strictObject({
   weldThroat: length(),
 });
 
-const suspension = z.strictObject({
-  kind: z.enum(['line', 'bridle', 'strut']),
-  attachments: z
-    .array(z.strictObject({ id, ...place }))
-    .min(1)
-    .max(8),
-  /** Height of the bridle's apex above the attachments. */
-  apex: length().optional(),
-  eye,
-});
+/** Named points in plan, each with an id of its own. */
+const points = (least: number, most: number) =>
+  withRule(
+    z
+      .array(z.strictObject({ id, ...place }))
+      .min(least)
+      .max(most),
+    ['*.id'],
+    (given): Fault[] =>
+      repeated(given.map((point) => point.id)).map((twice) => ({
+        path: [],
+        what: `The id “${twice}” is given twice`,
+        mend: 'Give each point its own id.',
+      })),
+  );
+const repeated = (ids: readonly string[]): string[] => [...new Set(ids.filter((one, i) => ids.indexOf(one) !== i))];
+
+const suspension = withRule(
+  withRule(
+    z.strictObject({
+      kind: z.enum(['line', 'bridle', 'strut']),
+      attachments: points(1, 8),
+      /** Height of the bridle's apex above the attachments. */
+      apex: length().optional(),
+      eye,
+    }),
+    ['kind', 'apex'],
+    ({ kind, apex }): Fault[] =>
+      kind === 'bridle' && !apex
+        ? [{ path: ['apex'], what: 'A bridle needs the height of its apex', mend: 'Give "apex", for example "3 m".' }]
+        : [],
+  ),
+  ['kind', 'attachments.*.id'],
+  ({ kind, attachments }): Fault[] =>
+    kind === 'line' && attachments.length > 1
+      ? [
+          {
+            path: [],
+            what: `A line has one attachment, ${attachments.length} are given`,
+            mend: 'Call it a bridle and give its apex, or keep one attachment.',
+          },
+        ]
+      : [],
+);
 
 const grid = z.strictObject({
   arrangement: z.enum(['stacked', 'flush']),
@@ -163,10 +190,7 @@ const grid = z.strictObject({
   suspension,
   padEyes: z
     .strictObject({
-      points: z
-        .array(z.strictObject({ id, ...place }))
-        .min(1)
-        .max(12),
+      points: points(1, 12),
       eye,
       apex: length(),
     })
@@ -193,15 +217,28 @@ const fixing = z.discriminatedUnion('kind', [
     threadsInShearPlane: z.boolean().default(true),
     countersunk: z.boolean().default(false),
   }),
-  z.strictObject({
-    kind: z.literal('welded'),
-    throat: length(),
-    pattern: z.enum(['all round', 'two sides', 'intermittent']),
-    run: length().optional(),
-    gap: length().optional(),
-    metal: text.default('matching'),
-    method: z.enum(['directional', 'throat']).default('directional'),
-  }),
+  withRule(
+    z.strictObject({
+      kind: z.literal('welded'),
+      throat: length(),
+      pattern: z.enum(['all round', 'two sides', 'intermittent']),
+      run: length().optional(),
+      gap: length().optional(),
+      metal: text.default('matching'),
+      method: z.enum(['directional', 'throat']).default('directional'),
+    }),
+    ['pattern', 'run', 'gap'],
+    ({ pattern, run, gap }): Fault[] =>
+      pattern === 'intermittent' && (!run || !gap)
+        ? [
+            {
+              path: [],
+              what: 'Intermittent welds need the length of each run and of the gap',
+              mend: 'Give "run" and "gap".',
+            },
+          ]
+        : [],
+  ),
 ]);
 
 const panelHole = z.strictObject({
@@ -313,51 +350,10 @@ const loads = z.strictObject({
     .optional(),
   deck: z
     .strictObject({
-      supports: z
-        .array(z.strictObject({ id, ...place }))
-        .min(3)
-        .max(20),
+      supports: points(3, 20),
       dynamicFactor: z.strictObject({ value: z.number().min(1).max(5), source: text }),
     })
     .optional(),
-});
-
-const source = z.strictObject({ document: text, edition: text.optional(), clause: text.optional() }).nullable();
-
-/** Rows that the document adds to the catalogue. A null source is shown as “no source”. */
-const userCatalogue = z.strictObject({
-  materials: z
-    .array(
-      z.strictObject({
-        id: text,
-        title: text,
-        family: z.enum(['carbon steel', 'stainless steel', 'aluminium', 'thermoplastic', 'laminate']),
-        density: quantity('density'),
-        youngModulus: quantity('stress'),
-        poisson: z.number().min(0).lt(0.5),
-        yieldStrength: quantity('stress'),
-        ultimateStrength: quantity('stress'),
-        upToThickness: length(),
-        correlationFactor: factor.optional(),
-        source,
-      }),
-    )
-    .default([]),
-  sections: z
-    .array(
-      z.strictObject({
-        id: text,
-        title: text,
-        height: length(),
-        width: length(),
-        wall: length(),
-        outerRadius: quantity('length', 'not negative'),
-        innerRadius: quantity('length', 'not negative'),
-        process: z.enum(['hot finished', 'cold formed']),
-        source,
-      }),
-    )
-    .default([]),
 });
 
 const merge: z.ZodType<MergePatch> = z.lazy(() =>
@@ -376,27 +372,133 @@ const changes = z.strictObject({
   basis: z.record(z.string(), merge).optional(),
 });
 
+/** A list of ids to choose from, in words. */
+const nameOneOf = (ids: readonly string[]): string => `Name one of: ${ids.join(', ') || 'none yet'}`;
+
 const option = z.strictObject({ id, title: text, base: id.nullable(), remark: longText.optional(), changes });
 
-export const documentSchema = z.strictObject({
-  schema: z.literal(schemaName),
-  project,
-  units: z.enum(['metric', 'inch']),
-  paper: z.enum(['A4', 'letter']),
-  basis,
-  water,
-  grid,
-  designs: named(panelDesign),
-  /** Bay, or rectangle of bays ("A1:B2"), to the name of its panel design. */
-  panels: z.record(z.string(), z.string()),
-  protection,
-  mass: massAllowances,
-  loads,
-  catalogue: userCatalogue.default({ materials: [], sections: [] }),
-  options: z.array(option).max(50).default([]),
-  /** The option that the note is about; null is the document as it stands. */
-  chosen: id.nullable().default(null),
+const options = withRule(z.array(option).max(50), ['*.id', '*.base'], (given): Fault[] => {
+  const known = given.map((one) => one.id);
+  return [
+    ...repeated(known).map((twice) => ({
+      path: [],
+      what: `Two options have the id “${twice}”`,
+      mend: 'Give each option its own id.',
+    })),
+    ...given.flatMap(({ id: own, base }, i): Fault[] => {
+      const faults: Fault[] = [];
+      if (own === 'base')
+        faults.push({
+          path: [i, 'id'],
+          what: 'An option has the id “base”, which is the name of the document as it stands',
+          mend: 'Give the option another id.',
+        });
+      if (base !== null && !known.includes(base))
+        faults.push({
+          path: [i, 'base'],
+          what: `Option “${own}” builds on “${base}”, which is not among the options`,
+          mend: `${nameOneOf(known.filter((other) => other !== own))}; or null for the document as it stands.`,
+        });
+      const circle = circleOf(given, own);
+      if (circle)
+        faults.push({
+          path: [i, 'base'],
+          what: `The bases of option “${own}” go in a circle: ${circle.join(' → ')}`,
+          mend: 'Give one of them the base null.',
+        });
+      return faults;
+    }),
+  ];
 });
+
+/** The ids from an option through its bases back to itself, if they lead there. */
+function circleOf(
+  given: readonly { readonly id: string; readonly base: string | null }[],
+  from: string,
+): string[] | undefined {
+  const line = [from];
+  const baseOf = (of: string) => given.find((one) => one.id === of)?.base;
+  for (let base = baseOf(from); base; base = baseOf(base)) {
+    if (base === from) return [...line, from];
+    if (line.includes(base)) return undefined;
+    line.push(base);
+  }
+  return undefined;
+}
+
+/** What a window keeps of itself in the document, as it likes: no part of what is computed, hashed or changed by an option. */
+const view = withRule(z.record(z.string(), z.json()), [], (given): Fault[] => {
+  const size = JSON.stringify(given).length;
+  return size <= largestView
+    ? []
+    : [
+        {
+          path: [],
+          what: `The view has ${size} characters, the limit is ${largestView}`,
+          mend: 'Take the view out: nothing that is computed is in it.',
+        },
+      ];
+});
+const largestView = 100_000;
+
+export const documentSchema = withRule(
+  withRule(
+    z.strictObject({
+      schema: z.literal(schemaName),
+      project,
+      units: z.enum(['metric', 'inch']),
+      paper: z.enum(['A4', 'letter']),
+      basis,
+      water,
+      grid,
+      designs: named(panelDesign),
+      /** Bay, or rectangle of bays ("A1:B2"), to the name of its panel design. */
+      panels: z.record(z.string(), z.string()),
+      protection,
+      mass: massAllowances,
+      loads,
+      catalogue: userCatalogue.prefault({}),
+      options: options.default([]),
+      /** The option that the note is about; null is the document as it stands. */
+      chosen: id.nullable().default(null),
+      /** State of the window, left out of the hash. */
+      view: view.optional(),
+    }),
+    ['chosen', 'options.*.id'],
+    ({ chosen, options: given }): Fault[] => {
+      const known = given.map((one) => one.id);
+      return chosen === null || known.includes(chosen)
+        ? []
+        : [
+            {
+              path: ['chosen'],
+              what: `The chosen option “${chosen}” is not among the options`,
+              mend: `${nameOneOf(known)}; or null for the document as it stands.`,
+            },
+          ];
+    },
+  ),
+  [
+    'designs.*.material',
+    'designs.*.fixing.kind',
+    'catalogue.materials.*.id',
+    'catalogue.materials.*.family',
+    'catalogue.materials.*.heatAffected',
+  ],
+  // Without them the check would take the strength away from the weld, which heat has taken.
+  ({ designs, catalogue }): Fault[] =>
+    catalogue.materials.flatMap(({ id: own, family, heatAffected }, i) => {
+      if (family !== 'aluminium' || heatAffected) return [];
+      const welded = Object.entries(designs).filter(
+        ([, { material, fixing }]) => fixing.kind === 'welded' && sameSpelling(material, own),
+      );
+      return welded.map(([name]) => ({
+        path: ['catalogue', 'materials', i, 'heatAffected'],
+        what: `The design “${name}” welds “${own}”, whose strengths beside a weld are not given`,
+        mend: 'Give "heatAffected" with "yield" and "ultimate" from the source, or bolt the panel.',
+      }));
+    }),
+);
 
 export type PlateDocument = z.infer<typeof documentSchema>;
 export type PanelDesign = z.infer<typeof panelDesign>;

@@ -359,6 +359,86 @@ describe('what fields say about each other', () => {
   });
 });
 
+describe('what fields say about each other is told beside what is wrong elsewhere', () => {
+  const paths = (change: (d: Json) => void) =>
+    refused(middle(change))
+      .all.map(({ where }) => where!['path'])
+      .sort();
+
+  it('one rule of each group, with a wrong field beside it in the same group', () =>
+    expect(
+      paths((d) => {
+        delete d.water.salinity;
+        d.water.depth = '3 kg';
+        delete d.grid.mainTubes.spacing;
+        d.grid.mainTubes.overhang = 5;
+        d.grid.suspension.kind = 'bridle';
+        d.grid.suspension.attachments[0].x = '1 kg';
+        d.grid.suspension.attachments[1].id = 'S1';
+        d.grid.padEyes.points[1].id = 'L1';
+        d.grid.padEyes.apex = 'high';
+        d.designs['top-4'].fixing.pattern = 'intermittent';
+        d.designs['top-4'].thickness = '-1 mm';
+        d.options[0].base = 'nix';
+        d.options[0].title = 7;
+        d.chosen = 'nix';
+        d.colour = 'red';
+      }),
+    ).toEqual(
+      [
+        'water',
+        'water.depth',
+        'grid.mainTubes',
+        'grid.mainTubes.overhang',
+        'grid.suspension.apex',
+        'grid.suspension.attachments.0.x',
+        'grid.suspension.attachments',
+        'grid.padEyes.points',
+        'grid.padEyes.apex',
+        'designs.top-4.fixing',
+        'designs.top-4.thickness',
+        'options.0.base',
+        'options.0.title',
+        'chosen',
+        'colour',
+      ].sort(),
+    ));
+
+  it('but not where a field that the rule reads is itself wrong', () => {
+    expect(paths((d) => ((d.water.salinity = 'much'), delete d.water.temperature))).toEqual(['water.salinity']);
+    expect(paths((d) => ((d.grid.suspension.kind = 'bridle'), (d.grid.suspension.apex = '3 kg')))).toEqual([
+      'grid.suspension.apex',
+    ]);
+    expect(paths((d) => ((d.options = 5), (d.chosen = 'nix')))).toEqual(['options']);
+  });
+
+  it('two options of one id do not hide a choice that is not there', () =>
+    expect(paths((d) => (d.options.push(d.options[0]), (d.chosen = 'nix')))).toEqual(['chosen', 'options']));
+});
+
+describe('the state of the window', () => {
+  const view = (value: unknown) => middle((d) => void (d.view = value));
+
+  it('is kept as it is, whatever is in it', () => {
+    const state = { camera: { from: [1, 2, 3.5], up: 'z' }, open: ['Panels', null], dark: true };
+    expect(read(view(state)).view).toEqual(state);
+    expect(read(middle())).not.toHaveProperty('view');
+  });
+
+  it('is a group of plain JSON of bounded size', () => {
+    expect(refused(view('plan')).where['path']).toBe('view');
+    const large = refused(view({ text: 'x'.repeat(100_001) }));
+    expect(large.what).toMatch(/The view has 1000\d\d characters, the limit is 100000/);
+    expect(large.mend).toMatch(/nothing that is computed is in it/);
+    expect(refused(middleText.replace('"chosen"', '"view": { "zoom": 1e400 }, "chosen"')).where['path']).toMatch(
+      /^view/,
+    );
+  });
+
+  it('cannot be changed by an option', () =>
+    expect(refused(middle((d) => void (d.options[0].changes.view = {}))).where['path']).toBe('options.0.changes.view'));
+});
+
 describe('names', () => {
   it.each([
     'Plattform Nord-Süd',
