@@ -74,7 +74,10 @@ const menuCommand = z.enum([
 
 /** What the host tells without being asked. */
 const hostEvent = z.discriminatedUnion('kind', [
+  /** Entries, name, file or trash of a document changed, by any window of any process; `writer` is who wrote last. */
   z.strictObject({ kind: z.literal('document-changed'), id: key, head: count, writer: key }),
+  /** The journal up to entry `at` was put away with a revision: an undo beyond it is an edit of its own. */
+  z.strictObject({ kind: z.literal('revision-saved'), id: key, number: count, at: count }),
   z.strictObject({ kind: z.literal('job-progress'), job: key, done: z.number(), of: z.number(), doing: shortText }),
   z.strictObject({ kind: z.literal('job-ended'), job: key, outcome: z.enum(['done', 'cancelled', 'failed']) }),
   z.strictObject({ kind: z.literal('menu'), command: menuCommand }),
