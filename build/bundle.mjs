@@ -1,29 +1,105 @@
-// Bundles the command line into build/bundled/command/, so that it runs on plain Node and starts quickly: mathjs alone
-// is a thousand files. pdfkit and the fonts stay outside, since they read files beside their own.
+// Bundles what runs into build/bundled/: the command line and the desktop side for plain Node or Electron, and the page.
+// `node build/bundle.mjs [command] [desktop] [page]`; all three by default. mathjs alone is a thousand files: bundled, the
+// command line starts quickly. pdfkit and the fonts stay outside, since they read files beside their own.
 import { build } from 'esbuild';
-import { rm } from 'node:fs/promises';
+import { copyFile, mkdir, readdir, rm } from 'node:fs/promises';
+import { createRequire } from 'node:module';
+import { existsSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { join } from 'node:path';
+import { basename, join } from 'node:path';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
-const outdir = join(root, 'build/bundled/command');
-// Parts of an earlier bundle have other names and would stay.
-await rm(outdir, { recursive: true, force: true });
-await build({
+const require = createRequire(import.meta.url);
+const bundled = (part) => join(root, 'build/bundled', part);
+
+const forNode = {
   absWorkingDir: root,
-  entryPoints: [join(root, 'electron/command/run.ts')],
-  outdir,
-  outExtension: { '.js': '.mjs' },
   bundle: true,
-  splitting: true,
   platform: 'node',
   target: 'node20',
+  external: ['pdfkit', 'fontkit', 'fflate', 'better-sqlite3', 'electron'],
+  sourcemap: 'linked',
+  logLevel: 'warning',
+};
+const nodeModules = {
+  ...forNode,
+  outExtension: { '.js': '.mjs' },
+  splitting: true,
   format: 'esm',
-  external: ['pdfkit', 'fontkit', 'fflate'],
   // Packages in the older module form ask for require.
   banner: {
     js: "import { createRequire as _createRequire } from 'node:module'; const require = _createRequire(import.meta.url);",
   },
-  sourcemap: 'linked',
-  logLevel: 'warning',
-});
+};
+
+const parts = {
+  command: () => build({ ...nodeModules, entryPoints: ['electron/command/run.ts'], outdir: bundled('command') }),
+
+  desktop: async () => {
+    const entries = [
+      'electron/main.ts',
+      'electron/local/serve.ts',
+      'electron/host/store/store-worker.ts',
+      'electron/host/note-worker.ts',
+    ];
+    await build({
+      ...nodeModules,
+      entryPoints: Object.fromEntries(
+        entries.filter((entry) => existsSync(join(root, entry))).map((entry) => [basename(entry, '.ts'), entry]),
+      ),
+      outdir: bundled('desktop'),
+    });
+    // A sandboxed preload is one script in the older module form.
+    if (existsSync(join(root, 'electron/preload.ts')))
+      await build({
+        ...forNode,
+        entryPoints: ['electron/preload.ts'],
+        format: 'cjs',
+        outfile: join(bundled('desktop'), 'preload.cjs'),
+      });
+  },
+
+  page: async () => {
+    const outdir = bundled('page');
+    await build({
+      absWorkingDir: root,
+      entryPoints: { main: 'renderer/main.tsx', 'engine-worker': 'renderer/engine/worker.ts' },
+      outdir,
+      bundle: true,
+      splitting: true,
+      chunkNames: 'parts/[name]-[hash]',
+      platform: 'browser',
+      target: ['chrome120', 'firefox121', 'safari17'],
+      format: 'esm',
+      jsx: 'automatic',
+      minify: true,
+      define: { 'process.env.NODE_ENV': '"production"' },
+      external: ['./fonts/*'],
+      sourcemap: 'linked',
+      logLevel: 'warning',
+    });
+    const copies = {
+      'index.html': 'renderer/index.html',
+      'icon.svg': 'renderer/icon.svg',
+      'fonts/regular.ttf': '@expo-google-fonts/source-sans-3/400Regular/SourceSans3_400Regular.ttf',
+      'fonts/italic.ttf': '@expo-google-fonts/source-sans-3/400Regular_Italic/SourceSans3_400Regular_Italic.ttf',
+      'fonts/semibold.ttf': '@expo-google-fonts/source-sans-3/600SemiBold/SourceSans3_600SemiBold.ttf',
+      'pdf-worker.mjs': 'pdfjs-dist/build/pdf.worker.min.mjs',
+    };
+    await mkdir(join(outdir, 'fonts'), { recursive: true });
+    await mkdir(join(outdir, 'samples'), { recursive: true });
+    for (const [to, from] of Object.entries(copies))
+      await copyFile(from.startsWith('renderer/') ? join(root, from) : require.resolve(from), join(outdir, to));
+    for (const file of await readdir(join(root, 'samples')))
+      if (file.endsWith('.stillplate.json')) await copyFile(join(root, 'samples', file), join(outdir, 'samples', file));
+  },
+};
+
+// The starter of the command line imports this file: its words are no parts.
+const asked = process.argv.slice(2).filter((word) => Object.hasOwn(parts, word));
+for (const [part, make] of Object.entries(parts)) {
+  if (asked.length > 0 && !asked.includes(part)) continue;
+  // Parts of an earlier bundle have other names and would stay.
+  await rm(bundled(part), { recursive: true, force: true });
+  await make();
+}

@@ -2,6 +2,7 @@ import { appraise, type Appraisal } from '../appraise.ts';
 import { laidRaw, type RawOption } from '../document/edit.ts';
 import { documentHash } from '../document/document-hash.ts';
 import type { RawDocument } from '../document/read-document.ts';
+import type { PlateDocument } from '../document/schema.ts';
 import { readDocument } from '../document/read-document.ts';
 import { Refusal, type RefusalText } from '../refusal.ts';
 
@@ -26,7 +27,7 @@ export class Appraisals {
       return { ok: false, faults: error.all };
     }
     const kept = this.#kept.get(option);
-    if (kept?.made === made) return withHash(kept.attempt, raw);
+    if (kept?.made === made) return laidOn(kept.attempt, raw);
     const attempt = attempted(raw, option);
     this.#kept.set(option, { made, attempt });
     return attempt;
@@ -57,25 +58,31 @@ function madeFrom(raw: RawDocument, option: string | null): string {
       line.push(found);
       id = found.base;
     }
-  return JSON.stringify([laid, line, isSound(raw) ? '' : raw]);
+  return JSON.stringify([laid, line, readOnce(raw) ? '' : raw]);
 }
 
-const sound = new WeakMap<RawDocument, boolean>();
+const readings = new WeakMap<RawDocument, PlateDocument | null>();
 
-/** Whether the whole document can be read; asked once of each. */
-function isSound(raw: RawDocument): boolean {
-  const known = sound.get(raw);
+/** The whole document read, or null when something in it is wrong; each is read once. */
+function readOnce(raw: RawDocument): PlateDocument | null {
+  const known = readings.get(raw);
   if (known !== undefined) return known;
-  let answer = true;
+  let read: PlateDocument | null = null;
   try {
-    readDocument(raw);
+    read = readDocument(raw);
   } catch (error) {
     if (!(error instanceof Refusal)) throw error;
-    answer = false;
   }
-  sound.set(raw, answer);
-  return answer;
+  readings.set(raw, read);
+  return read;
 }
 
-const withHash = (attempt: Attempt, raw: RawDocument): Attempt =>
-  attempt.ok ? { ok: true, appraisal: { ...attempt.appraisal, documentHash: documentHash(raw) } } : attempt;
+/** A kept appraisal for a document that differs in its list of options or its choice only. */
+function laidOn(attempt: Attempt, raw: RawDocument): Attempt {
+  const read = readOnce(raw);
+  if (!attempt.ok || !read) return attempt;
+  const { appraisal } = attempt;
+  const { options, chosen, view } = read;
+  const model = { ...appraisal.model, document: { ...appraisal.model.document, options, chosen, view } };
+  return { ok: true, appraisal: { ...appraisal, model, documentHash: documentHash(raw) } };
+}

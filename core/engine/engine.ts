@@ -13,8 +13,8 @@ import { fullCheck } from '../note/check-sections.ts';
 import { planFigure } from '../note/drawing-section.ts';
 import { printIn } from '../note/print-in.ts';
 import { compared, type Comparison } from '../options/compare.ts';
-import { kinds } from '../quantity/kinds.ts';
-import { significant, unitText } from '../quantity/format-quantity.ts';
+import { kinds, type Kind } from '../quantity/kinds.ts';
+import { inUnit, significant, unitText } from '../quantity/format-quantity.ts';
 import { readQuantity } from '../quantity/read-quantity.ts';
 import { refusal, Refusal, type RefusalText } from '../refusal.ts';
 import { sceneOf } from '../scene/scene-of.ts';
@@ -78,7 +78,7 @@ export function createEngine({ tell, later }: EngineWorld): Calls {
     const before = lastGood;
     if (attempt.ok) lastGood = attempt.appraisal;
     if (lastGood) tell({ kind: 'result', view: resultView(lastGood, attempt.ok) });
-    if (attempt.ok && before?.model !== attempt.appraisal.model)
+    if (attempt.ok && before?.model.geometry !== attempt.appraisal.model.geometry)
       tell({ kind: 'scene', option, scene: sceneOf(attempt.appraisal.model) });
     compareInSlices(raw, ++round);
   }
@@ -173,7 +173,11 @@ export function createEngine({ tell, later }: EngineWorld): Calls {
     },
     readQuantity: ({ kind, typed }) => {
       const { si } = readQuantity(typed, kind);
-      return { si, text: `${significant(si, 6)} ${unitText(kinds[kind].unit)}` };
+      const unit = shownIn[kind] ?? kinds[kind].unit;
+      const plain = significant(inUnit(si, unit), 6)
+        .replace(/(\.\d*?)0+$/, '$1')
+        .replace(/\.$/, '');
+      return { si, text: `${plain} ${unitText(unit)}` };
     },
     preview: ({ text }) => previewOf(text),
     newPlate: (asked) => {
@@ -197,6 +201,9 @@ export function createEngine({ tell, later }: EngineWorld): Calls {
     choices: () => choicesFor(history ? readOr(history.raw) : null),
   };
 }
+
+/** Units beside a field where the plain SI unit would count in millions. */
+const shownIn: Partial<Record<Kind, string>> = { stress: 'MPa', force: 'kN', moment: 'kN*m', lineForce: 'kN/m' };
 
 const contender = (id: string | null, title: string, attempt: Attempt): Contender => ({
   id,

@@ -1,8 +1,12 @@
-import type { ToEngine } from '../../core/engine/messages.ts';
+import type { FromEngine, ToEngine } from '../../core/engine/messages.ts';
 import { serveEngine } from '../../core/engine/serve-engine.ts';
 
 // The page's engine: core in a thread of its own, so that a long appraisal never holds the window.
-declare const self: DedicatedWorkerGlobalScope;
+/** The worker's own scope; its library of types cannot stand beside the page's. */
+const scope = self as unknown as {
+  postMessage(message: FromEngine, transfer: readonly ArrayBuffer[]): void;
+  onmessage: ((event: MessageEvent<ToEngine>) => void) | null;
+};
 
 const channel = new MessageChannel();
 let waiting: (() => void)[] = [];
@@ -13,11 +17,11 @@ channel.port1.onmessage = () => {
 };
 
 const hear = serveEngine({
-  post: (message, transfer) => self.postMessage(message, [...transfer]),
+  post: (message, transfer) => scope.postMessage(message, transfer),
   // A message to ourselves queues behind those that have come meanwhile; a timer would wait longer.
   later: (goOn) => {
     waiting.push(goOn);
     channel.port2.postMessage(null);
   },
 });
-self.onmessage = ({ data }: MessageEvent<ToEngine>) => hear(data);
+scope.onmessage = ({ data }) => hear(data);

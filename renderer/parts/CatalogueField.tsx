@@ -1,0 +1,43 @@
+import { useId } from 'react';
+import type { FieldPath } from '../../core/document/edit.ts';
+import { useField } from '../state/use-field.ts';
+import { FieldFrame } from './FieldFrame.tsx';
+import { useTyped } from './use-typed.ts';
+
+/** A row of the catalogue by its id, with proposals while typing; any id may be typed, the document says if there is none such. */
+export function CatalogueField({
+  path,
+  label,
+  help,
+  rows,
+  optional = false,
+}: {
+  path: FieldPath;
+  label: string;
+  help?: string;
+  rows: readonly string[];
+  optional?: boolean;
+}) {
+  const list = useId();
+  const field = useField(path);
+  const held = typeof field.raw === 'string' ? field.raw : '';
+  const { typed, control } = useTyped(held, (text) => (text === '' && optional ? field.clear() : field.set(text)));
+  const words = typed.toLowerCase().split(/\s+/);
+  // Fifteen hundred sections would choke the list: those that hold every word typed, a hundred at most.
+  const near = rows.filter((row) => words.every((word) => row.toLowerCase().includes(word)));
+  const proposals = (typed === held || near.length === 0 ? rows : near).slice(0, 100);
+  return (
+    <FieldFrame label={label} help={help} fault={field.fault} differs={field.differs} onReset={field.clear}>
+      {(frame) => (
+        <>
+          <input type="text" list={list} spellCheck={false} autoComplete="off" {...frame} {...control} />
+          <datalist id={list}>
+            {proposals.map((row) => (
+              <option key={row} value={row} />
+            ))}
+          </datalist>
+        </>
+      )}
+    </FieldFrame>
+  );
+}

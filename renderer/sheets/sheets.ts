@@ -1,0 +1,20 @@
+import type { ComponentType } from 'react';
+import type { SheetName } from '../state/workbench.ts';
+import { FixingsSheet } from './Fixings.tsx';
+import { GridSheet } from './Grid.tsx';
+import { LoadsSheet } from './Loads.tsx';
+import { NoteSheet } from './Note.tsx';
+import { OptionsSheet } from './Options.tsx';
+import { PanelsSheet } from './Panels.tsx';
+import { StrengthSheet } from './Strength.tsx';
+
+/** The topics in the order of the work. */
+export const sheets: readonly { readonly name: SheetName; readonly Sheet: ComponentType }[] = [
+  { name: 'grid', Sheet: GridSheet },
+  { name: 'panels', Sheet: PanelsSheet },
+  { name: 'fixings', Sheet: FixingsSheet },
+  { name: 'loads', Sheet: LoadsSheet },
+  { name: 'strength', Sheet: StrengthSheet },
+  { name: 'options', Sheet: OptionsSheet },
+  { name: 'note', Sheet: NoteSheet },
+];

@@ -1,0 +1,38 @@
+/** Every text of the window in one place: a translation needs this file only. Names of fields stand as the trade says them. */
+export const texts = {
+  program: 'Stillplate',
+  verdict: { passes: 'passes', fails: 'fails', 'cannot be judged': 'not judged', 'not applicable': 'does not apply' },
+  field: {
+    reset: 'as base',
+    resetHelp: 'Takes this option’s difference back: the value is then that of its base.',
+  },
+  sheets: {
+    grid: 'Grid',
+    panels: 'Panels',
+    fixings: 'Fixings',
+    loads: 'Loads',
+    strength: 'Strength',
+    options: 'Options',
+    note: 'Note',
+  },
+  headline: {
+    mass: 'Mass in air',
+    weight: 'Weight in water',
+    open: 'Open area',
+    decides: 'What decides',
+    fails: (n: number) => (n === 1 ? '1 fails' : `${n} fail`),
+    unjudged: (n: number) => `${n} not judged`,
+    findings: (n: number) => (n === 1 ? '1 finding' : `${n} findings`),
+    stale: 'Numbers are as of before: a field below is wrong.',
+    noResult: 'No result yet: the document has something wrong.',
+    kept: 'every edit kept',
+    writing: 'keeping…',
+    notKept: 'not kept',
+    undo: 'Undo',
+    redo: 'Redo',
+    home: 'All plates',
+    find: 'Find',
+    asItStands: 'As it stands',
+  },
+  notices: { close: 'Put away' },
+} as const;
