@@ -85,6 +85,13 @@ export function quantitiesOf(model: Model, rows: readonly CheckRow[]): Quantitie
     'Weight in water, all tubes sealed',
     'mass: weight less buoyancy',
   );
+  put(
+    'weight.submerged.least',
+    mass.least.water.weight,
+    'N',
+    'Least weight in water, where weight helps: as built, less allowances, coating and what corrodes',
+    'mass: weight less buoyancy, less what may be missing',
+  );
   put('area.outline', areas.outline, 'm^2', 'Plan area of the outline', 'geometry: rectangle around the tubes');
   put('area.solid', areas.solid, 'm^2', 'Plan area covered by tubes and panels', 'geometry: union of outlines');
   put('area.open', areas.open, 'm^2', 'Open plan area', 'geometry: outline less solid');

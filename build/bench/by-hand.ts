@@ -400,16 +400,13 @@ export const byHand: Readonly<Record<string, (v: Given) => ByHand>> = {
       inRange: t_e <= 0.85 * b_0 && b_0 / t_0 <= 35,
     };
   },
-  'suspension-slack': (v) => {
-    const part = 1 - v.i_W!;
-    return {
-      demand: v.F! / v.gamma_F!,
-      capacity: part * v.W!,
-      of: part * v.W!,
-      low: part * v.W_sealed!,
-      high: part * v.W_flooded!,
-    };
-  },
+  'suspension-slack': (v) => ({
+    demand: v.F! / v.gamma_F!,
+    capacity: (1 - v.i_W!) * v.k_slack! * v.W!,
+    of: v.W!,
+    low: v.W_sealed! - v.W_off!,
+    high: v.W_flooded!,
+  }),
   'hanging-stability': (v) => ({
     demand: max(v.phi_air!, v.phi_water!),
     capacity: v.phi_lim!,

@@ -321,7 +321,7 @@ export function panelDeflectionBolts_allowableStress(v: Readonly<Record<"p_ser" 
   return [_a_p, _b_p, _r_b, _w_Ed, _w_lim, _D, _w_low, _w_high];
 }
 
-export function boltTension_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y" | "A_s" | "f_ub" | "k_2" | "gamma_M2", number>>, k: Readonly<Record<"plate.bolted.boltPush" | "bolts.rowLost.group" | "bolts.rowLost.plate" | "plate.held.momentEdge" | "bolts.rowLost.edgeMoment", (...values: number[]) => number>>): number[] {
+export function boltTension_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y" | "A_s" | "A_b" | "f_ub" | "k_2" | "countersunk" | "gamma_R" | "gamma_M2", number>>, k: Readonly<Record<"plate.bolted.boltPush" | "bolts.rowLost.group" | "bolts.rowLost.plate" | "plate.held.momentEdge" | "bolts.rowLost.edgeMoment", (...values: number[]) => number>>): number[] {
   const _p = v.p;
   const _a = v.a;
   const _b = v.b;
@@ -342,8 +342,11 @@ export function boltTension_partialFactors(v: Readonly<Record<"p" | "a" | "b" | 
   const _l_x = v.l_x;
   const _l_y = v.l_y;
   const _A_s = v.A_s;
+  const _A_b = v.A_b;
   const _f_ub = v.f_ub;
   const _k_2 = v.k_2;
+  const _countersunk = v.countersunk;
+  const _gamma_R = v.gamma_R;
   const _gamma_M2 = v.gamma_M2;
   const _s_x = finite(_a_b / finite(_n_x - 1, "n_x - 1"), "s_x");
   const _s_y = finite(_b_b / finite(_n_y - 1, "n_y - 1"), "s_y");
@@ -357,18 +360,26 @@ export function boltTension_partialFactors(v: Readonly<Record<"p" | "a" | "b" | 
   const _R_rest = finite(k["bolts.rowLost.plate"](_a_b, _b_b, _t, _E, _nu, _p_lost, _n_x, _n_y, _i_x, _i_y), "R_rest");
   const _M_held = finite(k["plate.held.momentEdge"](_a, _b, _t, _E, _nu, _p), "M_held");
   const _M_lost = finite(k["bolts.rowLost.edgeMoment"](_a, _b, _t, _E, _nu, _p_lost), "M_lost");
-  const _M_edge = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_M_held, _M_lost) : _p * Math.pow(finite(_h_x * _a + _h_y * _b, "h_x * a + h_y * b"), 2) / 12, "M_edge");
+  const _M_edge = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_M_held, _M_lost) : _p * Math.pow(finite(_h_x > 0 ? _a : _b, "h_x > 0 ? a : b"), 2) / 12, "M_edge");
   const _Q = finite(_M_edge * Math.max(finite(_h_x * _s_y / _l_x, "h_x * s_y / l_x"), finite(_h_y * _s_x / _l_y, "h_y * s_x / l_y")), "Q");
   const _F_t = finite(Math.max(_R_bolt, _R_group, _R_rest) + _Q, "F_t");
   const _F_t_Rd = finite(_k_2 * _f_ub * _A_s / _gamma_M2, "F_t_Rd");
   const _F_all = finite(_p_off * _a_p * _b_p, "F_all");
   const _F_low = finite(_F_all / finite(2 * _n_x + 2 * _n_y - 4, "2 * n_x + 2 * n_y - 4"), "F_low");
-  const _M_high = finite((_lost > 0 ? 1 / 2 : 1 / 8) * _p * Math.pow(finite(Math.max(_a, _b), "max(a, b)"), 2), "M_high");
-  const _F_high = finite(_F_all + _M_high * Math.max(_s_x, _s_y) / finite(Math.min(_l_x, _l_y), "min(l_x, l_y)"), "F_high");
-  return [_s_x, _s_y, _p_off, _p_lost, _r_b, _a_p, _b_p, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _F_t_Rd, _F_all, _F_low, _M_high, _F_high];
+  const _F_strip = finite(_p_off * (Math.max(_s_x, _s_y) + 2 * Math.max(_i_x, _i_y)) * Math.min(_a_p, _b_p), "F_strip");
+  const _L_m = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.min(_a, _b) : _h_x > 0 ? _a : _b, "L_m");
+  const _M_high = finite((_lost > 0 ? 1 / 2 : 1 / 8) * _p * Math.pow(_L_m, 2), "M_high");
+  const _F_high = finite((_lost > 0 ? _F_all : _F_strip) + _M_high * Math.max(_s_x, _s_y) / finite(Math.min(_l_x, _l_y), "min(l_x, l_y)"), "F_high");
+  const _R_low = finite((_countersunk > 0 ? 0.8 : 1) * 0.7 * _f_ub * _A_s / _gamma_R, "R_low");
+  const _A_2 = finite(Math.pow(finite((Math.sqrt(_A_b) + 2 * Math.sqrt(_A_s)) / 3, "(sqrt(A_b) + 2 * sqrt(A_s)) / 3"), 2), "A_2");
+  const _R_high = finite(_f_ub * _A_2 / _gamma_R, "R_high");
+  const _u = finite(_F_t_Rd > finite(0 * _F_t_Rd, "0 * F_t_Rd") ? _F_t / _F_t_Rd : 0, "u");
+  const _u_low = finite(_F_t_Rd > finite(0 * _F_t_Rd, "0 * F_t_Rd") ? Math.max(finite(_F_low / _F_t_Rd, "F_low / F_t_Rd"), finite(_F_t / _R_high, "F_t / R_high")) : 0, "u_low");
+  const _u_high = finite(_F_t_Rd > finite(0 * _F_t_Rd, "0 * F_t_Rd") ? Math.min(finite(_F_high / _F_t_Rd, "F_high / F_t_Rd"), finite(_F_t / _R_low, "F_t / R_low")) : 0, "u_high");
+  return [_s_x, _s_y, _p_off, _p_lost, _r_b, _a_p, _b_p, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _F_t_Rd, _F_all, _F_low, _F_strip, _L_m, _M_high, _F_high, _R_low, _A_2, _R_high, _u, _u_low, _u_high];
 }
 
-export function boltTension_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y" | "A_b" | "F_nt" | "Omega_J", number>>, k: Readonly<Record<"plate.bolted.boltPush" | "bolts.rowLost.group" | "bolts.rowLost.plate" | "plate.held.momentEdge" | "bolts.rowLost.edgeMoment", (...values: number[]) => number>>): number[] {
+export function boltTension_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y" | "A_s" | "A_b" | "f_ub" | "F_nt" | "countersunk" | "gamma_R" | "Omega_J", number>>, k: Readonly<Record<"plate.bolted.boltPush" | "bolts.rowLost.group" | "bolts.rowLost.plate" | "plate.held.momentEdge" | "bolts.rowLost.edgeMoment", (...values: number[]) => number>>): number[] {
   const _p = v.p;
   const _a = v.a;
   const _b = v.b;
@@ -388,8 +399,12 @@ export function boltTension_allowableStress(v: Readonly<Record<"p" | "a" | "b" |
   const _d_w = v.d_w;
   const _l_x = v.l_x;
   const _l_y = v.l_y;
+  const _A_s = v.A_s;
   const _A_b = v.A_b;
+  const _f_ub = v.f_ub;
   const _F_nt = v.F_nt;
+  const _countersunk = v.countersunk;
+  const _gamma_R = v.gamma_R;
   const _Omega_J = v.Omega_J;
   const _s_x = finite(_a_b / finite(_n_x - 1, "n_x - 1"), "s_x");
   const _s_y = finite(_b_b / finite(_n_y - 1, "n_y - 1"), "s_y");
@@ -403,18 +418,26 @@ export function boltTension_allowableStress(v: Readonly<Record<"p" | "a" | "b" |
   const _R_rest = finite(k["bolts.rowLost.plate"](_a_b, _b_b, _t, _E, _nu, _p_lost, _n_x, _n_y, _i_x, _i_y), "R_rest");
   const _M_held = finite(k["plate.held.momentEdge"](_a, _b, _t, _E, _nu, _p), "M_held");
   const _M_lost = finite(k["bolts.rowLost.edgeMoment"](_a, _b, _t, _E, _nu, _p_lost), "M_lost");
-  const _M_edge = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_M_held, _M_lost) : _p * Math.pow(finite(_h_x * _a + _h_y * _b, "h_x * a + h_y * b"), 2) / 12, "M_edge");
+  const _M_edge = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_M_held, _M_lost) : _p * Math.pow(finite(_h_x > 0 ? _a : _b, "h_x > 0 ? a : b"), 2) / 12, "M_edge");
   const _Q = finite(_M_edge * Math.max(finite(_h_x * _s_y / _l_x, "h_x * s_y / l_x"), finite(_h_y * _s_x / _l_y, "h_y * s_x / l_y")), "Q");
   const _F_t = finite(Math.max(_R_bolt, _R_group, _R_rest) + _Q, "F_t");
   const _F_t_Rd = finite(_F_nt * _A_b / _Omega_J, "F_t_Rd");
   const _F_all = finite(_p_off * _a_p * _b_p, "F_all");
   const _F_low = finite(_F_all / finite(2 * _n_x + 2 * _n_y - 4, "2 * n_x + 2 * n_y - 4"), "F_low");
-  const _M_high = finite((_lost > 0 ? 1 / 2 : 1 / 8) * _p * Math.pow(finite(Math.max(_a, _b), "max(a, b)"), 2), "M_high");
-  const _F_high = finite(_F_all + _M_high * Math.max(_s_x, _s_y) / finite(Math.min(_l_x, _l_y), "min(l_x, l_y)"), "F_high");
-  return [_s_x, _s_y, _p_off, _p_lost, _r_b, _a_p, _b_p, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _F_t_Rd, _F_all, _F_low, _M_high, _F_high];
+  const _F_strip = finite(_p_off * (Math.max(_s_x, _s_y) + 2 * Math.max(_i_x, _i_y)) * Math.min(_a_p, _b_p), "F_strip");
+  const _L_m = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.min(_a, _b) : _h_x > 0 ? _a : _b, "L_m");
+  const _M_high = finite((_lost > 0 ? 1 / 2 : 1 / 8) * _p * Math.pow(_L_m, 2), "M_high");
+  const _F_high = finite((_lost > 0 ? _F_all : _F_strip) + _M_high * Math.max(_s_x, _s_y) / finite(Math.min(_l_x, _l_y), "min(l_x, l_y)"), "F_high");
+  const _R_low = finite((_countersunk > 0 ? 0.8 : 1) * 0.7 * _f_ub * _A_s / _gamma_R, "R_low");
+  const _A_2 = finite(Math.pow(finite((Math.sqrt(_A_b) + 2 * Math.sqrt(_A_s)) / 3, "(sqrt(A_b) + 2 * sqrt(A_s)) / 3"), 2), "A_2");
+  const _R_high = finite(_f_ub * _A_2 / _gamma_R, "R_high");
+  const _u = finite(_F_t_Rd > finite(0 * _F_t_Rd, "0 * F_t_Rd") ? _F_t / _F_t_Rd : 0, "u");
+  const _u_low = finite(_F_t_Rd > finite(0 * _F_t_Rd, "0 * F_t_Rd") ? Math.max(finite(_F_low / _F_t_Rd, "F_low / F_t_Rd"), finite(_F_t / _R_high, "F_t / R_high")) : 0, "u_low");
+  const _u_high = finite(_F_t_Rd > finite(0 * _F_t_Rd, "0 * F_t_Rd") ? Math.min(finite(_F_high / _F_t_Rd, "F_high / F_t_Rd"), finite(_F_t / _R_low, "F_t / R_low")) : 0, "u_high");
+  return [_s_x, _s_y, _p_off, _p_lost, _r_b, _a_p, _b_p, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _F_t_Rd, _F_all, _F_low, _F_strip, _L_m, _M_high, _F_high, _R_low, _A_2, _R_high, _u, _u_low, _u_high];
 }
 
-export function boltShear_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "A_s" | "A_b" | "threads" | "f_ub" | "alpha_v" | "gamma_M2", number>>, k: Readonly<Record<"inPlanePull.hinged", (...values: number[]) => number>>): number[] {
+export function boltShear_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "A_s" | "A_b" | "threads" | "f_ub" | "alpha_v" | "gamma_R" | "gamma_M2", number>>, k: Readonly<Record<"inPlanePull.hinged", (...values: number[]) => number>>): number[] {
   const _p = v.p;
   const _a = v.a;
   const _b = v.b;
@@ -432,6 +455,7 @@ export function boltShear_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t
   const _threads = v.threads;
   const _f_ub = v.f_ub;
   const _alpha_v = v.alpha_v;
+  const _gamma_R = v.gamma_R;
   const _gamma_M2 = v.gamma_M2;
   const _s_x = finite(_a_b / finite(_n_x - 1, "n_x - 1"), "s_x");
   const _s_y = finite(_b_b / finite(_n_y - 1, "n_y - 1"), "s_y");
@@ -440,12 +464,23 @@ export function boltShear_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t
   const _F_v = finite(_N_pull * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_v");
   const _A_v = finite(_threads > 0 ? _A_s : _A_b, "A_v");
   const _F_v_Rd = finite(_alpha_v * _f_ub * _A_v / _gamma_M2, "F_v_Rd");
+  const _N_bent = finite(17 / 280 * Math.pow(_p, 2) * Math.pow(_L_n, 6) * (1 - Math.pow(_nu, 2)) / finite(_E * Math.pow(_t, 5), "E * t ^ 5"), "N_bent");
   const _N_cable = finite(Math.cbrt(_E * _t * Math.pow(finite(_p * _L_n, "p * L_n"), 2) / 18), "N_cable");
-  const _F_cable = finite(_N_cable * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_cable");
-  return [_s_x, _s_y, _L_n, _N_pull, _F_v, _A_v, _F_v_Rd, _N_cable, _F_cable];
+  const _N_high = finite(Math.min(_N_bent, _N_cable), "N_high");
+  const _N_E = finite(Math.pow(Math.PI, 2) * _E * Math.pow(_t, 3) / finite(12 * (1 - Math.pow(_nu, 2)) * Math.pow(_L_n, 2), "12 * (1 - nu ^ 2) * L_n ^ 2"), "N_E");
+  const _N_low = finite(_N_bent / finite(Math.pow(finite(1 + _N_high / _N_E, "1 + N_high / N_E"), 2), "(1 + N_high / N_E) ^ 2"), "N_low");
+  const _F_most = finite(_N_high * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_most");
+  const _F_least = finite(_N_low * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_least");
+  const _R_low = finite(0.5 * _f_ub * _A_s / _gamma_R, "R_low");
+  const _A_2 = finite(_threads > 0 ? Math.pow(finite((Math.sqrt(_A_b) + 2 * Math.sqrt(_A_s)) / 3, "(sqrt(A_b) + 2 * sqrt(A_s)) / 3"), 2) : _A_b, "A_2");
+  const _R_high = finite(0.62 * _f_ub * _A_2 / _gamma_R, "R_high");
+  const _u = finite(_F_v_Rd > finite(0 * _F_v_Rd, "0 * F_v_Rd") ? _F_v / _F_v_Rd : 0, "u");
+  const _u_low = finite(_F_v_Rd > finite(0 * _F_v_Rd, "0 * F_v_Rd") ? Math.max(finite(_F_least / _F_v_Rd, "F_least / F_v_Rd"), finite(_F_v / _R_high, "F_v / R_high")) : 0, "u_low");
+  const _u_high = finite(_F_v_Rd > finite(0 * _F_v_Rd, "0 * F_v_Rd") ? Math.min(finite(_F_most / _F_v_Rd, "F_most / F_v_Rd"), finite(_F_v / _R_low, "F_v / R_low")) : 0, "u_high");
+  return [_s_x, _s_y, _L_n, _N_pull, _F_v, _A_v, _F_v_Rd, _N_bent, _N_cable, _N_high, _N_E, _N_low, _F_most, _F_least, _R_low, _A_2, _R_high, _u, _u_low, _u_high];
 }
 
-export function boltShear_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "A_b" | "F_nv" | "Omega_J", number>>, k: Readonly<Record<"inPlanePull.hinged", (...values: number[]) => number>>): number[] {
+export function boltShear_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "A_s" | "A_b" | "threads" | "f_ub" | "F_nv" | "gamma_R" | "Omega_J", number>>, k: Readonly<Record<"inPlanePull.hinged", (...values: number[]) => number>>): number[] {
   const _p = v.p;
   const _a = v.a;
   const _b = v.b;
@@ -458,8 +493,12 @@ export function boltShear_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "
   const _b_b = v.b_b;
   const _n_x = v.n_x;
   const _n_y = v.n_y;
+  const _A_s = v.A_s;
   const _A_b = v.A_b;
+  const _threads = v.threads;
+  const _f_ub = v.f_ub;
   const _F_nv = v.F_nv;
+  const _gamma_R = v.gamma_R;
   const _Omega_J = v.Omega_J;
   const _s_x = finite(_a_b / finite(_n_x - 1, "n_x - 1"), "s_x");
   const _s_y = finite(_b_b / finite(_n_y - 1, "n_y - 1"), "s_y");
@@ -467,9 +506,20 @@ export function boltShear_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "
   const _N_pull = finite(k["inPlanePull.hinged"](_L_n, _L_n, _t, _E, _nu, _p), "N_pull");
   const _F_v = finite(_N_pull * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_v");
   const _F_v_Rd = finite(_F_nv * _A_b / _Omega_J, "F_v_Rd");
+  const _N_bent = finite(17 / 280 * Math.pow(_p, 2) * Math.pow(_L_n, 6) * (1 - Math.pow(_nu, 2)) / finite(_E * Math.pow(_t, 5), "E * t ^ 5"), "N_bent");
   const _N_cable = finite(Math.cbrt(_E * _t * Math.pow(finite(_p * _L_n, "p * L_n"), 2) / 18), "N_cable");
-  const _F_cable = finite(_N_cable * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_cable");
-  return [_s_x, _s_y, _L_n, _N_pull, _F_v, _F_v_Rd, _N_cable, _F_cable];
+  const _N_high = finite(Math.min(_N_bent, _N_cable), "N_high");
+  const _N_E = finite(Math.pow(Math.PI, 2) * _E * Math.pow(_t, 3) / finite(12 * (1 - Math.pow(_nu, 2)) * Math.pow(_L_n, 2), "12 * (1 - nu ^ 2) * L_n ^ 2"), "N_E");
+  const _N_low = finite(_N_bent / finite(Math.pow(finite(1 + _N_high / _N_E, "1 + N_high / N_E"), 2), "(1 + N_high / N_E) ^ 2"), "N_low");
+  const _F_most = finite(_N_high * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_most");
+  const _F_least = finite(_N_low * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_least");
+  const _R_low = finite(0.5 * _f_ub * _A_s / _gamma_R, "R_low");
+  const _A_2 = finite(_threads > 0 ? Math.pow(finite((Math.sqrt(_A_b) + 2 * Math.sqrt(_A_s)) / 3, "(sqrt(A_b) + 2 * sqrt(A_s)) / 3"), 2) : _A_b, "A_2");
+  const _R_high = finite(0.62 * _f_ub * _A_2 / _gamma_R, "R_high");
+  const _u = finite(_F_v_Rd > finite(0 * _F_v_Rd, "0 * F_v_Rd") ? _F_v / _F_v_Rd : 0, "u");
+  const _u_low = finite(_F_v_Rd > finite(0 * _F_v_Rd, "0 * F_v_Rd") ? Math.max(finite(_F_least / _F_v_Rd, "F_least / F_v_Rd"), finite(_F_v / _R_high, "F_v / R_high")) : 0, "u_low");
+  const _u_high = finite(_F_v_Rd > finite(0 * _F_v_Rd, "0 * F_v_Rd") ? Math.min(finite(_F_most / _F_v_Rd, "F_most / F_v_Rd"), finite(_F_v / _R_low, "F_v / R_low")) : 0, "u_high");
+  return [_s_x, _s_y, _L_n, _N_pull, _F_v, _F_v_Rd, _N_bent, _N_cable, _N_high, _N_E, _N_low, _F_most, _F_least, _R_low, _A_2, _R_high, _u, _u_low, _u_high];
 }
 
 export function boltCombined_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y" | "A_s" | "A_b" | "f_ub" | "k_2" | "threads" | "alpha_v" | "gamma_M2", number>>, k: Readonly<Record<"plate.bolted.boltPush" | "bolts.rowLost.group" | "bolts.rowLost.plate" | "plate.held.momentEdge" | "bolts.rowLost.edgeMoment" | "inPlanePull.hinged", (...values: number[]) => number>>): number[] {
@@ -511,7 +561,7 @@ export function boltCombined_partialFactors(v: Readonly<Record<"p" | "a" | "b" |
   const _R_rest = finite(k["bolts.rowLost.plate"](_a_b, _b_b, _t, _E, _nu, _p_lost, _n_x, _n_y, _i_x, _i_y), "R_rest");
   const _M_held = finite(k["plate.held.momentEdge"](_a, _b, _t, _E, _nu, _p), "M_held");
   const _M_lost = finite(k["bolts.rowLost.edgeMoment"](_a, _b, _t, _E, _nu, _p_lost), "M_lost");
-  const _M_edge = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_M_held, _M_lost) : _p * Math.pow(finite(_h_x * _a + _h_y * _b, "h_x * a + h_y * b"), 2) / 12, "M_edge");
+  const _M_edge = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_M_held, _M_lost) : _p * Math.pow(finite(_h_x > 0 ? _a : _b, "h_x > 0 ? a : b"), 2) / 12, "M_edge");
   const _Q = finite(_M_edge * Math.max(finite(_h_x * _s_y / _l_x, "h_x * s_y / l_x"), finite(_h_y * _s_x / _l_y, "h_y * s_x / l_y")), "Q");
   const _F_t = finite(Math.max(_R_bolt, _R_group, _R_rest) + _Q, "F_t");
   const _L_n = finite(_h_x > 0 ? (_h_y > 0 ? Math.min(_a, _b) : _a) : _b, "L_n");
@@ -563,7 +613,7 @@ export function boltCombined_allowableStress(v: Readonly<Record<"p" | "a" | "b" 
   const _R_rest = finite(k["bolts.rowLost.plate"](_a_b, _b_b, _t, _E, _nu, _p_lost, _n_x, _n_y, _i_x, _i_y), "R_rest");
   const _M_held = finite(k["plate.held.momentEdge"](_a, _b, _t, _E, _nu, _p), "M_held");
   const _M_lost = finite(k["bolts.rowLost.edgeMoment"](_a, _b, _t, _E, _nu, _p_lost), "M_lost");
-  const _M_edge = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_M_held, _M_lost) : _p * Math.pow(finite(_h_x * _a + _h_y * _b, "h_x * a + h_y * b"), 2) / 12, "M_edge");
+  const _M_edge = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_M_held, _M_lost) : _p * Math.pow(finite(_h_x > 0 ? _a : _b, "h_x > 0 ? a : b"), 2) / 12, "M_edge");
   const _Q = finite(_M_edge * Math.max(finite(_h_x * _s_y / _l_x, "h_x * s_y / l_x"), finite(_h_y * _s_x / _l_y, "h_y * s_x / l_y")), "Q");
   const _F_t = finite(Math.max(_R_bolt, _R_group, _R_rest) + _Q, "F_t");
   const _L_n = finite(_h_x > 0 ? (_h_y > 0 ? Math.min(_a, _b) : _a) : _b, "L_n");
@@ -578,7 +628,7 @@ export function boltCombined_allowableStress(v: Readonly<Record<"p" | "a" | "b" 
   return [_s_x, _s_y, _p_off, _p_lost, _r_b, _a_p, _b_p, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _L_n, _N_pull, _F_v, _F_v_Rd, _F_t_Rd, _u, _u_e, _u_low, _u_high];
 }
 
-export function boltBearingPanel_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "d" | "d_0" | "e_1" | "e_2" | "p_1" | "f_yp" | "f_u" | "stainless" | "p_2" | "f_ub" | "k_h" | "gamma_M2", number>>, k: Readonly<Record<"inPlanePull.hinged", (...values: number[]) => number>>): number[] {
+export function boltBearingPanel_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "d" | "d_0" | "e_1" | "e_2" | "p_1" | "f_yp" | "f_u" | "stainless" | "p_2" | "f_ub" | "k_h" | "gamma_M2" | "gamma_R", number>>, k: Readonly<Record<"inPlanePull.hinged", (...values: number[]) => number>>): number[] {
   const _p = v.p;
   const _a = v.a;
   const _b = v.b;
@@ -603,6 +653,7 @@ export function boltBearingPanel_partialFactors(v: Readonly<Record<"p" | "a" | "
   const _f_ub = v.f_ub;
   const _k_h = v.k_h;
   const _gamma_M2 = v.gamma_M2;
+  const _gamma_R = v.gamma_R;
   const _s_x = finite(_a_b / finite(_n_x - 1, "n_x - 1"), "s_x");
   const _s_y = finite(_b_b / finite(_n_y - 1, "n_y - 1"), "s_y");
   const _L_n = finite(_h_x > 0 ? (_h_y > 0 ? Math.min(_a, _b) : _a) : _b, "L_n");
@@ -612,12 +663,23 @@ export function boltBearingPanel_partialFactors(v: Readonly<Record<"p" | "a" | "
   const _alpha_b = finite(Math.min(finite(_e_1 / finite(3 * _d_0, "3 * d_0"), "e_1 / (3 * d_0)"), finite(_p_1 / finite(3 * _d_0, "3 * d_0") - 1 / 4, "p_1 / (3 * d_0) - 1 / 4"), finite(_f_ub / _f_b, "f_ub / f_b"), 1), "alpha_b");
   const _k_1 = finite(Math.min(finite(2.8 * _e_2 / _d_0 - 1.7, "2.8 * e_2 / d_0 - 1.7"), finite(1.4 * _p_2 / _d_0 - 1.7, "1.4 * p_2 / d_0 - 1.7"), 2.5), "k_1");
   const _F_b_Rd = finite(Math.min(finite(_k_h * _k_1 * _alpha_b, "k_h * k_1 * alpha_b"), 1.5) * _f_b * _d * _t / _gamma_M2, "F_b_Rd");
+  const _N_bent = finite(17 / 280 * Math.pow(_p, 2) * Math.pow(_L_n, 6) * (1 - Math.pow(_nu, 2)) / finite(_E * Math.pow(_t, 5), "E * t ^ 5"), "N_bent");
   const _N_cable = finite(Math.cbrt(_E * _t * Math.pow(finite(_p * _L_n, "p * L_n"), 2) / 18), "N_cable");
-  const _F_cable = finite(_N_cable * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_cable");
-  return [_s_x, _s_y, _L_n, _N_pull, _F_v, _f_b, _alpha_b, _k_1, _F_b_Rd, _N_cable, _F_cable];
+  const _N_high = finite(Math.min(_N_bent, _N_cable), "N_high");
+  const _N_E = finite(Math.pow(Math.PI, 2) * _E * Math.pow(_t, 3) / finite(12 * (1 - Math.pow(_nu, 2)) * Math.pow(_L_n, 2), "12 * (1 - nu ^ 2) * L_n ^ 2"), "N_E");
+  const _N_low = finite(_N_bent / finite(Math.pow(finite(1 + _N_high / _N_E, "1 + N_high / N_E"), 2), "(1 + N_high / N_E) ^ 2"), "N_low");
+  const _F_most = finite(_N_high * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_most");
+  const _F_least = finite(_N_low * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_least");
+  const _l_own = finite(Math.min(finite(_e_1 - _d_0 / 2, "e_1 - d_0 / 2"), finite((_p_1 - _d_0) / 2, "(p_1 - d_0) / 2")), "l_own");
+  const _R_low = finite(0.8 * _f_yp * _d * _t * Math.min(1, finite(_l_own / _d_0, "l_own / d_0")) / _gamma_R, "R_low");
+  const _R_high = finite(Math.min(finite(2 / finite(Math.sqrt(3), "sqrt(3)") * Math.min(_e_1, finite(_p_1 - _d_0 / 2, "p_1 - d_0 / 2")), "2 / sqrt(3) * min(e_1, p_1 - d_0 / 2)"), finite(3 * _d, "3 * d")) * _t * _f_u / _gamma_R, "R_high");
+  const _u = finite(_F_b_Rd > finite(0 * _F_b_Rd, "0 * F_b_Rd") ? _F_v / _F_b_Rd : 0, "u");
+  const _u_low = finite(_F_b_Rd > finite(0 * _F_b_Rd, "0 * F_b_Rd") ? Math.max(finite(_F_least / _F_b_Rd, "F_least / F_b_Rd"), finite(_F_v / _R_high, "F_v / R_high")) : 0, "u_low");
+  const _u_high = finite(_F_b_Rd > finite(0 * _F_b_Rd, "0 * F_b_Rd") ? Math.min(finite(_F_most / _F_b_Rd, "F_most / F_b_Rd"), finite(_F_v / _R_low, "F_v / R_low")) : 0, "u_high");
+  return [_s_x, _s_y, _L_n, _N_pull, _F_v, _f_b, _alpha_b, _k_1, _F_b_Rd, _N_bent, _N_cable, _N_high, _N_E, _N_low, _F_most, _F_least, _l_own, _R_low, _R_high, _u, _u_low, _u_high];
 }
 
-export function boltBearingPanel_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "d" | "d_0" | "e_1" | "e_2" | "p_1" | "f_yp" | "f_u" | "stainless" | "Omega_J", number>>, k: Readonly<Record<"inPlanePull.hinged", (...values: number[]) => number>>): number[] {
+export function boltBearingPanel_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "d" | "d_0" | "e_1" | "e_2" | "p_1" | "f_yp" | "f_u" | "stainless" | "Omega_J" | "gamma_R", number>>, k: Readonly<Record<"inPlanePull.hinged", (...values: number[]) => number>>): number[] {
   const _p = v.p;
   const _a = v.a;
   const _b = v.b;
@@ -639,6 +701,7 @@ export function boltBearingPanel_allowableStress(v: Readonly<Record<"p" | "a" | 
   const _f_u = v.f_u;
   const _stainless = v.stainless;
   const _Omega_J = v.Omega_J;
+  const _gamma_R = v.gamma_R;
   const _s_x = finite(_a_b / finite(_n_x - 1, "n_x - 1"), "s_x");
   const _s_y = finite(_b_b / finite(_n_y - 1, "n_y - 1"), "s_y");
   const _L_n = finite(_h_x > 0 ? (_h_y > 0 ? Math.min(_a, _b) : _a) : _b, "L_n");
@@ -647,12 +710,23 @@ export function boltBearingPanel_allowableStress(v: Readonly<Record<"p" | "a" | 
   const _f_b = finite(_stainless > 0 ? Math.min(_f_u, finite(0.5 * _f_yp + 0.6 * _f_u, "0.5 * f_yp + 0.6 * f_u")) : _f_u, "f_b");
   const _l_c = finite(Math.min(finite(Math.min(_e_1, _e_2) - _d_0 / 2, "min(e_1, e_2) - d_0 / 2"), finite(_p_1 - _d_0, "p_1 - d_0")), "l_c");
   const _F_b_Rd = finite(Math.min(finite(1.2 * _l_c, "1.2 * l_c"), finite(2.4 * _d, "2.4 * d")) * _t * _f_b / _Omega_J, "F_b_Rd");
+  const _N_bent = finite(17 / 280 * Math.pow(_p, 2) * Math.pow(_L_n, 6) * (1 - Math.pow(_nu, 2)) / finite(_E * Math.pow(_t, 5), "E * t ^ 5"), "N_bent");
   const _N_cable = finite(Math.cbrt(_E * _t * Math.pow(finite(_p * _L_n, "p * L_n"), 2) / 18), "N_cable");
-  const _F_cable = finite(_N_cable * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_cable");
-  return [_s_x, _s_y, _L_n, _N_pull, _F_v, _f_b, _l_c, _F_b_Rd, _N_cable, _F_cable];
+  const _N_high = finite(Math.min(_N_bent, _N_cable), "N_high");
+  const _N_E = finite(Math.pow(Math.PI, 2) * _E * Math.pow(_t, 3) / finite(12 * (1 - Math.pow(_nu, 2)) * Math.pow(_L_n, 2), "12 * (1 - nu ^ 2) * L_n ^ 2"), "N_E");
+  const _N_low = finite(_N_bent / finite(Math.pow(finite(1 + _N_high / _N_E, "1 + N_high / N_E"), 2), "(1 + N_high / N_E) ^ 2"), "N_low");
+  const _F_most = finite(_N_high * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_most");
+  const _F_least = finite(_N_low * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_least");
+  const _l_own = finite(Math.min(finite(_e_1 - _d_0 / 2, "e_1 - d_0 / 2"), finite((_p_1 - _d_0) / 2, "(p_1 - d_0) / 2")), "l_own");
+  const _R_low = finite(0.8 * _f_yp * _d * _t * Math.min(1, finite(_l_own / _d_0, "l_own / d_0")) / _gamma_R, "R_low");
+  const _R_high = finite(Math.min(finite(2 / finite(Math.sqrt(3), "sqrt(3)") * Math.min(_e_1, finite(_p_1 - _d_0 / 2, "p_1 - d_0 / 2")), "2 / sqrt(3) * min(e_1, p_1 - d_0 / 2)"), finite(3 * _d, "3 * d")) * _t * _f_u / _gamma_R, "R_high");
+  const _u = finite(_F_b_Rd > finite(0 * _F_b_Rd, "0 * F_b_Rd") ? _F_v / _F_b_Rd : 0, "u");
+  const _u_low = finite(_F_b_Rd > finite(0 * _F_b_Rd, "0 * F_b_Rd") ? Math.max(finite(_F_least / _F_b_Rd, "F_least / F_b_Rd"), finite(_F_v / _R_high, "F_v / R_high")) : 0, "u_low");
+  const _u_high = finite(_F_b_Rd > finite(0 * _F_b_Rd, "0 * F_b_Rd") ? Math.min(finite(_F_most / _F_b_Rd, "F_most / F_b_Rd"), finite(_F_v / _R_low, "F_v / R_low")) : 0, "u_high");
+  return [_s_x, _s_y, _L_n, _N_pull, _F_v, _f_b, _l_c, _F_b_Rd, _N_bent, _N_cable, _N_high, _N_E, _N_low, _F_most, _F_least, _l_own, _R_low, _R_high, _u, _u_low, _u_high];
 }
 
-export function boltBearingTube_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "d" | "d_0" | "e_w" | "p_1" | "t_w" | "f_yw" | "f_uw" | "stainless_w" | "p_2" | "f_ub" | "k_h" | "gamma_M2", number>>, k: Readonly<Record<"inPlanePull.hinged", (...values: number[]) => number>>): number[] {
+export function boltBearingTube_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "d" | "d_0" | "e_w" | "p_1" | "t_w" | "f_yw" | "f_uw" | "stainless_w" | "p_2" | "f_ub" | "k_h" | "gamma_M2" | "gamma_R", number>>, k: Readonly<Record<"inPlanePull.hinged", (...values: number[]) => number>>): number[] {
   const _p = v.p;
   const _a = v.a;
   const _b = v.b;
@@ -677,6 +751,7 @@ export function boltBearingTube_partialFactors(v: Readonly<Record<"p" | "a" | "b
   const _f_ub = v.f_ub;
   const _k_h = v.k_h;
   const _gamma_M2 = v.gamma_M2;
+  const _gamma_R = v.gamma_R;
   const _s_x = finite(_a_b / finite(_n_x - 1, "n_x - 1"), "s_x");
   const _s_y = finite(_b_b / finite(_n_y - 1, "n_y - 1"), "s_y");
   const _L_n = finite(_h_x > 0 ? (_h_y > 0 ? Math.min(_a, _b) : _a) : _b, "L_n");
@@ -686,12 +761,23 @@ export function boltBearingTube_partialFactors(v: Readonly<Record<"p" | "a" | "b
   const _alpha_b = finite(Math.min(finite(_e_w / finite(3 * _d_0, "3 * d_0"), "e_w / (3 * d_0)"), finite(_p_1 / finite(3 * _d_0, "3 * d_0") - 1 / 4, "p_1 / (3 * d_0) - 1 / 4"), finite(_f_ub / _f_b, "f_ub / f_b"), 1), "alpha_b");
   const _k_1 = finite(Math.min(finite(1.4 * _p_2 / _d_0 - 1.7, "1.4 * p_2 / d_0 - 1.7"), 2.5), "k_1");
   const _F_b_Rd = finite(Math.min(finite(_k_h * _k_1 * _alpha_b, "k_h * k_1 * alpha_b"), 1.5) * _f_b * _d * _t_w / _gamma_M2, "F_b_Rd");
+  const _N_bent = finite(17 / 280 * Math.pow(_p, 2) * Math.pow(_L_n, 6) * (1 - Math.pow(_nu, 2)) / finite(_E * Math.pow(_t, 5), "E * t ^ 5"), "N_bent");
   const _N_cable = finite(Math.cbrt(_E * _t * Math.pow(finite(_p * _L_n, "p * L_n"), 2) / 18), "N_cable");
-  const _F_cable = finite(_N_cable * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_cable");
-  return [_s_x, _s_y, _L_n, _N_pull, _F_v, _f_b, _alpha_b, _k_1, _F_b_Rd, _N_cable, _F_cable];
+  const _N_high = finite(Math.min(_N_bent, _N_cable), "N_high");
+  const _N_E = finite(Math.pow(Math.PI, 2) * _E * Math.pow(_t, 3) / finite(12 * (1 - Math.pow(_nu, 2)) * Math.pow(_L_n, 2), "12 * (1 - nu ^ 2) * L_n ^ 2"), "N_E");
+  const _N_low = finite(_N_bent / finite(Math.pow(finite(1 + _N_high / _N_E, "1 + N_high / N_E"), 2), "(1 + N_high / N_E) ^ 2"), "N_low");
+  const _F_most = finite(_N_high * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_most");
+  const _F_least = finite(_N_low * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_least");
+  const _l_own = finite(Math.min(finite(_e_w - _d_0 / 2, "e_w - d_0 / 2"), finite((_p_1 - _d_0) / 2, "(p_1 - d_0) / 2")), "l_own");
+  const _R_low = finite(0.8 * _f_yw * _d * _t_w * Math.min(1, finite(_l_own / _d_0, "l_own / d_0")) / _gamma_R, "R_low");
+  const _R_high = finite(Math.min(finite(2 / finite(Math.sqrt(3), "sqrt(3)") * Math.min(_e_w, finite(_p_1 - _d_0 / 2, "p_1 - d_0 / 2")), "2 / sqrt(3) * min(e_w, p_1 - d_0 / 2)"), finite(3 * _d, "3 * d")) * _t_w * _f_uw / _gamma_R, "R_high");
+  const _u = finite(_F_b_Rd > finite(0 * _F_b_Rd, "0 * F_b_Rd") ? _F_v / _F_b_Rd : 0, "u");
+  const _u_low = finite(_F_b_Rd > finite(0 * _F_b_Rd, "0 * F_b_Rd") ? Math.max(finite(_F_least / _F_b_Rd, "F_least / F_b_Rd"), finite(_F_v / _R_high, "F_v / R_high")) : 0, "u_low");
+  const _u_high = finite(_F_b_Rd > finite(0 * _F_b_Rd, "0 * F_b_Rd") ? Math.min(finite(_F_most / _F_b_Rd, "F_most / F_b_Rd"), finite(_F_v / _R_low, "F_v / R_low")) : 0, "u_high");
+  return [_s_x, _s_y, _L_n, _N_pull, _F_v, _f_b, _alpha_b, _k_1, _F_b_Rd, _N_bent, _N_cable, _N_high, _N_E, _N_low, _F_most, _F_least, _l_own, _R_low, _R_high, _u, _u_low, _u_high];
 }
 
-export function boltBearingTube_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "d" | "d_0" | "e_w" | "p_1" | "t_w" | "f_yw" | "f_uw" | "stainless_w" | "Omega_J", number>>, k: Readonly<Record<"inPlanePull.hinged", (...values: number[]) => number>>): number[] {
+export function boltBearingTube_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "d" | "d_0" | "e_w" | "p_1" | "t_w" | "f_yw" | "f_uw" | "stainless_w" | "Omega_J" | "gamma_R", number>>, k: Readonly<Record<"inPlanePull.hinged", (...values: number[]) => number>>): number[] {
   const _p = v.p;
   const _a = v.a;
   const _b = v.b;
@@ -713,6 +799,7 @@ export function boltBearingTube_allowableStress(v: Readonly<Record<"p" | "a" | "
   const _f_uw = v.f_uw;
   const _stainless_w = v.stainless_w;
   const _Omega_J = v.Omega_J;
+  const _gamma_R = v.gamma_R;
   const _s_x = finite(_a_b / finite(_n_x - 1, "n_x - 1"), "s_x");
   const _s_y = finite(_b_b / finite(_n_y - 1, "n_y - 1"), "s_y");
   const _L_n = finite(_h_x > 0 ? (_h_y > 0 ? Math.min(_a, _b) : _a) : _b, "L_n");
@@ -721,12 +808,23 @@ export function boltBearingTube_allowableStress(v: Readonly<Record<"p" | "a" | "
   const _f_b = finite(_stainless_w > 0 ? Math.min(_f_uw, finite(0.5 * _f_yw + 0.6 * _f_uw, "0.5 * f_yw + 0.6 * f_uw")) : _f_uw, "f_b");
   const _l_c = finite(Math.min(finite(_e_w - _d_0 / 2, "e_w - d_0 / 2"), finite(_p_1 - _d_0, "p_1 - d_0")), "l_c");
   const _F_b_Rd = finite(Math.min(finite(1.2 * _l_c, "1.2 * l_c"), finite(2.4 * _d, "2.4 * d")) * _t_w * _f_b / _Omega_J, "F_b_Rd");
+  const _N_bent = finite(17 / 280 * Math.pow(_p, 2) * Math.pow(_L_n, 6) * (1 - Math.pow(_nu, 2)) / finite(_E * Math.pow(_t, 5), "E * t ^ 5"), "N_bent");
   const _N_cable = finite(Math.cbrt(_E * _t * Math.pow(finite(_p * _L_n, "p * L_n"), 2) / 18), "N_cable");
-  const _F_cable = finite(_N_cable * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_cable");
-  return [_s_x, _s_y, _L_n, _N_pull, _F_v, _f_b, _l_c, _F_b_Rd, _N_cable, _F_cable];
+  const _N_high = finite(Math.min(_N_bent, _N_cable), "N_high");
+  const _N_E = finite(Math.pow(Math.PI, 2) * _E * Math.pow(_t, 3) / finite(12 * (1 - Math.pow(_nu, 2)) * Math.pow(_L_n, 2), "12 * (1 - nu ^ 2) * L_n ^ 2"), "N_E");
+  const _N_low = finite(_N_bent / finite(Math.pow(finite(1 + _N_high / _N_E, "1 + N_high / N_E"), 2), "(1 + N_high / N_E) ^ 2"), "N_low");
+  const _F_most = finite(_N_high * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_most");
+  const _F_least = finite(_N_low * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_least");
+  const _l_own = finite(Math.min(finite(_e_w - _d_0 / 2, "e_w - d_0 / 2"), finite((_p_1 - _d_0) / 2, "(p_1 - d_0) / 2")), "l_own");
+  const _R_low = finite(0.8 * _f_yw * _d * _t_w * Math.min(1, finite(_l_own / _d_0, "l_own / d_0")) / _gamma_R, "R_low");
+  const _R_high = finite(Math.min(finite(2 / finite(Math.sqrt(3), "sqrt(3)") * Math.min(_e_w, finite(_p_1 - _d_0 / 2, "p_1 - d_0 / 2")), "2 / sqrt(3) * min(e_w, p_1 - d_0 / 2)"), finite(3 * _d, "3 * d")) * _t_w * _f_uw / _gamma_R, "R_high");
+  const _u = finite(_F_b_Rd > finite(0 * _F_b_Rd, "0 * F_b_Rd") ? _F_v / _F_b_Rd : 0, "u");
+  const _u_low = finite(_F_b_Rd > finite(0 * _F_b_Rd, "0 * F_b_Rd") ? Math.max(finite(_F_least / _F_b_Rd, "F_least / F_b_Rd"), finite(_F_v / _R_high, "F_v / R_high")) : 0, "u_low");
+  const _u_high = finite(_F_b_Rd > finite(0 * _F_b_Rd, "0 * F_b_Rd") ? Math.min(finite(_F_most / _F_b_Rd, "F_most / F_b_Rd"), finite(_F_v / _R_low, "F_v / R_low")) : 0, "u_high");
+  return [_s_x, _s_y, _L_n, _N_pull, _F_v, _f_b, _l_c, _F_b_Rd, _N_bent, _N_cable, _N_high, _N_E, _N_low, _F_most, _F_least, _l_own, _R_low, _R_high, _u, _u_low, _u_high];
 }
 
-export function boltTearOut_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "d_0" | "e_1" | "f_yp" | "gamma_M0", number>>, k: Readonly<Record<"inPlanePull.hinged", (...values: number[]) => number>>): number[] {
+export function boltTearOut_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "d_0" | "e_1" | "f_yp" | "f_u" | "gamma_M0" | "gamma_R", number>>, k: Readonly<Record<"inPlanePull.hinged", (...values: number[]) => number>>): number[] {
   const _p = v.p;
   const _a = v.a;
   const _b = v.b;
@@ -742,7 +840,9 @@ export function boltTearOut_partialFactors(v: Readonly<Record<"p" | "a" | "b" | 
   const _d_0 = v.d_0;
   const _e_1 = v.e_1;
   const _f_yp = v.f_yp;
+  const _f_u = v.f_u;
   const _gamma_M0 = v.gamma_M0;
+  const _gamma_R = v.gamma_R;
   const _s_x = finite(_a_b / finite(_n_x - 1, "n_x - 1"), "s_x");
   const _s_y = finite(_b_b / finite(_n_y - 1, "n_y - 1"), "s_y");
   const _L_n = finite(_h_x > 0 ? (_h_y > 0 ? Math.min(_a, _b) : _a) : _b, "L_n");
@@ -750,12 +850,22 @@ export function boltTearOut_partialFactors(v: Readonly<Record<"p" | "a" | "b" | 
   const _F_v = finite(_N_pull * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_v");
   const _A_nv = finite(2 * (_e_1 - _d_0 / 2) * _t, "A_nv");
   const _V_eff_Rd = finite(_f_yp * _A_nv / finite(Math.sqrt(3) * _gamma_M0, "sqrt(3) * gamma_M0"), "V_eff_Rd");
+  const _N_bent = finite(17 / 280 * Math.pow(_p, 2) * Math.pow(_L_n, 6) * (1 - Math.pow(_nu, 2)) / finite(_E * Math.pow(_t, 5), "E * t ^ 5"), "N_bent");
   const _N_cable = finite(Math.cbrt(_E * _t * Math.pow(finite(_p * _L_n, "p * L_n"), 2) / 18), "N_cable");
-  const _F_cable = finite(_N_cable * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_cable");
-  return [_s_x, _s_y, _L_n, _N_pull, _F_v, _A_nv, _V_eff_Rd, _N_cable, _F_cable];
+  const _N_high = finite(Math.min(_N_bent, _N_cable), "N_high");
+  const _N_E = finite(Math.pow(Math.PI, 2) * _E * Math.pow(_t, 3) / finite(12 * (1 - Math.pow(_nu, 2)) * Math.pow(_L_n, 2), "12 * (1 - nu ^ 2) * L_n ^ 2"), "N_E");
+  const _N_low = finite(_N_bent / finite(Math.pow(finite(1 + _N_high / _N_E, "1 + N_high / N_E"), 2), "(1 + N_high / N_E) ^ 2"), "N_low");
+  const _F_most = finite(_N_high * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_most");
+  const _F_least = finite(_N_low * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_least");
+  const _R_low = finite(_f_yp * (_e_1 - _d_0 / 2) * _t / _gamma_R, "R_low");
+  const _R_high = finite(2 / finite(Math.sqrt(3), "sqrt(3)") * _f_u * _e_1 * _t / _gamma_R, "R_high");
+  const _u = finite(_V_eff_Rd > finite(0 * _V_eff_Rd, "0 * V_eff_Rd") ? _F_v / _V_eff_Rd : 0, "u");
+  const _u_low = finite(_V_eff_Rd > finite(0 * _V_eff_Rd, "0 * V_eff_Rd") ? Math.max(finite(_F_least / _V_eff_Rd, "F_least / V_eff_Rd"), finite(_F_v / _R_high, "F_v / R_high")) : 0, "u_low");
+  const _u_high = finite(_V_eff_Rd > finite(0 * _V_eff_Rd, "0 * V_eff_Rd") ? Math.min(finite(_F_most / _V_eff_Rd, "F_most / V_eff_Rd"), finite(_F_v / _R_low, "F_v / R_low")) : 0, "u_high");
+  return [_s_x, _s_y, _L_n, _N_pull, _F_v, _A_nv, _V_eff_Rd, _N_bent, _N_cable, _N_high, _N_E, _N_low, _F_most, _F_least, _R_low, _R_high, _u, _u_low, _u_high];
 }
 
-export function boltTearOut_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "d_0" | "e_1" | "f_yp" | "f_u" | "Omega_J", number>>, k: Readonly<Record<"inPlanePull.hinged", (...values: number[]) => number>>): number[] {
+export function boltTearOut_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "d_0" | "e_1" | "f_yp" | "f_u" | "Omega_J" | "gamma_R", number>>, k: Readonly<Record<"inPlanePull.hinged", (...values: number[]) => number>>): number[] {
   const _p = v.p;
   const _a = v.a;
   const _b = v.b;
@@ -773,6 +883,7 @@ export function boltTearOut_allowableStress(v: Readonly<Record<"p" | "a" | "b" |
   const _f_yp = v.f_yp;
   const _f_u = v.f_u;
   const _Omega_J = v.Omega_J;
+  const _gamma_R = v.gamma_R;
   const _s_x = finite(_a_b / finite(_n_x - 1, "n_x - 1"), "s_x");
   const _s_y = finite(_b_b / finite(_n_y - 1, "n_y - 1"), "s_y");
   const _L_n = finite(_h_x > 0 ? (_h_y > 0 ? Math.min(_a, _b) : _a) : _b, "L_n");
@@ -781,12 +892,22 @@ export function boltTearOut_allowableStress(v: Readonly<Record<"p" | "a" | "b" |
   const _A_nv = finite(2 * (_e_1 - _d_0 / 2) * _t, "A_nv");
   const _A_gv = finite(2 * _e_1 * _t, "A_gv");
   const _V_eff_Rd = finite(Math.min(finite(0.6 * _f_u * _A_nv, "0.6 * f_u * A_nv"), finite(0.6 * _f_yp * _A_gv, "0.6 * f_yp * A_gv")) / _Omega_J, "V_eff_Rd");
+  const _N_bent = finite(17 / 280 * Math.pow(_p, 2) * Math.pow(_L_n, 6) * (1 - Math.pow(_nu, 2)) / finite(_E * Math.pow(_t, 5), "E * t ^ 5"), "N_bent");
   const _N_cable = finite(Math.cbrt(_E * _t * Math.pow(finite(_p * _L_n, "p * L_n"), 2) / 18), "N_cable");
-  const _F_cable = finite(_N_cable * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_cable");
-  return [_s_x, _s_y, _L_n, _N_pull, _F_v, _A_nv, _A_gv, _V_eff_Rd, _N_cable, _F_cable];
+  const _N_high = finite(Math.min(_N_bent, _N_cable), "N_high");
+  const _N_E = finite(Math.pow(Math.PI, 2) * _E * Math.pow(_t, 3) / finite(12 * (1 - Math.pow(_nu, 2)) * Math.pow(_L_n, 2), "12 * (1 - nu ^ 2) * L_n ^ 2"), "N_E");
+  const _N_low = finite(_N_bent / finite(Math.pow(finite(1 + _N_high / _N_E, "1 + N_high / N_E"), 2), "(1 + N_high / N_E) ^ 2"), "N_low");
+  const _F_most = finite(_N_high * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_most");
+  const _F_least = finite(_N_low * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_least");
+  const _R_low = finite(_f_yp * (_e_1 - _d_0 / 2) * _t / _gamma_R, "R_low");
+  const _R_high = finite(2 / finite(Math.sqrt(3), "sqrt(3)") * _f_u * _e_1 * _t / _gamma_R, "R_high");
+  const _u = finite(_V_eff_Rd > finite(0 * _V_eff_Rd, "0 * V_eff_Rd") ? _F_v / _V_eff_Rd : 0, "u");
+  const _u_low = finite(_V_eff_Rd > finite(0 * _V_eff_Rd, "0 * V_eff_Rd") ? Math.max(finite(_F_least / _V_eff_Rd, "F_least / V_eff_Rd"), finite(_F_v / _R_high, "F_v / R_high")) : 0, "u_low");
+  const _u_high = finite(_V_eff_Rd > finite(0 * _V_eff_Rd, "0 * V_eff_Rd") ? Math.min(finite(_F_most / _V_eff_Rd, "F_most / V_eff_Rd"), finite(_F_v / _R_low, "F_v / R_low")) : 0, "u_high");
+  return [_s_x, _s_y, _L_n, _N_pull, _F_v, _A_nv, _A_gv, _V_eff_Rd, _N_bent, _N_cable, _N_high, _N_E, _N_low, _F_most, _F_least, _R_low, _R_high, _u, _u_low, _u_high];
 }
 
-export function boltPullThrough_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y" | "d_m" | "f_u" | "gamma_M2", number>>, k: Readonly<Record<"plate.bolted.boltPush" | "bolts.rowLost.group" | "bolts.rowLost.plate" | "plate.held.momentEdge" | "bolts.rowLost.edgeMoment", (...values: number[]) => number>>): number[] {
+export function boltPullThrough_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y" | "d_m" | "f_u" | "f_yp" | "s_h" | "e_h" | "gamma_M2" | "gamma_R", number>>, k: Readonly<Record<"plate.bolted.boltPush" | "bolts.rowLost.group" | "bolts.rowLost.plate" | "plate.held.momentEdge" | "bolts.rowLost.edgeMoment", (...values: number[]) => number>>): number[] {
   const _p = v.p;
   const _a = v.a;
   const _b = v.b;
@@ -808,7 +929,11 @@ export function boltPullThrough_partialFactors(v: Readonly<Record<"p" | "a" | "b
   const _l_y = v.l_y;
   const _d_m = v.d_m;
   const _f_u = v.f_u;
+  const _f_yp = v.f_yp;
+  const _s_h = v.s_h;
+  const _e_h = v.e_h;
   const _gamma_M2 = v.gamma_M2;
+  const _gamma_R = v.gamma_R;
   const _s_x = finite(_a_b / finite(_n_x - 1, "n_x - 1"), "s_x");
   const _s_y = finite(_b_b / finite(_n_y - 1, "n_y - 1"), "s_y");
   const _p_off = finite(_pulled * _p, "p_off");
@@ -821,18 +946,25 @@ export function boltPullThrough_partialFactors(v: Readonly<Record<"p" | "a" | "b
   const _R_rest = finite(k["bolts.rowLost.plate"](_a_b, _b_b, _t, _E, _nu, _p_lost, _n_x, _n_y, _i_x, _i_y), "R_rest");
   const _M_held = finite(k["plate.held.momentEdge"](_a, _b, _t, _E, _nu, _p), "M_held");
   const _M_lost = finite(k["bolts.rowLost.edgeMoment"](_a, _b, _t, _E, _nu, _p_lost), "M_lost");
-  const _M_edge = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_M_held, _M_lost) : _p * Math.pow(finite(_h_x * _a + _h_y * _b, "h_x * a + h_y * b"), 2) / 12, "M_edge");
+  const _M_edge = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_M_held, _M_lost) : _p * Math.pow(finite(_h_x > 0 ? _a : _b, "h_x > 0 ? a : b"), 2) / 12, "M_edge");
   const _Q = finite(_M_edge * Math.max(finite(_h_x * _s_y / _l_x, "h_x * s_y / l_x"), finite(_h_y * _s_x / _l_y, "h_y * s_x / l_y")), "Q");
   const _F_t = finite(Math.max(_R_bolt, _R_group, _R_rest) + _Q, "F_t");
   const _B_p_Rd = finite(0.6 * Math.PI * _d_m * _t * _f_u / _gamma_M2, "B_p_Rd");
   const _F_all = finite(_p_off * _a_p * _b_p, "F_all");
   const _F_low = finite(_F_all / finite(2 * _n_x + 2 * _n_y - 4, "2 * n_x + 2 * n_y - 4"), "F_low");
-  const _M_high = finite((_lost > 0 ? 1 / 2 : 1 / 8) * _p * Math.pow(finite(Math.max(_a, _b), "max(a, b)"), 2), "M_high");
-  const _F_high = finite(_F_all + _M_high * Math.max(_s_x, _s_y) / finite(Math.min(_l_x, _l_y), "min(l_x, l_y)"), "F_high");
-  return [_s_x, _s_y, _p_off, _p_lost, _r_b, _a_p, _b_p, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _B_p_Rd, _F_all, _F_low, _M_high, _F_high];
+  const _F_strip = finite(_p_off * (Math.max(_s_x, _s_y) + 2 * Math.max(_i_x, _i_y)) * Math.min(_a_p, _b_p), "F_strip");
+  const _L_m = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.min(_a, _b) : _h_x > 0 ? _a : _b, "L_m");
+  const _M_high = finite((_lost > 0 ? 1 / 2 : 1 / 8) * _p * Math.pow(_L_m, 2), "M_high");
+  const _F_high = finite((_lost > 0 ? _F_all : _F_strip) + _M_high * Math.max(_s_x, _s_y) / finite(Math.min(_l_x, _l_y), "min(l_x, l_y)"), "F_high");
+  const _R_low = finite(Math.PI * _s_h * _t * _f_yp / finite(Math.sqrt(3) * _gamma_R, "sqrt(3) * gamma_R"), "R_low");
+  const _R_high = finite(Math.PI * _e_h * _t * _f_u / finite(Math.sqrt(3) * _gamma_R, "sqrt(3) * gamma_R"), "R_high");
+  const _u = finite(_B_p_Rd > finite(0 * _B_p_Rd, "0 * B_p_Rd") ? _F_t / _B_p_Rd : 0, "u");
+  const _u_low = finite(_B_p_Rd > finite(0 * _B_p_Rd, "0 * B_p_Rd") ? Math.max(finite(_F_low / _B_p_Rd, "F_low / B_p_Rd"), finite(_F_t / _R_high, "F_t / R_high")) : 0, "u_low");
+  const _u_high = finite(_B_p_Rd > finite(0 * _B_p_Rd, "0 * B_p_Rd") ? Math.min(finite(_F_high / _B_p_Rd, "F_high / B_p_Rd"), finite(_F_t / _R_low, "F_t / R_low")) : 0, "u_high");
+  return [_s_x, _s_y, _p_off, _p_lost, _r_b, _a_p, _b_p, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _B_p_Rd, _F_all, _F_low, _F_strip, _L_m, _M_high, _F_high, _R_low, _R_high, _u, _u_low, _u_high];
 }
 
-export function boltPullThrough_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y" | "d_m" | "f_u" | "Omega_J", number>>, k: Readonly<Record<"plate.bolted.boltPush" | "bolts.rowLost.group" | "bolts.rowLost.plate" | "plate.held.momentEdge" | "bolts.rowLost.edgeMoment", (...values: number[]) => number>>): number[] {
+export function boltPullThrough_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y" | "d_m" | "f_u" | "f_yp" | "s_h" | "e_h" | "Omega_J" | "gamma_R", number>>, k: Readonly<Record<"plate.bolted.boltPush" | "bolts.rowLost.group" | "bolts.rowLost.plate" | "plate.held.momentEdge" | "bolts.rowLost.edgeMoment", (...values: number[]) => number>>): number[] {
   const _p = v.p;
   const _a = v.a;
   const _b = v.b;
@@ -854,7 +986,11 @@ export function boltPullThrough_allowableStress(v: Readonly<Record<"p" | "a" | "
   const _l_y = v.l_y;
   const _d_m = v.d_m;
   const _f_u = v.f_u;
+  const _f_yp = v.f_yp;
+  const _s_h = v.s_h;
+  const _e_h = v.e_h;
   const _Omega_J = v.Omega_J;
+  const _gamma_R = v.gamma_R;
   const _s_x = finite(_a_b / finite(_n_x - 1, "n_x - 1"), "s_x");
   const _s_y = finite(_b_b / finite(_n_y - 1, "n_y - 1"), "s_y");
   const _p_off = finite(_pulled * _p, "p_off");
@@ -867,18 +1003,25 @@ export function boltPullThrough_allowableStress(v: Readonly<Record<"p" | "a" | "
   const _R_rest = finite(k["bolts.rowLost.plate"](_a_b, _b_b, _t, _E, _nu, _p_lost, _n_x, _n_y, _i_x, _i_y), "R_rest");
   const _M_held = finite(k["plate.held.momentEdge"](_a, _b, _t, _E, _nu, _p), "M_held");
   const _M_lost = finite(k["bolts.rowLost.edgeMoment"](_a, _b, _t, _E, _nu, _p_lost), "M_lost");
-  const _M_edge = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_M_held, _M_lost) : _p * Math.pow(finite(_h_x * _a + _h_y * _b, "h_x * a + h_y * b"), 2) / 12, "M_edge");
+  const _M_edge = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_M_held, _M_lost) : _p * Math.pow(finite(_h_x > 0 ? _a : _b, "h_x > 0 ? a : b"), 2) / 12, "M_edge");
   const _Q = finite(_M_edge * Math.max(finite(_h_x * _s_y / _l_x, "h_x * s_y / l_x"), finite(_h_y * _s_x / _l_y, "h_y * s_x / l_y")), "Q");
   const _F_t = finite(Math.max(_R_bolt, _R_group, _R_rest) + _Q, "F_t");
   const _B_p_Rd = finite(0.6 * Math.PI * _d_m * _t * _f_u / _Omega_J, "B_p_Rd");
   const _F_all = finite(_p_off * _a_p * _b_p, "F_all");
   const _F_low = finite(_F_all / finite(2 * _n_x + 2 * _n_y - 4, "2 * n_x + 2 * n_y - 4"), "F_low");
-  const _M_high = finite((_lost > 0 ? 1 / 2 : 1 / 8) * _p * Math.pow(finite(Math.max(_a, _b), "max(a, b)"), 2), "M_high");
-  const _F_high = finite(_F_all + _M_high * Math.max(_s_x, _s_y) / finite(Math.min(_l_x, _l_y), "min(l_x, l_y)"), "F_high");
-  return [_s_x, _s_y, _p_off, _p_lost, _r_b, _a_p, _b_p, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _B_p_Rd, _F_all, _F_low, _M_high, _F_high];
+  const _F_strip = finite(_p_off * (Math.max(_s_x, _s_y) + 2 * Math.max(_i_x, _i_y)) * Math.min(_a_p, _b_p), "F_strip");
+  const _L_m = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.min(_a, _b) : _h_x > 0 ? _a : _b, "L_m");
+  const _M_high = finite((_lost > 0 ? 1 / 2 : 1 / 8) * _p * Math.pow(_L_m, 2), "M_high");
+  const _F_high = finite((_lost > 0 ? _F_all : _F_strip) + _M_high * Math.max(_s_x, _s_y) / finite(Math.min(_l_x, _l_y), "min(l_x, l_y)"), "F_high");
+  const _R_low = finite(Math.PI * _s_h * _t * _f_yp / finite(Math.sqrt(3) * _gamma_R, "sqrt(3) * gamma_R"), "R_low");
+  const _R_high = finite(Math.PI * _e_h * _t * _f_u / finite(Math.sqrt(3) * _gamma_R, "sqrt(3) * gamma_R"), "R_high");
+  const _u = finite(_B_p_Rd > finite(0 * _B_p_Rd, "0 * B_p_Rd") ? _F_t / _B_p_Rd : 0, "u");
+  const _u_low = finite(_B_p_Rd > finite(0 * _B_p_Rd, "0 * B_p_Rd") ? Math.max(finite(_F_low / _B_p_Rd, "F_low / B_p_Rd"), finite(_F_t / _R_high, "F_t / R_high")) : 0, "u_low");
+  const _u_high = finite(_B_p_Rd > finite(0 * _B_p_Rd, "0 * B_p_Rd") ? Math.min(finite(_F_high / _B_p_Rd, "F_high / B_p_Rd"), finite(_F_t / _R_low, "F_t / R_low")) : 0, "u_high");
+  return [_s_x, _s_y, _p_off, _p_lost, _r_b, _a_p, _b_p, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _B_p_Rd, _F_all, _F_low, _F_strip, _L_m, _M_high, _F_high, _R_low, _R_high, _u, _u_low, _u_high];
 }
 
-export function boltWallPull_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y" | "t_w" | "f_yw" | "gamma_M0", number>>, k: Readonly<Record<"plate.bolted.boltPush" | "bolts.rowLost.group" | "bolts.rowLost.plate" | "plate.held.momentEdge" | "bolts.rowLost.edgeMoment", (...values: number[]) => number>>): number[] {
+export function boltWallPull_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y" | "t_w" | "f_yw" | "gamma_M0" | "gamma_R", number>>, k: Readonly<Record<"plate.bolted.boltPush" | "bolts.rowLost.group" | "bolts.rowLost.plate" | "plate.held.momentEdge" | "bolts.rowLost.edgeMoment", (...values: number[]) => number>>): number[] {
   const _p = v.p;
   const _a = v.a;
   const _b = v.b;
@@ -901,6 +1044,7 @@ export function boltWallPull_partialFactors(v: Readonly<Record<"p" | "a" | "b" |
   const _t_w = v.t_w;
   const _f_yw = v.f_yw;
   const _gamma_M0 = v.gamma_M0;
+  const _gamma_R = v.gamma_R;
   const _s_x = finite(_a_b / finite(_n_x - 1, "n_x - 1"), "s_x");
   const _s_y = finite(_b_b / finite(_n_y - 1, "n_y - 1"), "s_y");
   const _p_off = finite(_pulled * _p, "p_off");
@@ -913,15 +1057,26 @@ export function boltWallPull_partialFactors(v: Readonly<Record<"p" | "a" | "b" |
   const _R_rest = finite(k["bolts.rowLost.plate"](_a_b, _b_b, _t, _E, _nu, _p_lost, _n_x, _n_y, _i_x, _i_y), "R_rest");
   const _M_held = finite(k["plate.held.momentEdge"](_a, _b, _t, _E, _nu, _p), "M_held");
   const _M_lost = finite(k["bolts.rowLost.edgeMoment"](_a, _b, _t, _E, _nu, _p_lost), "M_lost");
-  const _M_edge = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_M_held, _M_lost) : _p * Math.pow(finite(_h_x * _a + _h_y * _b, "h_x * a + h_y * b"), 2) / 12, "M_edge");
+  const _M_edge = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_M_held, _M_lost) : _p * Math.pow(finite(_h_x > 0 ? _a : _b, "h_x > 0 ? a : b"), 2) / 12, "M_edge");
   const _Q = finite(_M_edge * Math.max(finite(_h_x * _s_y / _l_x, "h_x * s_y / l_x"), finite(_h_y * _s_x / _l_y, "h_y * s_x / l_y")), "Q");
   const _F_t = finite(Math.max(_R_bolt, _R_group, _R_rest) + _Q, "F_t");
   const _F_w_Rd = finite(Math.PI * _f_yw * Math.pow(_t_w, 2) / _gamma_M0, "F_w_Rd");
-  const _F_joint = finite(4 * _f_yw * Math.pow(_t_w, 2), "F_joint");
-  return [_s_x, _s_y, _p_off, _p_lost, _r_b, _a_p, _b_p, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _F_w_Rd, _F_joint];
+  const _F_all = finite(_p_off * _a_p * _b_p, "F_all");
+  const _F_low = finite(_F_all / finite(2 * _n_x + 2 * _n_y - 4, "2 * n_x + 2 * n_y - 4"), "F_low");
+  const _F_strip = finite(_p_off * (Math.max(_s_x, _s_y) + 2 * Math.max(_i_x, _i_y)) * Math.min(_a_p, _b_p), "F_strip");
+  const _L_m = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.min(_a, _b) : _h_x > 0 ? _a : _b, "L_m");
+  const _M_high = finite((_lost > 0 ? 1 / 2 : 1 / 8) * _p * Math.pow(_L_m, 2), "M_high");
+  const _F_high = finite((_lost > 0 ? _F_all : _F_strip) + _M_high * Math.max(_s_x, _s_y) / finite(Math.min(_l_x, _l_y), "min(l_x, l_y)"), "F_high");
+  const _m_pl = finite(_f_yw * Math.pow(_t_w, 2) / 4, "m_pl");
+  const _R_low = finite(2 * Math.PI * _m_pl / _gamma_R, "R_low");
+  const _R_high = finite(16 * _m_pl / _gamma_R, "R_high");
+  const _u = finite(_F_w_Rd > finite(0 * _F_w_Rd, "0 * F_w_Rd") ? _F_t / _F_w_Rd : 0, "u");
+  const _u_low = finite(_F_w_Rd > finite(0 * _F_w_Rd, "0 * F_w_Rd") ? Math.max(finite(_F_low / _F_w_Rd, "F_low / F_w_Rd"), finite(_F_t / _R_high, "F_t / R_high")) : 0, "u_low");
+  const _u_high = finite(_F_w_Rd > finite(0 * _F_w_Rd, "0 * F_w_Rd") ? Math.min(finite(_F_high / _F_w_Rd, "F_high / F_w_Rd"), finite(_F_t / _R_low, "F_t / R_low")) : 0, "u_high");
+  return [_s_x, _s_y, _p_off, _p_lost, _r_b, _a_p, _b_p, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _F_w_Rd, _F_all, _F_low, _F_strip, _L_m, _M_high, _F_high, _m_pl, _R_low, _R_high, _u, _u_low, _u_high];
 }
 
-export function boltWallPull_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y" | "t_w" | "f_yw" | "Omega_b", number>>, k: Readonly<Record<"plate.bolted.boltPush" | "bolts.rowLost.group" | "bolts.rowLost.plate" | "plate.held.momentEdge" | "bolts.rowLost.edgeMoment", (...values: number[]) => number>>): number[] {
+export function boltWallPull_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y" | "t_w" | "f_yw" | "Omega_b" | "gamma_R", number>>, k: Readonly<Record<"plate.bolted.boltPush" | "bolts.rowLost.group" | "bolts.rowLost.plate" | "plate.held.momentEdge" | "bolts.rowLost.edgeMoment", (...values: number[]) => number>>): number[] {
   const _p = v.p;
   const _a = v.a;
   const _b = v.b;
@@ -944,6 +1099,7 @@ export function boltWallPull_allowableStress(v: Readonly<Record<"p" | "a" | "b" 
   const _t_w = v.t_w;
   const _f_yw = v.f_yw;
   const _Omega_b = v.Omega_b;
+  const _gamma_R = v.gamma_R;
   const _s_x = finite(_a_b / finite(_n_x - 1, "n_x - 1"), "s_x");
   const _s_y = finite(_b_b / finite(_n_y - 1, "n_y - 1"), "s_y");
   const _p_off = finite(_pulled * _p, "p_off");
@@ -956,12 +1112,23 @@ export function boltWallPull_allowableStress(v: Readonly<Record<"p" | "a" | "b" 
   const _R_rest = finite(k["bolts.rowLost.plate"](_a_b, _b_b, _t, _E, _nu, _p_lost, _n_x, _n_y, _i_x, _i_y), "R_rest");
   const _M_held = finite(k["plate.held.momentEdge"](_a, _b, _t, _E, _nu, _p), "M_held");
   const _M_lost = finite(k["bolts.rowLost.edgeMoment"](_a, _b, _t, _E, _nu, _p_lost), "M_lost");
-  const _M_edge = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_M_held, _M_lost) : _p * Math.pow(finite(_h_x * _a + _h_y * _b, "h_x * a + h_y * b"), 2) / 12, "M_edge");
+  const _M_edge = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_M_held, _M_lost) : _p * Math.pow(finite(_h_x > 0 ? _a : _b, "h_x > 0 ? a : b"), 2) / 12, "M_edge");
   const _Q = finite(_M_edge * Math.max(finite(_h_x * _s_y / _l_x, "h_x * s_y / l_x"), finite(_h_y * _s_x / _l_y, "h_y * s_x / l_y")), "Q");
   const _F_t = finite(Math.max(_R_bolt, _R_group, _R_rest) + _Q, "F_t");
   const _F_w_Rd = finite(Math.PI * _f_yw * Math.pow(_t_w, 2) / _Omega_b, "F_w_Rd");
-  const _F_joint = finite(4 * _f_yw * Math.pow(_t_w, 2), "F_joint");
-  return [_s_x, _s_y, _p_off, _p_lost, _r_b, _a_p, _b_p, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _F_w_Rd, _F_joint];
+  const _F_all = finite(_p_off * _a_p * _b_p, "F_all");
+  const _F_low = finite(_F_all / finite(2 * _n_x + 2 * _n_y - 4, "2 * n_x + 2 * n_y - 4"), "F_low");
+  const _F_strip = finite(_p_off * (Math.max(_s_x, _s_y) + 2 * Math.max(_i_x, _i_y)) * Math.min(_a_p, _b_p), "F_strip");
+  const _L_m = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.min(_a, _b) : _h_x > 0 ? _a : _b, "L_m");
+  const _M_high = finite((_lost > 0 ? 1 / 2 : 1 / 8) * _p * Math.pow(_L_m, 2), "M_high");
+  const _F_high = finite((_lost > 0 ? _F_all : _F_strip) + _M_high * Math.max(_s_x, _s_y) / finite(Math.min(_l_x, _l_y), "min(l_x, l_y)"), "F_high");
+  const _m_pl = finite(_f_yw * Math.pow(_t_w, 2) / 4, "m_pl");
+  const _R_low = finite(2 * Math.PI * _m_pl / _gamma_R, "R_low");
+  const _R_high = finite(16 * _m_pl / _gamma_R, "R_high");
+  const _u = finite(_F_w_Rd > finite(0 * _F_w_Rd, "0 * F_w_Rd") ? _F_t / _F_w_Rd : 0, "u");
+  const _u_low = finite(_F_w_Rd > finite(0 * _F_w_Rd, "0 * F_w_Rd") ? Math.max(finite(_F_low / _F_w_Rd, "F_low / F_w_Rd"), finite(_F_t / _R_high, "F_t / R_high")) : 0, "u_low");
+  const _u_high = finite(_F_w_Rd > finite(0 * _F_w_Rd, "0 * F_w_Rd") ? Math.min(finite(_F_high / _F_w_Rd, "F_high / F_w_Rd"), finite(_F_t / _R_low, "F_t / R_low")) : 0, "u_high");
+  return [_s_x, _s_y, _p_off, _p_lost, _r_b, _a_p, _b_p, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _F_w_Rd, _F_all, _F_low, _F_strip, _L_m, _M_high, _F_high, _m_pl, _R_low, _R_high, _u, _u_low, _u_high];
 }
 
 export function boltAnchorage_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y", number>>, k: Readonly<Record<"plate.bolted.boltPush" | "bolts.rowLost.group" | "bolts.rowLost.plate" | "plate.held.momentEdge" | "bolts.rowLost.edgeMoment", (...values: number[]) => number>>): number[] {
@@ -996,14 +1163,16 @@ export function boltAnchorage_partialFactors(v: Readonly<Record<"p" | "a" | "b" 
   const _R_rest = finite(k["bolts.rowLost.plate"](_a_b, _b_b, _t, _E, _nu, _p_lost, _n_x, _n_y, _i_x, _i_y), "R_rest");
   const _M_held = finite(k["plate.held.momentEdge"](_a, _b, _t, _E, _nu, _p), "M_held");
   const _M_lost = finite(k["bolts.rowLost.edgeMoment"](_a, _b, _t, _E, _nu, _p_lost), "M_lost");
-  const _M_edge = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_M_held, _M_lost) : _p * Math.pow(finite(_h_x * _a + _h_y * _b, "h_x * a + h_y * b"), 2) / 12, "M_edge");
+  const _M_edge = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_M_held, _M_lost) : _p * Math.pow(finite(_h_x > 0 ? _a : _b, "h_x > 0 ? a : b"), 2) / 12, "M_edge");
   const _Q = finite(_M_edge * Math.max(finite(_h_x * _s_y / _l_x, "h_x * s_y / l_x"), finite(_h_y * _s_x / _l_y, "h_y * s_x / l_y")), "Q");
   const _F_t = finite(Math.max(_R_bolt, _R_group, _R_rest) + _Q, "F_t");
   const _F_all = finite(_p_off * _a_p * _b_p, "F_all");
   const _F_low = finite(_F_all / finite(2 * _n_x + 2 * _n_y - 4, "2 * n_x + 2 * n_y - 4"), "F_low");
-  const _M_high = finite((_lost > 0 ? 1 / 2 : 1 / 8) * _p * Math.pow(finite(Math.max(_a, _b), "max(a, b)"), 2), "M_high");
-  const _F_high = finite(_F_all + _M_high * Math.max(_s_x, _s_y) / finite(Math.min(_l_x, _l_y), "min(l_x, l_y)"), "F_high");
-  return [_s_x, _s_y, _p_off, _p_lost, _r_b, _a_p, _b_p, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _F_all, _F_low, _M_high, _F_high];
+  const _F_strip = finite(_p_off * (Math.max(_s_x, _s_y) + 2 * Math.max(_i_x, _i_y)) * Math.min(_a_p, _b_p), "F_strip");
+  const _L_m = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.min(_a, _b) : _h_x > 0 ? _a : _b, "L_m");
+  const _M_high = finite((_lost > 0 ? 1 / 2 : 1 / 8) * _p * Math.pow(_L_m, 2), "M_high");
+  const _F_high = finite((_lost > 0 ? _F_all : _F_strip) + _M_high * Math.max(_s_x, _s_y) / finite(Math.min(_l_x, _l_y), "min(l_x, l_y)"), "F_high");
+  return [_s_x, _s_y, _p_off, _p_lost, _r_b, _a_p, _b_p, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _F_all, _F_low, _F_strip, _L_m, _M_high, _F_high];
 }
 
 export function boltAnchorage_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y", number>>, k: Readonly<Record<"plate.bolted.boltPush" | "bolts.rowLost.group" | "bolts.rowLost.plate" | "plate.held.momentEdge" | "bolts.rowLost.edgeMoment", (...values: number[]) => number>>): number[] {
@@ -1038,17 +1207,19 @@ export function boltAnchorage_allowableStress(v: Readonly<Record<"p" | "a" | "b"
   const _R_rest = finite(k["bolts.rowLost.plate"](_a_b, _b_b, _t, _E, _nu, _p_lost, _n_x, _n_y, _i_x, _i_y), "R_rest");
   const _M_held = finite(k["plate.held.momentEdge"](_a, _b, _t, _E, _nu, _p), "M_held");
   const _M_lost = finite(k["bolts.rowLost.edgeMoment"](_a, _b, _t, _E, _nu, _p_lost), "M_lost");
-  const _M_edge = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_M_held, _M_lost) : _p * Math.pow(finite(_h_x * _a + _h_y * _b, "h_x * a + h_y * b"), 2) / 12, "M_edge");
+  const _M_edge = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_M_held, _M_lost) : _p * Math.pow(finite(_h_x > 0 ? _a : _b, "h_x > 0 ? a : b"), 2) / 12, "M_edge");
   const _Q = finite(_M_edge * Math.max(finite(_h_x * _s_y / _l_x, "h_x * s_y / l_x"), finite(_h_y * _s_x / _l_y, "h_y * s_x / l_y")), "Q");
   const _F_t = finite(Math.max(_R_bolt, _R_group, _R_rest) + _Q, "F_t");
   const _F_all = finite(_p_off * _a_p * _b_p, "F_all");
   const _F_low = finite(_F_all / finite(2 * _n_x + 2 * _n_y - 4, "2 * n_x + 2 * n_y - 4"), "F_low");
-  const _M_high = finite((_lost > 0 ? 1 / 2 : 1 / 8) * _p * Math.pow(finite(Math.max(_a, _b), "max(a, b)"), 2), "M_high");
-  const _F_high = finite(_F_all + _M_high * Math.max(_s_x, _s_y) / finite(Math.min(_l_x, _l_y), "min(l_x, l_y)"), "F_high");
-  return [_s_x, _s_y, _p_off, _p_lost, _r_b, _a_p, _b_p, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _F_all, _F_low, _M_high, _F_high];
+  const _F_strip = finite(_p_off * (Math.max(_s_x, _s_y) + 2 * Math.max(_i_x, _i_y)) * Math.min(_a_p, _b_p), "F_strip");
+  const _L_m = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.min(_a, _b) : _h_x > 0 ? _a : _b, "L_m");
+  const _M_high = finite((_lost > 0 ? 1 / 2 : 1 / 8) * _p * Math.pow(_L_m, 2), "M_high");
+  const _F_high = finite((_lost > 0 ? _F_all : _F_strip) + _M_high * Math.max(_s_x, _s_y) / finite(Math.min(_l_x, _l_y), "min(l_x, l_y)"), "F_high");
+  return [_s_x, _s_y, _p_off, _p_lost, _r_b, _a_p, _b_p, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _F_all, _F_low, _F_strip, _L_m, _M_high, _F_high];
 }
 
-export function boltSlip_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y" | "A_s" | "f_ub" | "mu" | "k_s" | "gamma_M3", number>>, k: Readonly<Record<"plate.bolted.boltPush" | "bolts.rowLost.group" | "bolts.rowLost.plate" | "plate.held.momentEdge" | "bolts.rowLost.edgeMoment" | "inPlanePull.hinged", (...values: number[]) => number>>): number[] {
+export function boltSlip_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y" | "A_s" | "f_ub" | "mu" | "k_s" | "gamma_M3" | "gamma_R", number>>, k: Readonly<Record<"plate.bolted.boltPush" | "bolts.rowLost.group" | "bolts.rowLost.plate" | "plate.held.momentEdge" | "bolts.rowLost.edgeMoment" | "inPlanePull.hinged", (...values: number[]) => number>>): number[] {
   const _p = v.p;
   const _a = v.a;
   const _b = v.b;
@@ -1073,6 +1244,7 @@ export function boltSlip_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t"
   const _mu = v.mu;
   const _k_s = v.k_s;
   const _gamma_M3 = v.gamma_M3;
+  const _gamma_R = v.gamma_R;
   const _s_x = finite(_a_b / finite(_n_x - 1, "n_x - 1"), "s_x");
   const _s_y = finite(_b_b / finite(_n_y - 1, "n_y - 1"), "s_y");
   const _p_off = finite(_pulled * _p, "p_off");
@@ -1085,7 +1257,7 @@ export function boltSlip_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t"
   const _R_rest = finite(k["bolts.rowLost.plate"](_a_b, _b_b, _t, _E, _nu, _p_lost, _n_x, _n_y, _i_x, _i_y), "R_rest");
   const _M_held = finite(k["plate.held.momentEdge"](_a, _b, _t, _E, _nu, _p), "M_held");
   const _M_lost = finite(k["bolts.rowLost.edgeMoment"](_a, _b, _t, _E, _nu, _p_lost), "M_lost");
-  const _M_edge = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_M_held, _M_lost) : _p * Math.pow(finite(_h_x * _a + _h_y * _b, "h_x * a + h_y * b"), 2) / 12, "M_edge");
+  const _M_edge = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_M_held, _M_lost) : _p * Math.pow(finite(_h_x > 0 ? _a : _b, "h_x > 0 ? a : b"), 2) / 12, "M_edge");
   const _Q = finite(_M_edge * Math.max(finite(_h_x * _s_y / _l_x, "h_x * s_y / l_x"), finite(_h_y * _s_x / _l_y, "h_y * s_x / l_y")), "Q");
   const _F_t = finite(Math.max(_R_bolt, _R_group, _R_rest) + _Q, "F_t");
   const _L_n = finite(_h_x > 0 ? (_h_y > 0 ? Math.min(_a, _b) : _a) : _b, "L_n");
@@ -1093,12 +1265,23 @@ export function boltSlip_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t"
   const _F_v = finite(_N_pull * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_v");
   const _F_pC = finite(0.7 * _f_ub * _A_s, "F_pC");
   const _F_s_Rd = finite(_k_s * _mu * (_F_pC - 0.8 * _F_t) / _gamma_M3, "F_s_Rd");
+  const _N_bent = finite(17 / 280 * Math.pow(_p, 2) * Math.pow(_L_n, 6) * (1 - Math.pow(_nu, 2)) / finite(_E * Math.pow(_t, 5), "E * t ^ 5"), "N_bent");
   const _N_cable = finite(Math.cbrt(_E * _t * Math.pow(finite(_p * _L_n, "p * L_n"), 2) / 18), "N_cable");
-  const _F_cable = finite(_N_cable * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_cable");
-  return [_s_x, _s_y, _p_off, _p_lost, _r_b, _a_p, _b_p, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _L_n, _N_pull, _F_v, _F_pC, _F_s_Rd, _N_cable, _F_cable];
+  const _N_high = finite(Math.min(_N_bent, _N_cable), "N_high");
+  const _N_E = finite(Math.pow(Math.PI, 2) * _E * Math.pow(_t, 3) / finite(12 * (1 - Math.pow(_nu, 2)) * Math.pow(_L_n, 2), "12 * (1 - nu ^ 2) * L_n ^ 2"), "N_E");
+  const _N_low = finite(_N_bent / finite(Math.pow(finite(1 + _N_high / _N_E, "1 + N_high / N_E"), 2), "(1 + N_high / N_E) ^ 2"), "N_low");
+  const _F_most = finite(_N_high * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_most");
+  const _F_least = finite(_N_low * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_least");
+  const _C_low = finite(0.8 * 0.7 * _f_ub * _A_s - 1.5 * _F_t, "C_low");
+  const _R_low = finite(_C_low > finite(0 * _C_low, "0 * C_low") ? 0.85 * _mu * _C_low / _gamma_R : _F_s_Rd, "R_low");
+  const _R_high = finite(_mu * (0.8 * _f_ub * _A_s - 0.5 * _F_t) / _gamma_R, "R_high");
+  const _u = finite(_F_s_Rd > finite(0 * _F_s_Rd, "0 * F_s_Rd") ? _F_v / _F_s_Rd : 0, "u");
+  const _u_low = finite(_F_s_Rd > finite(0 * _F_s_Rd, "0 * F_s_Rd") ? Math.max(finite(_F_least / _F_s_Rd, "F_least / F_s_Rd"), finite(_F_v / _R_high, "F_v / R_high")) : 0, "u_low");
+  const _u_high = finite(_F_s_Rd > finite(0 * _F_s_Rd, "0 * F_s_Rd") ? Math.min(finite(_F_most / _F_s_Rd, "F_most / F_s_Rd"), finite(_F_v / _R_low, "F_v / R_low")) : 0, "u_high");
+  return [_s_x, _s_y, _p_off, _p_lost, _r_b, _a_p, _b_p, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _L_n, _N_pull, _F_v, _F_pC, _F_s_Rd, _N_bent, _N_cable, _N_high, _N_E, _N_low, _F_most, _F_least, _C_low, _R_low, _R_high, _u, _u_low, _u_high];
 }
 
-export function boltSlip_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y" | "A_s" | "f_ub" | "mu" | "k_s" | "Omega_slip", number>>, k: Readonly<Record<"plate.bolted.boltPush" | "bolts.rowLost.group" | "bolts.rowLost.plate" | "plate.held.momentEdge" | "bolts.rowLost.edgeMoment" | "inPlanePull.hinged", (...values: number[]) => number>>): number[] {
+export function boltSlip_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y" | "A_s" | "f_ub" | "mu" | "k_s" | "Omega_slip" | "gamma_R", number>>, k: Readonly<Record<"plate.bolted.boltPush" | "bolts.rowLost.group" | "bolts.rowLost.plate" | "plate.held.momentEdge" | "bolts.rowLost.edgeMoment" | "inPlanePull.hinged", (...values: number[]) => number>>): number[] {
   const _p = v.p;
   const _a = v.a;
   const _b = v.b;
@@ -1123,6 +1306,7 @@ export function boltSlip_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t
   const _mu = v.mu;
   const _k_s = v.k_s;
   const _Omega_slip = v.Omega_slip;
+  const _gamma_R = v.gamma_R;
   const _s_x = finite(_a_b / finite(_n_x - 1, "n_x - 1"), "s_x");
   const _s_y = finite(_b_b / finite(_n_y - 1, "n_y - 1"), "s_y");
   const _p_off = finite(_pulled * _p, "p_off");
@@ -1135,7 +1319,7 @@ export function boltSlip_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t
   const _R_rest = finite(k["bolts.rowLost.plate"](_a_b, _b_b, _t, _E, _nu, _p_lost, _n_x, _n_y, _i_x, _i_y), "R_rest");
   const _M_held = finite(k["plate.held.momentEdge"](_a, _b, _t, _E, _nu, _p), "M_held");
   const _M_lost = finite(k["bolts.rowLost.edgeMoment"](_a, _b, _t, _E, _nu, _p_lost), "M_lost");
-  const _M_edge = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_M_held, _M_lost) : _p * Math.pow(finite(_h_x * _a + _h_y * _b, "h_x * a + h_y * b"), 2) / 12, "M_edge");
+  const _M_edge = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_M_held, _M_lost) : _p * Math.pow(finite(_h_x > 0 ? _a : _b, "h_x > 0 ? a : b"), 2) / 12, "M_edge");
   const _Q = finite(_M_edge * Math.max(finite(_h_x * _s_y / _l_x, "h_x * s_y / l_x"), finite(_h_y * _s_x / _l_y, "h_y * s_x / l_y")), "Q");
   const _F_t = finite(Math.max(_R_bolt, _R_group, _R_rest) + _Q, "F_t");
   const _L_n = finite(_h_x > 0 ? (_h_y > 0 ? Math.min(_a, _b) : _a) : _b, "L_n");
@@ -1143,9 +1327,20 @@ export function boltSlip_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t
   const _F_v = finite(_N_pull * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_v");
   const _F_pC = finite(0.7 * _f_ub * _A_s, "F_pC");
   const _F_s_Rd = finite(_k_s * _mu * (1.13 * _F_pC - 1.5 * _F_t) / _Omega_slip, "F_s_Rd");
+  const _N_bent = finite(17 / 280 * Math.pow(_p, 2) * Math.pow(_L_n, 6) * (1 - Math.pow(_nu, 2)) / finite(_E * Math.pow(_t, 5), "E * t ^ 5"), "N_bent");
   const _N_cable = finite(Math.cbrt(_E * _t * Math.pow(finite(_p * _L_n, "p * L_n"), 2) / 18), "N_cable");
-  const _F_cable = finite(_N_cable * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_cable");
-  return [_s_x, _s_y, _p_off, _p_lost, _r_b, _a_p, _b_p, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _L_n, _N_pull, _F_v, _F_pC, _F_s_Rd, _N_cable, _F_cable];
+  const _N_high = finite(Math.min(_N_bent, _N_cable), "N_high");
+  const _N_E = finite(Math.pow(Math.PI, 2) * _E * Math.pow(_t, 3) / finite(12 * (1 - Math.pow(_nu, 2)) * Math.pow(_L_n, 2), "12 * (1 - nu ^ 2) * L_n ^ 2"), "N_E");
+  const _N_low = finite(_N_bent / finite(Math.pow(finite(1 + _N_high / _N_E, "1 + N_high / N_E"), 2), "(1 + N_high / N_E) ^ 2"), "N_low");
+  const _F_most = finite(_N_high * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_most");
+  const _F_least = finite(_N_low * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_least");
+  const _C_low = finite(0.8 * 0.7 * _f_ub * _A_s - 1.5 * _F_t, "C_low");
+  const _R_low = finite(_C_low > finite(0 * _C_low, "0 * C_low") ? 0.85 * _mu * _C_low / _gamma_R : _F_s_Rd, "R_low");
+  const _R_high = finite(_mu * (0.8 * _f_ub * _A_s - 0.5 * _F_t) / _gamma_R, "R_high");
+  const _u = finite(_F_s_Rd > finite(0 * _F_s_Rd, "0 * F_s_Rd") ? _F_v / _F_s_Rd : 0, "u");
+  const _u_low = finite(_F_s_Rd > finite(0 * _F_s_Rd, "0 * F_s_Rd") ? Math.max(finite(_F_least / _F_s_Rd, "F_least / F_s_Rd"), finite(_F_v / _R_high, "F_v / R_high")) : 0, "u_low");
+  const _u_high = finite(_F_s_Rd > finite(0 * _F_s_Rd, "0 * F_s_Rd") ? Math.min(finite(_F_most / _F_s_Rd, "F_most / F_s_Rd"), finite(_F_v / _R_low, "F_v / R_low")) : 0, "u_high");
+  return [_s_x, _s_y, _p_off, _p_lost, _r_b, _a_p, _b_p, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _L_n, _N_pull, _F_v, _F_pC, _F_s_Rd, _N_bent, _N_cable, _N_high, _N_E, _N_low, _F_most, _F_least, _C_low, _R_low, _R_high, _u, _u_low, _u_high];
 }
 
 export function boltEdgeDistance_partialFactors(v: Readonly<Record<"d_0", number>>): number[] {
@@ -1251,7 +1446,7 @@ export function boltHydrogen_allowableStress(v: Readonly<Record<"H_max" | "f_ub"
   return [_H_Ed, _H_least];
 }
 
-export function boltGroupInPlane_partialFactors(v: Readonly<Record<"a_b" | "b_b" | "n_x" | "n_y" | "A_f" | "t_0" | "rho" | "g" | "k_dyn" | "gamma_L" | "A_s" | "A_b" | "threads" | "f_ub" | "alpha_v" | "gamma_M2", number>>, k: Readonly<Record<"bolts.rowLost.inPlane", (...values: number[]) => number>>): number[] {
+export function boltGroupInPlane_partialFactors(v: Readonly<Record<"a_b" | "b_b" | "n_x" | "n_y" | "A_f" | "t_0" | "rho" | "g" | "k_dyn" | "gamma_L" | "A_s" | "A_b" | "threads" | "f_ub" | "alpha_v" | "gamma_R" | "gamma_M2", number>>, k: Readonly<Record<"bolts.rowLost.inPlane", (...values: number[]) => number>>): number[] {
   const _a_b = v.a_b;
   const _b_b = v.b_b;
   const _n_x = v.n_x;
@@ -1267,6 +1462,7 @@ export function boltGroupInPlane_partialFactors(v: Readonly<Record<"a_b" | "b_b"
   const _threads = v.threads;
   const _f_ub = v.f_ub;
   const _alpha_v = v.alpha_v;
+  const _gamma_R = v.gamma_R;
   const _gamma_M2 = v.gamma_M2;
   const _W = finite(_gamma_L * _k_dyn * _rho * _A_f * _t_0 * _g, "W");
   const _F_v = finite(k["bolts.rowLost.inPlane"](_a_b, _b_b, _n_x, _n_y, _W), "F_v");
@@ -1274,10 +1470,16 @@ export function boltGroupInPlane_partialFactors(v: Readonly<Record<"a_b" | "b_b"
   const _F_v_Rd = finite(_alpha_v * _f_ub * _A_v / _gamma_M2, "F_v_Rd");
   const _F_mean = finite(_W / finite(2 * _n_x + 2 * _n_y - 4, "2 * n_x + 2 * n_y - 4"), "F_mean");
   const _F_one = finite(_W + _W * Math.max(_a_b, _b_b) / finite(Math.min(_a_b, _b_b), "min(a_b, b_b)"), "F_one");
-  return [_W, _F_v, _A_v, _F_v_Rd, _F_mean, _F_one];
+  const _R_low = finite(0.5 * _f_ub * _A_s / _gamma_R, "R_low");
+  const _A_2 = finite(_threads > 0 ? Math.pow(finite((Math.sqrt(_A_b) + 2 * Math.sqrt(_A_s)) / 3, "(sqrt(A_b) + 2 * sqrt(A_s)) / 3"), 2) : _A_b, "A_2");
+  const _R_high = finite(0.62 * _f_ub * _A_2 / _gamma_R, "R_high");
+  const _u = finite(_F_v_Rd > finite(0 * _F_v_Rd, "0 * F_v_Rd") ? _F_v / _F_v_Rd : 0, "u");
+  const _u_low = finite(_F_v_Rd > finite(0 * _F_v_Rd, "0 * F_v_Rd") ? Math.max(finite(_F_mean / _F_v_Rd, "F_mean / F_v_Rd"), finite(_F_v / _R_high, "F_v / R_high")) : 0, "u_low");
+  const _u_high = finite(_F_v_Rd > finite(0 * _F_v_Rd, "0 * F_v_Rd") ? Math.min(finite(_F_one / _F_v_Rd, "F_one / F_v_Rd"), finite(_F_v / _R_low, "F_v / R_low")) : 0, "u_high");
+  return [_W, _F_v, _A_v, _F_v_Rd, _F_mean, _F_one, _R_low, _A_2, _R_high, _u, _u_low, _u_high];
 }
 
-export function boltGroupInPlane_allowableStress(v: Readonly<Record<"a_b" | "b_b" | "n_x" | "n_y" | "A_f" | "t_0" | "rho" | "g" | "k_dyn" | "gamma_L" | "A_b" | "F_nv" | "Omega_J", number>>, k: Readonly<Record<"bolts.rowLost.inPlane", (...values: number[]) => number>>): number[] {
+export function boltGroupInPlane_allowableStress(v: Readonly<Record<"a_b" | "b_b" | "n_x" | "n_y" | "A_f" | "t_0" | "rho" | "g" | "k_dyn" | "gamma_L" | "A_s" | "A_b" | "threads" | "f_ub" | "F_nv" | "gamma_R" | "Omega_J", number>>, k: Readonly<Record<"bolts.rowLost.inPlane", (...values: number[]) => number>>): number[] {
   const _a_b = v.a_b;
   const _b_b = v.b_b;
   const _n_x = v.n_x;
@@ -1288,15 +1490,25 @@ export function boltGroupInPlane_allowableStress(v: Readonly<Record<"a_b" | "b_b
   const _g = v.g;
   const _k_dyn = v.k_dyn;
   const _gamma_L = v.gamma_L;
+  const _A_s = v.A_s;
   const _A_b = v.A_b;
+  const _threads = v.threads;
+  const _f_ub = v.f_ub;
   const _F_nv = v.F_nv;
+  const _gamma_R = v.gamma_R;
   const _Omega_J = v.Omega_J;
   const _W = finite(_gamma_L * _k_dyn * _rho * _A_f * _t_0 * _g, "W");
   const _F_v = finite(k["bolts.rowLost.inPlane"](_a_b, _b_b, _n_x, _n_y, _W), "F_v");
   const _F_v_Rd = finite(_F_nv * _A_b / _Omega_J, "F_v_Rd");
   const _F_mean = finite(_W / finite(2 * _n_x + 2 * _n_y - 4, "2 * n_x + 2 * n_y - 4"), "F_mean");
   const _F_one = finite(_W + _W * Math.max(_a_b, _b_b) / finite(Math.min(_a_b, _b_b), "min(a_b, b_b)"), "F_one");
-  return [_W, _F_v, _F_v_Rd, _F_mean, _F_one];
+  const _R_low = finite(0.5 * _f_ub * _A_s / _gamma_R, "R_low");
+  const _A_2 = finite(_threads > 0 ? Math.pow(finite((Math.sqrt(_A_b) + 2 * Math.sqrt(_A_s)) / 3, "(sqrt(A_b) + 2 * sqrt(A_s)) / 3"), 2) : _A_b, "A_2");
+  const _R_high = finite(0.62 * _f_ub * _A_2 / _gamma_R, "R_high");
+  const _u = finite(_F_v_Rd > finite(0 * _F_v_Rd, "0 * F_v_Rd") ? _F_v / _F_v_Rd : 0, "u");
+  const _u_low = finite(_F_v_Rd > finite(0 * _F_v_Rd, "0 * F_v_Rd") ? Math.max(finite(_F_mean / _F_v_Rd, "F_mean / F_v_Rd"), finite(_F_v / _R_high, "F_v / R_high")) : 0, "u_low");
+  const _u_high = finite(_F_v_Rd > finite(0 * _F_v_Rd, "0 * F_v_Rd") ? Math.min(finite(_F_one / _F_v_Rd, "F_one / F_v_Rd"), finite(_F_v / _R_low, "F_v / R_low")) : 0, "u_high");
+  return [_W, _F_v, _F_v_Rd, _F_mean, _F_one, _R_low, _A_2, _R_high, _u, _u_low, _u_high];
 }
 
 export function weldDirectional_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "h" | "h_x" | "h_y" | "l_f" | "k_r" | "a_w" | "f_u" | "beta_w" | "gamma_M2", number>>, k: Readonly<Record<"plate.hinged.reaction" | "plate.held.reaction" | "plate.held.momentEdge" | "plate.hinged.cornerForce" | "inPlanePull.hinged", (...values: number[]) => number>>): number[] {
@@ -1587,6 +1799,7 @@ export function tubeBending_partialFactors(v: Readonly<Record<"M_statics" | "rou
   const _f_235 = v.f_235;
   const _gamma_M0 = v.gamma_M0;
   const _gamma_M2 = v.gamma_M2;
+  const _b_f = finite(_round > 0 ? Math.PI / 4 * (_B - 2 * _t) : _B - 2 * _t, "b_f");
   const _W_el_n = finite(_W_el - _n_h * _d_h * _t * (_H - _t), "W_el_n");
   const _W_pl_n = finite(_W_pl - _n_h * _d_h * _t * (_H - _t), "W_pl_n");
   const _lambda_f = finite((_B - 3 * _t) / _t, "lambda_f");
@@ -1601,8 +1814,8 @@ export function tubeBending_partialFactors(v: Readonly<Record<"M_statics" | "rou
   const _M_Rd = finite((1 - _rho) * _W * _f_d, "M_Rd");
   const _M_high = finite(_M_statics, "M_high");
   const _range0 = finite(_r_3 <= 1 ? 1 : 0, "range0");
-  const _range1 = finite(finite(_n_h * _d_h, "n_h * d_h") < finite(_B - 2 * _t, "B - 2 * t") ? 1 : 0, "range1");
-  return [_W_el_n, _W_pl_n, _lambda_f, _lambda_w, _epsilon, _r_2, _r_3, _W, _V_pl, _rho, _f_d, _M_Rd, _M_high, _range0, _range1];
+  const _range1 = finite(finite(_n_h * _d_h, "n_h * d_h") < _b_f ? 1 : 0, "range1");
+  return [_b_f, _W_el_n, _W_pl_n, _lambda_f, _lambda_w, _epsilon, _r_2, _r_3, _W, _V_pl, _rho, _f_d, _M_Rd, _M_high, _range0, _range1];
 }
 
 export function tubeBending_allowableStress(v: Readonly<Record<"M_statics" | "round" | "H" | "B" | "t" | "W_el" | "W_pl" | "n_h" | "d_h" | "f_y" | "f_u" | "E" | "Omega_b", number>>): number[] {
@@ -1619,6 +1832,7 @@ export function tubeBending_allowableStress(v: Readonly<Record<"M_statics" | "ro
   const _f_u = v.f_u;
   const _E = v.E;
   const _Omega_b = v.Omega_b;
+  const _b_f = finite(_round > 0 ? Math.PI / 4 * (_B - 2 * _t) : _B - 2 * _t, "b_f");
   const _W_el_n = finite(_W_el - _n_h * _d_h * _t * (_H - _t), "W_el_n");
   const _W_pl_n = finite(_W_pl - _n_h * _d_h * _t * (_H - _t), "W_pl_n");
   const _lambda_f = finite((_B - 3 * _t) / _t, "lambda_f");
@@ -1636,8 +1850,8 @@ export function tubeBending_allowableStress(v: Readonly<Record<"M_statics" | "ro
   const _M_Rd = finite(_M_r / _Omega_b, "M_Rd");
   const _M_high = finite(_M_statics, "M_high");
   const _range0 = finite(_r_3 <= 1 ? 1 : 0, "range0");
-  const _range1 = finite(finite(_n_h * _d_h, "n_h * d_h") < finite(_B - 2 * _t, "B - 2 * t") ? 1 : 0, "range1");
-  return [_W_el_n, _W_pl_n, _lambda_f, _lambda_w, _beta_y, _M_p, _M_f, _M_w, _M_o, _M_n, _r_3, _Y_t, _part_n, _M_r, _M_Rd, _M_high, _range0, _range1];
+  const _range1 = finite(finite(_n_h * _d_h, "n_h * d_h") < _b_f ? 1 : 0, "range1");
+  return [_b_f, _W_el_n, _W_pl_n, _lambda_f, _lambda_w, _beta_y, _M_p, _M_f, _M_w, _M_o, _M_n, _r_3, _Y_t, _part_n, _M_r, _M_Rd, _M_high, _range0, _range1];
 }
 
 export function tubeShear_partialFactors(v: Readonly<Record<"round" | "H" | "t" | "f_y" | "A_v" | "f_235" | "gamma_M0", number>>): number[] {
@@ -1675,62 +1889,94 @@ export function tubeShear_allowableStress(v: Readonly<Record<"round" | "H" | "t"
   return [_r_w, _F_cr, _tau_Rd, _V_Rd, _V_high, _V_low, _range0];
 }
 
-export function tubeTorsion_partialFactors(v: Readonly<Record<"M" | "V" | "T" | "N" | "round" | "H" | "t" | "A" | "W_el" | "W_t" | "E" | "f_y" | "A_v" | "gamma_M0", number>>): number[] {
+export function tubeTorsion_partialFactors(v: Readonly<Record<"M" | "V" | "T" | "N" | "round" | "H" | "B" | "t" | "A" | "W_el" | "W_t" | "n_h" | "d_h" | "E" | "f_y" | "f_u" | "A_v" | "gamma_M0" | "gamma_M2", number>>): number[] {
   const _M = v.M;
   const _V = v.V;
   const _T = v.T;
   const _N = v.N;
   const _round = v.round;
   const _H = v.H;
+  const _B = v.B;
   const _t = v.t;
   const _A = v.A;
   const _W_el = v.W_el;
   const _W_t = v.W_t;
+  const _n_h = v.n_h;
+  const _d_h = v.d_h;
   const _E = v.E;
   const _f_y = v.f_y;
+  const _f_u = v.f_u;
   const _A_v = v.A_v;
   const _gamma_M0 = v.gamma_M0;
-  const _sigma = finite(_N / _A + _M / _W_el, "sigma");
-  const _tau = finite(_V / _A_v + _T / _W_t, "tau");
-  const _r_s = finite(_sigma * _gamma_M0 / _f_y, "r_s");
-  const _r_t = finite(Math.sqrt(3) * _tau * _gamma_M0 / _f_y, "r_t");
+  const _gamma_M2 = v.gamma_M2;
+  const _b_f = finite(_round > 0 ? Math.PI / 4 * (_B - 2 * _t) : _B - 2 * _t, "b_f");
+  const _W_el_n = finite(_W_el - _n_h * _d_h * _t * (_H - _t), "W_el_n");
+  const _A_n = finite(_A - 2 * _n_h * _d_h * _t, "A_n");
+  const _part_t = finite((_b_f - _n_h * _d_h) / _b_f, "part_t");
+  const _sigma = finite(_N / _A_n + _M / _W_el_n, "sigma");
+  const _tau_T = finite(_T / finite(_W_t * _part_t, "W_t * part_t"), "tau_T");
+  const _f_d = finite(_n_h > 0 ? Math.min(finite(_f_y / _gamma_M0, "f_y / gamma_M0"), finite(0.9 * _f_u / _gamma_M2, "0.9 * f_u / gamma_M2")) : _f_y / _gamma_M0, "f_d");
+  const _tau_Rd = finite(_f_d / finite(Math.sqrt(3), "sqrt(3)"), "tau_Rd");
+  const _r_s = finite(_sigma / _f_d, "r_s");
+  const _r_V = finite(_V / _A_v / _tau_Rd, "r_V");
+  const _r_T = finite(_tau_T / _tau_Rd, "r_T");
+  const _r_t = finite(_r_V + _r_T, "r_t");
   const _u = finite(Math.sqrt(Math.pow(_r_s, 2) + Math.pow(_r_t, 2)), "u");
   const _u_Rd = finite(1, "u_Rd");
-  const _u_low = finite(_r_s, "u_low");
-  const _u_high = finite(_r_s + _r_t * Math.max(1, _r_t), "u_high");
+  const _t_low = finite(_T / finite(2 * (_round > 0 ? Math.PI / 4 * Math.pow(finite(_H - _t, "H - t"), 2) : (_H - _t) * (_B - _t)) * _t * _tau_Rd, "2 * (round > 0 ? pi / 4 * (H - t) ^ 2 : (H - t) * (B - t)) * t * tau_Rd"), "t_low");
+  const _t_high = finite(_T / finite(2 * (_round > 0 ? Math.PI / 4 : 0.95) * (_H - 2 * _t) * (_B - 2 * _t) * _t * _part_t * _tau_Rd, "2 * (round > 0 ? pi / 4 : 0.95) * (H - 2 * t) * (B - 2 * t) * t * part_t * tau_Rd"), "t_high");
+  const _u_low = finite(Math.max(_r_s, finite(Math.min(_t_low, finite(Math.pow(_t_low, 2), "t_low ^ 2")), "min(t_low, t_low ^ 2)")), "u_low");
+  const _u_high = finite(_r_s + (_r_V + _t_high) * Math.max(1, finite(_r_V + _t_high, "r_V + t_high")), "u_high");
   const _range0 = finite(_round > 0 || finite((_H - 3 * _t) / _t, "(H - 3 * t) / t") <= finite(2.45 * Math.sqrt(_E / _f_y), "2.45 * sqrt(E / f_y)") ? 1 : 0, "range0");
-  return [_sigma, _tau, _r_s, _r_t, _u, _u_Rd, _u_low, _u_high, _range0];
+  const _range1 = finite(finite(_n_h * _d_h, "n_h * d_h") < _b_f ? 1 : 0, "range1");
+  return [_b_f, _W_el_n, _A_n, _part_t, _sigma, _tau_T, _f_d, _tau_Rd, _r_s, _r_V, _r_T, _r_t, _u, _u_Rd, _t_low, _t_high, _u_low, _u_high, _range0, _range1];
 }
 
-export function tubeTorsion_allowableStress(v: Readonly<Record<"M" | "V" | "T" | "N" | "round" | "H" | "t" | "A" | "W_el" | "W_t" | "E" | "f_y" | "Omega_b" | "Omega_v", number>>): number[] {
+export function tubeTorsion_allowableStress(v: Readonly<Record<"M" | "V" | "T" | "N" | "round" | "H" | "B" | "t" | "A" | "W_el" | "W_t" | "n_h" | "d_h" | "E" | "f_y" | "f_u" | "Omega_b" | "Omega_v" | "Omega_J", number>>): number[] {
   const _M = v.M;
   const _V = v.V;
   const _T = v.T;
   const _N = v.N;
   const _round = v.round;
   const _H = v.H;
+  const _B = v.B;
   const _t = v.t;
   const _A = v.A;
   const _W_el = v.W_el;
   const _W_t = v.W_t;
+  const _n_h = v.n_h;
+  const _d_h = v.d_h;
   const _E = v.E;
   const _f_y = v.f_y;
+  const _f_u = v.f_u;
   const _Omega_b = v.Omega_b;
   const _Omega_v = v.Omega_v;
+  const _Omega_J = v.Omega_J;
+  const _b_f = finite(_round > 0 ? Math.PI / 4 * (_B - 2 * _t) : _B - 2 * _t, "b_f");
+  const _W_el_n = finite(_W_el - _n_h * _d_h * _t * (_H - _t), "W_el_n");
+  const _A_n = finite(_A - 2 * _n_h * _d_h * _t, "A_n");
+  const _part_t = finite((_b_f - _n_h * _d_h) / _b_f, "part_t");
+  const _sigma = finite(_N / _A_n + _M / _W_el_n, "sigma");
+  const _tau_T = finite(_T / finite(_W_t * _part_t, "W_t * part_t"), "tau_T");
   const _F_cr = finite(_round > 0 ? Math.min(finite(0.6 * _f_y, "0.6 * f_y"), finite(0.6 * _E / finite(Math.pow(finite(_H / _t, "H / t"), 1.5), "(H / t) ^ 1.5"), "0.6 * E / (H / t) ^ 1.5")) : 0.6 * _f_y, "F_cr");
-  const _r_s = finite((_N / _A + _M / _W_el) * _Omega_b / _f_y, "r_s");
+  const _sigma_Rd = finite(_n_h > 0 ? Math.min(finite(_f_y / _Omega_b, "f_y / Omega_b"), finite(_f_u / _Omega_J, "f_u / Omega_J")) : _f_y / _Omega_b, "sigma_Rd");
+  const _tau_Rd = finite(_n_h > 0 ? Math.min(finite(_F_cr / _Omega_v, "F_cr / Omega_v"), finite(0.6 * _f_u / _Omega_J, "0.6 * f_u / Omega_J")) : _F_cr / _Omega_v, "tau_Rd");
+  const _r_s = finite(_sigma / _sigma_Rd, "r_s");
   const _r_V = finite(_V / finite(_round > 0 ? _A / 2 : 2 * (_H - 3 * _t) * _t, "round > 0 ? A / 2 : 2 * (H - 3 * t) * t") * _Omega_v / finite(0.6 * _f_y, "0.6 * f_y"), "r_V");
-  const _r_T = finite(_T / _W_t * _Omega_v / _F_cr, "r_T");
+  const _r_T = finite(_tau_T / _tau_Rd, "r_T");
   const _r_t = finite(_r_V + _r_T, "r_t");
   const _u = finite(_r_T > 0.2 ? _r_s + Math.pow(_r_t, 2) : Math.max(_r_s, _r_V, _r_T), "u");
   const _u_Rd = finite(1, "u_Rd");
-  const _u_low = finite(_r_s, "u_low");
-  const _u_high = finite(_r_s + _r_t * Math.max(1, _r_t), "u_high");
+  const _t_low = finite(_T / finite(2 * (_round > 0 ? Math.PI / 4 * Math.pow(finite(_H - _t, "H - t"), 2) : (_H - _t) * (_B - _t)) * _t * _tau_Rd, "2 * (round > 0 ? pi / 4 * (H - t) ^ 2 : (H - t) * (B - t)) * t * tau_Rd"), "t_low");
+  const _t_high = finite(_T / finite(2 * (_round > 0 ? Math.PI / 4 : 0.95) * (_H - 2 * _t) * (_B - 2 * _t) * _t * _part_t * _tau_Rd, "2 * (round > 0 ? pi / 4 : 0.95) * (H - 2 * t) * (B - 2 * t) * t * part_t * tau_Rd"), "t_high");
+  const _u_low = finite(Math.max(_r_s, finite(Math.min(_t_low, finite(Math.pow(_t_low, 2), "t_low ^ 2")), "min(t_low, t_low ^ 2)")), "u_low");
+  const _u_high = finite(_r_s + (_r_V + _t_high) * Math.max(1, finite(_r_V + _t_high, "r_V + t_high")), "u_high");
   const _range0 = finite(_round > 0 || finite((_H - 3 * _t) / _t, "(H - 3 * t) / t") <= finite(2.45 * Math.sqrt(_E / _f_y), "2.45 * sqrt(E / f_y)") ? 1 : 0, "range0");
-  return [_F_cr, _r_s, _r_V, _r_T, _r_t, _u, _u_Rd, _u_low, _u_high, _range0];
+  const _range1 = finite(finite(_n_h * _d_h, "n_h * d_h") < _b_f ? 1 : 0, "range1");
+  return [_b_f, _W_el_n, _A_n, _part_t, _sigma, _tau_T, _F_cr, _sigma_Rd, _tau_Rd, _r_s, _r_V, _r_T, _r_t, _u, _u_Rd, _t_low, _t_high, _u_low, _u_high, _range0, _range1];
 }
 
-export function tubeAxialBending_partialFactors(v: Readonly<Record<"M" | "N" | "round" | "H" | "B" | "t" | "A" | "I_min" | "W_el" | "W_pl" | "n_h" | "d_h" | "E" | "f_y" | "f_235" | "L_cr" | "alpha" | "C_m" | "gamma_M1", number>>): number[] {
+export function tubeAxialBending_partialFactors(v: Readonly<Record<"M" | "N" | "round" | "H" | "B" | "t" | "A" | "I_min" | "W_el" | "W_pl" | "n_h" | "d_h" | "E" | "f_y" | "f_u" | "f_235" | "L_cr" | "alpha" | "C_m" | "gamma_M1" | "gamma_M0" | "gamma_M2", number>>): number[] {
   const _M = v.M;
   const _N = v.N;
   const _round = v.round;
@@ -1745,12 +1991,16 @@ export function tubeAxialBending_partialFactors(v: Readonly<Record<"M" | "N" | "
   const _d_h = v.d_h;
   const _E = v.E;
   const _f_y = v.f_y;
+  const _f_u = v.f_u;
   const _f_235 = v.f_235;
   const _L_cr = v.L_cr;
   const _alpha = v.alpha;
   const _C_m = v.C_m;
   const _gamma_M1 = v.gamma_M1;
+  const _gamma_M0 = v.gamma_M0;
+  const _gamma_M2 = v.gamma_M2;
   const _N_cr = finite(Math.pow(Math.PI, 2) * _E * _I_min / finite(Math.pow(_L_cr, 2), "L_cr ^ 2"), "N_cr");
+  const _b_f = finite(_round > 0 ? Math.PI / 4 * (_B - 2 * _t) : _B - 2 * _t, "b_f");
   const _W_el_n = finite(_W_el - _n_h * _d_h * _t * (_H - _t), "W_el_n");
   const _W_pl_n = finite(_W_pl - _n_h * _d_h * _t * (_H - _t), "W_pl_n");
   const _lambda_f = finite((_B - 3 * _t) / _t, "lambda_f");
@@ -1765,16 +2015,24 @@ export function tubeAxialBending_partialFactors(v: Readonly<Record<"M" | "N" | "
   const _r_N = finite(_N * _gamma_M1 / finite(_A * _f_y, "A * f_y"), "r_N");
   const _r_M = finite(_M * _gamma_M1 / finite(_W * _f_y, "W * f_y"), "r_M");
   const _n = finite(_r_N / _chi, "n");
-  const _k_yy = finite(_C_m * Math.min(finite(1 + (_lambda_bar - 0.2) * _n, "1 + (lambda_bar - 0.2) * n"), finite(1 + 0.8 * _n, "1 + 0.8 * n")), "k_yy");
-  const _u = finite(_n + _k_yy * _r_M, "u");
+  const _k_yy = finite(_C_m * (1 + Math.min(finite(Math.max(finite(_lambda_bar - 0.2, "lambda_bar - 0.2"), 0), "max(lambda_bar - 0.2, 0)"), 0.8) * _n), "k_yy");
+  const _u_b = finite(_n + _k_yy * _r_M, "u_b");
+  const _A_n = finite(_A - 2 * _n_h * _d_h * _t, "A_n");
+  const _f_d = finite(_n_h > 0 ? Math.min(finite(_f_y / _gamma_M0, "f_y / gamma_M0"), finite(0.9 * _f_u / _gamma_M2, "0.9 * f_u / gamma_M2")) : _f_y / _gamma_M0, "f_d");
+  const _u_n = finite(_N / finite(_A_n * _f_d, "A_n * f_d") + _M / finite(_W * _f_d, "W * f_d"), "u_n");
+  const _u = finite(Math.max(_u_b, _u_n), "u");
   const _u_Rd = finite(1, "u_Rd");
-  const _u_low = finite((_r_N + _r_M) / 2, "u_low");
+  const _n_E = finite(_r_N * Math.max(1, finite(_A * _f_y / _N_cr, "A * f_y / N_cr")), "n_E");
+  const _n_R = finite(_r_N * (1 + _A * _f_y / finite(0.8 * _N_cr, "0.8 * N_cr")), "n_R");
+  const _p = finite(1.6 * _N / _N_cr, "p");
+  const _u_low = finite((_n_E < 0.2 ? _n_E / 2 : _n_E) + 8 / 9 * _C_m * _r_M, "u_low");
+  const _u_high = finite(_p < 0.9 ? _n_R + _C_m * _r_M / finite(Math.cos(Math.PI / 2 * Math.sqrt(_p)), "cos(pi / 2 * sqrt(p))") : 1 + _n_R + _C_m * _r_M * (10 + _n_R), "u_high");
   const _range0 = finite(_r_3 <= 1 ? 1 : 0, "range0");
-  const _range1 = finite(finite(_n_h * _d_h, "n_h * d_h") < finite(_B - 2 * _t, "B - 2 * t") ? 1 : 0, "range1");
-  return [_N_cr, _W_el_n, _W_pl_n, _lambda_f, _lambda_w, _epsilon, _r_2, _r_3, _W, _lambda_bar, _Phi, _chi, _r_N, _r_M, _n, _k_yy, _u, _u_Rd, _u_low, _range0, _range1];
+  const _range1 = finite(finite(_n_h * _d_h, "n_h * d_h") < _b_f ? 1 : 0, "range1");
+  return [_N_cr, _b_f, _W_el_n, _W_pl_n, _lambda_f, _lambda_w, _epsilon, _r_2, _r_3, _W, _lambda_bar, _Phi, _chi, _r_N, _r_M, _n, _k_yy, _u_b, _A_n, _f_d, _u_n, _u, _u_Rd, _n_E, _n_R, _p, _u_low, _u_high, _range0, _range1];
 }
 
-export function tubeAxialBending_allowableStress(v: Readonly<Record<"M" | "N" | "round" | "H" | "B" | "t" | "A" | "I_min" | "W_el" | "W_pl" | "n_h" | "d_h" | "E" | "f_y" | "L_cr" | "C_m" | "Omega_b", number>>): number[] {
+export function tubeAxialBending_allowableStress(v: Readonly<Record<"M" | "N" | "round" | "H" | "B" | "t" | "A" | "I_min" | "W_el" | "W_pl" | "n_h" | "d_h" | "E" | "f_y" | "f_u" | "L_cr" | "C_m" | "Omega_b" | "Omega_J", number>>): number[] {
   const _M = v.M;
   const _N = v.N;
   const _round = v.round;
@@ -1789,10 +2047,13 @@ export function tubeAxialBending_allowableStress(v: Readonly<Record<"M" | "N" | 
   const _d_h = v.d_h;
   const _E = v.E;
   const _f_y = v.f_y;
+  const _f_u = v.f_u;
   const _L_cr = v.L_cr;
   const _C_m = v.C_m;
   const _Omega_b = v.Omega_b;
+  const _Omega_J = v.Omega_J;
   const _N_cr = finite(Math.pow(Math.PI, 2) * _E * _I_min / finite(Math.pow(_L_cr, 2), "L_cr ^ 2"), "N_cr");
+  const _b_f = finite(_round > 0 ? Math.PI / 4 * (_B - 2 * _t) : _B - 2 * _t, "b_f");
   const _W_el_n = finite(_W_el - _n_h * _d_h * _t * (_H - _t), "W_el_n");
   const _W_pl_n = finite(_W_pl - _n_h * _d_h * _t * (_H - _t), "W_pl_n");
   const _lambda_f = finite((_B - 3 * _t) / _t, "lambda_f");
@@ -1810,12 +2071,23 @@ export function tubeAxialBending_allowableStress(v: Readonly<Record<"M" | "N" | 
   const _r_M = finite(_M * _Omega_b / _M_n, "r_M");
   const _r_c = finite(_N * _Omega_b / finite(_A * _F_cr, "A * F_cr"), "r_c");
   const _r_e = finite(1.6 * _N / _N_cr, "r_e");
-  const _u = finite(_r_e >= 0.9 ? 1 + _r_e : _r_c >= 0.2 ? _r_c + 8 / 9 * _r_M * _C_m / finite(1 - _r_e, "1 - r_e") : _r_c / 2 + _r_M * _C_m / finite(1 - _r_e, "1 - r_e"), "u");
+  const _B_m = finite(_r_e < 0.9 ? _C_m / finite(1 - _r_e, "1 - r_e") : 10 * _C_m, "B_m");
+  const _u_b = finite((_r_e < 0.9 ? 0 : 1) + (_r_c >= 0.2 ? _r_c + 8 / 9 * _r_M * _B_m : _r_c / 2 + _r_M * _B_m), "u_b");
+  const _Y_t = finite(_f_y <= finite(0.8 * _f_u, "0.8 * f_u") ? 1 : 1.1, "Y_t");
+  const _part_n = finite((_B - _n_h * _d_h) / _B, "part_n");
+  const _M_r = finite(_n_h === 0 ? _M_n : finite(_f_u * _part_n, "f_u * part_n") >= finite(_Y_t * _f_y, "Y_t * f_y") ? _M_n : Math.min(_M_n, finite(_f_u * _part_n * _W_el, "f_u * part_n * W_el")), "M_r");
+  const _A_n = finite(_A - 2 * _n_h * _d_h * _t, "A_n");
+  const _u_n = finite(_n_h > 0 ? _N * _Omega_J / finite(_A_n * _f_u, "A_n * f_u") + _M * _Omega_b / _M_r : 0, "u_n");
+  const _u = finite(Math.max(_u_b, _u_n), "u");
   const _u_Rd = finite(1, "u_Rd");
-  const _u_low = finite((_r_N + _r_M) / 2, "u_low");
+  const _n_E = finite(_r_N * Math.max(1, finite(_A * _f_y / _N_cr, "A * f_y / N_cr")), "n_E");
+  const _n_R = finite(_r_N * (1 + _A * _f_y / finite(0.8 * _N_cr, "0.8 * N_cr")), "n_R");
+  const _p = finite(1.6 * _N / _N_cr, "p");
+  const _u_low = finite((_n_E < 0.2 ? _n_E / 2 : _n_E) + 8 / 9 * _C_m * _r_M, "u_low");
+  const _u_high = finite(_p < 0.9 ? _n_R + _C_m * _r_M / finite(Math.cos(Math.PI / 2 * Math.sqrt(_p)), "cos(pi / 2 * sqrt(p))") : 1 + _n_R + _C_m * _r_M * (10 + _n_R), "u_high");
   const _range0 = finite(_r_3 <= 1 ? 1 : 0, "range0");
-  const _range1 = finite(finite(_n_h * _d_h, "n_h * d_h") < finite(_B - 2 * _t, "B - 2 * t") ? 1 : 0, "range1");
-  return [_N_cr, _W_el_n, _W_pl_n, _lambda_f, _lambda_w, _beta_y, _M_p, _M_f, _M_w, _M_o, _M_n, _r_3, _F_e, _F_cr, _r_N, _r_M, _r_c, _r_e, _u, _u_Rd, _u_low, _range0, _range1];
+  const _range1 = finite(finite(_n_h * _d_h, "n_h * d_h") < _b_f ? 1 : 0, "range1");
+  return [_N_cr, _b_f, _W_el_n, _W_pl_n, _lambda_f, _lambda_w, _beta_y, _M_p, _M_f, _M_w, _M_o, _M_n, _r_3, _F_e, _F_cr, _r_N, _r_M, _r_c, _r_e, _B_m, _u_b, _Y_t, _part_n, _M_r, _A_n, _u_n, _u, _u_Rd, _n_E, _n_R, _p, _u_low, _u_high, _range0, _range1];
 }
 
 export function tubeWallLine_partialFactors(v: Readonly<Record<"q" | "B" | "t" | "f_y" | "l_1" | "n_l" | "gamma_M0", number>>): number[] {
@@ -2018,8 +2290,8 @@ export function crossingThroat_partialFactors(v: Readonly<Record<"M_1" | "V_1" |
   const _f_v = finite(_V_1 / finite(2 * _b_1, "2 * b_1"), "f_v");
   const _f_w = finite(Math.sqrt(Math.pow(_f_n, 2) + Math.pow(_f_v, 2)), "f_w");
   const _f_Rd = finite(_f_u / finite(Math.sqrt(3) * _beta_w * _gamma_M2, "sqrt(3) * beta_w * gamma_M2") * _a_w, "f_Rd");
-  const _f_low = finite(Math.max(_f_n, _f_v), "f_low");
-  const _f_high = finite(_f_n + _f_v, "f_high");
+  const _f_low = finite(Math.max(finite(_N_1 / finite(2 * (_b_1 + _h_1), "2 * (b_1 + h_1)") + _M_1 / finite(_b_1 * (_b_1 / 2 + _h_1), "b_1 * (b_1 / 2 + h_1)"), "N_1 / (2 * (b_1 + h_1)) + M_1 / (b_1 * (b_1 / 2 + h_1))"), finite(_V_1 / finite(2 * (_b_1 + _h_1), "2 * (b_1 + h_1)"), "V_1 / (2 * (b_1 + h_1))")), "f_low");
+  const _f_high = finite(Math.sqrt(Math.pow(finite(_N_1 / finite(2 * (_b_1 + _h_1), "2 * (b_1 + h_1)") + _M_1 / finite(_b_1 * _h_1, "b_1 * h_1"), "N_1 / (2 * (b_1 + h_1)) + M_1 / (b_1 * h_1)"), 2) + Math.pow(finite(_V_1 / finite(2 * _b_1, "2 * b_1"), "V_1 / (2 * b_1)"), 2)), "f_high");
   return [_f_n, _f_v, _f_w, _f_Rd, _f_low, _f_high];
 }
 
@@ -2037,8 +2309,8 @@ export function crossingThroat_allowableStress(v: Readonly<Record<"M_1" | "V_1" 
   const _f_v = finite(_V_1 / finite(2 * _b_1, "2 * b_1"), "f_v");
   const _f_w = finite(Math.sqrt(Math.pow(_f_n, 2) + Math.pow(_f_v, 2)), "f_w");
   const _f_Rd = finite(Math.min(finite(0.6 * _f_u * _a_w, "0.6 * f_u * a_w"), finite(0.6 * _f_u * _t_1, "0.6 * f_u * t_1")) / _Omega_J, "f_Rd");
-  const _f_low = finite(Math.max(_f_n, _f_v), "f_low");
-  const _f_high = finite(_f_n + _f_v, "f_high");
+  const _f_low = finite(Math.max(finite(_N_1 / finite(2 * (_b_1 + _h_1), "2 * (b_1 + h_1)") + _M_1 / finite(_b_1 * (_b_1 / 2 + _h_1), "b_1 * (b_1 / 2 + h_1)"), "N_1 / (2 * (b_1 + h_1)) + M_1 / (b_1 * (b_1 / 2 + h_1))"), finite(_V_1 / finite(2 * (_b_1 + _h_1), "2 * (b_1 + h_1)"), "V_1 / (2 * (b_1 + h_1))")), "f_low");
+  const _f_high = finite(Math.sqrt(Math.pow(finite(_N_1 / finite(2 * (_b_1 + _h_1), "2 * (b_1 + h_1)") + _M_1 / finite(_b_1 * _h_1, "b_1 * h_1"), "N_1 / (2 * (b_1 + h_1)) + M_1 / (b_1 * h_1)"), 2) + Math.pow(finite(_V_1 / finite(2 * _b_1, "2 * b_1"), "V_1 / (2 * b_1)"), 2)), "f_high");
   return [_f_n, _f_v, _f_w, _f_Rd, _f_low, _f_high];
 }
 
@@ -2049,8 +2321,9 @@ export function crossingWeld_partialFactors(v: Readonly<Record<"a_w" | "f_u" | "
   const _l_w = v.l_w;
   const _gamma_M2 = v.gamma_M2;
   const _F_Rd = finite(_f_u / finite(Math.sqrt(3) * _beta_w * _gamma_M2, "sqrt(3) * beta_w * gamma_M2") * _a_w * _l_w, "F_Rd");
-  const _F_high = finite(_f_u * _a_w * _l_w, "F_high");
-  return [_F_Rd, _F_high];
+  const _F_low = finite(0.3 * _f_u * _a_w * _l_w, "F_low");
+  const _F_high = finite(_f_u / finite(Math.sqrt(3), "sqrt(3)") * _a_w * _l_w, "F_high");
+  return [_F_Rd, _F_low, _F_high];
 }
 
 export function crossingWeld_allowableStress(v: Readonly<Record<"a_w" | "f_u" | "l_w" | "Omega_J", number>>): number[] {
@@ -2059,8 +2332,9 @@ export function crossingWeld_allowableStress(v: Readonly<Record<"a_w" | "f_u" | 
   const _l_w = v.l_w;
   const _Omega_J = v.Omega_J;
   const _F_Rd = finite(0.6 * _f_u / _Omega_J * _a_w * _l_w, "F_Rd");
-  const _F_high = finite(_f_u * _a_w * _l_w, "F_high");
-  return [_F_Rd, _F_high];
+  const _F_low = finite(0.3 * _f_u * _a_w * _l_w, "F_low");
+  const _F_high = finite(_f_u / finite(Math.sqrt(3), "sqrt(3)") * _a_w * _l_w, "F_high");
+  return [_F_Rd, _F_low, _F_high];
 }
 
 export function eyeNetTension_partialFactors(v: Readonly<Record<"t_e" | "d_0" | "c_e" | "f_y" | "f_u" | "gamma_M0", number>>): number[] {
@@ -2071,8 +2345,9 @@ export function eyeNetTension_partialFactors(v: Readonly<Record<"t_e" | "d_0" | 
   const _f_u = v.f_u;
   const _gamma_M0 = v.gamma_M0;
   const _F_Rd = finite(2 * _t_e * _f_y * (_c_e - _d_0 / 3) / _gamma_M0, "F_Rd");
-  const _F_high = finite(2 * _t_e * _c_e * _f_u, "F_high");
-  return [_F_Rd, _F_high];
+  const _b_B = finite(Math.min(_c_e, finite(4 * _t_e, "4 * t_e"), finite(0.6 * _f_u / _f_y * Math.sqrt(_c_e * _d_0), "0.6 * f_u / f_y * sqrt(c_e * d_0)")), "b_B");
+  const _F_high = finite(2 * _t_e * _b_B * _f_u, "F_high");
+  return [_F_Rd, _b_B, _F_high];
 }
 
 export function eyeNetTension_allowableStress(v: Readonly<Record<"t_e" | "d_0" | "c_e" | "f_y" | "f_u" | "b_16" | "Omega_J" | "Omega_b", number>>): number[] {
@@ -2086,13 +2361,15 @@ export function eyeNetTension_allowableStress(v: Readonly<Record<"t_e" | "d_0" |
   const _Omega_b = v.Omega_b;
   const _b_eff = finite(Math.min(finite(2 * _t_e + _b_16, "2 * t_e + b_16"), _c_e), "b_eff");
   const _F_Rd = finite(Math.min(finite(2 * _t_e * _b_eff * _f_u / _Omega_J, "2 * t_e * b_eff * f_u / Omega_J"), finite((2 * _c_e + _d_0) * _t_e * _f_y / _Omega_b, "(2 * c_e + d_0) * t_e * f_y / Omega_b")), "F_Rd");
-  const _F_high = finite(2 * _t_e * _c_e * _f_u, "F_high");
-  return [_b_eff, _F_Rd, _F_high];
+  const _b_B = finite(Math.min(_c_e, finite(4 * _t_e, "4 * t_e"), finite(0.6 * _f_u / _f_y * Math.sqrt(_c_e * _d_0), "0.6 * f_u / f_y * sqrt(c_e * d_0)")), "b_B");
+  const _F_high = finite(2 * _t_e * _b_B * _f_u, "F_high");
+  return [_b_eff, _F_Rd, _b_B, _F_high];
 }
 
-export function eyeTearOut_partialFactors(v: Readonly<Record<"t_e" | "d_0" | "a_e" | "f_u" | "f_y" | "gamma_M0", number>>): number[] {
+export function eyeTearOut_partialFactors(v: Readonly<Record<"t_e" | "d_0" | "d" | "a_e" | "f_u" | "f_y" | "gamma_M0", number>>): number[] {
   const _t_e = v.t_e;
   const _d_0 = v.d_0;
+  const _d = v.d;
   const _a_e = v.a_e;
   const _f_u = v.f_u;
   const _f_y = v.f_y;
@@ -2100,20 +2377,24 @@ export function eyeTearOut_partialFactors(v: Readonly<Record<"t_e" | "d_0" | "a_
   const _F_g = finite(2 * _t_e * _f_y * (_a_e - 2 * _d_0 / 3) / _gamma_M0, "F_g");
   const _F_s = finite(2 * _t_e * _a_e * _f_y / finite(Math.sqrt(3) * _gamma_M0, "sqrt(3) * gamma_M0"), "F_s");
   const _F_Rd = finite(Math.min(_F_g, _F_s), "F_Rd");
-  const _F_high = finite(2 * _t_e * (_a_e + _d_0 / 2) * _f_u / finite(Math.sqrt(3), "sqrt(3)"), "F_high");
-  return [_F_g, _F_s, _F_Rd, _F_high];
+  const _phi = finite(55 * Math.PI / 180 * _d / _d_0, "phi");
+  const _l_s = finite(_a_e + _d / 2 * (1 - Math.cos(_phi)), "l_s");
+  const _F_high = finite(0.7 * _f_u * 2 * _t_e * _l_s / 1.2, "F_high");
+  return [_F_g, _F_s, _F_Rd, _phi, _l_s, _F_high];
 }
 
-export function eyeTearOut_allowableStress(v: Readonly<Record<"t_e" | "d_0" | "a_e" | "f_u" | "d" | "Omega_J", number>>): number[] {
+export function eyeTearOut_allowableStress(v: Readonly<Record<"t_e" | "d_0" | "d" | "a_e" | "f_u" | "Omega_J", number>>): number[] {
   const _t_e = v.t_e;
   const _d_0 = v.d_0;
+  const _d = v.d;
   const _a_e = v.a_e;
   const _f_u = v.f_u;
-  const _d = v.d;
   const _Omega_J = v.Omega_J;
   const _F_Rd = finite(0.6 * _f_u * 2 * _t_e * (_a_e + _d / 2) / _Omega_J, "F_Rd");
-  const _F_high = finite(2 * _t_e * (_a_e + _d_0 / 2) * _f_u / finite(Math.sqrt(3), "sqrt(3)"), "F_high");
-  return [_F_Rd, _F_high];
+  const _phi = finite(55 * Math.PI / 180 * _d / _d_0, "phi");
+  const _l_s = finite(_a_e + _d / 2 * (1 - Math.cos(_phi)), "l_s");
+  const _F_high = finite(0.7 * _f_u * 2 * _t_e * _l_s / 1.2, "F_high");
+  return [_F_Rd, _phi, _l_s, _F_high];
 }
 
 export function eyeBearing_partialFactors(v: Readonly<Record<"t_e" | "d_0" | "d" | "f_y" | "f_u" | "gamma_M0", number>>): number[] {
@@ -2157,9 +2438,10 @@ export function eyeFoot_partialFactors(v: Readonly<Record<"F_z" | "F_l" | "F_q" 
   const _tau = finite(1.5 * (_F_l + _F_q) / finite(_t_e * _l_e, "t_e * l_e"), "tau");
   const _sigma_v = finite(Math.sqrt(Math.pow(_sigma, 2) + 3 * Math.pow(_tau, 2)), "sigma_v");
   const _sigma_Rd = finite(_f_y / _gamma_M0, "sigma_Rd");
-  const _sigma_low = finite(_sigma, "sigma_low");
-  const _sigma_high = finite(_sigma + Math.sqrt(3) * _tau, "sigma_high");
-  return [_sigma, _tau, _sigma_v, _sigma_Rd, _sigma_low, _sigma_high];
+  const _sigma_p = finite((_F_z + 4 * _h_e * (_F_l / _l_e + _F_q / _t_e)) / finite(_t_e * _l_e, "t_e * l_e"), "sigma_p");
+  const _sigma_low = finite(Math.max(_sigma_p, finite(Math.sqrt(3) * (_F_l + _F_q) / finite(_t_e * _l_e, "t_e * l_e"), "sqrt(3) * (F_l + F_q) / (t_e * l_e)")), "sigma_low");
+  const _sigma_high = finite(Math.sqrt(Math.pow(_sigma, 2) + 4 * Math.pow(_tau, 2)), "sigma_high");
+  return [_sigma, _tau, _sigma_v, _sigma_Rd, _sigma_p, _sigma_low, _sigma_high];
 }
 
 export function eyeFoot_allowableStress(v: Readonly<Record<"F_z" | "F_l" | "F_q" | "t_e" | "h_e" | "l_e" | "f_y" | "Omega_b", number>>): number[] {
@@ -2175,9 +2457,10 @@ export function eyeFoot_allowableStress(v: Readonly<Record<"F_z" | "F_l" | "F_q"
   const _tau = finite(1.5 * (_F_l + _F_q) / finite(_t_e * _l_e, "t_e * l_e"), "tau");
   const _sigma_v = finite(Math.sqrt(Math.pow(_sigma, 2) + 3 * Math.pow(_tau, 2)), "sigma_v");
   const _sigma_Rd = finite(_f_y / _Omega_b, "sigma_Rd");
-  const _sigma_low = finite(_sigma, "sigma_low");
-  const _sigma_high = finite(_sigma + Math.sqrt(3) * _tau, "sigma_high");
-  return [_sigma, _tau, _sigma_v, _sigma_Rd, _sigma_low, _sigma_high];
+  const _sigma_p = finite((_F_z + 4 * _h_e * (_F_l / _l_e + _F_q / _t_e)) / finite(_t_e * _l_e, "t_e * l_e"), "sigma_p");
+  const _sigma_low = finite(Math.max(_sigma_p, finite(Math.sqrt(3) * (_F_l + _F_q) / finite(_t_e * _l_e, "t_e * l_e"), "sqrt(3) * (F_l + F_q) / (t_e * l_e)")), "sigma_low");
+  const _sigma_high = finite(Math.sqrt(Math.pow(_sigma, 2) + 4 * Math.pow(_tau, 2)), "sigma_high");
+  return [_sigma, _tau, _sigma_v, _sigma_Rd, _sigma_p, _sigma_low, _sigma_high];
 }
 
 export function eyeWeld_partialFactors(v: Readonly<Record<"F_z" | "F_l" | "F_q" | "t_e" | "h_e" | "a_w" | "l_0" | "f_u" | "beta_w" | "gamma_M2", number>>): number[] {
@@ -2283,31 +2566,35 @@ export function eyeTubeWall_allowableStress(v: Readonly<Record<"F_z" | "F_l" | "
   return [_n, _k_m, _f_d, _N, _N_Rd, _N_fan, _range0, _range1];
 }
 
-export function suspensionSlack_partialFactors(v: Readonly<Record<"F" | "gamma_F" | "W" | "W_flooded" | "W_sealed" | "i_W", number>>): number[] {
+export function suspensionSlack_partialFactors(v: Readonly<Record<"F" | "gamma_F" | "W" | "W_flooded" | "W_sealed" | "W_off" | "i_W" | "k_slack", number>>): number[] {
   const _F = v.F;
   const _gamma_F = v.gamma_F;
   const _W = v.W;
   const _W_flooded = v.W_flooded;
   const _W_sealed = v.W_sealed;
+  const _W_off = v.W_off;
   const _i_W = v.i_W;
+  const _k_slack = v.k_slack;
   const _F_up = finite(_F / _gamma_F, "F_up");
-  const _W_Rd = finite((1 - _i_W) * _W, "W_Rd");
-  const _W_low = finite((1 - _i_W) * _W_sealed, "W_low");
-  const _W_high = finite((1 - _i_W) * _W_flooded, "W_high");
+  const _W_Rd = finite((1 - _i_W) * _k_slack * _W, "W_Rd");
+  const _W_low = finite(_W_sealed - _W_off, "W_low");
+  const _W_high = finite(_W_flooded, "W_high");
   return [_F_up, _W_Rd, _W_low, _W_high];
 }
 
-export function suspensionSlack_allowableStress(v: Readonly<Record<"F" | "gamma_F" | "W" | "W_flooded" | "W_sealed" | "i_W", number>>): number[] {
+export function suspensionSlack_allowableStress(v: Readonly<Record<"F" | "gamma_F" | "W" | "W_flooded" | "W_sealed" | "W_off" | "i_W" | "k_slack", number>>): number[] {
   const _F = v.F;
   const _gamma_F = v.gamma_F;
   const _W = v.W;
   const _W_flooded = v.W_flooded;
   const _W_sealed = v.W_sealed;
+  const _W_off = v.W_off;
   const _i_W = v.i_W;
+  const _k_slack = v.k_slack;
   const _F_up = finite(_F / _gamma_F, "F_up");
-  const _W_Rd = finite((1 - _i_W) * _W, "W_Rd");
-  const _W_low = finite((1 - _i_W) * _W_sealed, "W_low");
-  const _W_high = finite((1 - _i_W) * _W_flooded, "W_high");
+  const _W_Rd = finite((1 - _i_W) * _k_slack * _W, "W_Rd");
+  const _W_low = finite(_W_sealed - _W_off, "W_low");
+  const _W_high = finite(_W_flooded, "W_high");
   return [_F_up, _W_Rd, _W_low, _W_high];
 }
 

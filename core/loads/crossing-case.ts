@@ -12,7 +12,7 @@ const head = {
   title: 'Crossing the surface, slam up',
 } as const;
 
-/** The plate meets the water: slam on panels and tubes, against the weight in air (no factor, it helps); tubes still empty. */
+/** The plate meets the water: slam on panels and tubes, against the least weight in air (no factor, it helps); tubes still empty. */
 export function crossingCase(context: CaseContext): CaseResult {
   const { document, plate, mass, factor, geometry, suspension, forceText } = context;
   const { crossing } = document.loads;
@@ -27,7 +27,7 @@ export function crossingCase(context: CaseContext): CaseResult {
   const loadFactor = factor('gamma_F_characteristic');
   const pressure = loadFactor * slamPressure({ rho: mass.waterDensity, C_s, v: crossing.speed.si });
   const force = pressure * plate.shares.solid;
-  const pressures = Float64Array.from(plate.fields, ({ weight }) => pressure - weight.air);
+  const pressures = Float64Array.from(plate.fields, ({ least }) => pressure - least.air);
   const solved = solveCase(plate, {
     ...head,
     path: `${pathWords('Slam of the water up on the plate', 'up', geometry)} All of the solid area is taken to meet the water at once; slam coefficient ${C_s} (${crossing.slamCoefficient?.source ?? 'DNV-RP-N103, simplified method, from memory'}).`,
@@ -36,20 +36,20 @@ export function crossingCase(context: CaseContext): CaseResult {
     force,
     terms: [
       { name: 'Slam of the water', force },
-      { name: 'Weight in air', force: -plate.weight.air },
+      { name: 'Least weight in air', force: -plate.least.air },
     ],
     pressures,
     relieved: true,
     service: {
-      pressures: Float64Array.from(plate.fields, ({ weight }) => pressure / loadFactor - weight.air),
-      force: force / loadFactor - plate.weight.air,
+      pressures: Float64Array.from(plate.fields, ({ least }) => pressure / loadFactor - least.air),
+      force: force / loadFactor - plate.least.air,
     },
     loadings: [
       {
         pressures,
         onTubes: [
           [plate.onTubes.area, force],
-          [plate.weightOfRest.air, 1],
+          [plate.leastOfRest.air, 1],
         ],
       },
     ],
@@ -67,7 +67,7 @@ export function crossingCase(context: CaseContext): CaseResult {
             {
               id: 'line-slack',
               place: head.id,
-              text: `The slam lifts the plate: the suspension goes slack at ${forceText(plate.weight.air)}, the slam is ${forceText(force / loadFactor)} (${forceText(force)} with its factor). The plate is solved with its own inertia; the snap that follows is not among these cases.`,
+              text: `The slam lifts the plate: the suspension goes slack at ${forceText(plate.least.air)}, the slam is ${forceText(force / loadFactor)} (${forceText(force)} with its factor). The plate is solved with its own inertia; the snap that follows is not among these cases.`,
               mend: 'Cross the surface more slowly, or tilted.',
             },
           ]

@@ -83,6 +83,7 @@ export function loadReport(
       ...service.definition,
       `The force is shared by plan area, and by a pressure ${middleOverMean} times its mean in the middle of the plate (${stated ? stated.source : 'a stated assumption until the water is computed'}); each panel takes the larger.`,
     ],
+    forceHoldsWeight: service.holdsWeight,
     shares: new Map(plate.shares.fields.map((field) => [field.bay, share(field)])),
     tubeShare: { area: plate.shares.tubePart.area, shape: plate.shares.tubePart.shape },
     findings: [

@@ -35,9 +35,11 @@ export interface FieldLoad extends FieldShare {
   readonly pulled: Pattern;
   /** Largest force per length on each tube that the field touches, N/m for 1 Pa. */
   readonly wall: readonly (readonly [tube: number, line: number])[];
-  /** Of the panel's own plate, for its area: mass, weight in air and in water (down is positive), kg/m² and Pa. */
+  /** Of the panel's own plate, for its area: mass, weight in air and in water (down is positive), kg/m² and Pa; and the
+   *  weight where it helps, at the end of life. */
   readonly mass: number;
   readonly weight: Readonly<Record<Medium, number>>;
+  readonly least: Readonly<Record<Medium, number>>;
 }
 
 export type Medium = 'air' | 'water';
@@ -55,6 +57,9 @@ export interface PlateLoads {
   readonly weightOfRest: Readonly<Record<Medium, Loaded>>;
   /** Weight of the whole, N down. */
   readonly weight: Readonly<Record<Medium, number>>;
+  /** Both again where weight helps (`leastWeight`). */
+  readonly leastOfRest: Readonly<Record<Medium, Loaded>>;
+  readonly least: Readonly<Record<Medium, number>>;
   /** Inertia of everything but the panels' plates: a force of 1 N as all of it rises alike, and units of force and first moments as it rises and turns. */
   readonly rising: Loaded;
   readonly spread: InertiaSpread;
@@ -128,6 +133,8 @@ export function plateLoads(
     const widest = new Map<number, number>();
     for (const line of [...edges[i]!.pressed, ...edges[i]!.pulled])
       widest.set(line.tube, Math.max(widest.get(line.tube) ?? 0, line.first, line.last));
+    const weight = { air: g * perArea, water: g * (perArea - rho * displaced) };
+    const atEnd = panel.thicknessEnd / panel.thickness;
     return {
       ...share,
       field,
@@ -135,7 +142,8 @@ export function plateLoads(
       pulled: patternOf(edges[i]!.pulled),
       wall: [...widest],
       mass: perArea,
-      weight: { air: g * perArea, water: g * (perArea - rho * displaced) },
+      weight,
+      least: { air: weight.air * atEnd, water: weight.water > 0 ? weight.water * atEnd : weight.water },
     };
   });
 
@@ -146,21 +154,22 @@ export function plateLoads(
     for (let e = 0; e < lines.from.length; e++) load[4 * e] = load[4 * e + 1] = perLength[lines.tubeOf[e]!]!;
     return load;
   };
-  const centreOfPanels = (of: Medium): Resultant =>
+  const centreOfPanels = (which: 'weight' | 'least', of: Medium): Resultant =>
     fields.reduce<Resultant>(
-      ([F, X, Y], { field, outline, weight }) => {
-        const force = -weight[of] * field.area;
+      ([F, X, Y], { field, outline, [which]: own }) => {
+        const force = -own[of] * field.area;
         return [F + force, X + (force * (outline.x0 + outline.x1)) / 2, Y + (force * (outline.y0 + outline.y1)) / 2];
       },
       [0, 0, 0],
     );
-  /** Tubes by their own weight; what else there is (fasteners, welds, coating, extras) with its sum and centre, over all tubes. */
-  const restOf = (of: Medium, whole: Resultant): Loaded => {
+  /** Tubes by their own weight; what else there is (fasteners, welds, coating, extras; less what may be missing) with its
+   *  sum and centre, over all tubes. */
+  const restOf = (which: 'weight' | 'least', of: Medium, whole: Resultant): Loaded => {
     const load = evenly(tubes.map(({ section, flooded, material }) => {
       const buoyant = of === 'water' ? rho * (section.nominalArea + (flooded ? 0 : section.innerArea)) : 0;
       return -g * (material.density * section.nominalArea - buoyant);
     })); // prettier-ignore
-    const [own, panels] = [resultant(lines, load), centreOfPanels(of)];
+    const [own, panels] = [resultant(lines, load), centreOfPanels(which, of)];
     steelLoads.forEach((unit, i) => addLoad(load, unit, whole[i]! - own[i]! - panels[i]!));
     return solved(load);
   };
@@ -171,6 +180,10 @@ export function plateLoads(
     inAir[1] + buoyancy * mass.centreOfBuoyancy[0],
     inAir[2] + buoyancy * mass.centreOfBuoyancy[1],
   ];
+  const leastIn = (of: Medium): Resultant => {
+    const { weight, momentX, momentY } = mass.least[of];
+    return [-weight, -momentX, -momentY];
+  };
   // the mass report knows the bores best (pieces, what stands in them): its sum, laid on the tubes by their bores
   const inside = resultant(lines, evenly(waterInside))[0];
   const held = (of: (tube: number) => boolean): Loaded =>
@@ -188,8 +201,10 @@ export function plateLoads(
       area: solved(layLoads(lines, evenStrips, empty())),
       shape: solved(layLoads(lines, shapedStrips, empty())),
     },
-    weightOfRest: { air: restOf('air', inAir), water: restOf('water', inWater) },
+    weightOfRest: { air: restOf('weight', 'air', inAir), water: restOf('weight', 'water', inWater) },
     weight: { air: -inAir[0], water: -inWater[0] },
+    leastOfRest: { air: restOf('least', 'air', leastIn('air')), water: restOf('least', 'water', leastIn('water')) },
+    least: { air: mass.least.air.weight, water: mass.least.water.weight },
     rising: solved(even.map((kg) => kg / whole)),
     spread: [solved(up), solved(turnX), solved(turnY)],
     mass: mass.total,

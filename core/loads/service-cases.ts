@@ -1,5 +1,6 @@
 import type { Finding } from '../finding.ts';
 import type { Panel } from '../geometry/geometry.ts';
+import { significant } from '../quantity/format-quantity.ts';
 import { everySupport, type CaseContext, type CaseResult } from './case-context.ts';
 import { holdingFindings } from './holding-findings.ts';
 import { pathWords } from './path-words.ts';
@@ -76,14 +77,16 @@ interface Loss {
 /** Both shares, and of each panel lost in turn both shares; or of the whole plate. */
 function serviceCase(context: CaseContext, service: ServiceForce, direction: Direction, loss: Loss): CaseInput {
   const { plate, factor, suspension, geometry } = context;
-  const { fields, weight } = plate;
+  const { fields } = plate;
   const accidental = loss.loadCase !== undefined;
   const sign = direction === 'up' ? 1 : -1;
   const loadFactor = service.missing ? 1 : accidental ? factor('gamma_F_accidental') : service.loadFactor;
   const unfactored = sign * service.amplitude;
   const force = loadFactor * unfactored;
-  // weight makes it worse where it acts the same way as the water
-  const worse = sign > 0 === weight.water < 0;
+  // up, weight helps (or buoyancy lifts): the least there is; it makes it worse where it acts the same way as the water
+  const which = sign > 0 ? 'least' : 'weight';
+  const whole = plate[which].water;
+  const worse = sign > 0 === whole < 0;
   const ownWeight = service.holdsWeight ? 0 : 1;
   const weightFactor = ownWeight * (worse ? factor(accidental ? 'gamma_F_accidental' : 'gamma_F_permanent') : 1);
 
@@ -92,12 +95,12 @@ function serviceCase(context: CaseContext, service: ServiceForce, direction: Dir
   const loading = (of: Spread, lost: Panel | null): Loading => {
     const scale = force / (1 - partOf(lost, of));
     return {
-      pressures: Float64Array.from(fields, ({ panel, part, field, weight: own }) =>
+      pressures: Float64Array.from(fields, ({ panel, part, field, [which]: own }) =>
         panel === lost ? 0 : (scale * part[of]) / field.area - weightFactor * own.water,
       ),
       onTubes: [
         [plate.onTubes[of], scale],
-        [plate.weightOfRest.water, weightFactor],
+        [plate[sign > 0 ? 'leastOfRest' : 'weightOfRest'].water, weightFactor],
       ],
     };
   };
@@ -111,11 +114,11 @@ function serviceCase(context: CaseContext, service: ServiceForce, direction: Dir
     );
   });
   const shared = (of: number, ownWeight: number): Float64Array =>
-    Float64Array.from(fields, ({ field, weight: own }, i) => (of * shares[i]!) / field.area - ownWeight * own.water);
+    Float64Array.from(fields, ({ field, [which]: own }, i) => (of * shares[i]!) / field.area - ownWeight * own.water);
 
   const firstLost = lostPanels[0] ?? null;
   const lostWeight = fields.reduce(
-    (sum, { panel, field, weight: own }) => (panel === firstLost ? sum + own.water * field.area : sum),
+    (sum, { panel, field, [which]: own }) => (panel === firstLost ? sum + own.water * field.area : sum),
     0,
   );
   const what = `Force of the water ${direction} on the plate`;
@@ -134,14 +137,14 @@ function serviceCase(context: CaseContext, service: ServiceForce, direction: Dir
         ? []
         : [
             {
-              name: firstLost ? `Weight in water without panel ${firstLost.id}` : 'Weight in water',
-              force: -weightFactor * (weight.water - lostWeight),
+              name: `${which === 'least' ? 'Least weight' : 'Weight'} in water${firstLost ? ` without panel ${firstLost.id}` : ''}`,
+              force: -weightFactor * (whole - lostWeight),
             },
           ]),
     ],
     pressures: shared(force, weightFactor),
     relieved: !service.holdsInertia,
-    service: { pressures: shared(unfactored, ownWeight), force: unfactored - ownWeight * (weight.water - lostWeight) },
+    service: { pressures: shared(unfactored, ownWeight), force: unfactored - ownWeight * (whole - lostWeight) },
     loadings,
     movingMass: plate.movingMass,
     support: suspension,
@@ -159,17 +162,14 @@ function byShare({ geometry, plate: { fields } }: CaseContext): Panel[] {
     .sort((a, b) => part(b) - part(a));
 }
 
-/** Limit of the force over the static tension for a line that must not go slack. DNV-RP-N103, simplified method, from memory. */
-const slackLimit = 0.9;
-
 function slackFindings(
   context: CaseContext,
   { amplitude, holdsWeight, loadFactor }: ServiceForce,
   slackFactored: boolean,
 ): Finding[] {
-  const { suspension, plate, forceText } = context;
+  const { suspension, plate, forceText, factor } = context;
   if (!suspension.set.oneWay) return [];
-  const holds = holdsWeight ? 0 : plate.weight.water;
+  const holds = holdsWeight ? 0 : plate.least.water;
   const place = 'service-up';
   const word = legWord(context);
   const common = { place, mend: 'More weight in water, a slower stroke, or a strut that can push.' };
@@ -177,25 +177,23 @@ function slackFindings(
     return [{
       ...common,
       id: 'line-slack',
-      text: `The ${word} cannot push: it goes slack at ${forceText(Math.max(holds, 0))} of force up, the amplitude is ${forceText(amplitude)}. It needs ${forceText(amplitude - holds)} more weight in water or a slower stroke. The plate is solved with its own inertia; the snap when the ${word} draws tight again is not among these cases.`,
+      text: `The ${word} cannot push: it goes slack at ${forceText(Math.max(holds, 0))} of force up, the amplitude is ${forceText(amplitude)}. It needs ${forceText(amplitude - holds)} more weight in water, taken at its least, or a slower stroke. The plate is solved with its own inertia; the snap when the ${word} draws tight again is not among these cases.`,
     }]; // prettier-ignore
+  const findings: Finding[] = [];
+  const limit = factor('k_slack');
+  if (amplitude > limit * holds)
+    findings.push({
+      ...common,
+      id: 'line-nearly-slack',
+      text: `The force up reaches ${((100 * amplitude) / holds).toFixed(0)} % of the least weight in water; beyond ${significant(100 * limit, 3)} % a line counts as going slack (DNV-RP-N103, slack criterion, from memory).`,
+    });
   if (slackFactored)
-    return [
-      {
-        ...common,
-        id: 'line-slack-under-factor',
-        text: `The ${word} keeps ${forceText(holds - amplitude)} at the stated amplitude, but goes slack under the load factor ${loadFactor}: the factored case is balanced by the plate’s own inertia.`,
-      },
-    ];
-  if (amplitude > slackLimit * holds)
-    return [
-      {
-        ...common,
-        id: 'line-nearly-slack',
-        text: `The force up reaches ${((100 * amplitude) / holds).toFixed(0)} % of the weight in water; beyond ${100 * slackLimit} % a line counts as going slack (DNV-RP-N103, from memory).`,
-      },
-    ];
-  return [];
+    findings.push({
+      ...common,
+      id: 'line-slack-under-factor',
+      text: `The ${word} keeps ${forceText(holds - amplitude)} at the stated amplitude, but goes slack under the load factor ${loadFactor}: the factored case is balanced by the plate’s own inertia.`,
+    });
+  return findings;
 }
 
 function lossFindings(context: CaseContext): Finding[] {

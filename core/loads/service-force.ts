@@ -55,7 +55,7 @@ export function serviceForce(
       : `It is ${level === 'extreme' ? 'an extreme' : 'a characteristic'} value with a return period of ${years(returnPeriod.si)}: design force ${text(loadFactor * amplitude)} with ${factorText(level)}. Read as ${other === 'extreme' ? 'an extreme' : 'a characteristic'} value it would be ${text(gamma[other] * amplitude)} with ${factorText(other)}; a mean could not be judged.`,
     holdsWeight
       ? 'The stated number holds the weight in water: no weight is added in service, and the same number is taken up and down.'
-      : `The weight in water is not in the number${has('weight') ? ' (half of a range holds no steady part)' : ''}: it is added in service, with its own factor where it makes things worse and without where it helps.`,
+      : `The weight in water is not in the number${has('weight') ? ' (half of a range holds no steady part)' : ''}: it is added in service, with its own factor where it makes things worse; where it helps, without factor and at its least: allowances for weld metal and rolling, coating and what corrodes in the life taken off.`,
     has('inertia')
       ? 'The number holds inertia (added mass of the water): where the plate is balanced by its own inertia, the panels are not relieved by theirs a second time.'
       : 'The number holds no inertia: where the plate is balanced by its own inertia, the panels are relieved by theirs.',

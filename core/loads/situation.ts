@@ -85,6 +85,8 @@ export interface LoadReport {
   readonly situations: readonly Situation[];
   /** Sentence on the stated load: amplitude or range, extreme or mean, what it includes, and what the other readings would give. */
   readonly definition: readonly string[];
+  /** The stated force of service holds the weight already (half of a range never does): no weight is added to it. */
+  readonly forceHoldsWeight: boolean;
   /** Shares of each panel field by plan area and by stated shape, summing to one with the tubes' own share. */
   readonly shares: ReadonlyMap<string, { readonly area: number; readonly shape: number }>;
   /** Share of the tubes' own plan area. */

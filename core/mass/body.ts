@@ -11,6 +11,8 @@ export interface Body {
   readonly centre: Vector;
   /** About its own centre: xx, yy, zz. */
   readonly inertia: Vector;
+  /** Stated on top of what is drawn, and not counted on where weight helps. */
+  readonly allowance?: true;
   /** The panel that it leaves with. */
   readonly panel?: string;
   /** How much of its volume stands in the bore of a tube, and which. */
@@ -29,7 +31,7 @@ export function barInertia(axis: 'x' | 'y' | 'z', m: number, L: number, i_h = 0,
 }
 
 /** The same body with its mass, volume and inertia times a factor, as another part. */
-export function scaled(body: Body, factor: number, as: Pick<Body, 'name' | 'kind'>): Body {
+export function scaled(body: Body, factor: number, as: Pick<Body, 'name' | 'kind' | 'allowance'>): Body {
   const [xx, yy, zz] = body.inertia;
   return {
     ...as,

@@ -14,7 +14,7 @@ export function coatingBodies(
   if (!coating) return [];
   const film = coating.thickness.si;
   const density = coating.dryDensity.si;
-  const as = { name: 'Coating', kind: 'coating' } as const;
+  const as = { name: 'Coating', kind: 'coating', allowance: true } as const;
   const onTubes = [...mainTubes, ...crossTubes].flatMap((tube) =>
     tube.pieces.map(([from, to]): Body => {
       const { section, set } = tube;

@@ -7,8 +7,10 @@ import { attachmentBodies } from './attachment-bodies.ts';
 import { scaled, type Body, type Vector } from './body.ts';
 import { centreOf, type Centred } from './centre-of.ts';
 import { coatingBodies } from './coating-bodies.ts';
+import { corrodedBodies } from './corroded-bodies.ts';
 import { fastenerBodies } from './fastener-bodies.ts';
 import { hangingOf } from './hanging-of.ts';
+import { leastWeight } from './least-weight.ts';
 import type { MassPart, MassReport } from './mass-report.ts';
 import { panelBodies } from './panel-bodies.ts';
 import { trapsOf } from './traps-of.ts';
@@ -37,6 +39,15 @@ export function massReport(document: PlateDocument, geometry: Geometry, catalogu
     [...inBore].reduce((sum, [tube, v]) => sum + (flooding.get(tube) ? v : 0), 0);
 
   const weight = ({ sum }: Centred): number => (mass.sum - rho * sum) * g;
+  const mayBeMissing = [
+    ...bodies.filter(({ allowance }) => allowance),
+    ...corrodedBodies(
+      document,
+      geometry,
+      bodies.filter(({ kind }) => kind === 'panels'),
+    ),
+  ];
+  const least = (density: number) => leastWeight({ mass, displaced: asBuilt }, mayBeMissing, density);
   const { hanging, findings } = hangingOf(
     document,
     points,
@@ -54,6 +65,7 @@ export function massReport(document: PlateDocument, geometry: Geometry, catalogu
     displaced: { asBuilt: asBuilt.sum, flooded: flooded.sum, sealed: sealed.sum },
     centreOfBuoyancy: asBuilt.centre,
     submergedWeight: { asBuilt: weight(asBuilt), flooded: weight(flooded), sealed: weight(sealed) },
+    least: { air: least(0), water: least(rho) },
     hanging,
     ...trapsOf(geometry, document.loads.liftOut?.tilt?.si ?? 0, rho),
     findings,
@@ -82,7 +94,9 @@ function bodiesOf(
   const rolled =
     tolerance === 0
       ? []
-      : [...tubes, ...panels].map((body) => scaled(body, tolerance, { name: 'Rolling tolerance', kind: 'tolerance' }));
+      : [...tubes, ...panels].map((body) =>
+          scaled(body, tolerance, { name: 'Rolling tolerance', kind: 'tolerance', allowance: true }),
+        );
   return [
     ...tubes,
     ...panels,

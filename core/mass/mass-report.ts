@@ -1,5 +1,6 @@
 import type { Finding } from '../finding.ts';
 import type { Hanging } from './hanging-of.ts';
+import type { LeastWeight } from './least-weight.ts';
 import type { Trap } from './traps-of.ts';
 
 export type { Hanging } from './hanging-of.ts';
@@ -25,6 +26,8 @@ export interface MassReport {
   readonly centreOfBuoyancy: readonly [number, number, number];
   /** Weight in water, N; negative floats. */
   readonly submergedWeight: { readonly asBuilt: number; readonly flooded: number; readonly sealed: number };
+  /** As built, less allowances and what corrodes (`leastWeight`): counted on where weight helps. */
+  readonly least: Readonly<Record<'air' | 'water', LeastWeight>>;
   readonly hanging: Hanging;
   /** Water held like a tray on topside openings bounded by tubes, air under a panel like a bell, per bay. */
   readonly trays: readonly Trap[];

@@ -13,6 +13,7 @@ export function weldBodies(geometry: Geometry, tubeMass: number, allowance: numb
     return {
       name: 'Welds at the crossings, allowance',
       kind: 'welds',
+      allowance: true,
       mass,
       volume: mass / density,
       centre: [x, y, arrangement === 'stacked' ? 0 : (tube.bottom + tube.top) / 2],

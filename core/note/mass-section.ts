@@ -7,10 +7,10 @@ import type { Print } from './print-in.ts';
 export function massSection({ mass, geometry }: Model, print: Print): Section {
   const { areas } = geometry;
   const kg = (value: number) => print.quantity(value, 'kg');
-  const at = (point: readonly number[]) =>
-    point.map((c) => print.quantity(c, 'mm').replace(print.unit('mm'), '').trim()).join(', ');
+  const at = (point: readonly number[]) => point.map((c) => print.drawn(c)).join(', ');
   const { hanging } = mass;
-  const degrees = (rad: number) => `${((rad * 180) / Math.PI).toFixed(2)}°`;
+  const degrees = (rad: number) =>
+    `${((rad * 180) / Math.PI).toFixed(2)}°`.replace(/^-0\.00°/, '0.00°').replace('-', '−');
   const blocks: Block[] = [
     {
       kind: 'table',
@@ -36,16 +36,23 @@ export function massSection({ mass, geometry }: Model, print: Print): Section {
         { title: 'Weight in water', width: 0.22, align: 'right' },
         { title: 'As a mass', width: 0.22, align: 'right' },
       ],
-      rows: (['asBuilt', 'flooded', 'sealed'] as const).map((state) => [
-        { asBuilt: 'as built', flooded: 'all flooded', sealed: 'all sealed' }[state],
-        print.quantity(mass.displaced[state], 'm^3'),
-        print.quantity(mass.submergedWeight[state], 'kN'),
-        kg(mass.submergedWeight[state] / 9.80665),
-      ]),
+      rows: [
+        ...(['asBuilt', 'flooded', 'sealed'] as const).map((state) => [
+          { asBuilt: 'as built', flooded: 'all flooded', sealed: 'all sealed' }[state],
+          print.quantity(mass.displaced[state], 'm^3'),
+          print.quantity(mass.submergedWeight[state], 'kN'),
+          kg(mass.submergedWeight[state] / 9.80665),
+        ]),
+        ['as built, least', '', print.quantity(mass.least.water.weight, 'kN'), kg(mass.least.water.weight / 9.80665)],
+      ],
     },
     {
       kind: 'paragraph',
-      text: `Water inside flooded tubes: ${kg(mass.entrainedWater)}. It moves with the plate and is part of the moving mass, but neither of the weight nor of the added mass. Inertia about the centre of mass, without that water: ${mass.inertia.map((i) => i.toPrecision(4)).join(', ')} kg·m².`,
+      text: 'Where weight helps (a line must stay taut, a force up is held down) its least counts: allowances for weld metal and rolling, coating, and what tubes and panels corrode in the life are taken off. Extras stay: leave out what will waste away, such as anodes.',
+    },
+    {
+      kind: 'paragraph',
+      text: `Water inside flooded tubes: ${kg(mass.entrainedWater)}. It moves with the plate and is part of the moving mass, but neither of the weight nor of the added mass. Inertia about the centre of mass, about x, y and z and without that water: ${mass.inertia.map((i) => print.quantity(i, 'kg*m^2')).join(', ')}.`,
     },
     {
       kind: 'paragraph',

@@ -65,7 +65,7 @@ it('cannot be judged when the plate floats, and is not asked when three attachme
   const held = demoModel({
     grid: {
       suspension: {
-        kind: 'line',
+        kind: 'strut',
         apex: null,
         attachments: [
           { id: 'S1', x: '0 m', y: '0 m' },

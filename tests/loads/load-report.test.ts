@@ -75,21 +75,25 @@ it('doubles with the force, and turns its signs with the direction', () => {
   for (const [at, V] of up.attachmentForces) near(down.attachmentForces.get(at)!, -V);
 });
 
-it('hangs by weight and force: T = γ F + γ W down; what the weight leaves up', () => {
-  const { situation, mass } = loadedPlate(plates['a light force, so that the lines stay tight']);
+it('hangs by weight and force: T = γ F + γ W down; what the least weight leaves up', () => {
+  const { situation, mass } = loadedPlate(plates['a light force, so that the legs stay tight']);
   const W = mass.submergedWeight.asBuilt;
+  const least = mass.least.water.weight;
   const F = 1.35 * 2000;
-  expect(W).toBeGreaterThan(F);
+  expect(least).toBeGreaterThan(F);
+  expect(least).toBeLessThan(W);
   const [down, up] = [situation('service-down'), situation('service-up')];
   near(termOf(down, 'Suspension'), F + 1.35 * W);
-  near(termOf(up, 'Suspension'), W - F);
+  near(termOf(up, 'Suspension'), least - F);
+  near(termOf(down, 'Weight in water'), -1.35 * W);
+  near(termOf(up, 'Least weight in water'), -least);
   expect(up.balance.by).toBe('suspension');
   expect(up.balance.acceleration).toBe(0);
 });
 
-it('goes slack when the force up passes the weight in water, says by how much, and is balanced by its inertia: a = (γF − W)/(m + m_w)', () => {
+it('goes slack when the force up passes the least weight in water, says by how much, and is balanced by its inertia: a = (γF − W)/(m + m_w)', () => {
   const { report, situation, mass } = loadedPlate(demoDocument(waterOnly, oneLine));
-  const W = mass.submergedWeight.asBuilt;
+  const W = mass.least.water.weight;
   const up = situation('service-up');
   expect(up.balance.by).toBe('own inertia');
   near(up.balance.acceleration, (1.35 * 60_000 - W) / (mass.total + mass.entrainedWater));
@@ -99,6 +103,31 @@ it('goes slack when the force up passes the weight in water, says by how much, a
   expect(amplitude).toBe(60);
   expect(Math.abs(slackAt! - W / 1000)).toBeLessThan(0.0051);
   expect(Math.abs(more! - (60 - W / 1000))).toBeLessThan(0.0051);
+});
+
+it('counts a line as nearly slack from 0.9 of the least weight in water (DNV-RP-N103, slack criterion, from memory), and under the load factor besides', () => {
+  const W = loadedPlate(demoDocument(waterOnly, oneLine)).mass.least.water.weight;
+  const found = (part: number, ...changes: object[]) =>
+    loadedPlate(demoDocument(waterOnly, oneLine, service({ force: `${part * W} N` }), ...changes))
+      .report.findings.filter(({ id }) => id.startsWith('line-'))
+      .map(({ id }) => id);
+  expect(found(0.7)).toEqual([]); // 1.35 × 0.7 < 1
+  expect(found(0.8)).toEqual(['line-slack-under-factor']);
+  expect(found(0.91)).toEqual(['line-nearly-slack', 'line-slack-under-factor']);
+  expect(found(1.01)).toEqual(['line-slack']);
+  const unfactored = { basis: { table: 'AISC 360 ASD' } };
+  expect(found(0.89, unfactored)).toEqual([]);
+  expect(found(0.91, unfactored)).toEqual(['line-nearly-slack']);
+  const stricter = { basis: { overrides: [{ factor: 'k_slack', value: 0.6, reason: 'client' }] } };
+  expect(found(0.7, stricter)).toEqual(['line-nearly-slack']);
+});
+
+it('says once for all whether the stated force holds the weight: an amplitude may, half of a range never does', () => {
+  const holds = (includes: string[], measure: string) =>
+    loadedPlate(demoDocument(hungBy('strut', fourCorners), service({ includes, measure }))).report.forceHoldsWeight;
+  expect(holds(['weight', 'drag'], 'amplitude')).toBe(true);
+  expect(holds(['weight', 'drag'], 'range')).toBe(false);
+  expect(holds(['drag'], 'amplitude')).toBe(false);
 });
 
 it('relieves panels of their own inertia only where the stated number holds none', () => {
@@ -114,7 +143,7 @@ it('relieves panels of their own inertia only where the stated number holds none
 it('lets a strut push: the same plate on struts has negative forces and no slack', () => {
   const { report, situation, mass } = loadedPlate(demoDocument(waterOnly, hungBy('strut', fourCorners)));
   const up = situation('service-up');
-  near(termOf(up, 'Suspension'), mass.submergedWeight.asBuilt - 1.35 * 60_000);
+  near(termOf(up, 'Suspension'), mass.least.water.weight - 1.35 * 60_000);
   for (const V of up.attachmentForces.values()) expect(V).toBeLessThan(0);
   expect(findingOf(report, 'line-slack')).toBeUndefined();
 });
@@ -228,12 +257,12 @@ it('slams with ρ C_s v²/2 on all of the solid area while crossing the surface'
   const crossing = situation('crossing-up');
   const p = 1.5 * 0.5 * waterDensityOf(document) * 5 * 0.5 ** 2;
   near(termOf(crossing, 'Slam of the water'), p * geometry.areas.solid, 1e-6);
-  near(termOf(crossing, 'Weight in air'), -g * mass.total);
+  near(termOf(crossing, 'Least weight in air'), -mass.least.air.weight);
   const panel = geometry.panels[0]!;
   near(
     situation('crossing-up').panelForces.get('A1')!,
     p * panel.fields[0]!.area -
-      7850 * g * panel.thickness * panel.area -
+      7850 * g * panel.thicknessEnd * panel.area -
       crossing.balance.acceleration * 7850 * panel.thickness * panel.area,
     1e-3,
   );
@@ -297,7 +326,7 @@ it('lifts in air with the offshore factor of 0027/ND, or the stated one, at pad 
 
 it('shares a lift at three points by statics about the centre of mass', () => {
   const points = fourCorners.slice(0, 3);
-  const { situation, mass } = loadedPlate(demoDocument(waterOnly, hungBy('line', points)));
+  const { situation, mass } = loadedPlate(demoDocument(waterOnly, hungBy('strut', points)));
   const lift = situation('lift-in-air-down');
   const W = termOf(lift, 'Slings');
   const [x, y] = [mass.centre[0], mass.centre[1]];
@@ -339,7 +368,7 @@ it('refuses an attachment beside the tubes and names the nearest, and two in one
   expect(() => loadedPlate(beside)).toThrow(
     /Attachment L1 .* stands on no tube; the nearest is main tube B, 325(\.0)? mm away/,
   );
-  const twice = demoDocument(hungBy('line', [{ id: 'L1', x: '0 m', y: '0 m' }, { id: 'L2', x: '0 m', y: '0 m' }])); // prettier-ignore
+  const twice = demoDocument(hungBy('strut', [{ id: 'L1', x: '0 m', y: '0 m' }, { id: 'L2', x: '0 m', y: '0 m' }])); // prettier-ignore
   expect(() => loadedPlate(twice)).toThrow(/in the same place/);
 });
 

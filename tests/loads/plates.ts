@@ -40,8 +40,8 @@ export const plates = {
   'one line beside the middle': demoDocument(waterOnly, allCases, hungBy('line', [corner('1.1 m', '1.3 m', 'L1')])),
   'four-legged bridle': demoDocument(waterOnly, allCases, hungBy('bridle', fourCorners)),
   'four struts': demoDocument(waterOnly, allCases, hungBy('strut', fourCorners)),
-  'three lines': demoDocument(waterOnly, allCases, hungBy('line', fourCorners.slice(0, 3))),
-  'a light force, so that the lines stay tight': demoDocument(waterOnly, allCases, hungBy('line', fourCorners), {
+  'three-legged bridle': demoDocument(waterOnly, allCases, hungBy('bridle', fourCorners.slice(0, 3))),
+  'a light force, so that the legs stay tight': demoDocument(waterOnly, allCases, hungBy('bridle', fourCorners), {
     loads: { service: { force: '2 kN' } },
   }),
   'panels on one side only': demoDocument(waterOnly, allCases, hungBy('bridle', fourCorners), {
@@ -58,7 +58,7 @@ export const plates = {
   'welded over two bays': demoDocument(
     waterOnly,
     allCases,
-    hungBy('line', fourCorners),
+    hungBy('bridle', fourCorners),
     {
       designs: { deck: { fixing: null } },
       panels: { A1: null, B1: null, 'A1:B1': 'deck' },

@@ -30,7 +30,7 @@ it('takes the pull in plan along the tube under the eye and along the nearest th
 
 it('hangs lines and struts upright; only a strut works both ways', () => {
   for (const [kind, oneWay] of [['line', true], ['strut', false]] as const) {
-    const { suspension, padEyes, deck } = setsOf(hungBy(kind, fourCorners));
+    const { suspension, padEyes, deck } = setsOf(hungBy(kind, kind === 'line' ? fourCorners.slice(0, 1) : fourCorners));
     expect(suspension.oneWay).toBe(oneWay);
     for (const { lean, place } of suspension.items) expect([...lean, place.x, place.y].every(Number.isFinite) && lean[0] === 0).toBe(true);
     expect([padEyes, deck]).toEqual([null, null]);

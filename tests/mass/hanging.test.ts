@@ -86,10 +86,10 @@ describe('a hanging plate', () => {
     expect(report({ panels: { A1: null, A3: null, B1: null, B3: null } }).hanging.worstOpenBay).toBe(null);
   });
 
-  it('is held by lines side by side: two leave it a line to turn about, three hold it', () => {
+  it('is held by struts side by side: two leave it a line to turn about, three hold it', () => {
     const two = report(
       uneven,
-      hung('line', [
+      hung('strut', [
         ['0 m', '1.3 m'],
         ['3.3 m', '1.3 m'],
       ]),
@@ -99,7 +99,7 @@ describe('a hanging plate', () => {
     expect(two.hanging.tilt.air[1]).toBeCloseTo(0, 12);
     const three = report(
       uneven,
-      hung('line', [
+      hung('strut', [
         ['0 m', '0 m'],
         ['3.3 m', '0 m'],
         ['1.65 m', '2.6 m'],
@@ -110,8 +110,12 @@ describe('a hanging plate', () => {
     expect(three.findings).toEqual([]);
   });
 
-  it('needs an apex for a bridle', () =>
-    expect(() => report({ grid: { suspension: { apex: null } } })).toThrow(/bridle has no apex/));
+  it('needs an apex for a bridle', () => {
+    const { grid, ...rest } = demoDocument();
+    const { apex: _, ...suspension } = grid.suspension;
+    const document = { ...rest, grid: { ...grid, suspension } };
+    expect(() => massReport(document, geometryOf(document, catalogue), catalogue)).toThrow(/bridle has no apex/);
+  });
 });
 
 describe('findings on hanging', () => {
@@ -129,7 +133,7 @@ describe('findings on hanging', () => {
     expect(ids(hung('line', [['1.65 m', '1.3 m']]))).toEqual(['hangs-tilted-with-open-bay']);
     expect(
       ids(
-        hung('line', [
+        hung('strut', [
           ['0 m', '0 m'],
           ['0.5 m', '0 m'],
           ['0 m', '1.3 m'],

@@ -206,6 +206,80 @@ describe('masses and volumes', () => {
     expect(flooded.entrainedWater).toBeCloseTo(1026 * (bore - inside), 6);
   });
 
-  it('need the density of the water', () =>
-    expect(() => report({ water: { density: null } })).toThrow(/density is not given/));
+  it('need the density of the water', () => {
+    const document = demoDocument();
+    expect(() => reportOf({ ...document, water: { depth: document.water.depth } })).toThrow(/density is not given/);
+  });
+});
+
+describe('the least weight, where weight helps (EN 1990, 4.1.2, from memory: the lower value of a permanent action)', () => {
+  const g = 9.80665;
+  const whole = { protection: { lossPerFace: { panel: '0 mm', tubeOutside: '0 mm', tubeInside: '0 mm' } } };
+  const coated = (density: string) => ({ protection: { coating: { thickness: '350 um', dryDensity: density } } });
+  const lopsided = { panels: { A3: null, B3: null } };
+
+  it('is that of the same plate without weld allowance, coating and tolerance upwards, sums and moments', () => {
+    const bareOf = report(whole, lopsided, { mass: { weld: 0 } });
+    const least = report(whole, lopsided, coated('1500 kg/m^3'), { mass: { weld: 0.02, tolerance: 0.03 } }).least;
+    for (const medium of ['air', 'water'] as const)
+      for (const key of ['weight', 'momentX', 'momentY'] as const)
+        expect(least[medium][key]).toBeCloseTo(bareOf.least[medium][key], 6);
+    expect(bareOf.least.air.weight).toBeCloseTo(g * bareOf.total, 6);
+    expect(bareOf.least.water.weight).toBeCloseTo(bareOf.submergedWeight.asBuilt, 6);
+    // moments by Archimedes: weight at the centre of mass less buoyancy at that of the water displaced
+    const [G, B] = [bareOf.centre, bareOf.centreOfBuoyancy];
+    const buoyancy = 1026 * bareOf.displaced.asBuilt;
+    expect(bareOf.least.water.momentX).toBeCloseTo(g * (bareOf.total * G[0] - buoyancy * B[0]), 6);
+    expect(bareOf.least.water.momentY).toBeCloseTo(g * (bareOf.total * G[1] - buoyancy * B[1]), 6);
+    expect(Math.abs(G[0] - 1.65)).toBeGreaterThan(0.05);
+  });
+
+  it('keeps what makes the plate lighter: a coating lighter than water (not in air), a tolerance downwards', () => {
+    const bareOf = report(whole, { mass: { weld: 0 } });
+    const light = report(whole, { mass: { weld: 0 } }, coated('900 kg/m^3'));
+    expect(light.least.water.weight).toBeCloseTo(light.submergedWeight.asBuilt, 6);
+    expect(light.least.water.weight).toBeLessThan(bareOf.least.water.weight);
+    expect(light.least.air.weight).toBeCloseTo(bareOf.least.air.weight, 6);
+    const thin = report(whole, { mass: { weld: 0, tolerance: -0.05 } });
+    expect(thin.least.water.weight).toBeCloseTo(thin.submergedWeight.asBuilt, 6);
+    expect(thin.least.water.weight).toBeLessThan(0.96 * bareOf.least.water.weight);
+  });
+
+  it('keeps extras whole, and the fillets that a drawing shows', () => {
+    const anodes = { name: 'Anodes', mass: '40 kg', volume: '15 L', x: '1 m', y: '1 m', z: '0 m' };
+    const [without, withThem] = [report(whole), report(whole, { mass: { extras: [anodes] } })];
+    expect(withThem.least.water.weight - without.least.water.weight).toBeCloseTo(g * (40 - 1026 * 0.015), 6);
+    expect(withThem.least.water.momentX - without.least.water.momentX).toBeCloseTo(g * (40 - 1026 * 0.015), 6);
+  });
+
+  it('takes off what corrodes, worked by hand: both faces of panels, tubes outside, and inside where they are flooded', () => {
+    const loss = { protection: { lossPerFace: { panel: '0.4 mm', tubeOutside: '0.5 mm', tubeInside: '0.2 mm' } } };
+    const lost = (...changes: unknown[]) =>
+      (report(whole, { mass: { weld: 0 } }, ...changes).least.water.weight -
+        report(loss, { mass: { weld: 0 } }, ...changes).least.water.weight) /
+      (g * (7850 - 1026));
+    // SHS 150 × 150 × 8 hot finished: corners 1.5 t outside, 1.0 t inside (EN 10210-2:2006, 6)
+    const outside = 4 * 0.15 - (8 - 2 * Math.PI) * 0.012;
+    const inside = 4 * 0.134 - (8 - 2 * Math.PI) * 0.008;
+    const metres = 3 * 3.45 + 8 * 1.15;
+    const panels = 4 * (1.07 * 1.27 - (Math.PI / 4) * (0.05 ** 2 + 26 * 0.013 ** 2)) * 2 * 0.0004;
+    expect(lost()).toBeCloseTo(panels + metres * (outside * 0.0005 + inside * 0.0002), 9);
+    expect(lost({ grid: { mainTubes: { flooding: 'sealed' }, crossTubes: { flooding: 'sealed' } } })).toBeCloseTo(
+      panels + metres * outside * 0.0005,
+      9,
+    );
+    const round = { section: 'CHS 114.3x6.3 hot' };
+    expect(lost(noPanels, { grid: { arrangement: 'stacked', mainTubes: round, crossTubes: round } })).toBeCloseTo(
+      Math.PI * (3 * 3.45 + 4 * 2.75) * (0.1143 * 0.0005 + (0.1143 - 0.0126) * 0.0002),
+      9,
+    );
+  });
+
+  it('is never above the weight as built', () => {
+    for (let seed = 1; seed <= 20; seed++) {
+      const r = reportOf(randomDocument(seed, { changes: coated('1500 kg/m^3') }));
+      expect(r.least.water.weight).toBeLessThan(r.submergedWeight.asBuilt);
+      expect(r.least.air.weight).toBeLessThan(g * r.total);
+    }
+  });
 });
