@@ -1,0 +1,23 @@
+import type { Model } from '../model.ts';
+import type { SceneArrow, SceneLoad } from './scene.ts';
+
+/** Every situation as arrows, one for each panel field: pressure by area, on the face that the force presses. */
+export function loadsOf({ loads, fields, bays, panels }: Model): SceneLoad[] {
+  return loads.situations.map(({ id, title, direction, path, force, loadFactor, pressures, missing }) => ({
+    id,
+    title,
+    direction,
+    path,
+    force,
+    loadFactor,
+    missing: missing ?? null,
+    arrows: [...pressures].flatMap(([bay, pressure]): SceneArrow[] => {
+      const [field, place] = [fields.get(bay), bays.get(bay)];
+      const panel = field && panels.get(field.panel);
+      if (!field || !place || !panel) return [];
+      const { x0, y0, x1, y1 } = place.opening;
+      const at = [(x0 + x1) / 2, (y0 + y1) / 2, pressure > 0 ? panel.bottom : panel.top] as const;
+      return [{ bay, at, force: pressure * field.area }];
+    }),
+  }));
+}
