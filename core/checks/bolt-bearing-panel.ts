@@ -1,6 +1,7 @@
-import { bolted, boltInputs } from './bolt-inputs.ts';
-import { bearingSource, bearingStrength } from './bolt-bearing-steps.ts';
+import { bolted, boltInputs, factorOfEither } from './bolt-inputs.ts';
+import { bearingBounds, bearingSource, bearingStrength } from './bolt-bearing-steps.ts';
 import { boltForceCautions, shearBound, shearInputs, shearSteps } from './bolt-force-steps.ts';
+import { boltSecondOpinion } from './bolt-second-opinion.ts';
 import type { Check } from './check.ts';
 import { fieldPlaces } from './field-inputs.ts';
 import { basisFactor } from './inputs.ts';
@@ -23,6 +24,7 @@ export const boltBearingPanel: Check = {
     k_h: { ...k_h, only: 'partial factors' },
     gamma_M2: basisFactor('gamma_M2', 'partial factor on bolts', 'partial factors'),
     Omega_J: basisFactor('Omega_J', 'safety factor on bolts', 'allowable stress'),
+    gamma_R: factorOfEither('gamma_M2', 'Omega_J', 'factor on bolts, of either kind of basis'),
   },
   steps: {
     'partial factors': [
@@ -66,7 +68,7 @@ export const boltBearingPanel: Check = {
   },
   demand: 'F_v',
   capacity: 'F_b_Rd',
-  second: shearBound,
+  second: boltSecondOpinion(shearBound, bearingBounds('e_1', 't', 'f_yp', 'f_u')),
   cautions: [
     ...boltForceCautions,
     'Put a washer under the head and under the nut: the rule for one row of bolts asks for it.',

@@ -1,6 +1,7 @@
-import { boltInputs, holeInTube } from './bolt-inputs.ts';
-import { bearingSource, bearingStrength } from './bolt-bearing-steps.ts';
+import { boltInputs, factorOfEither, holeInTube } from './bolt-inputs.ts';
+import { bearingBounds, bearingSource, bearingStrength } from './bolt-bearing-steps.ts';
 import { boltForceCautions, shearBound, shearInputs, shearSteps } from './bolt-force-steps.ts';
+import { boltSecondOpinion } from './bolt-second-opinion.ts';
 import type { Check } from './check.ts';
 import { fieldPlaces } from './field-inputs.ts';
 import { basisFactor } from './inputs.ts';
@@ -23,6 +24,7 @@ export const boltBearingTube: Check = {
     k_h: { ...k_h, only: 'partial factors' },
     gamma_M2: basisFactor('gamma_M2', 'partial factor on bolts', 'partial factors'),
     Omega_J: basisFactor('Omega_J', 'safety factor on bolts', 'allowable stress'),
+    gamma_R: factorOfEither('gamma_M2', 'Omega_J', 'factor on bolts, of either kind of basis'),
   },
   steps: {
     'partial factors': [
@@ -66,6 +68,6 @@ export const boltBearingTube: Check = {
   },
   demand: 'F_v',
   capacity: 'F_b_Rd',
-  second: shearBound,
+  second: boltSecondOpinion(shearBound, bearingBounds('e_w', 't_w', 'f_yw', 'f_uw')),
   cautions: [...boltForceCautions, 'The hole weakens the tube as a beam: that is checked with the tube, not here.'],
 };

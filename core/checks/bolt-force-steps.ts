@@ -66,7 +66,7 @@ const tension: readonly Step[] = [
   },
   {
     symbol: 'M_edge',
-    expression: 'h_x * h_y > 0 ? max(M_held, M_lost) : p * (h_x * a + h_y * b)^2 / 12',
+    expression: 'h_x * h_y > 0 ? max(M_held, M_lost) : p * (h_x > 0 ? a : b)^2 / 12',
     unit: 'N*m/m',
     meaning:
       'edge moment that a full edge fixity would bring: the bolts and the wall of the tube carry it, whatever the bending check relies on',
@@ -115,25 +115,37 @@ export const shearSteps: readonly Step[] = [...pitches, ...shear];
 /** Both. */
 export const boltForcesSteps: readonly Step[] = [...pitches, ...tension, ...shear];
 
-/** Bounds of F_t by equilibrium alone: no plate theory in them. */
+/** Bounds of F_t by equilibrium and beam theory: no plate theory in them. */
 export const tensionBounds: SecondOpinion = {
   title:
-    'equilibrium: mean of all bolts below; above, the whole load on one bolt and a prying moment that no edge exceeds',
-  source: [{ document: 'equilibrium of the panel, derived by hand' }],
+    'Tension: mean of all bolts below; above, twice what a strip across the shorter side hands to its bolts (with a row lost: the whole load on one bolt), and the moment of a strip on hinges (of a cantilever)',
+  source: [{ document: 'equilibrium and beam theory, derived by hand; compared with plates on 2 to 20 bolts a row' }],
   steps: [
     { symbol: 'F_all', expression: 'p_off * a_p * b_p', unit: 'kN', meaning: 'whole force on the bolts of the field' },
     { symbol: 'F_low', expression: 'F_all / (2 * n_x + 2 * n_y - 4)', unit: 'kN', meaning: 'mean of all bolts' },
     {
+      symbol: 'F_strip',
+      expression: 'p_off * (max(s_x, s_y) + 2 * max(i_x, i_y)) * min(a_p, b_p)',
+      unit: 'kN',
+      meaning: 'twice the end force of a strip across the shorter side, over a pitch and the overhang beside it',
+    },
+    {
+      symbol: 'L_m',
+      expression: 'h_x * h_y > 0 ? min(a, b) : (h_x > 0 ? a : b)',
+      unit: 'mm',
+      meaning: 'span of the strip that bends over the edge',
+    },
+    {
       symbol: 'M_high',
-      expression: '(lost > 0 ? 1 / 2 : 1 / 8) * p * max(a, b)^2',
+      expression: '(lost > 0 ? 1 / 2 : 1 / 8) * p * L_m^2',
       unit: 'N*m/m',
-      meaning: 'moment of a cantilever (a row lost) or of a hinged strip on the longer span',
+      meaning: 'moment of a cantilever (a row lost) or of a hinged strip on that span',
     },
     {
       symbol: 'F_high',
-      expression: 'F_all + M_high * max(s_x, s_y) / min(l_x, l_y)',
+      expression: '(lost > 0 ? F_all : F_strip) + M_high * max(s_x, s_y) / min(l_x, l_y)',
       unit: 'kN',
-      meaning: 'everything on one bolt',
+      meaning: 'the larger tension',
     },
   ],
   of: 'F_t',
@@ -141,26 +153,62 @@ export const tensionBounds: SecondOpinion = {
   high: 'F_high',
 };
 
-/** Bound of F_v: the panel as a cable without bending stiffness. */
+/** Bounds of F_v: the panel without its stretch, and as a cable without bending stiffness. */
 export const shearBound: SecondOpinion = {
-  title: 'a cable across the span, without bending stiffness: N³ = E t (p L)² / 24 (1 - ν²), with ν at its most, 1/2',
-  source: [{ document: 'statics of a shallow parabola, derived by hand' }],
+  title:
+    'Shear: above, the stretch of a strip bent as if nothing held its ends, or a cable of no bending stiffness (Poisson’s ratio at its most, 1/2); below, the same stretch with the deflection that such a pull leaves',
+  source: [
+    { document: 'statics of a shallow parabola, derived by hand' },
+    {
+      document: 'Timoshenko & Gere, Theory of Elastic Stability',
+      edition: '2nd ed.',
+      clause: 'art. 1.11',
+      memory: true,
+    },
+  ],
   steps: [
+    {
+      symbol: 'N_bent',
+      expression: '17 / 280 * p^2 * L_n^6 * (1 - nu^2) / (E * t^5)',
+      unit: 'kN/m',
+      meaning:
+        'pull that undoes the stretch of a strip bent freely, E t / (1 - nu²) times half the mean square of its slope',
+    },
     {
       symbol: 'N_cable',
       expression: 'cbrt(E * t * (p * L_n)^2 / 18)',
       unit: 'kN/m',
-      meaning: 'pull of the cable',
+      meaning: 'pull of the cable, cbrt(E t (p L)² / 24 (1 - nu²)) with nu = 1/2',
+    },
+    { symbol: 'N_high', expression: 'min(N_bent, N_cable)', unit: 'kN/m', meaning: 'the larger pull' },
+    {
+      symbol: 'N_E',
+      expression: 'pi^2 * E * t^3 / (12 * (1 - nu^2) * L_n^2)',
+      unit: 'kN/m',
+      meaning: "Euler's load of the strip: a pull N divides its deflection by 1 + N / N_E",
     },
     {
-      symbol: 'F_cable',
-      expression: 'N_cable * max(h_y * s_x, h_x * s_y)',
+      symbol: 'N_low',
+      expression: 'N_bent / (1 + N_high / N_E)^2',
+      unit: 'kN/m',
+      meaning: 'pull that undoes the stretch that is left under the larger pull',
+    },
+    {
+      symbol: 'F_most',
+      expression: 'N_high * max(h_y * s_x, h_x * s_y)',
       unit: 'kN',
-      meaning: 'shear of a bolt under it',
+      meaning: 'shear of a bolt under the larger pull',
+    },
+    {
+      symbol: 'F_least',
+      expression: 'N_low * max(h_y * s_x, h_x * s_y)',
+      unit: 'kN',
+      meaning: 'shear of a bolt under the smaller pull',
     },
   ],
   of: 'F_v',
-  high: 'F_cable',
+  low: 'F_least',
+  high: 'F_most',
 };
 
 export const boltForceCautions = [

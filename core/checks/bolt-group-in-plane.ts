@@ -1,6 +1,7 @@
 import { bolted, boltForceInputs } from './bolt-inputs.ts';
-import { boltShearInputs, boltShearResistance } from './bolt-shear.ts';
-import type { Check, Step } from './check.ts';
+import { boltSecondOpinion } from './bolt-second-opinion.ts';
+import { boltShearBounds, boltShearBoundsInputs, boltShearInputs, boltShearResistance } from './bolt-shear.ts';
+import type { Check, SecondOpinion, Step } from './check.ts';
 import { fieldAt, fieldPlaces, panelAt } from './field-inputs.ts';
 import { basisFactor, constant } from './inputs.ts';
 import { liftDynamicFactor } from '../loads/lift-dynamic-factor.ts';
@@ -22,6 +23,24 @@ const forces: readonly Step[] = [
     meaning: 'largest shear of the bolts that are left, elastic group about its centroid, worst row and direction',
   },
 ];
+
+/** Bounds of F_v by equilibrium. */
+const forceBounds: SecondOpinion = {
+  title: 'Shear: mean of the bolts below; above, the weight and its whole moment on one bolt',
+  source: [{ document: 'equilibrium of the panel, derived by hand' }],
+  steps: [
+    { symbol: 'F_mean', expression: 'W / (2 * n_x + 2 * n_y - 4)', unit: 'kN', meaning: 'as if no bolt were lost' },
+    {
+      symbol: 'F_one',
+      expression: 'W + W * max(a_b, b_b) / min(a_b, b_b)',
+      unit: 'kN',
+      meaning: 'all of it on one bolt, its moment on a pair a field apart',
+    },
+  ],
+  of: 'F_v',
+  low: 'F_mean',
+  high: 'F_one',
+};
 
 /** A panel hung on edge while handled, one row of bolts lost or not yet in. */
 export const boltGroupInPlane: Check = {
@@ -72,6 +91,7 @@ export const boltGroupInPlane: Check = {
     },
     gamma_L: basisFactor('gamma_F_lift', 'load factor on lifted weight'),
     ...boltShearInputs,
+    ...boltShearBoundsInputs,
     gamma_M2: basisFactor('gamma_M2', 'partial factor on bolts', 'partial factors'),
     Omega_J: basisFactor('Omega_J', 'safety factor on bolts', 'allowable stress'),
   },
@@ -81,21 +101,6 @@ export const boltGroupInPlane: Check = {
   },
   demand: 'F_v',
   capacity: 'F_v_Rd',
-  second: {
-    title: 'mean of the bolts below; above, the weight and its whole moment on one bolt',
-    source: [{ document: 'equilibrium of the panel, derived by hand' }],
-    steps: [
-      { symbol: 'F_mean', expression: 'W / (2 * n_x + 2 * n_y - 4)', unit: 'kN', meaning: 'as if no bolt were lost' },
-      {
-        symbol: 'F_one',
-        expression: 'W + W * max(a_b, b_b) / min(a_b, b_b)',
-        unit: 'kN',
-        meaning: 'all of it on one bolt, its moment on a pair a field apart',
-      },
-    ],
-    of: 'F_v',
-    low: 'F_mean',
-    high: 'F_one',
-  },
+  second: boltSecondOpinion(forceBounds, boltShearBounds),
   cautions: ['Nobody stands under a panel that hangs. Lift by the pad eyes, not by the bolts.'],
 };

@@ -94,6 +94,17 @@ function lever(model: Model, bay: string, situation: Situation, set: 'main' | 'c
 
 const nearestEdge = overBolts((bolts) => least(bolts.flatMap(({ edge1, edge2 }) => [edge1, edge2])));
 const smallestPitch = overBolts((bolts) => least(bolts.map(({ pitch }) => pitch)));
+/** Factor on resistance of whichever kind of basis holds, for a second opinion, whose steps serve both. */
+export const factorOfEither = (partial: string, allowable: string, meaning: string): Input => ({
+  unit: '1',
+  meaning,
+  from: 'document: basis',
+  read: ({ basis }) => {
+    const name = basis.safety === 'partial factors' ? partial : allowable;
+    return basis.factors[name]?.value ?? missing(`the factor ${name} of the basis ${basis.name}`);
+  },
+});
+
 const forSteel =
   (read: (row: BoltClass) => Reading): Read =>
   (model, bay) =>

@@ -1,10 +1,35 @@
-import { bolted, boltInputs, nothingLeft } from './bolt-inputs.ts';
+import { bolted, boltAt, boltInputs, factorOfEither, nothingLeft } from './bolt-inputs.ts';
 import { boltForceCautions, tensionBounds, tensionInputs, tensionSteps } from './bolt-force-steps.ts';
-import type { Check } from './check.ts';
+import { boltSecondOpinion } from './bolt-second-opinion.ts';
+import type { Check, SecondOpinion } from './check.ts';
 import { fieldPlaces } from './field-inputs.ts';
 import { basisFactor } from './inputs.ts';
 
-const { d_m, f_u } = boltInputs;
+const { d_m, f_u, f_yp } = boltInputs;
+
+/** Bounds of B_p_Rd: a cylinder inside the head and one round it. */
+const bounds: SecondOpinion = {
+  title:
+    'Resistance: below, a cylinder of the head’s size across flats that begins to flow in shear; above, one across its corners that breaks in shear, both by von Mises',
+  source: [{ document: 'R. von Mises’ flow rule; cylinders derived by hand' }],
+  steps: [
+    {
+      symbol: 'R_low',
+      expression: 'pi * s_h * t * f_yp / (sqrt(3) * gamma_R)',
+      unit: 'kN',
+      meaning: 'smaller resistance',
+    },
+    {
+      symbol: 'R_high',
+      expression: 'pi * e_h * t * f_u / (sqrt(3) * gamma_R)',
+      unit: 'kN',
+      meaning: 'larger resistance',
+    },
+  ],
+  of: 'B_p_Rd',
+  low: 'R_low',
+  high: 'R_high',
+};
 
 /** Punching of the head through the panel. */
 export const boltPullThrough: Check = {
@@ -26,9 +51,22 @@ export const boltPullThrough: Check = {
   rule: nothingLeft,
   inputs: {
     ...tensionInputs,
-    ...{ d_m, f_u },
+    ...{ d_m, f_u, f_yp },
+    s_h: {
+      unit: 'mm',
+      meaning: "head's size across flats",
+      from: 'catalogue: fasteners',
+      read: (model, bay) => boltAt(model, bay).headAcrossFlats,
+    },
+    e_h: {
+      unit: 'mm',
+      meaning: "head's size across corners, the least that the standards allow",
+      from: 'catalogue: fasteners',
+      read: (model, bay) => boltAt(model, bay).headAcrossCorners,
+    },
     gamma_M2: basisFactor('gamma_M2', 'partial factor on bolts', 'partial factors'),
     Omega_J: basisFactor('Omega_J', 'safety factor on rupture', 'allowable stress'),
+    gamma_R: factorOfEither('gamma_M2', 'Omega_J', 'factor on rupture, of either kind of basis'),
   },
   steps: {
     'partial factors': [
@@ -52,6 +90,6 @@ export const boltPullThrough: Check = {
   },
   demand: 'F_t',
   capacity: 'B_p_Rd',
-  second: tensionBounds,
+  second: boltSecondOpinion(tensionBounds, bounds),
   cautions: [...boltForceCautions, 'A washer under the head is not counted here, which is safe.'],
 };

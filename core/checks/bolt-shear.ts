@@ -1,6 +1,7 @@
-import { bolted, boltInputs } from './bolt-inputs.ts';
+import { bolted, boltInputs, factorOfEither } from './bolt-inputs.ts';
 import { boltForceCautions, shearBound, shearInputs, shearSteps } from './bolt-force-steps.ts';
-import type { Check, Step } from './check.ts';
+import { boltSecondOpinion } from './bolt-second-opinion.ts';
+import type { Check, SecondOpinion, Step } from './check.ts';
 import { fieldPlaces } from './field-inputs.ts';
 import { basisFactor } from './inputs.ts';
 
@@ -31,6 +32,42 @@ export const boltShearResistance = {
   ],
 } as const satisfies Record<string, readonly Step[]>;
 
+/** Inputs of `boltShearBounds` beside those of the resistance. */
+export const boltShearBoundsInputs = {
+  ...{ A_s, A_b, threads, f_ub },
+  gamma_R: factorOfEither('gamma_M2', 'Omega_J', 'factor on bolts, of either kind of basis'),
+} as const;
+
+/** Bounds of F_v_Rd: a flow rule on the least area below, tests of bolts above. */
+export const boltShearBounds: SecondOpinion = {
+  title:
+    'Resistance: below, the tensile stress area at Tresca’s half of the strength; above, 0.62 of it, the mean of tests, on the area at the pitch diameter, or on the shank',
+  source: [
+    { document: 'H. Tresca’s flow rule' },
+    {
+      document: 'Kulak, Fisher & Struik, Guide to Design Criteria for Bolted and Riveted Joints',
+      edition: '2nd ed.',
+      clause: 'shear strength of bolts',
+      memory: true,
+    },
+    { document: 'ISO 724, ASME B1.1', clause: 'd_2 = d - 0.6495 P, from public copies' },
+  ],
+  steps: [
+    { symbol: 'R_low', expression: '0.5 * f_ub * A_s / gamma_R', unit: 'kN', meaning: 'smaller resistance' },
+    {
+      symbol: 'A_2',
+      expression: 'threads > 0 ? ((sqrt(A_b) + 2 * sqrt(A_s)) / 3)^2 : A_b',
+      unit: 'mm^2',
+      meaning:
+        'area in the shear plane: at (d + 2 d_s) / 3, the pitch diameter (of ISO threads a little more), or the shank',
+    },
+    { symbol: 'R_high', expression: '0.62 * f_ub * A_2 / gamma_R', unit: 'kN', meaning: 'larger resistance' },
+  ],
+  of: 'F_v_Rd',
+  low: 'R_low',
+  high: 'R_high',
+};
+
 /** Shear of the worst bolt of a panel field. */
 export const boltShear: Check = {
   id: 'bolt-shear',
@@ -45,6 +82,7 @@ export const boltShear: Check = {
   inputs: {
     ...shearInputs,
     ...boltShearInputs,
+    ...boltShearBoundsInputs,
     gamma_M2: basisFactor('gamma_M2', 'partial factor on bolts', 'partial factors'),
     Omega_J: basisFactor('Omega_J', 'safety factor on bolts', 'allowable stress'),
   },
@@ -54,6 +92,6 @@ export const boltShear: Check = {
   },
   demand: 'F_v',
   capacity: 'F_v_Rd',
-  second: shearBound,
+  second: boltSecondOpinion(shearBound, boltShearBounds),
   cautions: boltForceCautions,
 };

@@ -1,6 +1,7 @@
-import { bolted, boltAt, boltClassAt, boltInputs, fixingAt, nothingLeft } from './bolt-inputs.ts';
+import { bolted, boltAt, boltClassAt, boltInputs, factorOfEither, fixingAt, nothingLeft } from './bolt-inputs.ts';
 import { boltForceCautions, boltForcesInputs, boltForcesSteps, shearBound } from './bolt-force-steps.ts';
-import { missing, type Check, type Input } from './check.ts';
+import { boltSecondOpinion } from './bolt-second-opinion.ts';
+import { missing, type Check, type Input, type SecondOpinion } from './check.ts';
 import { fieldPlaces } from './field-inputs.ts';
 import { basisFactor } from './inputs.ts';
 import type { LoadCaseName } from '../loads/situation.ts';
@@ -47,6 +48,39 @@ const f_ub: Input = {
   },
 };
 
+/** Bounds of F_s_Rd: friction under the least and the largest clamping force to be expected. */
+const bounds: SecondOpinion = {
+  title:
+    'Resistance: friction under a preload a fifth short, one and a half times the tension lost and the largest reduction for holes; and under a bolt at yield, 0.8 f_ub A_s, half the tension lost and no reduction',
+  source: [
+    { document: 'C. A. Coulomb’s friction; scatter of tightening by torque from VDI 2230', memory: true },
+    { document: 'AISC 360', edition: '2010', clause: 'J3.9, loss of clamping force' },
+  ],
+  steps: [
+    {
+      symbol: 'C_low',
+      expression: '0.8 * 0.7 * f_ub * A_s - 1.5 * F_t',
+      unit: 'kN',
+      meaning: 'smaller clamping force',
+    },
+    {
+      symbol: 'R_low',
+      expression: 'C_low > 0 * C_low ? 0.85 * mu * C_low / gamma_R : F_s_Rd',
+      unit: 'kN',
+      meaning: 'smaller resistance; no bound where the smaller force clamps nothing',
+    },
+    {
+      symbol: 'R_high',
+      expression: 'mu * (0.8 * f_ub * A_s - 0.5 * F_t) / gamma_R',
+      unit: 'kN',
+      meaning: 'larger resistance',
+    },
+  ],
+  of: 'F_s_Rd',
+  low: 'R_low',
+  high: 'R_high',
+};
+
 /** Slip of preloaded bolts under shear that reverses. */
 export const boltSlip: Check = {
   id: 'bolt-slip',
@@ -77,6 +111,7 @@ export const boltSlip: Check = {
     k_s,
     gamma_M3: basisFactor('gamma_M3', 'partial factor on slip', 'partial factors'),
     Omega_slip: basisFactor('Omega_slip', 'safety factor on slip', 'allowable stress'),
+    gamma_R: factorOfEither('gamma_M3', 'Omega_slip', 'factor on slip, of either kind of basis'),
   },
   steps: {
     'partial factors': [
@@ -102,7 +137,7 @@ export const boltSlip: Check = {
   },
   demand: 'F_v',
   capacity: 'F_s_Rd',
-  second: shearBound,
+  second: boltSecondOpinion(shearBound, bounds),
   cautions: [
     ...boltForceCautions,
     'Locking stops the nut, not the slip. Preload under water and under coating falls with time: retighten after the coating has crept.',

@@ -1,6 +1,7 @@
-import { bolted, boltInputs } from './bolt-inputs.ts';
+import { bolted, boltInputs, factorOfEither } from './bolt-inputs.ts';
 import { boltForceCautions, shearBound, shearInputs, shearSteps } from './bolt-force-steps.ts';
-import type { Check, Step } from './check.ts';
+import { boltSecondOpinion } from './bolt-second-opinion.ts';
+import type { Check, SecondOpinion, Step } from './check.ts';
 import { fieldPlaces } from './field-inputs.ts';
 import { basisFactor } from './inputs.ts';
 
@@ -11,6 +12,30 @@ const net: Step = {
   expression: '2 * (e_1 - d_0 / 2) * t',
   unit: 'mm^2',
   meaning: 'two planes from the hole to the edge',
+};
+
+/** Bounds of V_eff_Rd by other flow rules and other planes. */
+const bounds: SecondOpinion = {
+  title:
+    'Resistance: below, the planes left beside the hole at Tresca’s half of the yield strength; above, planes from the hole’s centre at 1/√3 of the ultimate strength',
+  source: [{ document: 'H. Tresca’s and R. von Mises’ flow rules; planes of shear derived by hand' }],
+  steps: [
+    {
+      symbol: 'R_low',
+      expression: 'f_yp * (e_1 - d_0 / 2) * t / gamma_R',
+      unit: 'kN',
+      meaning: 'smaller resistance',
+    },
+    {
+      symbol: 'R_high',
+      expression: '2 / sqrt(3) * f_u * e_1 * t / gamma_R',
+      unit: 'kN',
+      meaning: 'larger resistance',
+    },
+  ],
+  of: 'V_eff_Rd',
+  low: 'R_low',
+  high: 'R_high',
 };
 
 /** Tearing of the panel's edge before a bolt, on two shear planes. */
@@ -32,9 +57,10 @@ export const boltTearOut: Check = {
   applies: bolted,
   inputs: {
     ...shearInputs,
-    ...{ d_0, e_1, f_yp, f_u: { ...f_u, only: 'allowable stress' } },
+    ...{ d_0, e_1, f_yp, f_u },
     gamma_M0: basisFactor('gamma_M0', 'partial factor on yielding', 'partial factors'),
     Omega_J: basisFactor('Omega_J', 'safety factor on rupture', 'allowable stress'),
+    gamma_R: factorOfEither('gamma_M0', 'Omega_J', 'factor on the planes, of either kind of basis'),
   },
   steps: {
     'partial factors': [
@@ -61,6 +87,6 @@ export const boltTearOut: Check = {
   },
   demand: 'F_v',
   capacity: 'V_eff_Rd',
-  second: shearBound,
+  second: boltSecondOpinion(shearBound, bounds),
   cautions: boltForceCautions,
 };

@@ -1,10 +1,29 @@
-import { bolted, boltInputs, nothingLeft } from './bolt-inputs.ts';
-import { boltForceCautions, tensionInputs, tensionSteps } from './bolt-force-steps.ts';
-import type { Check } from './check.ts';
+import { bolted, boltInputs, factorOfEither, nothingLeft } from './bolt-inputs.ts';
+import { boltForceCautions, tensionBounds, tensionInputs, tensionSteps } from './bolt-force-steps.ts';
+import { boltSecondOpinion } from './bolt-second-opinion.ts';
+import type { Check, SecondOpinion } from './check.ts';
 import { fieldPlaces } from './field-inputs.ts';
 import { basisFactor } from './inputs.ts';
 
 const { t_w, f_yw } = boltInputs;
+
+/** Bounds of F_w_Rd: a field of moments that carries it below, another mechanism above. */
+const bounds: SecondOpinion = {
+  title:
+    'Resistance: below, 2 π plastic moments, the load that Tresca’s rule carries by ring moments alone, however the wall is held; above, straight yield lines across the whole wall to a brace of no width, 16 plastic moments',
+  source: [
+    { document: 'Hopkins & Prager, The load carrying capacities of circular plates', edition: '1953', memory: true },
+    { document: 'EN 1993-1-8', edition: '2005', clause: 'Table 7.11, brace width to zero', memory: true },
+  ],
+  steps: [
+    { symbol: 'm_pl', expression: 'f_yw * t_w^2 / 4', unit: 'N', meaning: 'plastic moment of the wall per width' },
+    { symbol: 'R_low', expression: '2 * pi * m_pl / gamma_R', unit: 'kN', meaning: 'smaller resistance' },
+    { symbol: 'R_high', expression: '16 * m_pl / gamma_R', unit: 'kN', meaning: 'larger resistance' },
+  ],
+  of: 'F_w_Rd',
+  low: 'R_low',
+  high: 'R_high',
+};
 
 /** Collapse of the tube's wall under the pull of one bolt. */
 export const boltWallPull: Check = {
@@ -29,6 +48,7 @@ export const boltWallPull: Check = {
     ...{ t_w, f_yw },
     gamma_M0: basisFactor('gamma_M0', 'partial factor on yielding', 'partial factors'),
     Omega_b: basisFactor('Omega_b', 'safety factor on yielding', 'allowable stress'),
+    gamma_R: factorOfEither('gamma_M0', 'Omega_b', 'factor on yielding, of either kind of basis'),
   },
   steps: {
     'partial factors': [
@@ -52,20 +72,7 @@ export const boltWallPull: Check = {
   },
   demand: 'F_t',
   capacity: 'F_w_Rd',
-  second: {
-    title: 'a welded joint of a vanishing brace on the same wall, by straight yield lines: 4 f_y t²',
-    source: [{ document: 'EN 1993-1-8', edition: '2005', clause: 'Table 7.11, brace width to zero', memory: true }],
-    steps: [
-      {
-        symbol: 'F_joint',
-        expression: '4 * f_yw * t_w^2',
-        unit: 'kN',
-        meaning: 'straight yield lines, without a factor',
-      },
-    ],
-    of: 'F_w_Rd',
-    high: 'F_joint',
-  },
+  second: boltSecondOpinion(tensionBounds, bounds),
   cautions: [
     ...boltForceCautions,
     'One wall is counted. A through-bolt with a sleeve pulls on the far wall and leans on the near one through the sleeve: the far wall is as thick.',

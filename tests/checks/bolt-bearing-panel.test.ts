@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { boltBearingPanel } from '../../core/checks/bolt-bearing-panel.ts';
-import { design, modelWith, readOf, situationOf } from './bolt-model.ts';
+import { allowable, design, modelWith, readOf, situationOf } from './bolt-model.ts';
+import { expectBetween, expectUtilisationBounds, ofShear } from './bolt-utilisation.ts';
 import { valuesGiven } from './bolt-values.ts';
 
 const far = 1;
@@ -68,6 +69,52 @@ describe('bolt bearing on the panel', () => {
     expect(at({ e_1: far }).F_b_Rd! / 1e3).toBeCloseTo((2.4 * 16 * 8 * 470) / 1e3, 6);
   });
 
+  it('bounds the resistance: 0.8 f_y on the projected area, less before little steel; two planes of shear, or three times f_u (by hand)', () => {
+    const bounds = (change: Record<string, number>) => of({ gamma_R: 1, ...change });
+    // Half the steel of a hole's diameter before the hole: 9 of 18 mm.
+    expect(bounds({ e_1: 0.018 }).R_low).toBeCloseTo(0.8 * 355 * 16 * 8 * 0.5, 6);
+    expect(bounds({ p_1: 0.045 }).R_low).toBeCloseTo((0.8 * 355 * 16 * 8 * 13.5) / 18, 6);
+    expect(bounds({ e_1: far }).R_low).toBeCloseTo(0.8 * 355 * 16 * 8, 6);
+    expect(bounds({}).R_high).toBeCloseTo((2 * 30 * 8 * 470) / Math.sqrt(3), 6);
+    expect(bounds({ e_1: far, p_1: 0.045 }).R_high).toBeCloseTo((2 * 36 * 8 * 470) / Math.sqrt(3), 6);
+    expect(bounds({ e_1: far }).R_high).toBeCloseTo(3 * 16 * 8 * 470, 6);
+    expect(bounds({ gamma_R: 1.25 }).R_high! / bounds({}).R_high!).toBeCloseTo(0.8, 9);
+    expect(bounds({ gamma_R: 1.25 }).R_low! / bounds({}).R_low!).toBeCloseTo(0.8, 9);
+    expectUtilisationBounds(boltBearingPanel, { ...ofShear, capacity: 'F_b_Rd' });
+  });
+
+  it('holds the resistance between its bounds, from the least distances of Table 3.3 up, for every steel and hole', () => {
+    let tried = 0;
+    for (const [d, normal, oversize] of [
+      [8, 9, 11],
+      [12, 13, 15],
+      [16, 18, 20],
+      [24, 26, 30],
+      [36, 39, 44],
+    ] as const)
+      for (const d_0 of [d, normal, oversize])
+        for (const [f_yp, f_u, stainless] of [
+          [235, 360, 0],
+          [355, 470, 0],
+          [460, 540, 0],
+          [220, 520, 1],
+        ] as const)
+          for (const e of [1.2, 1.5, 2, 3, 5])
+            for (const p of [2.2, 3, 4, 8])
+              for (const f_ub of [400, 800]) {
+                const size = { d, d_0, e_1: e * d_0, e_2: e * d_0, p_1: p * d_0, t: 8, f_yp, f_u, stainless };
+                const oversized = d_0 === oversize ? 0.8 : 1;
+                const partial = { p_2: p * d_0, f_ub, k_h: oversized, gamma_M2: 1.25, gamma_R: 1.25 };
+                expectBetween(valuesGiven(boltBearingPanel, 'partial factors', { ...size, ...partial }), 'F_b_Rd');
+                expectBetween(
+                  valuesGiven(boltBearingPanel, 'allowable stress', { ...size, Omega_J: 2, gamma_R: 2 }),
+                  'F_b_Rd',
+                );
+                tried++;
+              }
+    expect(tried).toBe(5 * 3 * 4 * 5 * 4 * 2);
+  });
+
   it('reads edges, pitch and hole of the worst bolt, and the thickness that is left', () => {
     const model = modelWith();
     const down = situationOf(model, 'service', 'down');
@@ -81,6 +128,10 @@ describe('bolt bearing on the panel', () => {
     expect(readOf(boltBearingPanel, 'd_0', model, 'A1', down)).toBeCloseTo(0.013, 9);
     expect(readOf(boltBearingPanel, 't', model, 'A1', down)).toBeCloseTo(0.006 - 2 * 0.0002, 12);
     expect(readOf(boltBearingPanel, 'f_u', model, 'A1', down)).toBe(470e6);
+    expect(readOf(boltBearingPanel, 'f_yp', model, 'A1', down)).toBe(355e6);
+    expect(readOf(boltBearingPanel, 'd', model, 'A1', down)).toBeCloseTo(0.012, 12);
+    expect(readOf(boltBearingPanel, 'gamma_R', model, 'A1', down)).toBe(1.25);
+    expect(readOf(boltBearingPanel, 'gamma_R', allowable(model), 'A1', down)).toBe(2);
   });
 
   it('cannot judge aluminium and plastics, nor stainless steel by AISC 360, and says why', () => {

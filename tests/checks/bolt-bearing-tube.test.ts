@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { boltBearingTube } from '../../core/checks/bolt-bearing-tube.ts';
-import { fixing, modelWith, readOf, situationOf } from './bolt-model.ts';
+import { allowable, fixing, modelWith, readOf, situationOf } from './bolt-model.ts';
+import { expectBetween, expectUtilisationBounds, ofShear } from './bolt-utilisation.ts';
 import { valuesGiven } from './bolt-values.ts';
 
 const en = {
@@ -53,6 +54,32 @@ describe("bolt bearing on the tube's wall", () => {
     );
   });
 
+  it('bounds the resistance as on the panel, towards the end of the tube (by hand)', () => {
+    const bounds = (change: Record<string, number>) => of({ gamma_R: 1, ...change });
+    expect(bounds({ e_w: 0.018 }).R_low).toBeCloseTo(0.8 * 355 * 16 * 5 * 0.5, 6);
+    expect(bounds({ p_1: 0.045 }).R_low).toBeCloseTo((0.8 * 355 * 16 * 5 * 13.5) / 18, 6);
+    expect(bounds({ e_w: 1 }).R_low).toBeCloseTo(0.8 * 355 * 16 * 5, 6);
+    expect(bounds({}).R_high).toBeCloseTo((2 * 30 * 5 * 470) / Math.sqrt(3), 6);
+    expect(bounds({ e_w: 1, p_1: 0.045 }).R_high).toBeCloseTo((2 * 36 * 5 * 470) / Math.sqrt(3), 6);
+    expect(bounds({ e_w: 1 }).R_high).toBeCloseTo(3 * 16 * 5 * 470, 6);
+    expect(bounds({ gamma_R: 1.25 }).R_high! / bounds({}).R_high!).toBeCloseTo(0.8, 9);
+    expect(bounds({ gamma_R: 1.25 }).R_low! / bounds({}).R_low!).toBeCloseTo(0.8, 9);
+    expectUtilisationBounds(boltBearingTube, { ...ofShear, capacity: 'F_b_Rd' });
+    for (const e_w of [1.2, 1.5, 3, 20])
+      for (const p of [2.2, 3, 6])
+        for (const [f_yw, f_uw] of [
+          [235, 360],
+          [355, 470],
+          [460, 540],
+        ] as const) {
+          const size = { d: 12, d_0: 13, e_w: e_w * 13, p_1: p * 13, t_w: 5, f_yw, f_uw, stainless_w: 0 };
+          const partial = { p_2: p * 13, f_ub: 800, k_h: 1, gamma_M2: 1.25, gamma_R: 1.25 };
+          expectBetween(valuesGiven(boltBearingTube, 'partial factors', { ...size, ...partial }), 'F_b_Rd');
+          const own = { Omega_J: 2, gamma_R: 2 };
+          expectBetween(valuesGiven(boltBearingTube, 'allowable stress', { ...size, ...own }), 'F_b_Rd');
+        }
+  });
+
   it('reads the wall that is left: outside always, inside where sea water stands in it', () => {
     const model = modelWith();
     const down = situationOf(model, 'service', 'down');
@@ -65,6 +92,8 @@ describe("bolt bearing on the tube's wall", () => {
       }
     });
     expect(readOf(boltBearingTube, 't_w', sealed, 'A1', down)).toBeCloseTo(0.0063 - 0.0002, 9);
+    expect(readOf(boltBearingTube, 'gamma_R', model, 'A1', down)).toBe(1.25);
+    expect(readOf(boltBearingTube, 'gamma_R', allowable(model), 'A1', down)).toBe(2);
     expect(readOf(boltBearingTube, 'f_uw', model, 'A1', down)).toBe(470e6);
     expect(readOf(boltBearingTube, 'f_yw', model, 'A1', down)).toBe(355e6);
   });

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { boltCombined } from '../../core/checks/bolt-combined.ts';
+import { design, modelWith, readOf, situationOf } from './bolt-model.ts';
 import { valuesGiven } from './bolt-values.ts';
 
 const en = { A_s: 157e-6, A_b: 201.06e-6, threads: 1, f_ub: 800e6, alpha_v: 0.6, k_2: 0.9, gamma_M2: 1.25 };
@@ -35,5 +36,26 @@ describe('bolt in shear and tension', () => {
         expect(u!).toBeLessThanOrEqual(u_high!);
       }
     }
+  });
+
+  it('bounds the straight rules by the ellipse: 0.714 of it (tension alone, EN) to 1.25 of it (1.229 at 35.5°, by hand)', () => {
+    const given = { F_v: 30e3, F_t: 40e3, F_v_Rd: 50e3, F_t_Rd: 50e3 };
+    const { u_e, u_low, u_high } = valuesGiven(boltCombined, 'partial factors', given);
+    expect(u_e).toBeCloseTo(1, 12);
+    expect(u_low).toBeCloseTo(0.7142857, 6);
+    expect(u_high).toBeCloseTo(1.25, 12);
+    const steepest = Math.atan(1 / 1.4);
+    const worst = { F_v_Rd: 1, F_t_Rd: 1, F_v: Math.cos(steepest), F_t: Math.sin(steepest) };
+    expect(valuesGiven(boltCombined, 'partial factors', worst).u).toBeCloseTo(Math.sqrt(1 + 1 / 1.4 ** 2), 9);
+  });
+
+  it('compares with 1, applies to bolts alone, and fails where two rows hold the panel and one is lost', () => {
+    const model = modelWith((d) => Object.assign(d.panels, { A2: 'welded' }));
+    const lost = situationOf(model, 'lost bolt row', 'down');
+    expect(readOf(boltCombined, 'u_Rd', model, 'A1', lost)).toBe(1);
+    expect(boltCombined.applies(model, 'A1', lost)).toBe(true);
+    expect(boltCombined.applies(model, 'A2', lost)).toBe('the panel is welded');
+    expect(boltCombined.rule!(model, 'A1', lost)).toBeUndefined();
+    expect(boltCombined.rule!(modelWith(design({ support: 'main tubes' })), 'A1', lost)).toMatch(/turns/);
   });
 });

@@ -1,6 +1,7 @@
 import { expect, it } from 'vitest';
 import { boltGroupInPlane } from '../../core/checks/bolt-group-in-plane.ts';
-import { modelWith, readOf, situationOf } from './bolt-model.ts';
+import { allowable, modelWith, readOf, situationOf } from './bolt-model.ts';
+import { expectUtilisationBounds } from './bolt-utilisation.ts';
 import { valuesGiven } from './bolt-values.ts';
 
 const given = { a_b: 2, b_b: 2, n_x: 3, n_y: 3, A_f: 4, t_0: 0.01, rho: 7850, g: 9.80665, k_dyn: 2, gamma_L: 1.35 };
@@ -34,6 +35,7 @@ it('judges it by the shear of the bolt: M16 8.8 60.288 kN (EN 1993-1-8 Table 3.4
   expect(
     valuesGiven(boltGroupInPlane, 'allowable stress', { ...m16, F_nv: 372e6, Omega_J: 2 }).F_v_Rd! / 1e3,
   ).toBeCloseTo(37.397, 2);
+  expectUtilisationBounds(boltGroupInPlane, { force: 'F_v', least: 'F_mean', most: 'F_one', capacity: 'F_v_Rd' });
 });
 
 it('reads the panel as built, and the dynamic factor of 0027/ND for a light lift (2.44) unless one is stated', () => {
@@ -44,6 +46,8 @@ it('reads the panel as built, and the dynamic factor of 0027/ND for a light lift
   expect(readOf(boltGroupInPlane, 'A_f', model, 'A1', up)).toBe(model.fields.get('A1')!.area);
   expect(readOf(boltGroupInPlane, 'k_dyn', model, 'A1', up)).toBeCloseTo(1 + 0.25 * Math.sqrt(100 / 3), 9);
   expect(readOf(boltGroupInPlane, 'gamma_L', model, 'A1', up)).toBe(1.35);
+  expect(readOf(boltGroupInPlane, 'gamma_R', model, 'A1', up)).toBe(1.25);
+  expect(readOf(boltGroupInPlane, 'gamma_R', allowable(model), 'A1', up)).toBe(2);
   const stated = modelWith((d) => Object.assign(d.loads.liftInAir, { dynamicFactor: { value: 1.7, source: 'yard' } }));
   expect(readOf(boltGroupInPlane, 'k_dyn', stated, 'A1', up)).toBe(1.7);
 });

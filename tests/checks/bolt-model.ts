@@ -1,4 +1,5 @@
 import { modelOf } from '../../core/appraise.ts';
+import { designBasis } from '../../core/catalogue/design-basis.ts';
 import type { Check } from '../../core/checks/check.ts';
 import { readDocument } from '../../core/document/read-document.ts';
 import { startingDocument } from '../../core/document/starting-document.ts';
@@ -13,6 +14,9 @@ export function modelWith(change: Change = () => {}, units: 'metric' | 'inch' = 
   change(document);
   return modelOf(readDocument(document));
 }
+
+/** The same model under the other kind of basis, its loads as they were. */
+export const allowable = (model: Model): Model => ({ ...model, basis: designBasis('AISC 360 ASD', []) });
 
 /** Changes the fixing of the bolted design. */
 export const fixing =

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { boltSlip } from '../../core/checks/bolt-slip.ts';
-import { design, fixing, modelWith, readOf, situationOf } from './bolt-model.ts';
+import { allowable, design, fixing, modelWith, readOf, situationOf } from './bolt-model.ts';
+import { expectBetween, expectUtilisationBounds, ofShear } from './bolt-utilisation.ts';
 import { valuesGiven } from './bolt-values.ts';
 
 describe('slip under reversing shear', () => {
@@ -27,6 +28,27 @@ describe('slip under reversing shear', () => {
     );
   });
 
+  it('bounds the resistance by friction under a preload a fifth short and under a bolt at yield (by hand)', () => {
+    const given = { A_s: 157e-6, f_ub: 800e6, mu: 0.3, k_s: 1, gamma_M3: 1.25, gamma_R: 1.25 };
+    const at = (change: Record<string, number>) => valuesGiven(boltSlip, 'partial factors', { ...given, ...change });
+    // Preload 87.92 kN; a bolt at yield 100.48 kN.
+    expect(at({ F_t: 20e3 }).R_low! / 1e3).toBeCloseTo((0.85 * 0.3 * (0.8 * 87.92 - 30)) / 1.25, 6);
+    expect(at({ F_t: 20e3 }).R_high! / 1e3).toBeCloseTo((0.3 * (100.48 - 10)) / 1.25, 6);
+    const loose = at({ F_t: 60e3 });
+    expect(loose.C_low!).toBeLessThan(0);
+    expect(loose.R_low).toBe(loose.F_s_Rd);
+    expectUtilisationBounds(boltSlip, { ...ofShear, capacity: 'F_s_Rd' });
+    for (const k_s of [0.85, 1])
+      for (const F_t of [0, 20e3, 40e3, 46e3, 50e3, 80e3]) {
+        const partial = at({ k_s, F_t });
+        if (partial.F_s_Rd! > 0) expectBetween(partial, 'F_s_Rd');
+        const { A_s, f_ub, mu } = given;
+        const own = { A_s, f_ub, mu, k_s, F_t, Omega_slip: 1.5, gamma_R: 1.5 };
+        const allowed = valuesGiven(boltSlip, 'allowable stress', own);
+        if (allowed.F_s_Rd! > 0) expectBetween(allowed, 'F_s_Rd');
+      }
+  });
+
   it('fails clearance holes under the service load, leaves fitted bolts alone', () => {
     const clearance = modelWith(fixing({ shear: 'clearance' }));
     const service = situationOf(clearance, 'service', 'up');
@@ -49,6 +71,8 @@ describe('slip under reversing shear', () => {
     const without = modelWith(({ designs }) => delete (designs.bolted.fixing as { slipFactor?: unknown }).slipFactor);
     expect(readOf(boltSlip, 'mu', without, 'A1', service)).toMatch(/slipFactor/);
     expect(readOf(boltSlip, 'mu', modelWith(), 'A1', service)).toBe(0.3);
+    expect(readOf(boltSlip, 'gamma_R', modelWith(), 'A1', service)).toBe(1.25);
+    expect(readOf(boltSlip, 'gamma_R', allowable(modelWith()), 'A1', service)).toBe(1.5);
     expect(readOf(boltSlip, 'f_ub', modelWith(fixing({ class: 'A4-80' })), 'A1', service)).toMatch(/procedure tests/);
     expect(readOf(boltSlip, 'f_ub', modelWith(fixing({ class: '5.6' })), 'A1', service)).toMatch(/8\.8 and 10\.9/);
     expect(readOf(boltSlip, 'f_ub', modelWith(fixing({ class: 'ASTM A307' })), 'A1', service)).toMatch(

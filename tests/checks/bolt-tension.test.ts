@@ -1,6 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { boltClasses } from '../../core/catalogue/bolt-classes.ts';
+import { bolts } from '../../core/catalogue/bolts.ts';
 import { boltTension } from '../../core/checks/bolt-tension.ts';
-import { design, fixing, modelWith, readOf, situationOf } from './bolt-model.ts';
+import { allowable, design, fixing, modelWith, readOf, situationOf } from './bolt-model.ts';
+import { expectBetween, expectUtilisationBounds, ofTension } from './bolt-utilisation.ts';
 import { valuesGiven } from './bolt-values.ts';
 
 const field = {
@@ -83,12 +86,14 @@ describe('bolt in tension', () => {
     expect(lost.F_t).toBeCloseTo(lost.R_rest! + lost.Q!, 6);
   });
 
-  it('lies between the mean of all bolts and everything on one (second opinion), whatever the field', () => {
+  it('lies between the mean of all bolts and twice the strip, or everything on one with a row lost (second opinion)', () => {
     for (const [a, b, n_x, n_y, lost, pulled] of [
       [1, 1, 5, 5, 0, 1],
+      [1, 1, 2, 2, 0, 1],
       [1, 1, 5, 5, 1, 1],
       [1, 2, 4, 7, 0, 1],
       [1, 2, 4, 7, 1, 1],
+      [3, 1, 9, 4, 0, 1],
       [3, 1, 9, 4, 1, 1],
       [1, 1, 5, 5, 0, 0],
     ] as const) {
@@ -108,6 +113,73 @@ describe('bolt in tension', () => {
       expect(F_t!).toBeLessThanOrEqual(F_high!);
       expect(F_low!).toBeCloseTo((pulled * 1e4 * (a + 0.06) * (b + 0.06)) / (2 * n_x + 2 * n_y - 4), 6);
     }
+  });
+
+  it('takes beam theory for the bounds: p L / 2 a side of a strip, twice; p L² / 8 on hinges, p L² / 2 of a cantilever', () => {
+    const rows = { n_x: 5, n_y: 3, i_x: 0.02, i_y: 0.03, l_x: 0.05, l_y: 0.02, a: 0.9, b: 0.7 };
+    // Pitches 250 and 500 mm, the plate 1.04 m by 1.06 m.
+    const whole = of(rows);
+    expect(whole.F_strip).toBeCloseTo(2 * ((1e4 * 1.04) / 2) * (0.5 + 2 * 0.03), 6);
+    expect(whole.M_high).toBeCloseTo((1e4 * 0.7 ** 2) / 8, 6);
+    expect(whole.F_high).toBeCloseTo(whole.F_strip! + (whole.M_high! * 0.5) / 0.02, 6);
+    const lost = of({ ...rows, lost: 1 });
+    expect(lost.M_high).toBeCloseTo((1e4 * 0.7 ** 2) / 2, 6);
+    expect(lost.F_high).toBeCloseTo(1e4 * 1.04 * 1.06 + (lost.M_high! * 0.5) / 0.02, 5);
+    expect(of({ ...rows, h_y: 0 }).M_high).toBeCloseTo((1e4 * 0.9 ** 2) / 8, 6);
+    expect(of({ ...rows, h_x: 0, b: 1.1 }).M_high).toBeCloseTo((1e4 * 1.1 ** 2) / 8, 6);
+  });
+
+  it('spreads the washer at 45° through the plate: 15 mm and 10 mm make a radius of 25 mm', () => {
+    expect(of({}).r_b).toBeCloseTo(0.025, 12);
+  });
+
+  it('bounds the resistance: preload 87.92 kN of M16 8.8 (EN 1993-1-8, 3.6.1(2)), and its strength at the pitch diameter (1/2 in UNF 0.4675 in, A_s 0.1599 in², ASME B1.1)', () => {
+    const given = { A_s: 157e-6, A_b: 201.06e-6, f_ub: 800e6, countersunk: 0, gamma_R: 1 };
+    const hexagon = valuesGiven(boltTension, 'partial factors', given);
+    expect(hexagon.R_low! / 1e3).toBeCloseTo(87.92, 6);
+    const half = { A_s: 0.1599 * 0.0254 ** 2, A_b: (Math.PI / 16) * 0.0254 ** 2, f_ub: 800e6, gamma_R: 1 };
+    const { A_2, R_high } = valuesGiven(boltTension, 'partial factors', half);
+    expect(Math.sqrt((4 * A_2!) / Math.PI) / 0.0254).toBeCloseTo(0.4675, 4);
+    expect(R_high! / 800e6).toBeCloseTo(A_2!, 12);
+    expect(
+      valuesGiven(boltTension, 'partial factors', { ...given, countersunk: 1, gamma_R: 1.25 }).R_low! / 1e3,
+    ).toBeCloseTo((87.92 * 0.8) / 1.25, 6);
+    expect(valuesGiven(boltTension, 'partial factors', { ...given, gamma_R: 2 }).R_high).toBeCloseTo(
+      hexagon.R_high! / 2,
+      6,
+    );
+    expectUtilisationBounds(boltTension, { ...ofTension, capacity: 'F_t_Rd' });
+  });
+
+  it.each(['partial factors', 'allowable stress'] as const)(
+    'holds the resistance of every bolt and class between its bounds: %s',
+    (safety) => {
+      let tried = 0;
+      for (const { tensileArea: A_s, shankArea: A_b } of bolts)
+        for (const { ultimate: f_ub, nominal, family } of boltClasses)
+          for (const countersunk of [0, 1]) {
+            if (safety === 'allowable stress' && family !== 'carbon steel') continue;
+            const own =
+              safety === 'partial factors'
+                ? { k_2: countersunk ? 0.63 : 0.9, gamma_M2: 1.25, gamma_R: 1.25 }
+                : { F_nt: nominal?.tension ?? 0.75 * f_ub, Omega_J: 2, gamma_R: 2 };
+            expectBetween(valuesGiven(boltTension, safety, { A_s, A_b, f_ub, countersunk, ...own }), 'F_t_Rd');
+            tried++;
+          }
+      expect(tried).toBeGreaterThan(200);
+    },
+  );
+
+  it('does not apply to a welded panel', () => {
+    const down = situationOf(modelWith(), 'service', 'down');
+    expect(
+      boltTension.applies(
+        modelWith((d) => Object.assign(d.panels, { A2: 'welded' })),
+        'A2',
+        down,
+      ),
+    ).toBe('the panel is welded');
+    expect(boltTension.applies(modelWith(), 'A2', down)).toBe(true);
   });
 
   it('reads which way the load goes: an underside panel is pulled off by a force down, pressed on by one up', () => {
@@ -149,6 +221,10 @@ describe('bolt in tension', () => {
     expect(readOf(boltTension, 'd_w', model, 'A2', down)).toBeCloseTo(0.024, 9);
     expect(readOf(boltTension, 'k_2', model, 'A2', down)).toBe(0.9);
     expect(readOf(boltTension, 'k_2', modelWith(fixing({ countersunk: true })), 'A2', down)).toBe(0.63);
+    expect(readOf(boltTension, 'countersunk', model, 'A2', down)).toBe(0);
+    expect(readOf(boltTension, 'countersunk', modelWith(fixing({ countersunk: true })), 'A2', down)).toBe(1);
+    expect(readOf(boltTension, 'gamma_R', model, 'A2', down)).toBe(1.25);
+    expect(readOf(boltTension, 'gamma_R', allowable(model), 'A2', down)).toBe(2);
   });
 
   it('fails by rule where two rows hold the panel and one is lost', () => {
