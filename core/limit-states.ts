@@ -1,5 +1,5 @@
 import { graver, sameUse, type CheckRow } from './checks/check-row.ts';
-import type { LoadCaseName } from './loads/situation.ts';
+import { handlingCases } from './loads/situation.ts';
 import type { Model } from './model.ts';
 import { printedUnit, quantityText } from './quantity/format-quantity.ts';
 
@@ -17,13 +17,7 @@ export interface LimitStateSummary {
   readonly remark: string;
 }
 
-const lifting: ReadonlySet<LoadCaseName> = new Set([
-  'crossing the surface',
-  'lifting out',
-  'lift in air',
-  'support on deck',
-]);
-const isLift = (row: CheckRow) => row.loadCase !== null && lifting.has(row.loadCase);
+const isLift = (row: CheckRow) => row.loadCase !== null && handlingCases.has(row.loadCase);
 
 /** The row of highest utilisation, the first of equals. */
 function highestOf(rows: readonly CheckRow[]): CheckRow | null {

@@ -1,5 +1,5 @@
 import { Refusal } from '../refusal.ts';
-import type { Situation } from '../loads/situation.ts';
+import { handlingCases, type Situation } from '../loads/situation.ts';
 import type { Finding } from '../finding.ts';
 import type { Model } from '../model.ts';
 import type { Safety } from '../source.ts';
@@ -115,7 +115,7 @@ function blank(check: Check, place: string, situation: Situation | null): CheckR
   return {
     id: check.id,
     title: check.title,
-    limitState: check.limitState,
+    limitState: check.limitState === 'serviceability' && situation && handlingCases.has(situation.loadCase) ? 'handling' : check.limitState,
     place,
     situation: situation?.id ?? null,
     loadCase: situation?.loadCase ?? null,

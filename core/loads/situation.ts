@@ -44,6 +44,14 @@ export type LoadCaseName =
   | 'lost panel'
   | 'lost leg';
 
+/** Cases of handling: through the surface, in air, on deck. What bends there is no deflection in service. */
+export const handlingCases: ReadonlySet<LoadCaseName> = new Set([
+  'crossing the surface',
+  'lifting out',
+  'lift in air',
+  'support on deck',
+]);
+
 /** Pull of one leg on the plate, N: along the leg (negative pushes: a strut), and its parts in plan, towards the apex. */
 export interface LegPull {
   readonly tension: number;
