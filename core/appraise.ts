@@ -3,12 +3,14 @@ import { designBasis, overrideFindings } from './catalogue/design-basis.ts';
 import { checkRows } from './checks/evaluate-check.ts';
 import { graver, type CheckRow } from './checks/check-row.ts';
 import { checks } from './checks/index.ts';
-import { documentOfOption } from './document/option.ts';
+import { documentOfOption, type BayPlan } from './document/option.ts';
 import { documentHash } from './document/document-hash.ts';
 import type { RawDocument } from './document/read-document.ts';
 import type { PlateDocument } from './document/schema.ts';
+import { stockFindings } from './document/stock-findings.ts';
 import { userRowFindings, userRows } from './document/user-rows.ts';
 import type { Finding } from './finding.ts';
+import { bayPlan } from './geometry/bay-plan.ts';
 import { baysBetween } from './geometry/bays-between.ts';
 import { geometryOf } from './geometry/geometry-of.ts';
 import { loadReport } from './loads/load-report.ts';
@@ -38,7 +40,7 @@ export interface Appraisal {
  * Refuses a document that cannot be built; what can be built but not judged comes back as rows and findings.
  */
 export function appraise(raw: RawDocument, document: PlateDocument, optionId: string | null): Appraisal {
-  const resolved = documentOfOption(raw, document, optionId, bayIds);
+  const resolved = documentOfOption(raw, document, optionId, planOf);
   const model = modelOf(resolved.document);
   const judged = checks.map((check) => checkRows(check, model));
   const rows = judged.flatMap(({ rows }) => rows);
@@ -59,6 +61,7 @@ export function appraise(raw: RawDocument, document: PlateDocument, optionId: st
       ...resolved.findings,
       ...overrideFindings(model.document),
       ...userRowFindings(model.document),
+      ...stockFindings(model.document, model.catalogue),
       ...model.geometry.findings,
       ...model.mass.findings,
       ...model.loads.findings,
@@ -100,12 +103,12 @@ export function modelOf(document: PlateDocument): Model {
   };
 }
 
-/** Ids of the bays between a document's tubes. */
-function bayIds(document: PlateDocument): ReadonlySet<string> {
+/** The bays between a document's tubes, as its options ask for them. */
+function planOf(document: PlateDocument): BayPlan {
   const { mainTubes, crossTubes, crossings } = layTubes(
     document,
     catalogueWith(userRows(document)),
     lengthText(document.units),
   );
-  return new Set(baysBetween(mainTubes, crossTubes, crossings).map((bay) => bay.id));
+  return bayPlan(baysBetween(mainTubes, crossTubes, crossings));
 }

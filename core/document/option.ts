@@ -10,62 +10,112 @@ export interface ResolvedOption {
   readonly findings: readonly Finding[];
 }
 
+/** What an option must know of a grid: its bays, and which of them make a rectangle that a panel can cover. */
+export interface BayPlan {
+  readonly ids: ReadonlySet<string>;
+  /** The full rectangle around some bays of the grid, and the key that names it ("A1:B4"); null where they make none. */
+  rectangle(bays: readonly string[]): { readonly key: string; readonly bays: readonly string[] } | null;
+}
+
 /**
  * Lays the differences of an option's bases and then its own on the raw document; `null` is the document as it stands.
- * `baysOf` gives the ids of a document's bays: a difference that names a bay which is not there, or a panel of the base on
- * a bay that the option takes away, is left out, as a finding. Refuses an unknown option, a circle of bases, and differences that make a wrong document (the path then
- * names the field in the option's result).
+ * `planOf` gives the bays of a document. A panel whose bays the option's grid has not all is a finding, whether the
+ * option names it or the document does: where the bays that are left make a full rectangle that no other panel takes,
+ * the panel stays on them, because a panel is of its design on any rectangle of bays; where they do not, it is left
+ * out, because nobody has drawn the panels that would cover them. Refuses an unknown option, a circle of bases, and
+ * differences that make a wrong document (the path then names the field in the option's result).
  */
 export function documentOfOption(
   raw: RawDocument,
   document: PlateDocument,
   optionId: string | null,
-  baysOf: (document: PlateDocument) => ReadonlySet<string>,
+  planOf: (document: PlateDocument) => BayPlan,
 ): ResolvedOption {
   if (optionId === null) return { document, findings: [] };
   const line = lineage(document.options, optionId);
   const laid = line.reduce<unknown>((on, option) => mergePatch(on, option.changes), raw) as RawDocument;
   const resolved = readDocument(laid, `options.${optionId}`);
-  const named = new Set(line.flatMap((option) => Object.keys(option.changes.panels ?? {})));
-  const bays = baysOf(resolved);
-  const misses = (has: ReadonlySet<string>, key: string): boolean => key.split(':').some((bay) => !has.has(bay.trim()));
-  const given = (key: string): boolean =>
-    line.some(({ changes }) => typeof (Object.hasOwn(changes.panels ?? {}, key) && changes.panels?.[key]) === 'string');
-  // A null that takes a panel of the base away is right, whether or not its bay stays.
-  const idle = [...named].filter((key) => misses(bays, key) && !Object.hasOwn(document.panels, key) && !given(key));
-  const homeless = Object.keys(resolved.panels).filter((key) => misses(bays, key));
-  // What the base document itself has wrong stays a refusal, which comes with the panels.
-  const inherited = homeless.filter((key) => !named.has(key));
-  const own = inherited.length === 0 ? bays : baysOf(document);
-  const lost = homeless.filter((key) => named.has(key) || !misses(own, key));
+  const plan = planOf(resolved);
+  const takes = (of: BayPlan, key: string) => of.rectangle(cornersOf(key));
+  const findings: Finding[] = [];
+
+  const lost = Object.keys(resolved.panels).filter((key) => !takes(plan, key));
+  const panels = new Map(Object.entries(resolved.panels));
+  if (lost.length > 0) {
+    const before = planOf(document);
+    const named = new Set(line.flatMap((option) => Object.keys(option.changes.panels ?? {})));
+    const taken = new Set([...panels.keys()].flatMap((key) => takes(plan, key)?.bays ?? []));
+    for (const key of lost) {
+      const had = takes(before, key)?.bays;
+      // What the document itself has wrong, or what names no bay at all, stays a refusal, which comes with the panels.
+      if (!had && !(named.has(key) && namesBays(key))) continue;
+      const left = (had ?? []).filter((bay) => plan.ids.has(bay));
+      const rest = left.length > 0 ? plan.rectangle(left) : null;
+      const stays = rest?.bays.length === left.length && !left.some((bay) => taken.has(bay)) ? rest : null;
+      panels.delete(key);
+      if (stays) panels.set(stays.key, resolved.panels[key]!);
+      for (const bay of stays?.bays ?? []) taken.add(bay);
+      findings.push(lostBay(optionId, key, had, plan, stays?.key));
+    }
+  }
+  findings.push(...idleDifferences(line, document, plan, optionId));
   return {
-    document:
-      lost.length === 0
-        ? resolved
-        : {
-            ...resolved,
-            panels: Object.fromEntries(Object.entries(resolved.panels).filter(([key]) => !lost.includes(key))),
-          },
-    findings: [
-      ...lost.map((key) => ({
-        id: 'difference-names-lost-bay',
-        place: key,
-        text: named.has(key)
-          ? `Option “${optionId}” gives a panel to “${key}”, but the grid has no such bay: the panel is left out`
-          : `Option “${optionId}” takes away tubes round “${key}”, where the document has a panel: the panel is left out`,
-        mend: named.has(key)
-          ? 'Move the panel to a bay that exists, or take the difference out.'
-          : 'Say in the option that the panel goes (null), or give one to the bay that takes its place.',
-      })),
-      ...idle.map((key) => ({
-        id: 'difference-names-lost-bay',
-        place: key,
-        text: `Option “${optionId}” takes the panel of “${key}” away, but the grid has no such bay: nothing is taken`,
-        mend: 'Name a bay that exists, or take the difference out.',
-      })),
-    ],
+    document: lost.length === 0 ? resolved : { ...resolved, panels: Object.fromEntries(panels) },
+    findings,
   };
 }
+
+const namesBays = (key: string): boolean => cornersOf(key).length <= 2 && !cornersOf(key).includes('');
+const cornersOf = (key: string): string[] => key.split(':').map((bay) => bay.trim());
+
+/** A panel that has lost bays: which, and where it stays. `had`: its bays in the document's own grid, where it has them all. */
+function lostBay(
+  optionId: string,
+  key: string,
+  had: readonly string[] | undefined,
+  plan: BayPlan,
+  stays: string | undefined,
+): Finding {
+  const gone = (had ?? cornersOf(key)).filter((bay) => !plan.ids.has(bay));
+  const many = gone.length > 1;
+  const bays = `${many ? 'bays' : 'bay'} ${listed(gone)}`;
+  const what =
+    gone.length === 0
+      ? `Option “${optionId}” has the panel “${key}”, but in its grid these bays make no full rectangle`
+      : had
+        ? `Option “${optionId}” takes away ${bays} of the panel “${key}”`
+        : `Option “${optionId}” gives a panel to “${key}”, but the grid has no ${bays}`;
+  return {
+    id: 'difference-names-lost-bay',
+    place: key,
+    text: `${what}: ${stays ? `the panel stays on ${stays}, the bays that are left` : 'the panel is left out'}`,
+    mend: `Say in the option which panel goes where: null for “${key}”, and a panel of its own for ${stays ?? 'each bay that shall be closed'}.`,
+  };
+}
+
+/** Differences that take the panel of a bay away which neither the grid nor the document has: a typing error, most likely. */
+function idleDifferences(
+  line: readonly PlateOption[],
+  document: PlateDocument,
+  plan: BayPlan,
+  optionId: string,
+): Finding[] {
+  const named = line.flatMap(({ changes }) => Object.entries(changes.panels ?? {}));
+  const given = new Set(named.flatMap(([key, design]) => (design === null ? [] : [key])));
+  // A null that takes a panel of the base away is right, whether or not its bay stays.
+  return [...new Set(named.map(([key]) => key))]
+    .filter((key) => !plan.rectangle(cornersOf(key)) && !Object.hasOwn(document.panels, key) && !given.has(key))
+    .map((key) => ({
+      id: 'difference-names-lost-bay',
+      place: key,
+      text: `Option “${optionId}” takes the panel of “${key}” away, but the grid has no such bay: nothing is taken`,
+      mend: 'Name a bay that exists, or take the difference out.',
+    }));
+}
+
+/** "A5, A6 and B5" */
+const listed = (names: readonly string[]): string =>
+  names.length > 1 ? `${names.slice(0, -1).join(', ')} and ${names.at(-1)}` : names.join();
 
 /** The option and its bases, the most basic first. */
 export function lineage(options: readonly PlateOption[], optionId: string): readonly PlateOption[] {

@@ -1,5 +1,6 @@
 import type { PanelDesign, PlateDocument } from '../document/schema.ts';
 import { refusal } from '../refusal.ts';
+import { bayRectangle } from './bay-rectangle.ts';
 import type { PlainBay } from './bays-between.ts';
 import type { Side } from './geometry.ts';
 
@@ -62,51 +63,20 @@ export function placedPanels(document: PlateDocument, bays: readonly PlainBay[])
   });
 }
 
-type Where = Readonly<Record<string, string>>;
-
 function rectangleOf(
   key: string,
   corners: readonly PlainBay[],
   all: readonly PlainBay[],
-  where: Where,
+  where: Readonly<Record<string, string>>,
 ): Pick<PlacedPanel, 'bays' | 'tubes'> {
-  const x0 = Math.min(...corners.map((b) => b.cell.x0));
-  const y0 = Math.min(...corners.map((b) => b.cell.y0));
-  const x1 = Math.max(...corners.map((b) => b.cell.x1));
-  const y1 = Math.max(...corners.map((b) => b.cell.y1));
-  const bays =
-    corners.length === 1
-      ? corners
-      : all.filter(({ cell }) => cell.x0 >= x0 && cell.x1 <= x1 && cell.y0 >= y0 && cell.y1 <= y1);
-  const area = bays.reduce((sum, { cell }) => sum + (cell.x1 - cell.x0) * (cell.y1 - cell.y0), 0);
-  const side = (edge: (bay: PlainBay) => boolean, tube: (bay: PlainBay) => string): string | null => {
-    const [first, ...others] = new Set(bays.filter(edge).map(tube));
-    return first !== undefined && others.length === 0 ? first : null;
-  };
-  const mainLow = side(
-    (b) => b.cell.y0 === y0,
-    (b) => b.main[0],
-  );
-  const mainHigh = side(
-    (b) => b.cell.y1 === y1,
-    (b) => b.main[1],
-  );
-  const crossLow = side(
-    (b) => b.cell.x0 === x0,
-    (b) => b.cross[0],
-  );
-  const crossHigh = side(
-    (b) => b.cell.x1 === x1,
-    (b) => b.cross[1],
-  );
-  const full = Math.abs(area - (x1 - x0) * (y1 - y0)) <= 1e-9 * area;
-  if (!full || mainLow === null || mainHigh === null || crossLow === null || crossHigh === null)
+  const { bays, tubes } = bayRectangle(corners, all);
+  if (!tubes)
     throw refusal({
       what: `“${key}” is no full rectangle of bays: it takes in ${shortened(bays.map((b) => b.id))}, and something is missing between them`,
       where,
       mend: 'Choose corner bays whose rectangle is closed by one tube along each side, with a bay at every place.',
     });
-  return { bays, tubes: { mainLow, mainHigh, crossLow, crossHigh } };
+  return { bays, tubes };
 }
 
 /** "A1, A2, A3, … C4" */
