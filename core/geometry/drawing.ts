@@ -35,4 +35,6 @@ export interface DrawnDimension {
   readonly from: Point;
   readonly to: Point;
   readonly text: string;
+  /** Which row from the drawing outwards, from 0; without it the next free one on its side. */
+  readonly row?: number;
 }

@@ -1,4 +1,5 @@
 import type { DrawnCircle, DrawnDimension, DrawnLabel, DrawnLine, DrawnShape } from './drawing.ts';
+import { equalSteps } from './equal-steps.ts';
 import type { Geometry, Point, Rectangle, Tube } from './geometry.ts';
 import type { LengthText } from './length-text.ts';
 import { tubeRectangle } from './plan-areas.ts';
@@ -100,17 +101,12 @@ const corners = ({ x0, y0, x1, y1 }: Rectangle): Point[] => [
   [x0, y1],
 ];
 
-/** Distances of neighbouring centre lines: each of a few, the first of many when they are equal. */
-function chain(tubes: readonly Tube[], at: (position: number) => Point, text: LengthText): DrawnDimension[] {
-  const steps = tubes.slice(1).map((tube, i) => ({ from: tubes[i]!.at, to: tube.at }));
-  const first = steps[0];
-  if (!first) return [];
-  const step = first.to - first.from;
-  const equal = steps.every(({ from, to }) => Math.abs(to - from - step) < 1e-6);
-  if (equal && steps.length > 1)
-    return [{ from: mm(at(first.from)), to: mm(at(tubes.at(-1)!.at)), text: `${steps.length} × ${text(step)}` }];
-  return steps.map(({ from, to }) => ({ from: mm(at(from)), to: mm(at(to)), text: text(to - from) }));
-}
+/** Distances of neighbouring centre lines, equal ones together. */
+const chain = (tubes: readonly Tube[], at: (position: number) => Point, text: LengthText): DrawnDimension[] =>
+  equalSteps(tubes.map((tube) => tube.at)).map(({ from, to, count }) => {
+    const step = text((to - from) / count);
+    return { from: mm(at(from)), to: mm(at(to)), text: count > 1 ? `${count} × ${step}` : step, row: 0 };
+  });
 
 /** An edge along x or y cut into what is seen and what lies under rectangles; an edge along a rectangle's border is seen. */
 function parts(from: Point, to: Point, over: readonly Rectangle[]): { from: Point; to: Point; hidden: boolean }[] {

@@ -2,7 +2,7 @@ import type { Catalogue } from '../catalogue/catalogue.ts';
 import type { BoltedFixing } from '../document/schema.ts';
 import { refusal } from '../refusal.ts';
 import type { DrawnDimension, DrawnShape } from './drawing.ts';
-import type { Bearing, Geometry, Panel, Point, Tube } from './geometry.ts';
+import type { Bearing, Geometry, Panel, Point, Side, Tube } from './geometry.ts';
 import type { LengthText } from './length-text.ts';
 
 export interface FixingSection {
@@ -17,8 +17,8 @@ export interface FixingSection {
 type Shape = FixingSection['shapes'][number];
 
 /**
- * Vertical section square to a tube through a bolt, or the weld, of a panel: its first fixed side (main low, main high,
- * cross low, cross high). mm; x from the tube's centre line towards the panel, y is z of the plate. The panel is broken
+ * Vertical section square to a tube through a bolt, or the weld, of a panel: on the stated side, or its first fixed one
+ * (main low, main high, cross low, cross high). mm; x from the tube's centre line towards the panel, y is z of the plate. The panel is broken
  * off beyond the tube. Refuses a panel that is not in the geometry.
  */
 export function sectionThroughFixing(
@@ -26,6 +26,7 @@ export function sectionThroughFixing(
   panelId: string,
   catalogue: Catalogue,
   text: LengthText,
+  side?: Side,
 ): FixingSection {
   const panel = geometry.panels.find(({ id }) => id === panelId);
   if (!panel)
@@ -34,7 +35,7 @@ export function sectionThroughFixing(
       where: { panel: panelId },
       mend: `Name one of: ${geometry.panels.map(({ id }) => id).join(', ') || 'none yet'}.`,
     });
-  const bearing = panel.bearings.find((b) => b.fixed)!;
+  const bearing = panel.bearings.find((b) => b.fixed && (side === undefined || b.side === side))!;
   const tube = [...geometry.mainTubes, ...geometry.crossTubes].find(({ id }) => id === bearing.tube)!;
   const { section } = tube;
   const up = panel.pressedBy === 'down' ? 1 : -1;
@@ -55,28 +56,33 @@ export function sectionThroughFixing(
     { ...box('panel', edge, end, 0, t), id: panel.id },
   ];
   const dimension = (from: Point, to: Point, length: number): DrawnDimension => ({ from, to, text: text(length) });
-  const dimensions = [
-    dimension(at(-half, -section.height), at(half, -section.height), section.width),
-    dimension(at(edge, t), at(half, t), bearing.lap),
+  const across = dimension(at(-half, -section.height), at(half, -section.height), section.width);
+  // From the plate outwards, the shortest first, so that no line crosses another's text.
+  const along = [dimension(at(edge, t), at(half, t), bearing.lap)];
+  if (bearing.flatLap > 0 && section.outerRadius > 0)
+    along.unshift(dimension(at(edge, t), at(half - section.outerRadius, t), bearing.flatLap));
+  const upright = [
     dimension(at(end, 0), at(end, t), t),
     dimension(at(-half, 0), at(-half, -section.height), section.height),
   ];
-  if (bearing.flatLap > 0 && section.outerRadius > 0)
-    dimensions.push(dimension(at(edge, 0), at(half - section.outerRadius, 0), bearing.flatLap));
 
   const { fixing } = panel.design;
   if (fixing.kind === 'welded') {
     const a = fixing.throat.si;
     const leg = Math.SQRT2 * a;
     shapes.push({ role: 'weld', rings: [[at(edge, 0), at(edge - leg, 0), at(edge, leg)]] });
-    dimensions.push({ from: at(edge, 0), to: at(edge - leg / 2, leg / 2), text: `a = ${text(a)}` });
+    upright.push({ from: at(edge, 0), to: at(edge - leg / 2, leg / 2), text: `a = ${text(a)}` });
   } else {
-    const x = edge + fixing.edgeDistance.si;
+    const e = fixing.edgeDistance.si;
     shapes.push(
-      ...boltShapes(panel, tube, fixing, catalogue, (role, x0, x1, h0, h1) => box(role, x + x0, x + x1, h0, h1)),
+      ...boltShapes(panel, tube, fixing, catalogue, (role, x0, x1, h0, h1) =>
+        box(role, edge + e + x0, edge + e + x1, h0, h1),
+      ),
     );
-    dimensions.push(dimension(at(edge, t), at(x, t), fixing.edgeDistance.si));
+    along.push(dimension(at(edge, t), at(edge + e, t), e));
+    along.sort((p, q) => Math.abs(p.to[0] - p.from[0]) - Math.abs(q.to[0] - q.from[0]));
   }
+  const dimensions = [across, ...along, ...upright];
   return { tube: tube.id, side: bearing.side, shapes, dimensions };
 }
 

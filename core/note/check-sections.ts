@@ -7,6 +7,7 @@ import { traceCheck } from '../checks/trace-check.ts';
 import type { TraceLine } from '../derive/trace.ts';
 import type { Model } from '../model.ts';
 import { placeWords } from '../place-words.ts';
+import { situationWords } from './situation-words.ts';
 import { mergedRows } from './merged-rows.ts';
 import type { Block, EquationBlock, Section } from './note.ts';
 
@@ -44,11 +45,11 @@ export function rowsInFull({ rows, limitStates }: Pick<Appraisal, 'rows' | 'limi
   );
 }
 
-function fullCheck(row: CheckRow, model: Model): Section {
+/** A check at its place in full, as the note prints it; the window opens the same. */
+export function fullCheck(row: CheckRow, model: Model): Section {
   const check = checks.find(({ id }) => id === row.id) as Check;
   const situation = model.loads.situations.find(({ id }) => id === row.situation) ?? model.loads.situations[0]!;
   const trace = traceCheck(check, model, row.place, situation);
-  const where = `${placeWords(model, row.place)}${row.situation ? `; ${situation.title}. ${situation.path}` : ''}`;
   const title = `${check.title}: ${placeWords(model, row.place)}`;
   const source = check.source
     .filter((s) => !s.safety || s.safety === model.basis.safety)
@@ -57,8 +58,10 @@ function fullCheck(row: CheckRow, model: Model): Section {
   if ('missing' in trace)
     return { title, blocks: [{ kind: 'paragraph', tone: 'loud', text: `Cannot be judged: ${trace.missing}.` }] };
   const blocks: Block[] = [
-    { kind: 'paragraph', text: `At ${where}` },
-    { kind: 'paragraph', tone: 'small', text: `Source: ${source}` },
+    ...(row.situation
+      ? [{ kind: 'paragraph', keep: true, text: `${situation.title}. ${situation.path}` } as const]
+      : []),
+    { kind: 'paragraph', keep: true, tone: 'small', text: `Source: ${source}` },
     {
       kind: 'table',
       caption: 'Inputs',
@@ -120,7 +123,7 @@ function allChecks(model: Model, rows: readonly CheckRow[]): Block[] {
           placeWords(model, worst.place),
           use('up'),
           use('down'),
-          worst.situation ?? '–',
+          worst.situation ? situationWords(model, worst.situation) : '–',
           `${verdict}${worst.reason ? `: ${worst.reason}` : ''}`,
         ],
         loud: worst.verdict !== 'passes',

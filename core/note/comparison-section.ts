@@ -19,7 +19,7 @@ export function comparisonSection({ options, base }: Comparison, print: Print): 
       { kind: 'list', items: options.map(({ id, title }) => `${name(id)}: ${title}`) },
       {
         kind: 'table',
-        caption: `Quantities; changes against “${name(base)}” in brackets`,
+        caption: `Quantities; changes against “${name(base)}” in brackets. A verdict is one check at one place in one load situation`,
         columns,
         rows: [
           ...comparedQuantities.map((id) => {
@@ -32,8 +32,8 @@ export function comparisonSection({ options, base }: Comparison, print: Print): 
               ),
             ];
           }),
-          ['Checks that fail', ...options.map(({ fails }) => String(fails))],
-          ['Cannot be judged', ...options.map(({ unjudged }) => String(unjudged))],
+          ['Verdicts that are fails', ...options.map(({ fails }) => String(fails))],
+          ['Verdicts left open', ...options.map(({ unjudged }) => String(unjudged))],
           ['Findings', ...options.map(({ findings }) => String(findings))],
         ],
       },

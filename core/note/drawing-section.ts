@@ -1,28 +1,40 @@
 import type { DrawnDimension, DrawnShape } from '../geometry/drawing.ts';
-import type { Point } from '../geometry/geometry.ts';
-import { lengthText } from '../geometry/length-text.ts';
+import type { Panel, Point } from '../geometry/geometry.ts';
+import type { PanelDesign } from '../document/schema.ts';
+import { drawnLength, drawnUnit } from '../geometry/drawn-length.ts';
+import type { LengthText } from '../geometry/length-text.ts';
+import { panelDrawing } from '../geometry/panel-drawing.ts';
 import { planDrawing } from '../geometry/plan-drawing.ts';
 import { sectionThroughFixing } from '../geometry/section-through-fixing.ts';
 import type { Model } from '../model.ts';
 import type { Figure, Fill, Pen, Section, Shape } from './note.ts';
 
-/** Plan with panels, bolts and dimensions, and a section through one fixing of each design, drawn from the geometry. */
+/** Plan of the plate; one panel of each design with its dimensions, and a section through its fixing at each overlap, drawn from the geometry. */
 export function drawingSection(model: Model): Section {
-  const first = [...new Map(model.geometry.panels.map((panel) => [panel.designName, panel])).values()];
   return {
     title: 'Drawings',
     startsPage: true,
-    blocks: [planFigure(model), ...first.map((panel) => fixingFigure(model, panel.id, panel.designName))],
+    blocks: [
+      planFigure(model),
+      ...firstOfEachDesign(model.geometry.panels).flatMap((panel) => [
+        panelFigure(model, panel),
+        ...fixingFigures(model, panel),
+      ]),
+    ],
   };
 }
 
-function planFigure({ geometry, document }: Model): Figure {
-  const { shapes, lines, circles, labels, dimensions, extents } = planDrawing(geometry, lengthText(document.units));
+export const firstOfEachDesign = (panels: readonly Panel[]): Panel[] =>
+  panels.filter((panel, i) => panels.findIndex(({ designName }) => designName === panel.designName) === i);
+
+/** The plan as a figure; the window shows the same. */
+export function planFigure({ geometry, document }: Model): Figure {
+  const { shapes, lines, circles, labels, dimensions, extents } = planDrawing(geometry, drawnLength(document.units));
   const points = [...document.grid.suspension.attachments, ...(document.grid.padEyes?.points ?? [])];
   const size = Math.max(extents.x1 - extents.x0, extents.y1 - extents.y0);
   return {
     kind: 'figure',
-    caption: `Plan seen from above. Main tubes are lettered, cross tubes numbered, bays named after the tubes at their lower left corner. Hidden edges are dashed. ${points.map(({ id }) => id).join(', ')}: attachments and pad eyes`,
+    caption: `Plan seen from above. Main tubes are lettered, cross tubes numbered, bays named after the tubes at their lower left corner. Hidden edges are dashed. ${points.map(({ id }) => id).join(', ')}: attachments and pad eyes. Dimensions in ${drawnUnit(document.units)}`,
     alt: `Plan of the plate: ${geometry.mainTubes.length} main tubes, ${geometry.crossTubes.length} cross tubes, ${geometry.bays.length} bays of which ${geometry.panels.flatMap((panel) => panel.bays).length} are closed by panels`,
     box: padded(extents, 0.04 * size),
     widthShare: 1,
@@ -43,11 +55,13 @@ function planFigure({ geometry, document }: Model): Figure {
       })),
       ...points.flatMap(({ id, x, y }): Shape[] => {
         const at = [1000 * x.si, 1000 * y.si] as const;
-        // The name stands inside the plate, clear of the tube it is on.
-        const inward = at[1] > middle(extents)[1] ? -0.034 * size : 0.022 * size;
+        // The name stands on the outer half of an outer tube, where no panel's edge runs.
+        const off = at[1] - middle(extents)[1];
+        const half = (extents.y1 - extents.y0) / 4;
+        const down = off > half ? 0.01 * size : off < -half ? -0.021 * size : -0.0055 * size;
         return [
           { kind: 'circle', at, radius: 0.006 * size, pen: 'accent', fill: 'accent' },
-          { kind: 'label', at: [at[0] + 0.012 * size, at[1] + inward], text: id, size: 7, anchor: 'start' },
+          { kind: 'label', at: [at[0] + 0.012 * size, at[1] + down], text: id, size: 7, anchor: 'start' },
         ];
       }),
       ...labels.map(({ role, at, text }): Shape => {
@@ -79,17 +93,105 @@ const fills: Readonly<Record<string, Fill>> = {
 };
 const pens: Readonly<Record<string, Pen>> = { tube: 'outline', panel: 'outline' };
 
-function fixingFigure({ geometry, document, catalogue }: Model, panelId: string, designName: string): Figure {
-  const { tube, shapes, dimensions } = sectionThroughFixing(geometry, panelId, catalogue, lengthText(document.units));
-  const extents = around(shapes);
+/** Rows of dimension lines along x stand further out, so that their ends clear the texts that those along y carry past the corners. */
+function panelFigure({ geometry, document, catalogue }: Model, panel: Panel): Figure {
+  const { shapes, lines, circles, labels, dimensions, extents } = panelDrawing(
+    geometry,
+    panel,
+    drawnLength(document.units),
+  );
+  const size = Math.max(extents.x1 - extents.x0, extents.y1 - extents.y0);
+  const { design, bolts } = panel;
+  const length = drawnLength(document.units);
+  const { fixing, cornerNotch, holes } = design;
+  const said = [
+    fixing.kind === 'bolted'
+      ? `${bolts.length} bolts ${catalogue.bolt(fixing.bolt).id} in holes of ${length(bolts[0]?.hole ?? 0)}`
+      : `fillet weld (thick line), throat ${length(fixing.throat.si)}${fixing.run && fixing.gap ? `, runs of ${length(fixing.run.si)} with gaps of ${length(fixing.gap.si)} at most` : ''}`,
+    ...(cornerNotch ? [`corner notches of ${length(cornerNotch.si)}`] : []),
+    ...holeWords(holes, length),
+  ];
   return {
     kind: 'figure',
-    caption: `Design ${designName}: section through a fixing of panel ${panelId} on tube ${tube}`,
-    alt: `Section through the fixing of panel ${panelId}: ${[...new Set(shapes.map(({ role }) => role))].join(', ')}`,
-    box: padded(extents, 0.02 * (extents.x1 - extents.x0)),
-    widthShare: 0.55,
-    shapes: [...fixingShapes(shapes), ...dimensionLines(dimensions, middle(extents), 12, extents)],
+    caption: `Design ${panel.designName}: panel ${panel.id} seen from above, ${length(panel.thickness)} thick, ${said.join('; ')}. Dashed: near faces of the tubes, to which the overlaps are measured. Dimensions in ${drawnUnit(document.units)}`,
+    alt: `Panel ${panel.id} of design ${panel.designName} with its size, overlaps${bolts.length > 0 ? ', bolt pitches and edge distances' : ''}`,
+    box: padded(extents, 0.004 * size),
+    widthShare: 0.62,
+    shapes: [
+      ...shapes.map(({ rings }): Shape => ({ kind: 'path', rings, closed: true, pen: 'outline', fill: 'panel' })),
+      ...lines.map(({ role, from, to }): Shape => ({
+        kind: 'path',
+        rings: [[from, to]],
+        closed: false,
+        pen: role === 'weld' ? 'accent' : 'hidden',
+      })),
+      ...circles.map(({ at, diameter }): Shape => ({
+        kind: 'circle',
+        at,
+        radius: diameter / 2,
+        pen: 'thin',
+        fill: 'paper',
+      })),
+      ...labels.map(({ side, at: [x, y], text }): Shape => {
+        const off = 0.03 * size;
+        const at = {
+          mainLow: [x, y + 0.4 * off],
+          mainHigh: [x, y - off],
+          crossLow: [x + off, y],
+          crossHigh: [x - 0.4 * off, y],
+        }[side] as [number, number];
+        const turn = side.startsWith('cross') ? { turn: 90 } : {};
+        return { kind: 'label', at, text: `tube ${text}`, size: 7, anchor: 'middle', ...turn };
+      }),
+      ...dimensions.map(({ from, to, text, row = 0 }): Shape => {
+        const first = from[1] === to[1] ? 34 : 14;
+        return { kind: 'dimension', from, to, offset: first + 15 * row, text };
+      }),
+    ],
   };
+}
+
+/** "2 vent holes ⌀ 25 at (−160, 0), (160, 0) from the centre" for each purpose and diameter. */
+function holeWords(holes: PanelDesign['holes'], length: LengthText): string[] {
+  const alike = new Map<string, string[]>();
+  for (const { purpose, diameter, x, y } of holes) {
+    const kind = `${purpose === 'other' ? '' : `${purpose} `}hole|⌀ ${length(diameter.si)}`;
+    alike.set(kind, [...(alike.get(kind) ?? []), `(${length(x.si)}, ${length(y.si)})`]);
+  }
+  return [...alike].map(([kind, at]) => {
+    const [name, size] = kind.split('|');
+    return `${at.length > 1 ? `${at.length} ${name}s` : name} ${size} at ${at.join(', ')} from the centre`;
+  });
+}
+
+/** A section for each overlap and tube section that the panel has, the first side of each. */
+function fixingFigures({ geometry, document, catalogue }: Model, { id, bearings, designName }: Panel): Figure[] {
+  const tubes = new Map([...geometry.mainTubes, ...geometry.crossTubes].map((tube) => [tube.id, tube]));
+  const alike = new Map<string, (typeof bearings)[number][]>();
+  for (const bearing of bearings.filter(({ fixed }) => fixed)) {
+    const key = `${Math.round(1e6 * bearing.lap)} ${tubes.get(bearing.tube)!.section.id}`;
+    alike.set(key, [...(alike.get(key) ?? []), bearing]);
+  }
+  return [...alike.values()].map((of) => {
+    const { side } = of[0]!;
+    const { tube, shapes, dimensions } = sectionThroughFixing(
+      geometry,
+      id,
+      catalogue,
+      drawnLength(document.units),
+      side,
+    );
+    const extents = around(shapes);
+    const others = of.slice(1).map((bearing) => bearing.tube);
+    return {
+      kind: 'figure',
+      caption: `Design ${designName}: section through a fixing of panel ${id} on tube ${tube}${others.length > 0 ? `, the same on ${others.join(', ')}` : ''}. Dimensions in ${drawnUnit(document.units)}`,
+      alt: `Section through the fixing of panel ${id}: ${[...new Set(shapes.map(({ role }) => role))].join(', ')}`,
+      box: padded(extents, 0.02 * (extents.x1 - extents.x0)),
+      widthShare: 0.5,
+      shapes: [...fixingShapes(shapes), ...dimensionLines(dimensions, middle(extents), 12, extents)],
+    };
+  });
 }
 
 /** The parts of a fixing's section in ink: what is cut is hatched, the weld stands out. */
@@ -113,11 +215,11 @@ function dimensionLines(
   clearOf?: Extents,
 ): Shape[] {
   const taken = new Map<string, number>();
-  return dimensions.flatMap(({ from, to, text }): Shape[] => {
+  return dimensions.flatMap(({ from, to, text, row }): Shape[] => {
     const alongX = Math.abs(to[0] - from[0]) > Math.abs(to[1] - from[1]);
     const side = alongX ? `y${from[1] > centre[1] ? '+' : '-'}` : `x${from[0] > centre[0] ? '+' : '-'}`;
-    const nth = taken.get(side) ?? 0;
-    taken.set(side, nth + 1);
+    const nth = row ?? taken.get(side) ?? 0;
+    taken.set(side, Math.max(taken.get(side) ?? 0, nth + 1));
     const outside = (point: Point): Point => {
       if (!clearOf) return point;
       if (alongX) return [point[0], side === 'y+' ? clearOf.y1 : clearOf.y0];

@@ -1,4 +1,6 @@
+import type { PanelDesign } from '../document/schema.ts';
 import type { Tube } from '../geometry/geometry.ts';
+import { lapsOf } from '../geometry/laps-of.ts';
 import { symbolBox } from '../derive/symbol-box.ts';
 import type { Model } from '../model.ts';
 import { sourceText } from '../result.ts';
@@ -96,7 +98,7 @@ function tubeTable({ geometry }: Model, print: Print): Table {
       const [first] = group as [Tube];
       const { set, section, material, from, to, flooded, vent, drain } = first;
       const inside = flooded
-        ? `flooded${vent ? `, vent ${print.quantity(vent, 'mm', 3)}` : ''}${drain ? `, drain ${print.quantity(drain, 'mm', 3)}` : ''}`
+        ? `flooded${vent ? `, vent ${print.length(vent)}` : ''}${drain ? `, drain ${print.length(drain)}` : ''}`
         : 'sealed';
       return [
         `${set} ${listed(group.map(({ id }) => id))}`,
@@ -153,7 +155,7 @@ function designTable({ geometry }: Model, print: Print): Table {
       { title: 'Design', width: 0.11 },
       { title: 'Panels', width: 0.19 },
       { title: 'Plate', width: 0.22 },
-      { title: 'Overlap: main, cross', width: 0.15 },
+      { title: 'Overlap', width: 0.15 },
       { title: 'Fixing', width: 0.33 },
     ],
     rows: used.map(({ designName, design, material, thickness }) => {
@@ -166,12 +168,22 @@ function designTable({ geometry }: Model, print: Print): Table {
       return [
         designName,
         ids.join(', '),
-        `${print.quantity(thickness, 'mm', 3)} ${material.title}, ${design.side}, ${design.support}, edges relied on as ${design.edges}`,
-        `${print.quantity(design.overlap.onMain.si, 'mm', 3)}, ${print.quantity(design.overlap.onCross.si, 'mm', 3)}`,
+        `${print.length(thickness)} ${material.title}, ${design.side}, ${design.support}, edges relied on as ${design.edges}`,
+        overlapText(design, print),
         fixingText,
       ];
     }),
   };
+}
+
+/** One number for each pair of tubes, or both where the two sides differ. */
+function overlapText(design: PanelDesign, print: Print): string {
+  const laps = lapsOf(design);
+  const pair = (tubes: string, low: number, high: number, axis: string): string =>
+    low === high
+      ? `${print.length(low)} on ${tubes}`
+      : `on ${tubes} ${print.length(low)} at lower ${axis}, ${print.length(high)} at higher ${axis}`;
+  return `${pair('main tubes', laps.mainLow, laps.mainHigh, 'y')}; ${pair('cross tubes', laps.crossLow, laps.crossHigh, 'x')}`;
 }
 
 function eyeTables({ document }: Model, print: Print): Table[] {
@@ -186,15 +198,15 @@ function eyeTables({ document }: Model, print: Print): Table[] {
       caption: 'Suspension and pad eyes',
       columns: [
         { title: 'What', width: 0.17 },
-        { title: 'Points (x, y)', width: 0.43 },
+        { title: `Points (x, y), ${print.unit('mm')}`, width: 0.43 },
         { title: 'Plate', width: 0.2 },
         { title: 'Hole, pin, weld', width: 0.2 },
       ],
       rows: rows.map(({ name, points, eye }) => [
         name,
-        points.map(({ id, x, y }) => `${id} (${print.quantity(x.si, 'm')}, ${print.quantity(y.si, 'm')})`).join('; '),
-        `${print.quantity(eye.thickness.si, 'mm', 3)} × ${print.quantity(eye.width.si, 'mm', 3)}, ${eye.material}`,
-        `${print.quantity(eye.holeDiameter.si, 'mm', 3)}, ${print.quantity(eye.pinDiameter.si, 'mm', 3)}, throat ${print.quantity(eye.weldThroat.si, 'mm', 3)}`,
+        points.map(({ id, x, y }) => `${id} (${print.drawn(x.si)}, ${print.drawn(y.si)})`).join('; '),
+        `${print.drawn(eye.thickness.si)} × ${print.length(eye.width.si)}, ${eye.material}, hole's centre ${print.length(eye.height.si)} above the tube`,
+        `hole ${print.length(eye.holeDiameter.si)}, pin ${print.length(eye.pinDiameter.si)}, weld throat ${print.length(eye.weldThroat.si)}`,
       ]),
     },
   ];

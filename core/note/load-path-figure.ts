@@ -5,12 +5,28 @@ import type { Model } from '../model.ts';
 import { around, fixingShapes, padded } from './drawing-section.ts';
 import type { Figure, Shape } from './note.ts';
 
-/** Which way a panel's load goes into its tube when the water pushes up, or down: plate on tube one way, bolts or weld the other. */
-export function loadPathFigure(
-  { geometry, document, catalogue }: Model,
-  panel: Panel,
-  direction: 'up' | 'down',
-): Figure {
+/** Which way a panel's load goes into its tube when the water pushes up, and beside it when it pushes down: plate on tube one way, bolts or weld the other. */
+export function loadPathFigure(model: Model, panel: Panel): Figure {
+  const [up, down] = [loadPath(model, panel, 'up'), loadPath(model, panel, 'down')];
+  const width = up.extents.x1 - up.extents.x0;
+  const right = moved(down.shapes, 1.25 * width);
+  const extents = {
+    x0: up.extents.x0,
+    x1: down.extents.x1 + 1.25 * width,
+    y0: Math.min(up.extents.y0, down.extents.y0),
+    y1: Math.max(up.extents.y1, down.extents.y1),
+  };
+  return {
+    kind: 'figure',
+    caption: `Design ${panel.designName}. Left, force of the water up (positive): ${up.held}. Right, force of the water down (negative): ${down.held}`,
+    alt: `Load path. With the water pushing up: ${up.held}. With the water pushing down: ${down.held}`,
+    box: padded(extents, 0.01 * (extents.x1 - extents.x0)),
+    widthShare: 0.72,
+    shapes: [...up.shapes, ...right],
+  };
+}
+
+function loadPath({ geometry, document, catalogue }: Model, panel: Panel, direction: 'up' | 'down') {
   const { tube, shapes } = sectionThroughFixing(geometry, panel.id, catalogue, lengthText(document.units));
   const pressed = panel.pressedBy === direction;
   const welded = panel.design.fixing.kind === 'welded';
@@ -35,22 +51,24 @@ export function loadPathFigure(
   const far = up > 0 ? Math.max(plate.y1, extents.y1) : Math.min(plate.y0, extents.y0);
   const answer = arrow([holds, far + up * reach], [holds, far]);
   const held = pressed
-    ? `bears on tube ${tube}`
+    ? `the panel is pressed on and bears on tube ${tube}`
     : welded
-      ? `hangs on its weld to tube ${tube}`
-      : `hangs on its bolts in tube ${tube}`;
-  const size = {
+      ? `the panel is pulled off and hangs on its weld to tube ${tube}`
+      : `the panel is pulled off and hangs on its bolts in tube ${tube}`;
+  const reached = {
     x0: extents.x0,
     x1: extents.x1,
     y0: Math.min(extents.y0, near - up * reach, far + up * reach),
     y1: Math.max(extents.y1, near - up * reach, far + up * reach),
   };
-  return {
-    kind: 'figure',
-    caption: `Design ${panel.designName}, force of the water ${direction} (${up > 0 ? 'positive' : 'negative'}): the panel is ${pressed ? 'pressed on and' : 'pulled off and'} ${held}`,
-    alt: `Load path with the water pushing ${direction}: the panel ${held}`,
-    box: padded(size, 0.02 * (size.x1 - size.x0)),
-    widthShare: 0.34,
-    shapes: [...fixingShapes(shapes), ...water, answer],
-  };
+  return { extents: reached, held, shapes: [...fixingShapes(shapes), ...water, answer] };
+}
+
+/** Paths and arrows moved along x. */
+function moved(shapes: readonly Shape[], by: number): Shape[] {
+  const along = ([x, y]: Point): Point => [x + by, y];
+  return shapes.map((shape) => {
+    if (shape.kind === 'path') return { ...shape, rings: shape.rings.map((ring) => ring.map(along)) };
+    return shape.kind === 'arrow' ? { ...shape, from: along(shape.from), to: along(shape.to) } : shape;
+  });
 }

@@ -1,4 +1,6 @@
 import type { Model } from '../model.ts';
+import { significant } from '../quantity/format-quantity.ts';
+import { firstOfEachDesign } from './drawing-section.ts';
 import { loadPathFigure } from './load-path-figure.ts';
 import { mergedRows } from './merged-rows.ts';
 import type { Block, Section } from './note.ts';
@@ -12,7 +14,7 @@ export function loadSection(model: Model, print: Print): Section {
     { kind: 'list', items: loads.definition },
     {
       kind: 'table',
-      caption: 'Load cases and equilibrium; up is positive',
+      caption: 'Load situations and equilibrium; up is positive. Left over: sum of the terms over the largest of them',
       columns: [
         { title: 'Case', width: 0.17 },
         { title: 'Path', width: 0.37 },
@@ -25,7 +27,7 @@ export function loadSection(model: Model, print: Print): Section {
         loadFactor.toFixed(2),
         missing
           ? '–'
-          : `${balance.terms.map(({ name, force }) => `${name} ${kN(force)}`).join('; ')}; sum over largest ${balance.residual.toExponential(0)}${balance.acceleration === 0 ? '' : `; acceleration ${print.quantity(balance.acceleration, 'm/s^2', 3)}`}. Balanced by ${balance.by}`,
+          : `${balance.terms.map(({ name, force }) => `${name} ${kN(force)}`).join('; ')}; left over ${leftOver(balance.residual)}${balance.acceleration === 0 ? '' : `; acceleration ${print.quantity(balance.acceleration, 'm/s^2', 3)}`}. Balanced by ${balance.by}`,
       ]),
       loud: loads.situations.flatMap(({ missing }, i) => (missing ? [i] : [])),
     },
@@ -66,7 +68,10 @@ export function loadSection(model: Model, print: Print): Section {
         0,
       ),
     });
-  const designs = [...new Map(geometry.panels.map((panel) => [panel.designName, panel])).values()];
-  for (const panel of designs) blocks.push(loadPathFigure(model, panel, 'up'), loadPathFigure(model, panel, 'down'));
+  const designs = firstOfEachDesign(geometry.panels);
+  for (const panel of designs) blocks.push(loadPathFigure(model, panel));
   return { title: 'Loads', blocks };
 }
+
+/** A residual of rounding has an order of magnitude and no more. */
+const leftOver = (residual: number): string => (residual === 0 ? '0' : significant(residual, 1));

@@ -22,11 +22,14 @@ export function mergedRows(
   };
 }
 
-/** "bay A1, bay A6" → "bays A1, A6": the common first word said once. */
+/** "bay A1, bay A6, plate" → "bays A1, A6; plate": a first word that several share is said once. */
 function listed(names: readonly string[]): string {
-  const [first = ''] = names;
-  const word = /^(.+) \S+$/.exec(first)?.[1];
-  if (names.length === 1 || word === undefined || !names.every((name) => name.startsWith(`${word} `)))
-    return names.join(', ');
-  return `${word}s ${names.map((name) => name.slice(word.length + 1)).join(', ')}`;
+  const groups = new Map<string, string[]>();
+  for (const name of names) {
+    const [, word = '', rest = name] = /^(.+) (\S+)$/.exec(name) ?? [];
+    groups.set(word, [...(groups.get(word) ?? []), rest]);
+  }
+  return [...groups]
+    .map(([word, of]) => (word === '' ? of.join(', ') : `${word}${of.length > 1 ? 's' : ''} ${of.join(', ')}`))
+    .join(groups.size > 1 ? '; ' : ', ');
 }

@@ -27,7 +27,13 @@ export interface Section {
 }
 
 export type Block =
-  | { readonly kind: 'paragraph'; readonly text: string; readonly tone?: 'plain' | 'small' | 'caution' | 'loud' }
+  | {
+      readonly kind: 'paragraph';
+      readonly text: string;
+      readonly tone?: 'plain' | 'small' | 'caution' | 'loud';
+      /** Stands on one page with what follows. */
+      readonly keep?: true;
+    }
   | { readonly kind: 'list'; readonly items: readonly string[]; readonly tone?: 'plain' | 'caution' | 'loud' }
   | Table
   | EquationBlock

@@ -1,14 +1,16 @@
 import { describe, expect, it } from 'vitest';
 import { catalogueWith } from '../../core/catalogue/catalogue.ts';
+import { drawnLength } from '../../core/geometry/drawn-length.ts';
+import { equalSteps } from '../../core/geometry/equal-steps.ts';
 import { geometryOf } from '../../core/geometry/geometry-of.ts';
 import type { Point } from '../../core/geometry/geometry.ts';
-import { lengthText } from '../../core/geometry/length-text.ts';
+import { panelDrawing } from '../../core/geometry/panel-drawing.ts';
 import { planDrawing } from '../../core/geometry/plan-drawing.ts';
 import { sectionThroughFixing } from '../../core/geometry/section-through-fixing.ts';
 import { demoDocument } from './demo-document.ts';
 
 const catalogue = catalogueWith();
-const text = lengthText('metric');
+const text = drawnLength('metric');
 const geometry = (...changes: unknown[]) => geometryOf(demoDocument(...changes), catalogue);
 const section = (...changes: unknown[]) => sectionThroughFixing(geometry(...changes), 'A1', catalogue, text);
 const area = (ring: readonly Point[]) =>
@@ -38,14 +40,8 @@ describe('the section through a fixing', () => {
     // axis 30 mm inside the edge; washer of M12 2.5 mm thick, 24 mm across (ISO 7089)
     expect(role('washer')).toEqual([[33, 57, 10, 12.5]]);
     expect(role('bolt')[0]!.slice(0, 2)).toEqual([39, 51]);
-    expect(dimensions.map((d) => d.text)).toEqual([
-      '150.0 mm',
-      '60.00 mm',
-      '10.00 mm',
-      '150.0 mm',
-      '48.00 mm',
-      '30.00 mm',
-    ]);
+    // across the tube; then from the panel's edge: bolt, end of the flat, face; the panel; the tube's height
+    expect(dimensions.map((d) => d.text)).toEqual(['150', '30', '48', '60', '10', '150']);
   });
 
   it('draws each way into the tube, and the weld', () => {
@@ -123,9 +119,65 @@ describe('the plan', () => {
   it('names tubes and bays and measures the whole', () => {
     const { labels, dimensions, circles, extents } = planDrawing(geometry(), text);
     expect(labels.map((l) => l.text)).toEqual(['A', 'B', 'C', '1', '2', '3', '4', 'A1', 'A2', 'A3', 'B1', 'B2', 'B3']);
-    expect(dimensions.map((d) => d.text)).toEqual(['3450 mm', '2750 mm', '2 × 1300 mm', '3 × 1100 mm']);
+    expect(dimensions.map((d) => d.text)).toEqual(['3450', '2750', '2 × 1300', '3 × 1100']);
     expect(circles.filter((c) => c.role === 'bolt').length).toBe(4 * 26);
     expect(circles.filter((c) => c.role === 'hole').length).toBe(4);
     expect(Object.values(extents).map((v) => Number(v.toFixed(6)))).toEqual([-75, -75, 3375, 2675]);
   });
+});
+
+describe('a panel by itself', () => {
+  const drawing = (id: string, ...changes: unknown[]) => {
+    const of = geometry(...changes);
+    return panelDrawing(
+      of,
+      of.panels.find((panel) => panel.id === id)!,
+      text,
+    );
+  };
+  /** Texts of the dimensions that lie along one edge of the panel, row by row. */
+  const along = ({ dimensions, extents }: ReturnType<typeof drawing>, edge: 'x0' | 'x1' | 'y0' | 'y1') => {
+    const k = edge.startsWith('x') ? 0 : 1;
+    return dimensions
+      .filter(({ from, to }) => from[k] === to[k] && Math.abs(from[k] - extents[edge]) < 1e-9)
+      .map((d) => `${d.row}: ${d.text}`);
+  };
+
+  it('has its size, overlaps and opening on the low sides, edge distances and pitches on the high sides', () => {
+    const one = drawing('A1');
+    // opening 950 × 1150, overlaps of 60, edge distance 30; 1010 and 1210 mm at pitches of at most 200 mm
+    expect(along(one, 'y0')).toEqual(['0: 60', '0: 60', '0: 950', '1: 1070']);
+    expect(along(one, 'x0')).toEqual(['0: 60', '0: 60', '0: 1150', '1: 1270']);
+    expect(along(one, 'y1')).toEqual(['0: 30', '0: 30', '0: 6 × 168.3']);
+    expect(along(one, 'x1')).toEqual(['0: 30', '0: 30', '0: 7 × 172.9']);
+    expect(one.circles.filter(({ role }) => role === 'bolt').length).toBe(26);
+    expect(one.labels.map((label) => label.text)).toEqual(['A', 'B', '1', '2']);
+  });
+
+  it('shows each side’s own overlap, and the faces of a tube between its bays', () => {
+    const apart = drawing('A1', {
+      designs: { deck: { overlap: { sides: { crossHigh: '70 mm', mainLow: '45 mm' } } } },
+    });
+    expect(along(apart, 'y0')).toEqual(['0: 60', '0: 70', '0: 950', '1: 1080']);
+    expect(along(apart, 'x0')).toEqual(['0: 45', '0: 60', '0: 1150', '1: 1255']);
+    const two = drawing('A1:A2', { panels: { A1: null, 'A1:A2': 'deck' } });
+    expect(two.lines.filter(({ id }) => id === '2').map(({ from }) => Math.round(from[0]))).toEqual([1025, 1175]);
+    // from bolt to tube 2: 1100 − 15 − 30 = 1055 mm, 6 pitches on either hand
+    expect(along(two, 'y1').at(-1)).toBe('0: 12 × 175.8');
+  });
+});
+
+describe('the text of a dimension', () => {
+  it('has no unit and no idle zeros: tenths of a millimetre, thousandths of an inch', () => {
+    const inch = drawnLength('inch');
+    expect([0, 0.046, 0.03655, 0.0004, 1.27, 12.5, -0.16, 0.00996].map(text)).toEqual(['0', '46', '36.5', '0.4', '1270', '12\u202f500', '−160', '10']); // prettier-ignore
+    expect([0.0254, 0.05239375, 0.3048, 0.01905, 2.54].map(inch)).toEqual(['1', '2.063', '12', '0.75', '100']);
+  });
+
+  it('takes equal steps together', () =>
+    expect(equalSteps([0, 65, 130, 160, 190, 255])).toEqual([
+      { from: 0, to: 130, count: 2 },
+      { from: 130, to: 190, count: 2 },
+      { from: 190, to: 255, count: 1 },
+    ]));
 });

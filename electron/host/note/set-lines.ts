@@ -33,20 +33,24 @@ export function setLines(ink: Ink, box: Box, size: number, width: number): SetBo
 
 const row = (boxes: readonly Box[]): Box => ({ kind: 'row', boxes });
 
-/** Cuts a flat row before each sign that stands between two terms, and after each comma. */
+/** Cuts a flat row before each sign that stands between two terms, and after each comma. In a list of named arguments
+ *  it cuts after the bracket that opens it and not between a name and its value. */
 function terms(boxes: readonly Box[]): Box[][] {
   const found: Box[][] = [[]];
+  const named = boxes.some(isComma) && boxes.some(isEquals);
   boxes.forEach((box, i) => {
     const last = boxes[i - 1];
-    const sign = box.kind === 'operator' && !/^[,;]$/.test(box.text.trim());
+    const sign = box.kind === 'operator' && !isComma(box) && !(named && isEquals(box));
     const between = sign && i > 0 && last?.kind !== 'operator' && !isOpening(last);
-    const afterComma = last?.kind === 'operator' && /^[,;]$/.test(last.text.trim());
-    if ((between || afterComma) && found.at(-1)!.length > 0) found.push([]);
+    const after = last !== undefined && (isComma(last) || (named && isOpening(last)));
+    if ((between || after) && found.at(-1)!.length > 0) found.push([]);
     found.at(-1)!.push(box);
   });
   return found;
 }
 
+const isComma = (box: Box): boolean => box.kind === 'operator' && /^[,;]$/.test(box.text.trim());
+const isEquals = (box: Box): boolean => box.kind === 'operator' && box.text.trim() === '=';
 const isOpening = (box: Box | undefined): boolean => box?.kind === 'text' && (box.text === '(' || box.text === '|(');
 
 /** The term with its widest box laid open by one level, or undefined when none can be. */

@@ -20,8 +20,8 @@ const looks: Readonly<
   loud: { role: 'semibold', type: house.type.plain, colour: house.ink, bar: 3.4, indent: 11, barColour: house.ink },
 };
 
-/** A paragraph, a piece a line; the first two and the last two lines stay together. */
-export function setParagraph(desk: Desk, { text, tone = 'plain' }: Paragraph): Piece[] {
+/** A paragraph, a piece a line; the first two and the last two lines stay together, and the last with what follows where it says so. */
+export function setParagraph(desk: Desk, { text, tone = 'plain', keep }: Paragraph): Piece[] {
   const { ink, column } = desk;
   const look = looks[tone];
   const lines = setBalanced(ink, text, look.role, look.type.size, Math.min(measure, column.width) - look.indent, 0.88);
@@ -29,7 +29,7 @@ export function setParagraph(desk: Desk, { text, tone = 'plain' }: Paragraph): P
   return lines.map((line, i) => ({
     height: look.type.leading,
     before: i === 0 ? 7 : 0,
-    keep: i < lines.length - 1 && (i === 0 || i === lines.length - 2),
+    keep: i < lines.length - 1 ? i === 0 || i === lines.length - 2 : keep === true,
     put(y) {
       bar(desk, look, y);
       ink.colour(look.colour);
