@@ -1,8 +1,7 @@
-import { access } from 'node:fs/promises';
 import { resolve } from 'node:path';
 import { refusal } from '../../core/refusal.ts';
 import { startingDocument } from '../../core/document/starting-document.ts';
-import { writeFileWhole } from '../host/write-file.ts';
+import { writeNewFile } from '../host/write-new-file.ts';
 import { optionsOf } from './options-of.ts';
 import { exit } from './terminal.ts';
 import type { Verb } from './verbs.ts';
@@ -23,17 +22,13 @@ export const newVerb: Verb = {
         mend: 'Write metric or inch.',
       });
     const path = resolve(on.folder, file);
-    const there = await access(path).then(
-      () => true,
-      () => false,
-    );
-    if (there)
+    const text = `${JSON.stringify(startingDocument(units), null, 2)}\n`;
+    if (!(await writeNewFile(path, text)))
       throw refusal({
         what: 'There is a file of this name already',
         where: { file },
         mend: 'Choose another name; nothing was changed.',
       });
-    await writeFileWhole(path, `${JSON.stringify(startingDocument(units), null, 2)}\n`);
     on.out(`Wrote ${file}. Next: stillplate check ${file}`);
     return exit.passes;
   },

@@ -55,7 +55,8 @@ const anyway: Reasons = {
   ENAMETOOLONG: 'the name is too long',
   ELOOP: 'the links of the path go in a circle',
 };
-const writing: Reasons = {
+/** Words for what keeps a file from being written. */
+export const writing: Reasons = {
   ...anyway,
   ENOSPC: 'the disk is full',
   EDQUOT: 'the disk is full for this user',
