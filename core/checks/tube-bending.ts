@@ -1,7 +1,15 @@
 import type { Check } from './check.ts';
 import { basisFactor } from './inputs.ts';
 import { onlyUnder } from './only-under.ts';
-import { bendingClassSteps, f_235, flangeLeft, nominalMomentSteps, notSlender } from './tube-class-steps.ts';
+import {
+  bendingClassSteps,
+  drilledStrengthStep,
+  f_235,
+  flangeLeft,
+  nominalMomentSteps,
+  notSlender,
+  ruptureMomentSteps,
+} from './tube-class-steps.ts';
 import { tubeForceInputs, tubeInputs, tubePlaces } from './tube-inputs.ts';
 
 const { M, V, M_statics } = tubeForceInputs;
@@ -53,34 +61,12 @@ export const tubeBending: Check = {
         unit: '1',
         meaning: 'part of the strength that shear takes up',
       },
-      {
-        symbol: 'f_d',
-        expression: 'n_h > 0 ? min(f_y / gamma_M0, 0.9 * f_u / gamma_M2) : f_y / gamma_M0',
-        unit: 'MPa',
-        meaning: 'design strength: yielding, or rupture beside a hole (6.2.5(4))',
-      },
+      drilledStrengthStep,
       { symbol: 'M_Rd', expression: '(1 - rho) * W * f_d', unit: 'kN*m', meaning: 'moment resistance' },
     ],
     'allowable stress': [
       ...nominalMomentSteps,
-      {
-        symbol: 'Y_t',
-        expression: 'f_y <= 0.8 * f_u ? 1 : 1.1',
-        unit: '1',
-        meaning: 'factor on yielding of the flange (F13.1)',
-      },
-      {
-        symbol: 'part_n',
-        expression: '(B - n_h * d_h) / B',
-        unit: '1',
-        meaning: 'part of the flange that the holes leave',
-      },
-      {
-        symbol: 'M_r',
-        expression: 'n_h == 0 ? M_n : (f_u * part_n >= Y_t * f_y ? M_n : min(M_n, f_u * part_n * W_el))',
-        unit: 'kN*m',
-        meaning: 'limited by rupture beside the holes (F13-1)',
-      },
+      ...ruptureMomentSteps,
       { symbol: 'M_Rd', expression: 'M_r / Omega_b', unit: 'kN*m', meaning: 'allowable moment' },
     ],
   },

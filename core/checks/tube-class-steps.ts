@@ -13,7 +13,55 @@ export const netElasticStep: Step = {
   unit: 'cm^3',
   meaning: 'elastic modulus less the holes of bolts, as in both flanges',
 };
+
+/** Wall between the webs, or the quarter of a round tube's girth that holes in line are drilled in. */
+export const flangeStep: Step = {
+  symbol: 'b_f',
+  expression: 'round > 0 ? pi / 4 * (B - 2 * t) : B - 2 * t',
+  unit: 'mm',
+  meaning: 'wall that the bolts drill: between the webs, or a quarter of a round girth',
+};
+
+/** Area less the holes of bolts, drilled through both flanges. */
+export const netAreaStep: Step = {
+  symbol: 'A_n',
+  expression: 'A - 2 * n_h * d_h * t',
+  unit: 'cm^2',
+  meaning: 'area less the holes of bolts, as in both flanges',
+};
+
+/** Design strength of a drilled section: yielding of it, or rupture beside a hole, EN 1993-1-1, 6.2.3(2) and 6.2.5(4). */
+export const drilledStrengthStep: Step = {
+  symbol: 'f_d',
+  expression: 'n_h > 0 ? min(f_y / gamma_M0, 0.9 * f_u / gamma_M2) : f_y / gamma_M0',
+  unit: 'MPa',
+  meaning: 'design strength: yielding, or rupture beside a hole (6.2.5(4))',
+};
+
+/** Nominal moment with rupture of a drilled flange, AISC 360 F13.1; after `nominalMomentSteps`. */
+export const ruptureMomentSteps: readonly Step[] = [
+  {
+    symbol: 'Y_t',
+    expression: 'f_y <= 0.8 * f_u ? 1 : 1.1',
+    unit: '1',
+    meaning: 'factor on yielding of the flange (F13.1)',
+  },
+  {
+    symbol: 'part_n',
+    expression: '(B - n_h * d_h) / B',
+    unit: '1',
+    meaning: 'part of the flange that the holes leave',
+  },
+  {
+    symbol: 'M_r',
+    expression: 'n_h == 0 ? M_n : (f_u * part_n >= Y_t * f_y ? M_n : min(M_n, f_u * part_n * W_el))',
+    unit: 'kN*m',
+    meaning: 'limited by rupture beside the holes (F13-1)',
+  },
+];
+
 const netModulusSteps: readonly Step[] = [
+  flangeStep,
   netElasticStep,
   {
     symbol: 'W_pl_n',
@@ -121,8 +169,8 @@ export const notSlender = {
   otherwise: 'the walls are slender (class 4): the section cannot be judged by its full area',
 } as const;
 
-/** Holes that take up the flange leave no beam. */
+/** Holes that take up the flange leave no beam. What is left has a positive net elastic modulus. */
 export const flangeLeft = {
-  holds: 'n_h * d_h < B - 2 * t',
+  holds: 'n_h * d_h < b_f',
   otherwise: 'the holes of the bolts take up the whole flange of the tube: take fewer rows or smaller bolts',
 } as const;
