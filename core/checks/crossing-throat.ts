@@ -63,11 +63,24 @@ export const crossingThroat: Check = {
   demand: 'f_w',
   capacity: 'f_Rd',
   second: {
-    title: 'not less than any part alone, not more than their plain sum',
-    source: [{ document: 'derived by hand: triangle inequality' }],
+    title: 'ring of weld by statics: all of it plastic; and the level runs alone as a couple',
+    source: [
+      { document: 'derived by hand: plastic modulus of a ring b²/2 + b h, shear shared by all of it' },
+      { document: 'derived by hand: moment as a couple of the two level runs, lever b' },
+    ],
     steps: [
-      { symbol: 'f_low', expression: 'max(f_n, f_v)', unit: 'N/mm', meaning: 'larger part' },
-      { symbol: 'f_high', expression: 'f_n + f_v', unit: 'N/mm', meaning: 'plain sum' },
+      {
+        symbol: 'f_low',
+        expression: 'max(N_1 / (2 * (b_1 + h_1)) + M_1 / (b_1 * (b_1 / 2 + h_1)), V_1 / (2 * (b_1 + h_1)))',
+        unit: 'N/mm',
+        meaning: 'plastic: larger of pull with moment, and shear',
+      },
+      {
+        symbol: 'f_high',
+        expression: 'sqrt((N_1 / (2 * (b_1 + h_1)) + M_1 / (b_1 * h_1))^2 + (V_1 / (2 * b_1))^2)',
+        unit: 'N/mm',
+        meaning: 'level runs alone against the moment, upright runs alone against shear',
+      },
     ],
     of: 'f_w',
     low: 'f_low',

@@ -72,10 +72,22 @@ export const crossingWeld: Check = {
   demand: 'F',
   capacity: 'F_Rd',
   second: {
-    title: 'the throats torn at the ultimate strength, no factor',
-    source: [{ document: 'derived by hand' }],
-    steps: [{ symbol: 'F_high', expression: 'f_u * a_w * l_w', unit: 'kN', meaning: 'bound' }],
+    title: 'stress on the throat: the old allowable 0.30 of the tensile strength, and shear rupture without a factor',
+    source: [
+      { document: 'AWS D1.1', clause: 'allowable stress of fillet welds, 0.30 of the tensile strength', memory: true },
+      { document: 'von Mises, rupture in pure shear', clause: 'f_u/√3', memory: true },
+    ],
+    steps: [
+      { symbol: 'F_low', expression: '0.3 * f_u * a_w * l_w', unit: 'kN', meaning: 'old allowable force' },
+      {
+        symbol: 'F_high',
+        expression: 'f_u / sqrt(3) * a_w * l_w',
+        unit: 'kN',
+        meaning: 'shear rupture of the throats',
+      },
+    ],
     of: 'F_Rd',
+    low: 'F_low',
     high: 'F_high',
   },
   cautions: ['Test such a joint or analyse its walls as shells; the weld alone is not what decides.'],

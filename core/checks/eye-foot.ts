@@ -34,11 +34,34 @@ export const eyeFoot: Check = {
   demand: 'sigma_v',
   capacity: 'sigma_Rd',
   second: {
-    title: 'not less than the stress along the plate, not more than the plain sum with shear',
-    source: [{ document: 'derived by hand: triangle inequality' }],
+    title: 'plastic: the whole rectangle yields; and by the largest shear stress (Tresca)',
+    source: [
+      { document: 'AISC 360', edition: '2016', clause: 'F11: plastic modulus of a rectangle b h²/4', memory: true },
+      {
+        document: 'Timoshenko, Strength of Materials',
+        clause: 'largest shear stress: √(σ² + 4 τ²), at most 2/√3 of von Mises',
+        memory: true,
+      },
+    ],
     steps: [
-      { symbol: 'sigma_low', expression: 'sigma', unit: 'MPa', meaning: 'pull and bending alone' },
-      { symbol: 'sigma_high', expression: 'sigma + sqrt(3) * tau', unit: 'MPa', meaning: 'plain sum' },
+      {
+        symbol: 'sigma_p',
+        expression: '(F_z + 4 * h_e * (F_l / l_e + F_q / t_e)) / (t_e * l_e)',
+        unit: 'MPa',
+        meaning: 'pull and both bendings by plastic moduli, plainly added',
+      },
+      {
+        symbol: 'sigma_low',
+        expression: 'max(sigma_p, sqrt(3) * (F_l + F_q) / (t_e * l_e))',
+        unit: 'MPa',
+        meaning: 'larger of that and mean shear',
+      },
+      {
+        symbol: 'sigma_high',
+        expression: 'sqrt(sigma^2 + 4 * tau^2)',
+        unit: 'MPa',
+        meaning: 'largest shear stress, doubled',
+      },
     ],
     of: 'sigma_v',
     low: 'sigma_low',

@@ -45,9 +45,23 @@ export const eyeNetTension: Check = {
   demand: 'F',
   capacity: 'F_Rd',
   second: {
-    title: 'both cheeks at the ultimate strength, no factor',
-    source: [{ document: 'equilibrium, derived by hand' }],
-    steps: [{ symbol: 'F_high', expression: '2 * t_e * c_e * f_u', unit: 'kN', meaning: 'bound' }],
+    title: 'the rule for pin-connected plates of lifting gear, its design factor and clearance left out',
+    source: [
+      {
+        document: 'ASME BTH-1',
+        edition: '2008',
+        clause: '3-3.3.1, static strength of the plates: effective width by 4 t and by tests (Duerr, 2006)',
+      },
+    ],
+    steps: [
+      {
+        symbol: 'b_B',
+        expression: 'min(c_e, 4 * t_e, 0.6 * f_u / f_y * sqrt(c_e * d_0))',
+        unit: 'mm',
+        meaning: 'effective width of a cheek: wide cheeks tear one after the other, thin ones dish',
+      },
+      { symbol: 'F_high', expression: '2 * t_e * b_B * f_u', unit: 'kN', meaning: 'mean pull at which tests tore' },
+    ],
     of: 'F_Rd',
     high: 'F_high',
   },

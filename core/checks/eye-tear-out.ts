@@ -19,9 +19,8 @@ export const eyeTearOut: Check = {
   places: eyePlaces,
   applies: eyePulled,
   inputs: {
-    ...{ F, t_e, d_0, a_e, f_u },
+    ...{ F, t_e, d_0, d, a_e, f_u },
     ...onlyUnder('partial factors', { f_y }),
-    ...onlyUnder('allowable stress', { d }),
     gamma_M0: basisFactor('gamma_M0', 'partial factor on yielding', 'partial factors'),
     Omega_J: basisFactor('Omega_J', 'safety factor on rupture', 'allowable stress'),
   },
@@ -53,10 +52,27 @@ export const eyeTearOut: Check = {
   demand: 'F',
   capacity: 'F_Rd',
   second: {
-    title: "two planes of shear from the hole's centre at 1/√3 of the ultimate strength, no factor",
-    source: [{ document: 'equilibrium, derived by hand' }],
+    title: 'the rule for pin-connected plates of lifting gear, its design factor left out',
+    source: [{ document: 'ASME BTH-1', edition: '2008', clause: '3-3.3.1, double plane shear beyond the hole' }],
     steps: [
-      { symbol: 'F_high', expression: '2 * t_e * (a_e + d_0 / 2) * f_u / sqrt(3)', unit: 'kN', meaning: 'bound' },
+      {
+        symbol: 'phi',
+        expression: '55 * pi / 180 * d / d_0',
+        unit: '1',
+        meaning: 'where the planes leave the hole: 55° for a pin that fills it',
+      },
+      {
+        symbol: 'l_s',
+        expression: 'a_e + d / 2 * (1 - cos(phi))',
+        unit: 'mm',
+        meaning: 'length of a plane of shear',
+      },
+      {
+        symbol: 'F_high',
+        expression: '0.7 * f_u * 2 * t_e * l_s / 1.2',
+        unit: 'kN',
+        meaning: 'pull that tests bear out: 0.70 F_u on both planes over 1.20',
+      },
     ],
     of: 'F_Rd',
     high: 'F_high',

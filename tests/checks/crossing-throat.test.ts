@@ -65,8 +65,18 @@ it('fails by rule where the tubes cannot be welded to each other', () => {
   expect(crossingThroat.rule!(demoModel(), 'A/1', situationOf(mixed))).toBeUndefined();
 });
 
-it('is bounded by the larger part and by the plain sum', () => {
-  const { f_n, f_v, f_low, f_high } = en({ N_1: 3.2e4, V_1: 1e4 });
-  expect([f_low, f_high]).toEqual([f_n, f_n! + f_v!]);
-  expect(en({ N_1: 1, V_1: 1e4 }).f_low).toBe(5e4);
+it('lies between the ring wholly plastic, b²/2 + b h, and the level runs as a couple, b h (worked by hand: 100 × 60 mm)', () => {
+  expect(en({ M_1: 1e3 }).f_low! / 1e3).toBeCloseTo(1e6 / (100 ** 2 / 2 + 100 * 60), 9);
+  expect(en({ M_1: 1e3 }).f_high! / 1e3).toBeCloseTo(1e6 / (100 * 60), 9);
+  expect(en({ N_1: 3.2e4 }).f_low! / 1e3).toBeCloseTo(100, 9);
+  expect(en({ V_1: 3.2e4 }).f_low! / 1e3).toBeCloseTo(100, 9);
+  expect(en({ N_1: 3.2e4, V_1: 1e4 }).f_high! / 1e3).toBeCloseTo(Math.hypot(100, 50), 9);
+  for (const b_1 of [0.05, 0.1, 0.2])
+    for (const h_1 of [0.05, 0.1])
+      for (const N_1 of [0, 1e5])
+        for (const M_1 of [0, 2e3])
+          for (const V_1 of [0, 5e4]) {
+            const { f_w, f_low, f_high } = en({ b_1, h_1, N_1, M_1, V_1 });
+            expect([f_low! <= f_w! * (1 + 1e-12), f_w! <= f_high! * (1 + 1e-12)]).toEqual([true, true]);
+          }
 });

@@ -14,11 +14,26 @@ it('adds pull over area and both bendings over their moduli b h²/6 (beam tables
 });
 
 it('takes 1.5 of the mean shear stress (rectangle, beam tables), by von Mises', () => {
-  const { tau, sigma, sigma_v, sigma_low, sigma_high } = at({ F_l: 1e4, F_q: 3e4 });
+  const { tau, sigma, sigma_v } = at({ F_l: 1e4, F_q: 3e4 });
   expect(tau! / 1e6).toBeCloseTo(30, 9);
   expect(sigma_v).toBeCloseTo(Math.sqrt(sigma! ** 2 + 3 * tau! ** 2), 3);
-  expect([sigma_low! <= sigma_v!, sigma_v! <= sigma_high!]).toEqual([true, true]);
-  expect(sigma_high).toBeCloseTo(sigma! + Math.sqrt(3) * tau!, 3);
+});
+
+it('lies between plastic moduli b h²/4 with mean shear, and the largest shear stress (Tresca), which is up to 2/√3 above (worked by hand)', () => {
+  expect(at({ F_z: 2e5 }).sigma_low! / 1e6).toBeCloseTo(100, 9);
+  expect(at({ F_l: 1e4 }).sigma_p! / 1e6).toBeCloseTo((1e4 * 80) / ((20 * 100 ** 2) / 4), 9);
+  expect(at({ F_q: 1e4 }).sigma_p! / 1e6).toBeCloseTo((1e4 * 80) / ((100 * 20 ** 2) / 4), 9);
+  expect(at({ F_l: 1e4, F_q: 3e4, h_e: 0 }).sigma_low! / 1e6).toBeCloseTo(Math.sqrt(3) * 20, 9);
+  expect(at({ F_l: 1e4, F_q: 3e4, h_e: 0 }).sigma_high! / 1e6).toBeCloseTo(60, 9);
+  expect(at({ F_l: 1e4, F_z: 1.6e5, h_e: 0 }).sigma_high! / 1e6).toBeCloseTo(Math.hypot(80, 15), 9);
+  for (const F_z of [0, 1e5])
+    for (const F_l of [0, 1e4, 1e5])
+      for (const F_q of [0, 3e4])
+        for (const h_e of [0.02, 0.08]) {
+          const { sigma_v, sigma_low, sigma_high } = at({ F_z, F_l, F_q, h_e });
+          expect([sigma_low! <= sigma_v! * (1 + 1e-12), sigma_v! <= sigma_high! * (1 + 1e-12)]).toEqual([true, true]);
+          expect(sigma_high! * Math.sqrt(3)).toBeLessThanOrEqual(2 * sigma_v! * (1 + 1e-12));
+        }
 });
 
 it('allows f_y/γ_M0, or F_y/1.67', () => {

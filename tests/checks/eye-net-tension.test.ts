@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { checkRows } from '../../core/checks/evaluate-check.ts';
 import { eyeNetTension } from '../../core/checks/eye-net-tension.ts';
+import type { Safety } from '../../core/source.ts';
 import { valuesGiven } from './bolt-values.ts';
 import { demoModel, missingFrom, reads, situationOf } from './model-of.ts';
 import { eyeTearOut } from '../../core/checks/eye-tear-out.ts';
@@ -53,9 +54,45 @@ describe('AISC 360, D5.1', () => {
   });
 });
 
-it('carries no more than both cheeks at the ultimate strength', () => {
-  const { F_high } = valuesGiven(eyeNetTension, 'partial factors', { t_e: 0.02, c_e: 0.03, f_u: 470e6 });
-  expect(F_high! / 1e3).toBeCloseTo(2 * 20 * 30 * 0.47, 9);
+describe('second opinion: ASME BTH-1-2008, 3-3.3.1, design factor and clearance left out', () => {
+  const at = (change: Record<string, number>, safety: Safety = 'partial factors') =>
+    valuesGiven(eyeNetTension, safety, {
+      ...{ t_e: 0.02, c_e: 0.03, d_0: 0.03, f_y: 355e6, f_u: 470e6 },
+      ...(safety === 'partial factors' ? { gamma_M0: 1 } : { Omega_J: 2, Omega_b: 1.67, b_16 }),
+      ...change,
+    });
+
+  it('takes a cheek by its width, by 4 t, or by 0.6 F_u/F_y √(D_h/b_e) b_e (worked by hand)', () => {
+    expect(at({ c_e: 0.01 }).F_high! / 1e3).toBeCloseTo(2 * 20 * 10 * 0.47, 9);
+    expect(at({ t_e: 0.005 }).F_high! / 1e3).toBeCloseTo(2 * 5 * 20 * 0.47, 9);
+    expect(at({}).b_B! * 1e3).toBeCloseTo(((0.6 * 470) / 355) * 30, 9);
+    expect(at({ c_e: 0.06 }).b_B! / at({}).b_B!).toBeCloseTo(Math.SQRT2, 9);
+    expect(at({ d_0: 0.06 }).b_B! * 1e3).toBeCloseTo(30, 9);
+  });
+
+  it('is above both standards for eyes as they are built: steel of EN 10025-2, plate not thinner than a third of the cheek, cheek up to 1.2 holes wide', () => {
+    for (const [f_y, f_u] of [
+      [235e6, 360e6],
+      [275e6, 410e6],
+      [355e6, 470e6],
+      [345e6, 470e6],
+    ] as const)
+      for (const d_0 of [0.02, 0.04, 0.08])
+        for (const cheek of [0.3, 0.5, 0.75, 1, 1.2])
+          for (const thin of [1, 2, 3]) {
+            const eye = { f_y, f_u, d_0, c_e: cheek * d_0, t_e: (cheek * d_0) / thin };
+            for (const { F_Rd, F_high } of [at(eye), at(eye, 'allowable stress')])
+              expect(F_Rd!, JSON.stringify(eye)).toBeLessThan(F_high!);
+          }
+  });
+
+  it('stands against the EN rule where cheeks are wide or the plate is thin: one tears after the other, or dishes', () => {
+    const wide = at({ c_e: 0.075 });
+    expect(wide.F_Rd!).toBeGreaterThan(wide.F_high!);
+    const thin = at({ t_e: 0.004 });
+    expect(thin.F_Rd! / 1e3).toBeCloseTo(2 * 4 * 0.355 * 20, 9);
+    expect(thin.F_high! / 1e3).toBeCloseTo(2 * 4 * 0.47 * 16, 9);
+  });
 });
 
 describe('what the checks of eyes read from the model', () => {

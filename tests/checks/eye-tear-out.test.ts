@@ -1,5 +1,6 @@
-import { expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { eyeTearOut } from '../../core/checks/eye-tear-out.ts';
+import type { Safety } from '../../core/source.ts';
 import { valuesGiven } from './bolt-values.ts';
 import { demoModel, reads } from './model-of.ts';
 
@@ -38,7 +39,35 @@ it('gives a nominal 95.7 kips: half-inch plate, 2.25 in to the edge, 1 in pin, F
   });
   expect((2 * F_Rd!) / kip).toBeCloseTo(95.7, 1);
   expect(F_high!).toBeGreaterThan(F_Rd!);
-  expect(F_high! / kip).toBeCloseTo((2 * 0.5 * (2.25 + 0.515) * 58) / Math.sqrt(3), 2);
+});
+
+describe('second opinion: ASME BTH-1-2008, 3-3.3.1, double plane shear, design factor left out', () => {
+  const at = (change: Record<string, number>, safety: Safety = 'partial factors') =>
+    valuesGiven(eyeTearOut, safety, {
+      ...{ t_e: 0.02, a_e: 0.03, d_0: 0.03, d: 0.03, f_u: 470e6 },
+      ...(safety === 'partial factors' ? { f_y: 355e6, gamma_M0: 1 } : { Omega_J: 2 }),
+      ...change,
+    });
+
+  it('shears 30 mm and 15 (1 − cos 55°) = 6.396 mm beside a pin that fills its hole; 1.698 mm beside one of half the hole (worked by hand)', () => {
+    expect(at({}).l_s! * 1e3).toBeCloseTo(36.396, 3);
+    expect(at({ d: 0.015 }).l_s! * 1e3).toBeCloseTo(30 + 7.5 * 0.112989, 4);
+    expect(at({}).F_high! / 1e3).toBeCloseTo((0.7 / 1.2) * 470 * 2 * 20 * 0.036396, 2);
+  });
+
+  it('is above both standards for edges from 0.3 of the hole, pins from 0.7 of it', () => {
+    for (const [f_y, f_u] of [
+      [235e6, 360e6],
+      [355e6, 470e6],
+      [460e6, 540e6],
+    ] as const)
+      for (const edge of [0.3, 0.5, 0.67, 1, 2, 5])
+        for (const pin of [0.7, 0.9, 1]) {
+          const eye = { f_u, a_e: edge * 0.03, d: pin * 0.03 };
+          for (const { F_Rd, F_high } of [at({ ...eye, f_y }), at(eye, 'allowable stress')])
+            expect(F_Rd!, JSON.stringify(eye)).toBeLessThan(F_high!);
+        }
+  });
 });
 
 it('reads rim to edge and the pin', () => {
