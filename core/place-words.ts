@@ -12,3 +12,15 @@ export function placeWords(model: Model, place: string): string {
   if (model.panels.has(place)) return `panel ${place}`;
   return place;
 }
+
+/** What kind of thing a place is; `plate` for what is none of its parts. */
+export type PlaceKind = 'bay' | 'panel' | 'tube' | 'crossing' | 'attachment' | 'pad eye' | 'plate';
+
+export function placeKind(model: Model, place: string): PlaceKind {
+  if (model.bays.has(place)) return 'bay';
+  if (model.tubes.has(place)) return 'tube';
+  if (model.panels.has(place)) return 'panel';
+  const [first, second] = placeWords(model, place).split(' ');
+  if (first === 'crossing' || first === 'attachment') return first;
+  return first === 'pad' && second === 'eye' ? 'pad eye' : 'plate';
+}

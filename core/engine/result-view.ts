@@ -6,7 +6,7 @@ import { mergedFindings } from '../merged-findings.ts';
 import { planFigure } from '../note/drawing-section.ts';
 import type { Figure } from '../note/note.ts';
 import { printIn, type Print } from '../note/print-in.ts';
-import { placeWords } from '../place-words.ts';
+import { placeKind, placeWords, type PlaceKind } from '../place-words.ts';
 import { gravest, sourceText } from '../result.ts';
 
 /** What the window shows of one option: the appraisal's numbers as they are printed. Computes nothing. */
@@ -58,6 +58,7 @@ export interface RowView {
   readonly limitState: string;
   readonly place: string;
   readonly placeWords: string;
+  readonly placeKind: PlaceKind;
   readonly situation: string | null;
   readonly loadCase: string | null;
   readonly direction: 'up' | 'down' | null;
@@ -238,6 +239,7 @@ function rowView(row: CheckRow, { model }: Appraisal, print: Print): RowView {
     limitState: row.limitState,
     place: row.place,
     placeWords: placeWords(model, row.place),
+    placeKind: placeKind(model, row.place),
     situation: row.situation,
     loadCase: row.loadCase,
     direction: row.direction,

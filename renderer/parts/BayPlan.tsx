@@ -4,7 +4,13 @@ import { texts } from '../texts.ts';
 import './bay-plan.css';
 
 /** The bays in plan, to choose by clicking, dragging across, or with the keyboard (arrows move, space chooses). */
-export function BayPlan({ chosen, onChoose }: { chosen: readonly string[]; onChoose: (bays: readonly string[]) => void }) {
+export function BayPlan({
+  chosen,
+  onChoose,
+}: {
+  chosen: readonly string[];
+  onChoose: (bays: readonly string[]) => void;
+}) {
   const bays = useWorkbench((state) => state.result?.bays ?? []);
   const selection = useWorkbench((state) => state.selection);
   const frame = useRef<SVGSVGElement>(null);
@@ -64,12 +70,7 @@ export function BayPlan({ chosen, onChoose }: { chosen: readonly string[]; onCho
               event.preventDefault();
             }}
           >
-            <rect
-              x={opening.x0}
-              y={-opening.y1}
-              width={opening.x1 - opening.x0}
-              height={opening.y1 - opening.y0}
-            />
+            <rect x={opening.x0} y={-opening.y1} width={opening.x1 - opening.x0} height={opening.y1 - opening.y0} />
             <text x={(opening.x0 + opening.x1) / 2} y={-(opening.y0 + opening.y1) / 2 + size * 0.35} fontSize={size}>
               {id}
             </text>

@@ -1,0 +1,170 @@
+import { useState, type ClipboardEvent } from 'react';
+import type { FieldPath, Json } from '../../core/document/edit.ts';
+import type { RefusalText } from '../../core/refusal.ts';
+import { faultAt, useField } from '../state/use-field.ts';
+import { useWorkbench } from '../state/workbench.ts';
+import { texts } from '../texts.ts';
+import { useTyped } from './use-typed.ts';
+import './table-field.css';
+
+export interface TableColumn {
+  readonly key: string;
+  readonly title: string;
+  /** Words to choose from; any text otherwise. */
+  readonly choices?: readonly string[];
+  /** A plain number; what is none stays as it was typed. */
+  readonly number?: true;
+}
+
+type Row = Readonly<Record<string, Json>>;
+
+/**
+ * A list of the document as a table: cells are typed as anywhere, rows come and go, and a block of cells can be pasted
+ * from a spreadsheet or copied to one (tab-separated).
+ */
+export function TableField({
+  path,
+  title,
+  columns,
+  blank,
+}: {
+  path: FieldPath;
+  title: string;
+  columns: readonly TableColumn[];
+  /** What a new row begins with. */
+  blank: Row;
+}) {
+  const field = useField(path);
+  const faults = useWorkbench((state) => state.document?.faults ?? []);
+  const [copied, setCopied] = useState(false);
+  const rows = Array.isArray(field.raw) ? (field.raw as readonly Row[]) : [];
+  const paste = (event: ClipboardEvent, row: number, column: number) => {
+    const block = event.clipboardData
+      .getData('text/plain')
+      .replace(/\r?\n$/, '')
+      .split(/\r?\n/)
+      .map((line) => line.split('\t'));
+    if (block.length === 1 && block[0]!.length === 1) return;
+    event.preventDefault();
+    const after = [...rows];
+    block.forEach((line, i) => {
+      const cells = line.flatMap((cell, j): [string, Json][] => {
+        const to = columns[column + j];
+        return to ? [[to.key, to.number ? numberOr(cell.trim()) : cell.trim()]] : [];
+      });
+      after[row + i] = { ...(after[row + i] ?? blank), ...Object.fromEntries(cells) };
+    });
+    field.set(after);
+  };
+  const copy = async () => {
+    const lines = [
+      columns.map((column) => column.title),
+      ...rows.map((row) => columns.map(({ key }) => textOf(row[key]))),
+    ];
+    await navigator.clipboard.writeText(lines.map((line) => line.join('\t')).join('\n'));
+    setCopied(true);
+  };
+  return (
+    <div className="table-field">
+      {rows.length > 0 && (
+        <table aria-label={title}>
+          <thead>
+            <tr>
+              {columns.map((column) => (
+                <th key={column.key} scope="col">
+                  {column.title}
+                </th>
+              ))}
+              <th scope="col">
+                <span className="unseen">{texts.grid.remove}</span>
+              </th>
+            </tr>
+          </thead>
+          <tbody>
+            {rows.map((row, i) => (
+              <tr key={i}>
+                {columns.map((column, j) => (
+                  <td key={column.key} onPaste={(event) => paste(event, i, j)}>
+                    <Cell
+                      label={`${title}, ${i + 1}, ${column.title}`}
+                      column={column}
+                      value={textOf(row[column.key])}
+                      fault={faultAt(faults, [...path, i, column.key].join('.'))}
+                      onCommit={(value) =>
+                        field.set(
+                          rows.map((other, n) =>
+                            n === i ? { ...other, [column.key]: column.number ? numberOr(value) : value } : other,
+                          ),
+                        )
+                      }
+                    />
+                  </td>
+                ))}
+                <td>
+                  <button
+                    type="button"
+                    className="plain small"
+                    onClick={() => field.set(rows.filter((_, n) => n !== i))}
+                  >
+                    {texts.grid.remove}
+                  </button>
+                </td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      )}
+      {field.fault && <p className="fault">{`${field.fault.what}. ${field.fault.mend}`}</p>}
+      <div className="table-acts">
+        <button type="button" onClick={() => field.set([...rows, blank])}>
+          {texts.table.add}
+        </button>
+        {rows.length > 0 && (
+          <button type="button" className="plain" onClick={() => void copy()}>
+            {copied ? texts.table.copied : texts.table.copy}
+          </button>
+        )}
+      </div>
+    </div>
+  );
+}
+
+function Cell({
+  label,
+  column,
+  value,
+  fault,
+  onCommit,
+}: {
+  label: string;
+  column: TableColumn;
+  value: string;
+  fault: RefusalText | null;
+  onCommit: (value: string) => void;
+}) {
+  const { control } = useTyped(value, onCommit);
+  const wrong = { 'aria-invalid': fault ? true : undefined, title: fault ? `${fault.what}. ${fault.mend}` : undefined };
+  if (column.choices)
+    return (
+      <select aria-label={label} value={value} onChange={({ target }) => onCommit(target.value)} {...wrong}>
+        {!column.choices.includes(value) && <option value={value}>{value}</option>}
+        {column.choices.map((choice) => (
+          <option key={choice} value={choice}>
+            {choice}
+          </option>
+        ))}
+      </select>
+    );
+  return <input type="text" aria-label={label} spellCheck={false} {...control} {...wrong} />;
+}
+
+function textOf(value: Json | undefined): string {
+  if (value === undefined || value === null) return '';
+  if (typeof value === 'object' && 'typed' in value) return String(value.typed);
+  return typeof value === 'object' ? JSON.stringify(value) : String(value);
+}
+
+function numberOr(typed: string): Json {
+  const number = Number(typed.replace(',', '.'));
+  return typed.trim() !== '' && Number.isFinite(number) ? number : typed;
+}

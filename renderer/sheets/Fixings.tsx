@@ -1,0 +1,142 @@
+import type { FieldPath, Json } from '../../core/document/edit.ts';
+import { CatalogueField } from '../parts/CatalogueField.tsx';
+import { ChoiceField } from '../parts/ChoiceField.tsx';
+import { asChoices } from '../parts/choices.ts';
+import { DesignPicker } from '../parts/DesignPicker.tsx';
+import { FieldGroup } from '../parts/FieldGroup.tsx';
+import { fieldTexts } from '../parts/field-texts.ts';
+import { NumberField } from '../parts/NumberField.tsx';
+import { PlaceChecks } from '../parts/PlaceChecks.tsx';
+import { QuantityField } from '../parts/QuantityField.tsx';
+import { SwitchField } from '../parts/SwitchField.tsx';
+import { TextField } from '../parts/TextField.tsx';
+import { useDesigns } from '../state/use-designs.ts';
+import { useField } from '../state/use-field.ts';
+import { useWorkbench } from '../state/workbench.ts';
+import { texts } from '../texts.ts';
+
+/** How panels are held: bolts that can be taken out, or welds. */
+export function FixingsSheet() {
+  const { names, shown, show } = useDesigns();
+  return (
+    <>
+      <DesignPicker names={names} shown={shown} onShow={show} />
+      {shown === null ? <p className="quiet">{texts.panels.noDesign}</p> : <FixingFields key={shown} design={shown} />}
+      <PlaceChecks kinds={['bay', 'panel']} ids={(id) => id.startsWith('bolt-') || id.startsWith('weld-')} />
+    </>
+  );
+}
+
+function FixingFields({ design }: { design: string }) {
+  const at = (...rest: string[]): FieldPath => ['designs', design, 'fixing', ...rest];
+  const fixing = useField(at());
+  const kind = (fixing.raw as { kind?: unknown } | undefined)?.kind;
+  return (
+    <>
+      <FieldGroup title={texts.groups.fixing}>
+        <div className="field">
+          <span>{texts.fields.fixingKind[0]}</span>
+          <div className="entry" role="group" aria-label={texts.fields.fixingKind[0]}>
+            {(['bolted', 'welded'] as const).map((each) => (
+              <button
+                key={each}
+                type="button"
+                aria-pressed={kind === each}
+                onClick={() => kind !== each && fixing.set(firstOf(each))}
+              >
+                {texts.fixings[each]}
+              </button>
+            ))}
+          </div>
+          {fixing.fault && <p className="fault">{`${fixing.fault.what}. ${fixing.fault.mend}`}</p>}
+        </div>
+      </FieldGroup>
+      {kind === 'bolted' && <BoltFields at={at} />}
+      {kind === 'welded' && <WeldFields at={at} />}
+    </>
+  );
+}
+
+/** What a fixing begins with when its kind is changed; each value is there to be changed. */
+function firstOf(kind: 'bolted' | 'welded'): Json {
+  return kind === 'bolted'
+    ? {
+        kind,
+        bolt: 'M12',
+        class: '8.8',
+        pitch: '80 mm',
+        edgeDistance: '20 mm',
+        shear: 'slip-resistant',
+        slipFactor: { value: 0.2, source: 'assumed, to be proved on the coated surface' },
+        into: 'through-bolt with sleeve',
+      }
+    : { kind, throat: '3 mm', pattern: 'all round' };
+}
+
+type At = (...rest: string[]) => FieldPath;
+
+function BoltFields({ at }: { at: At }) {
+  const choices = useWorkbench((state) => state.choices);
+  const shear = useField(at('shear')).raw;
+  return (
+    <FieldGroup title={texts.groups.bolts}>
+      <CatalogueField path={at('bolt')} {...fieldTexts('bolt')} rows={choices?.bolts ?? []} />
+      <CatalogueField path={at('class')} {...fieldTexts('class')} rows={choices?.classes ?? []} />
+      <QuantityField path={at('pitch')} kind="length" {...fieldTexts('pitch')} />
+      <QuantityField path={at('edgeDistance')} kind="length" {...fieldTexts('edgeDistance')} />
+      <ChoiceField
+        path={at('hole')}
+        {...fieldTexts('hole')}
+        choices={asChoices(['fine', 'medium', 'normal', 'oversize'])}
+        none="normal (by default)"
+      />
+      <ChoiceField
+        path={at('shear')}
+        {...fieldTexts('shear')}
+        choices={asChoices(['slip-resistant', 'fitted', 'clearance'])}
+      />
+      {shear === 'slip-resistant' && (
+        <>
+          <NumberField path={at('slipFactor', 'value')} {...fieldTexts('slipFactor')} />
+          <TextField path={at('slipFactor', 'source')} {...fieldTexts('source')} />
+        </>
+      )}
+      <ChoiceField
+        path={at('into')}
+        {...fieldTexts('into')}
+        choices={asChoices(['through-bolt with sleeve', 'one-sided', 'welded stud', 'tapped pad'])}
+      />
+      <TextField path={at('hardnessLimit')} {...fieldTexts('hardnessLimit')} optional />
+      <SwitchField path={at('threadsInShearPlane')} {...fieldTexts('threads')} standard />
+      <SwitchField path={at('countersunk')} {...fieldTexts('countersunk')} />
+    </FieldGroup>
+  );
+}
+
+function WeldFields({ at }: { at: At }) {
+  const choices = useWorkbench((state) => state.choices);
+  const pattern = useField(at('pattern')).raw;
+  return (
+    <FieldGroup title={texts.groups.weld}>
+      <QuantityField path={at('throat')} kind="length" {...fieldTexts('throat')} />
+      <ChoiceField
+        path={at('pattern')}
+        {...fieldTexts('pattern')}
+        choices={asChoices(['all round', 'two sides', 'intermittent'])}
+      />
+      {pattern === 'intermittent' && (
+        <>
+          <QuantityField path={at('run')} kind="length" {...fieldTexts('run')} />
+          <QuantityField path={at('gap')} kind="length" {...fieldTexts('gap')} />
+        </>
+      )}
+      <CatalogueField path={at('metal')} {...fieldTexts('metal')} rows={choices?.weldMetals ?? []} optional />
+      <ChoiceField
+        path={at('method')}
+        {...fieldTexts('method')}
+        choices={asChoices(['directional', 'throat'])}
+        none="directional (by default)"
+      />
+    </FieldGroup>
+  );
+}
