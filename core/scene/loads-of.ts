@@ -17,7 +17,7 @@ export function loadsOf({ loads, fields, bays, panels }: Model): SceneLoad[] {
       if (!field || !place || !panel) return [];
       const { x0, y0, x1, y1 } = place.opening;
       const at = [(x0 + x1) / 2, (y0 + y1) / 2, pressure > 0 ? panel.bottom : panel.top] as const;
-      return [{ bay, at, force: pressure * field.area }];
+      return [{ bay, at, force: pressure * loads.shares.get(bay)!.solid }];
     }),
   }));
 }
