@@ -138,7 +138,8 @@ export function quantitiesOf(model: Model, rows: readonly CheckRow[]): Quantitie
   );
   put('cost.heaviestPanel', heaviest, 'kg', 'Heaviest panel to handle', 'mass: net area by thickness');
   for (const panel of panels) {
-    for (const { bay, area } of panel.fields) {
+    for (const { bay } of panel.fields) {
+      const area = loads.shares.get(bay)!.solid;
       const load = loads.situations
         .filter(({ loadCase }) => loadCase === 'service')
         .reduce((most, { servicePressures }) => Math.max(most, Math.abs(servicePressures.get(bay) ?? 0) * area), 0);

@@ -29,7 +29,7 @@ export function edgeLines(
   tubes: readonly Tube[],
   bay: Readonly<Record<'main' | 'cross', readonly [string, string]>>,
 ): FieldLines {
-  const { panel, outline, field } = share;
+  const { panel, outline, field, area } = share;
   const index = new Map(tubes.map((tube, i) => [tube.id, i]));
   const own: Record<Side, number> = {
     mainLow: index.get(bay.main[0])!,
@@ -53,13 +53,13 @@ export function edgeLines(
     return inward[side] * (half(side) - from);
   };
 
-  const scale = field.area / areaOf(outline);
+  const scale = area / areaOf(outline);
   const pressed = linesOf(outline, holds(panel, field.pressed.supports), scale, (side) => ({
     tube: own[side],
     offset: bearsAt(side),
   }));
   const wholePanel = panel.design.fixing.kind === 'welded' && panel.fields.length > 1;
-  const pulledScale = wholePanel ? field.area / areaOf(panel.outline) : scale;
+  const pulledScale = wholePanel ? area / areaOf(panel.outline) : scale;
   const pulled = linesOf(
     wholePanel ? panel.outline : outline,
     holds(panel, field.pulled.supports),

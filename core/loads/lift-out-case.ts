@@ -36,7 +36,7 @@ export function liftOutCase(context: CaseContext): CaseResult {
   const trays = new Map(mass.trays.map(({ bay, effect }) => [bay, times * g * effect]));
   const pressures = Float64Array.from(
     plate.fields,
-    ({ bay, field, weight }) => -times * weight.air - drag - (trays.get(bay) ?? 0) / field.area,
+    ({ bay, area, weight }) => -times * weight.air - drag - (trays.get(bay) ?? 0) / area,
   );
   const terms = [
     { name: 'Weight in air with dynamic factor', force: -times * plate.weight.air },

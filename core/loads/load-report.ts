@@ -9,6 +9,7 @@ import type { CaseContext, HeldBy } from './case-context.ts';
 import { crossingCase } from './crossing-case.ts';
 import { liftOutCase } from './lift-out-case.ts';
 import { plateLoads } from './plate-loads.ts';
+import type { FieldShare } from './plan-shares.ts';
 import { pressureShape } from './pressure-shape.ts';
 import { serviceCases } from './service-cases.ts';
 import { serviceForce } from './service-force.ts';
@@ -76,12 +77,13 @@ export function loadReport(
     liftInAirCase(context),
     deckCase(context),
   ];
-  const share = ({ part }: { part: { area: number; shape: number } }) => ({ area: part.area, shape: part.shape });
+  const share = ({ part, area }: FieldShare) => ({ area: part.area, shape: part.shape, solid: area });
   return {
     situations: cases.flatMap(({ situations }) => situations),
     definition: [
       ...service.definition,
       `The force is shared by plan area, and by a pressure ${middleOverMean} times its mean in the middle of the plate (${stated ? stated.source : 'a stated assumption until the water is computed'}); each panel takes the larger.`,
+      'It acts on the solid plan area: a hole or notch that opens into a bay carries none, one over a tube hands it to the tube. The plates of panels are checked as if the pressure acted on their holes too.',
     ],
     forceHoldsWeight: service.holdsWeight,
     shares: new Map(plate.shares.fields.map((field) => [field.bay, share(field)])),

@@ -14,7 +14,7 @@ export interface CutPlaces {
 }
 
 /**
- * A bound on each tube's moment by statics alone, without any stiffness. The plate is parted into strips, one for each
+ * What a tube's moment hardly passes, by statics alone, without any stiffness. The plate is parted into strips, one for each
  * tube of a set: what acts between two of them goes to both by the lever rule, as if the crossing tubes were hinged
  * there. Cut at x, a strip has from what acts on either side of the cut
  *    M = Σ F_i (x − x_i);  of the two sides the mean
@@ -22,8 +22,9 @@ export interface CutPlaces {
  * cut, and what the tubes carry between two cuts, W l / 6 of the load W on a length l (a simple beam under a load that
  * rises to its middle, as panels' edges give it; any beam table):
  *    bound = largest over the cuts of Σ |M| over the strips + Σ over the tubes of the largest W l / 6
- * No strict bound exists without stiffness; this one held for every tube of 400 random grids (see the test), and a moment
- * beyond it is worth a look.
+ * It is no strict bound: none exists without stiffness, and single tubes of a grid may push against each other inside it.
+ * It held for every tube of the random grids in the tests (tests/loads/equilibrium.test.ts); a moment beyond it is worth
+ * a look, one below it is not proven by it.
  */
 export class MomentBound {
   readonly #lines: TubeLines;

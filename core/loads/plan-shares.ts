@@ -1,4 +1,4 @@
-import type { Field, Geometry, Panel, Rectangle, Tube } from '../geometry/geometry.ts';
+import type { Bay, Field, Geometry, Panel, Rectangle, Tube } from '../geometry/geometry.ts';
 
 /** How the water's force is spread: by plan area, or by area and a pressure that is larger in the middle. */
 export type Spread = 'area' | 'shape';
@@ -11,6 +11,8 @@ export interface FieldShare {
   readonly panel: Panel;
   /** The field's part of the panel's outline: between the centre lines of inner tubes, to the outline elsewhere. */
   readonly outline: Rectangle;
+  /** Plan area on which the water presses, m²: the field less its holes and notches that open into the bay. */
+  readonly area: number;
   readonly part: Readonly<Record<Spread, number>>;
 }
 
@@ -35,8 +37,10 @@ export interface PlanShares {
   readonly solid: number;
 }
 
-/** Parts of the water's force by plan area (field area over solid area) and by a pressure shape, whose integral over a
- *  rectangle is given in m². Both sum to one over fields and tubes. Where tubes cross, the area is the main tube's. */
+/** Parts of the water's force by plan area (solid area of the field over that of the plate) and by a pressure shape, whose
+ *  integral over a rectangle is given in m². Both sum to one over fields and tubes. Where tubes cross, the area is the
+ *  main tube's. An opening into a bay carries no pressure; one that lies on a tube hands it to the tube, and stays in the
+ *  field. A bay with a panel on either side counts as closed. */
 export function planShares(geometry: Geometry, shape: (over: Rectangle) => number): PlanShares {
   const tubes = [...geometry.mainTubes, ...geometry.crossTubes];
   const bays = new Map(geometry.bays.map((bay) => [bay.id, bay]));
@@ -44,6 +48,8 @@ export function planShares(geometry: Geometry, shape: (over: Rectangle) => numbe
   const fields: FieldShare[] = [];
   const doubled: FieldShare[] = [];
   const covered = new Set<string>();
+  const closers = new Map<string, number>();
+  for (const { bays: own } of geometry.panels) for (const id of own) closers.set(id, (closers.get(id) ?? 0) + 1);
   for (const panel of geometry.panels) {
     const own = panel.bays.map((id) => bays.get(id)!);
     const least = (ids: readonly string[]): number => Math.min(...ids.map((id) => at.get(id)!));
@@ -51,7 +57,8 @@ export function planShares(geometry: Geometry, shape: (over: Rectangle) => numbe
     const [left, right] = [least(own.map((b) => b.cross[0])), most(own.map((b) => b.cross[1]))];
     const [low, high] = [least(own.map((b) => b.main[0])), most(own.map((b) => b.main[1]))];
     for (const field of panel.fields) {
-      const { main, cross } = bays.get(field.bay)!;
+      const bay = bays.get(field.bay)!;
+      const { main, cross } = bay;
       const [x0, x1, y0, y1] = [at.get(cross[0])!, at.get(cross[1])!, at.get(main[0])!, at.get(main[1])!];
       const outline: Rectangle = {
         x0: x0 === left ? panel.outline.x0 : x0,
@@ -59,9 +66,10 @@ export function planShares(geometry: Geometry, shape: (over: Rectangle) => numbe
         y0: y0 === low ? panel.outline.y0 : y0,
         y1: y1 === high ? panel.outline.y1 : y1,
       };
+      const area = field.area - (closers.get(field.bay) === 1 ? openInside(bay, panel.outline) : 0);
       // a field may have less area than its rectangle; the shape keeps its mean over the rectangle
-      const part = { area: field.area, shape: (shape(outline) * field.area) / areaOf(outline) };
-      (covered.has(field.bay) ? doubled : fields).push({ bay: field.bay, field, panel, outline, part });
+      const part = { area, shape: (shape(outline) * area) / areaOf(outline) };
+      (covered.has(field.bay) ? doubled : fields).push({ bay: field.bay, field, panel, outline, area, part });
       covered.add(field.bay);
     }
   }
@@ -82,6 +90,12 @@ export function planShares(geometry: Geometry, shape: (over: Rectangle) => numbe
     tubePart: { area: total(scaledStrips, 'area'), shape: total(scaledStrips, 'shape') },
     solid: whole.area,
   };
+}
+
+/** Open area of a bay inside its panel's outline, m²: less what is open beside a panel that ends before the tube. */
+function openInside({ opening: o, openArea }: Bay, { x0, x1, y0, y1 }: Rectangle): number {
+  const covered = (Math.min(o.x1, x1) - Math.max(o.x0, x0)) * (Math.min(o.y1, y1) - Math.max(o.y0, y0));
+  return openArea - (areaOf(o) - covered);
 }
 
 export const areaOf = ({ x0, x1, y0, y1 }: Rectangle): number => (x1 - x0) * (y1 - y0);

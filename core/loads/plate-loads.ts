@@ -1,4 +1,4 @@
-import type { Geometry, Rectangle } from '../geometry/geometry.ts';
+import type { Geometry, Panel, Rectangle } from '../geometry/geometry.ts';
 import type { MassReport } from '../mass/mass-report.ts';
 import { g } from '../water/sea-water.ts';
 import { edgeLines } from './edge-lines.ts';
@@ -125,9 +125,12 @@ export function plateLoads(
     let motion: Motion | null = null;
     return { load: sparse(load), motion: () => (motion ??= frame.motion(load)) };
   };
+  const pressedArea = new Map<Panel, number>();
+  for (const { panel, area } of [...shares.fields, ...shares.doubled])
+    pressedArea.set(panel, (pressedArea.get(panel) ?? 0) + area);
   const fields = shares.fields.map((share, i): FieldLoad => {
-    const { panel, field } = share;
-    const covered = panel.fields.reduce((sum, f) => sum + f.area, 0);
+    const { panel } = share;
+    const covered = pressedArea.get(panel)!;
     const perArea = (panel.material.density * panel.thickness * panel.area) / covered;
     const displaced = (panel.thickness * panel.area) / covered;
     const widest = new Map<number, number>();
@@ -137,7 +140,6 @@ export function plateLoads(
     const atEnd = panel.thicknessEnd / panel.thickness;
     return {
       ...share,
-      field,
       pressed: patternOf(edges[i]!.pressed),
       pulled: patternOf(edges[i]!.pulled),
       wall: [...widest],
@@ -156,8 +158,8 @@ export function plateLoads(
   };
   const centreOfPanels = (which: 'weight' | 'least', of: Medium): Resultant =>
     fields.reduce<Resultant>(
-      ([F, X, Y], { field, outline, [which]: own }) => {
-        const force = -own[of] * field.area;
+      ([F, X, Y], { area, outline, [which]: own }) => {
+        const force = -own[of] * area;
         return [F + force, X + (force * (outline.x0 + outline.x1)) / 2, Y + (force * (outline.y0 + outline.y1)) / 2];
       },
       [0, 0, 0],

@@ -95,8 +95,8 @@ function serviceCase(context: CaseContext, service: ServiceForce, direction: Dir
   const loading = (of: Spread, lost: Panel | null): Loading => {
     const scale = force / (1 - partOf(lost, of));
     return {
-      pressures: Float64Array.from(fields, ({ panel, part, field, [which]: own }) =>
-        panel === lost ? 0 : (scale * part[of]) / field.area - weightFactor * own.water,
+      pressures: Float64Array.from(fields, ({ panel, part, area, [which]: own }) =>
+        panel === lost ? 0 : (scale * part[of]) / area - weightFactor * own.water,
       ),
       onTubes: [
         [plate.onTubes[of], scale],
@@ -114,11 +114,11 @@ function serviceCase(context: CaseContext, service: ServiceForce, direction: Dir
     );
   });
   const shared = (of: number, ownWeight: number): Float64Array =>
-    Float64Array.from(fields, ({ field, [which]: own }, i) => (of * shares[i]!) / field.area - ownWeight * own.water);
+    Float64Array.from(fields, ({ area, [which]: own }, i) => (of * shares[i]!) / area - ownWeight * own.water);
 
   const firstLost = lostPanels[0] ?? null;
   const lostWeight = fields.reduce(
-    (sum, { panel, field, [which]: own }) => (panel === firstLost ? sum + own.water * field.area : sum),
+    (sum, { panel, area, [which]: own }) => (panel === firstLost ? sum + own.water * area : sum),
     0,
   );
   const what = `Force of the water ${direction} on the plate`;

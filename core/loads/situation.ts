@@ -95,8 +95,9 @@ export interface LoadReport {
   readonly definition: readonly string[];
   /** The stated force of service holds the weight already (half of a range never does): no weight is added to it. */
   readonly forceHoldsWeight: boolean;
-  /** Shares of each panel field by plan area and by stated shape, summing to one with the tubes' own share. */
-  readonly shares: ReadonlyMap<string, { readonly area: number; readonly shape: number }>;
+  /** Shares of each panel field by plan area and by stated shape, summing to one with the tubes' own share; and the plan
+   *  area on which its pressure acts, m². */
+  readonly shares: ReadonlyMap<string, { readonly area: number; readonly shape: number; readonly solid: number }>;
   /** Share of the tubes' own plan area. */
   readonly tubeShare: { readonly area: number; readonly shape: number };
   readonly findings: readonly Finding[];

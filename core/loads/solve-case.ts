@@ -175,8 +175,8 @@ function panelForces(
 ): Map<string, number> {
   const sums = new Map<string, number>();
   const byBay = new Map(fields.map(({ bay }, i) => [bay, pressures[i]!]));
-  for (const { panel, field, bay } of [...fields, ...shares.doubled])
-    sums.set(panel.id, (sums.get(panel.id) ?? 0) + byBay.get(bay)! * field.area);
+  for (const { panel, area, bay } of [...fields, ...shares.doubled])
+    sums.set(panel.id, (sums.get(panel.id) ?? 0) + byBay.get(bay)! * area);
   return sums;
 }
 

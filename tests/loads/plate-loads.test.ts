@@ -16,8 +16,8 @@ it.each(Object.entries(plates))(
     for (const medium of ['air', 'water'] as const) {
       const [F, X, Y] = resultant(plate.lines, plate.weightOfRest[medium].load);
       let [force, x, y] = [F, X, Y];
-      for (const { weight, field, outline } of plate.fields) {
-        const own = -weight[medium] * field.area;
+      for (const { weight, area, outline } of plate.fields) {
+        const own = -weight[medium] * area;
         force += own;
         x += (own * (outline.x0 + outline.x1)) / 2;
         y += (own * (outline.y0 + outline.y1)) / 2;
