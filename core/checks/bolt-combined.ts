@@ -16,9 +16,8 @@ export const boltCombined: Check = {
     {
       document: 'AISC 360',
       edition: '2016',
-      clause: "J3.7: F'_nt = 1.3 F_nt - Omega F_nt f_rv / F_nv, divided through",
+      clause: "J3.7, read in the edition of 2010: F'_nt = 1.3 F_nt - Omega F_nt f_rv / F_nv, divided through",
       safety: 'allowable stress',
-      memory: true,
     },
   ],
   places: fieldPlaces,

@@ -16,9 +16,8 @@ export const boltEdgeDistanceLargest: Check = {
       edition: '2005',
       clause: 'Table 3.3, steel exposed to corrosion',
       safety: 'partial factors',
-      memory: true,
     },
-    { document: 'AISC 360', edition: '2016', clause: 'J3.5', safety: 'allowable stress', memory: true },
+    { document: 'AISC 360', edition: '2016', clause: 'J3.5', safety: 'allowable stress' },
   ],
   places: fieldPlaces,
   applies: bolted,
@@ -55,7 +54,7 @@ export const boltEdgeDistanceLargest: Check = {
   capacity: 'e_max',
   second: {
     title: 'what the European and the American rule span together, by thickness alone',
-    source: [{ document: 'EN 1993-1-8 Table 3.3 and AISC 360 J3.5', memory: true }],
+    source: [{ document: 'EN 1993-1-8 Table 3.3 and AISC 360 J3.5' }],
     steps: [
       { symbol: 'e_low', expression: 'min(4 * min(t, t_w), c_low)', unit: 'mm', meaning: 'four thicknesses' },
       {

@@ -4,7 +4,7 @@ import { fieldPlaces } from './field-inputs.ts';
 
 const { d_0, e_1 } = boltInputs;
 
-/** mm: AISC 360-16 Table J3.4M, from memory; and Table J3.4 in inches. */
+/** mm: AISC 360-16 Table J3.4M; and Table J3.4 in inches. */
 const metric: Readonly<Record<string, number>> = { M16: 22, M20: 26, M22: 28, M24: 30, M27: 34, M30: 38, M36: 46 };
 const inch: Readonly<Record<string, number>> = {
   '1/2 in': 3 / 4,
@@ -46,13 +46,12 @@ export const boltEdgeDistance: Check = {
   title: 'Edge distance of bolts, least',
   limitState: 'strength',
   source: [
-    { document: 'EN 1993-1-8', edition: '2005', clause: 'Table 3.3', safety: 'partial factors', memory: true },
+    { document: 'EN 1993-1-8', edition: '2005', clause: 'Table 3.3', safety: 'partial factors' },
     {
       document: 'AISC 360',
       edition: '2016',
-      clause: 'J3.4, Tables J3.4 and J3.5',
+      clause: 'J3.4, Tables J3.4 and J3.4M; C_2 as Tables J3.5 and J3.5M of the 2005 edition',
       safety: 'allowable stress',
-      memory: true,
     },
   ],
   places: fieldPlaces,

@@ -51,7 +51,7 @@ export const boltGroupInPlane: Check = {
     { document: 'Shigley, Mechanical Engineering Design', clause: 'shear joints with eccentric loading', memory: true },
     { document: '0027/ND Guidelines for Marine Lifting', edition: 'Rev 11', clause: '5.5.1' },
     { document: 'EN 1993-1-8', edition: '2005', clause: 'Table 3.4, 3.12(3)', safety: 'partial factors' },
-    { document: 'AISC 360', edition: '2016', clause: 'J3.6', safety: 'allowable stress', memory: true },
+    { document: 'AISC 360', edition: '2016', clause: 'J3.6, read in the edition of 2010', safety: 'allowable stress' },
   ],
   places: fieldPlaces,
   applies: bolted,

@@ -11,13 +11,12 @@ export const boltPitchLargest: Check = {
   title: 'Pitch of bolts, largest',
   limitState: 'serviceability',
   source: [
-    { document: 'EN 1993-1-8', edition: '2005', clause: 'Table 3.3', safety: 'partial factors', memory: true },
+    { document: 'EN 1993-1-8', edition: '2005', clause: 'Table 3.3', safety: 'partial factors' },
     {
       document: 'AISC 360',
       edition: '2016',
-      clause: 'J3.5(b), parts exposed to corrosion',
+      clause: 'J3.5(b), for weathering steel in the open; taken for sea water here',
       safety: 'allowable stress',
-      memory: true,
     },
   ],
   places: fieldPlaces,
@@ -55,7 +54,7 @@ export const boltPitchLargest: Check = {
   capacity: 'p_max',
   second: {
     title: 'a strip between bolts does not buckle below nine thicknesses; no code goes beyond 200 mm',
-    source: [{ document: 'EN 1993-1-8', edition: '2005', clause: '3.5, note to Table 3.3', memory: true }],
+    source: [{ document: 'EN 1993-1-8', edition: '2005', clause: 'Table 3.3, note 2' }],
     steps: [
       { symbol: 'p_low', expression: 'min(9 * min(t, t_w), p_buckle)', unit: 'mm', meaning: 'nine thicknesses' },
       { symbol: 'p_high', expression: 'p_most', unit: 'mm', meaning: 'no code goes farther' },

@@ -10,8 +10,8 @@ export const boltPitch: Check = {
   title: 'Pitch of bolts, least',
   limitState: 'strength',
   source: [
-    { document: 'EN 1993-1-8', edition: '2005', clause: 'Table 3.3', safety: 'partial factors', memory: true },
-    { document: 'AISC 360', edition: '2016', clause: 'J3.3', safety: 'allowable stress', memory: true },
+    { document: 'EN 1993-1-8', edition: '2005', clause: 'Table 3.3', safety: 'partial factors' },
+    { document: 'AISC 360', edition: '2016', clause: 'J3.3, from public summaries', safety: 'allowable stress' },
   ],
   places: fieldPlaces,
   applies: bolted,

@@ -75,7 +75,12 @@ export const boltShear: Check = {
   limitState: 'strength',
   source: [
     { document: 'EN 1993-1-8', edition: '2005', clause: 'Table 3.4', safety: 'partial factors' },
-    { document: 'AISC 360', edition: '2016', clause: 'J3.6, Table J3.2', safety: 'allowable stress', memory: true },
+    {
+      document: 'AISC 360',
+      edition: '2016',
+      clause: 'J3.6, Table J3.2, read in the edition of 2010',
+      safety: 'allowable stress',
+    },
   ],
   places: fieldPlaces,
   applies: bolted,

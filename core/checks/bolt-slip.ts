@@ -88,7 +88,12 @@ export const boltSlip: Check = {
   limitState: 'strength',
   source: [
     { document: 'EN 1993-1-8', edition: '2005', clause: '2.6, 3.9.1, 3.9.2', safety: 'partial factors' },
-    { document: 'AISC 360', edition: '2016', clause: 'J3.8, J3.9', safety: 'allowable stress', memory: true },
+    {
+      document: 'AISC 360',
+      edition: '2016',
+      clause: 'J3.8, J3.9, read in the editions of 2005 and 2010',
+      safety: 'allowable stress',
+    },
   ],
   places: fieldPlaces,
   applies: (model, bay, { loadCase }) => {

@@ -47,11 +47,15 @@ export const boltTearOut: Check = {
     {
       document: 'EN 1993-1-8',
       edition: '2005',
-      clause: '3.10.2, the shear planes of a single bolt',
+      clause: '3.10.2, the shear planes of a single bolt; read in Steel Buildings in Europe, Part 5, 2.2.5.3',
       safety: 'partial factors',
-      memory: true,
     },
-    { document: 'AISC 360', edition: '2016', clause: 'J4.2, J4.3', safety: 'allowable stress', memory: true },
+    {
+      document: 'AISC 360',
+      edition: '2016',
+      clause: 'J4.3 without its plane in tension, from a public copy',
+      safety: 'allowable stress',
+    },
   ],
   places: fieldPlaces,
   applies: bolted,

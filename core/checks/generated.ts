@@ -189,7 +189,7 @@ export function panelShear_allowableStress(v: Readonly<Record<"p" | "a" | "b" | 
   return [_V_hinged, _V_held, _V_Ed, _tau_Ed, _tau_Rd, _tau_low, _tau_high];
 }
 
-export function panelDeflectionFourSides_partialFactors(v: Readonly<Record<"p_ser" | "a" | "b" | "t" | "E" | "nu" | "h" | "EI_edge" | "k_w", number>>, k: Readonly<Record<"plate.hinged.deflection" | "plate.held.deflection" | "plate.onEdgeBeams.g" | "plate.onEdgeBeams.deflectionRatio" | "plate.largeSquareWithin", (...values: number[]) => number>>): number[] {
+export function panelDeflectionFourSides_partialFactors(v: Readonly<Record<"p_ser" | "a" | "b" | "t" | "E" | "nu" | "h" | "EI_edge" | "k_w", number>>, k: Readonly<Record<"plate.hinged.deflection" | "plate.sliding.deflection" | "plate.held.deflection" | "plate.onEdgeBeams.g" | "plate.onEdgeBeams.deflectionRatio", (...values: number[]) => number>>): number[] {
   const _p_ser = v.p_ser;
   const _a = v.a;
   const _b = v.b;
@@ -200,19 +200,23 @@ export function panelDeflectionFourSides_partialFactors(v: Readonly<Record<"p_se
   const _EI_edge = v.EI_edge;
   const _k_w = v.k_w;
   const _w_hinged = finite(k["plate.hinged.deflection"](_a, _b, _t, _E, _nu, _p_ser), "w_hinged");
+  const _w_slides = finite(k["plate.sliding.deflection"](_a, _b, _t, _E, _nu, _p_ser), "w_slides");
   const _w_held = finite(k["plate.held.deflection"](_a, _b, _t, _E, _nu, _p_ser), "w_held");
   const _g = finite(k["plate.onEdgeBeams.g"](_a, _b, _t, _E, _nu, _p_ser, _EI_edge), "g");
   const _r_w = finite(k["plate.onEdgeBeams.deflectionRatio"](_a, _b, _t, _E, _nu, _p_ser, _EI_edge), "r_w");
-  const _w_Ed = finite((_h > 0 ? _w_held : _w_hinged) + Math.max(finite(_r_w - 1, "r_w - 1"), 0) * _w_hinged, "w_Ed");
+  const _w_Ed = finite((_h > 0 ? _w_held : _w_slides) + Math.max(finite(_r_w - 1, "r_w - 1"), 0) * _w_hinged, "w_Ed");
   const _w_lim = finite(Math.min(_a, _b) / _k_w, "w_lim");
-  const _w_low = finite(k["plate.largeSquareWithin"](_a, _b, _t, _E, _nu, _p_ser), "w_low");
   const _D = finite(_E * Math.pow(_t, 3) / finite(12 * (1 - Math.pow(_nu, 2)), "12 * (1 - nu ^ 2)"), "D");
-  const _w_high = finite(5 / 380 * _p_ser * Math.pow(finite(Math.min(_a, _b), "min(a, b)"), 4) / _D * Math.max(_r_w, 1), "w_high");
+  const _s_w = finite(Math.min(_a, _b), "s_w");
+  const _k_plate = finite(_D / finite((_h > 0 ? 0.00126 : 0.00406) * Math.pow(_s_w, 4), "(h > 0 ? 0.00126 : 0.00406) * s_w ^ 4"), "k_plate");
+  const _k_sheet = finite(Math.cbrt(Math.pow(_p_ser, 2) * _E * _t / finite(_s_w / 2, "s_w / 2")) / finite(0.802 * _s_w / 2, "0.802 * s_w / 2"), "k_sheet");
+  const _w_low = finite(_p_ser / finite(_k_plate + _k_sheet, "k_plate + k_sheet"), "w_low");
+  const _w_high = finite(1.02 * Math.min(finite(5 / 384, "5 / 384"), finite(16 / finite(Math.pow(Math.PI, 6) * Math.pow(finite(1 + Math.pow(finite(_s_w / finite(Math.max(_a, _b), "max(a, b)"), "s_w / max(a, b)"), 2), "1 + (s_w / max(a, b)) ^ 2"), 2), "pi ^ 6 * (1 + (s_w / max(a, b)) ^ 2) ^ 2"), "16 / (pi ^ 6 * (1 + (s_w / max(a, b)) ^ 2) ^ 2)")) * _p_ser * Math.pow(_s_w, 4) / _D * Math.max(_r_w, 1), "w_high");
   const _range0 = finite(_g >= 0.5 ? 1 : 0, "range0");
-  return [_w_hinged, _w_held, _g, _r_w, _w_Ed, _w_lim, _w_low, _D, _w_high, _range0];
+  return [_w_hinged, _w_slides, _w_held, _g, _r_w, _w_Ed, _w_lim, _D, _s_w, _k_plate, _k_sheet, _w_low, _w_high, _range0];
 }
 
-export function panelDeflectionFourSides_allowableStress(v: Readonly<Record<"p_ser" | "a" | "b" | "t" | "E" | "nu" | "h" | "EI_edge" | "k_w", number>>, k: Readonly<Record<"plate.hinged.deflection" | "plate.held.deflection" | "plate.onEdgeBeams.g" | "plate.onEdgeBeams.deflectionRatio" | "plate.largeSquareWithin", (...values: number[]) => number>>): number[] {
+export function panelDeflectionFourSides_allowableStress(v: Readonly<Record<"p_ser" | "a" | "b" | "t" | "E" | "nu" | "h" | "EI_edge" | "k_w", number>>, k: Readonly<Record<"plate.hinged.deflection" | "plate.sliding.deflection" | "plate.held.deflection" | "plate.onEdgeBeams.g" | "plate.onEdgeBeams.deflectionRatio", (...values: number[]) => number>>): number[] {
   const _p_ser = v.p_ser;
   const _a = v.a;
   const _b = v.b;
@@ -223,16 +227,20 @@ export function panelDeflectionFourSides_allowableStress(v: Readonly<Record<"p_s
   const _EI_edge = v.EI_edge;
   const _k_w = v.k_w;
   const _w_hinged = finite(k["plate.hinged.deflection"](_a, _b, _t, _E, _nu, _p_ser), "w_hinged");
+  const _w_slides = finite(k["plate.sliding.deflection"](_a, _b, _t, _E, _nu, _p_ser), "w_slides");
   const _w_held = finite(k["plate.held.deflection"](_a, _b, _t, _E, _nu, _p_ser), "w_held");
   const _g = finite(k["plate.onEdgeBeams.g"](_a, _b, _t, _E, _nu, _p_ser, _EI_edge), "g");
   const _r_w = finite(k["plate.onEdgeBeams.deflectionRatio"](_a, _b, _t, _E, _nu, _p_ser, _EI_edge), "r_w");
-  const _w_Ed = finite((_h > 0 ? _w_held : _w_hinged) + Math.max(finite(_r_w - 1, "r_w - 1"), 0) * _w_hinged, "w_Ed");
+  const _w_Ed = finite((_h > 0 ? _w_held : _w_slides) + Math.max(finite(_r_w - 1, "r_w - 1"), 0) * _w_hinged, "w_Ed");
   const _w_lim = finite(Math.min(_a, _b) / _k_w, "w_lim");
-  const _w_low = finite(k["plate.largeSquareWithin"](_a, _b, _t, _E, _nu, _p_ser), "w_low");
   const _D = finite(_E * Math.pow(_t, 3) / finite(12 * (1 - Math.pow(_nu, 2)), "12 * (1 - nu ^ 2)"), "D");
-  const _w_high = finite(5 / 380 * _p_ser * Math.pow(finite(Math.min(_a, _b), "min(a, b)"), 4) / _D * Math.max(_r_w, 1), "w_high");
+  const _s_w = finite(Math.min(_a, _b), "s_w");
+  const _k_plate = finite(_D / finite((_h > 0 ? 0.00126 : 0.00406) * Math.pow(_s_w, 4), "(h > 0 ? 0.00126 : 0.00406) * s_w ^ 4"), "k_plate");
+  const _k_sheet = finite(Math.cbrt(Math.pow(_p_ser, 2) * _E * _t / finite(_s_w / 2, "s_w / 2")) / finite(0.802 * _s_w / 2, "0.802 * s_w / 2"), "k_sheet");
+  const _w_low = finite(_p_ser / finite(_k_plate + _k_sheet, "k_plate + k_sheet"), "w_low");
+  const _w_high = finite(1.02 * Math.min(finite(5 / 384, "5 / 384"), finite(16 / finite(Math.pow(Math.PI, 6) * Math.pow(finite(1 + Math.pow(finite(_s_w / finite(Math.max(_a, _b), "max(a, b)"), "s_w / max(a, b)"), 2), "1 + (s_w / max(a, b)) ^ 2"), 2), "pi ^ 6 * (1 + (s_w / max(a, b)) ^ 2) ^ 2"), "16 / (pi ^ 6 * (1 + (s_w / max(a, b)) ^ 2) ^ 2)")) * _p_ser * Math.pow(_s_w, 4) / _D * Math.max(_r_w, 1), "w_high");
   const _range0 = finite(_g >= 0.5 ? 1 : 0, "range0");
-  return [_w_hinged, _w_held, _g, _r_w, _w_Ed, _w_lim, _w_low, _D, _w_high, _range0];
+  return [_w_hinged, _w_slides, _w_held, _g, _r_w, _w_Ed, _w_lim, _D, _s_w, _k_plate, _k_sheet, _w_low, _w_high, _range0];
 }
 
 export function panelDeflectionTwoSides_partialFactors(v: Readonly<Record<"p_ser" | "t" | "E" | "nu" | "L" | "B" | "h" | "k_w", number>>, k: Readonly<Record<"plate.twoSided.hinged.deflection" | "plate.twoSided.held.deflection", (...values: number[]) => number>>): number[] {
@@ -1719,25 +1727,27 @@ export function weldSize_allowableStress(v: Readonly<Record<"t_p" | "t_w" | "a_2
   return [_t_1, _z_min, _a_min, _a_high, _a_low];
 }
 
-export function weldEdge_partialFactors(v: Readonly<Record<"a_0" | "t_p", number>>): number[] {
+export function weldEdge_partialFactors(v: Readonly<Record<"a_0" | "t_p" | "t_8", number>>): number[] {
   const _a_0 = v.a_0;
   const _t_p = v.t_p;
+  const _t_8 = v.t_8;
   const _z = finite(Math.sqrt(2) * _a_0, "z");
   const _z_max = finite(_t_p, "z_max");
   const _z_high = finite(_t_p, "z_high");
-  const _z_low = finite(_t_p / 2, "z_low");
+  const _z_low = finite(_t_p - _t_8, "z_low");
   return [_z, _z_max, _z_high, _z_low];
 }
 
-export function weldEdge_allowableStress(v: Readonly<Record<"a_0" | "t_p" | "t_6" | "t_2", number>>): number[] {
+export function weldEdge_allowableStress(v: Readonly<Record<"a_0" | "t_p" | "t_6" | "t_8" | "t_2", number>>): number[] {
   const _a_0 = v.a_0;
   const _t_p = v.t_p;
   const _t_6 = v.t_6;
+  const _t_8 = v.t_8;
   const _t_2 = v.t_2;
   const _z = finite(Math.sqrt(2) * _a_0, "z");
   const _z_max = finite(_t_p < _t_6 ? _t_p : _t_p - _t_2, "z_max");
   const _z_high = finite(_t_p, "z_high");
-  const _z_low = finite(_t_p / 2, "z_low");
+  const _z_low = finite(_t_p - _t_8, "z_low");
   return [_z, _z_max, _z_high, _z_low];
 }
 

@@ -14,10 +14,11 @@ export const weldDirectional: Check = {
   limitState: 'strength',
   source: [
     { document: 'EN 1993-1-8', edition: '2005', clause: '4.5.3.2, 4.12', safety: 'partial factors' },
+    { document: 'AISC 360', edition: '2016', clause: 'J2.4, from public summaries', safety: 'allowable stress' },
     {
       document: 'AISC 360',
       edition: '2016',
-      clause: 'J2.4, J4.2; K5 (no rise for direction)',
+      clause: 'J4.2; K5 (no rise for direction)',
       safety: 'allowable stress',
       memory: true,
     },

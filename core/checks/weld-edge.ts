@@ -10,7 +10,7 @@ export const weldEdge: Check = {
   limitState: 'strength',
   source: [
     { document: 'common practice, no source', clause: 'leg no larger than the edge', safety: 'partial factors' },
-    { document: 'AISC 360', edition: '2016', clause: 'J2.2b', safety: 'allowable stress', memory: true },
+    { document: 'AISC 360', edition: '2016', clause: 'J2.2b, from a public copy', safety: 'allowable stress' },
   ],
   places: fieldPlaces,
   applies: welded,
@@ -33,6 +33,7 @@ export const weldEdge: Check = {
       ...constant(6, 'mm', 'edge from which some of it must stay free', 'AISC 360, J2.2b'),
       only: 'allowable stress',
     },
+    t_8: constant(25.4 / 8, 'mm', 'twice 1/16 in', 'AISC 360, J2.2b'),
     t_2: { ...constant(2, 'mm', 'what must stay free', 'AISC 360, J2.2b'), only: 'allowable stress' },
   },
   steps: {
@@ -48,11 +49,16 @@ export const weldEdge: Check = {
   demand: 'z',
   capacity: 'z_max',
   second: {
-    title: 'no rule allows a leg above the edge, or forbids one of half of it',
-    source: [{ document: 'derived by hand' }],
+    title: 'the rule in inches, which keeps 1/16 in of the edge free: twice that below, the whole edge above',
+    source: [{ document: 'AISC 360', clause: 'J2.2b in customary units, from a public copy; the margin is ours' }],
     steps: [
       { symbol: 'z_high', expression: 't_p', unit: 'mm', meaning: 'whole edge' },
-      { symbol: 'z_low', expression: 't_p / 2', unit: 'mm', meaning: 'half the edge' },
+      {
+        symbol: 'z_low',
+        expression: 't_p - t_8',
+        unit: 'mm',
+        meaning: 'edge less twice what the inch rule keeps free',
+      },
     ],
     of: 'z_max',
     low: 'z_low',

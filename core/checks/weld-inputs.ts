@@ -3,7 +3,7 @@ import type { WeldedFixing } from '../document/schema.ts';
 import type { Bearing } from '../geometry/geometry.ts';
 import type { Situation } from '../loads/situation.ts';
 import type { Model } from '../model.ts';
-import { missing, type Input, type Reading } from './check.ts';
+import { missing, type Input, type Missing, type Reading } from './check.ts';
 import { isPulled, panelAt, spansAt } from './field-inputs.ts';
 import { sectionAtEnd, tubeAt } from './tube-inputs.ts';
 import {
@@ -57,6 +57,17 @@ export function weldRule(model: Model, bay: string): string | undefined {
   )
     return `${filler.title} is weaker than the parts it joins (EN 1993-1-8, 4.2(2))`;
   return undefined;
+}
+
+/** EN 1993-1-8, 4.1(1), holds from 4 mm, for the walls of hollow sections from 2.5 mm (7.1.1(5), from memory). */
+function tooThin(model: Model, bay: string): Missing | undefined {
+  if (model.basis.safety !== 'partial factors') return undefined;
+  const [panel, ...walls] = partsAt(model, bay);
+  return panel!.thickness < 0.004 || walls.some(({ thickness }) => thickness < 0.0025)
+    ? missing(
+        'a rule for welds of parts this thin: EN 1993-1-8, 4.1, begins at 4 mm (walls of hollow sections at 2.5 mm), and EN 1993-1-3 is not held. Take a thicker panel',
+      )
+    : undefined;
 }
 
 /** Throat less what its one open face loses: the larger loss of panel and tube. */
@@ -141,7 +152,7 @@ export const weldStrengthInputs = {
     unit: 'MPa',
     meaning: 'ultimate strength of the weaker part',
     from: 'catalogue: materials',
-    read: (model, bay) => ultimateOfParts(partsAt(model, bay)),
+    read: (model, bay) => tooThin(model, bay) ?? ultimateOfParts(partsAt(model, bay)),
   },
   beta_w: {
     unit: '1',

@@ -9,8 +9,8 @@ export const weldLength: Check = {
   title: 'Least length of a weld run',
   limitState: 'strength',
   source: [
-    { document: 'EN 1993-1-8', edition: '2005', clause: '4.5.1', safety: 'partial factors', memory: true },
-    { document: 'AISC 360', edition: '2016', clause: 'J2.2b', safety: 'allowable stress', memory: true },
+    { document: 'EN 1993-1-8', edition: '2005', clause: '4.5.1, from a public summary', safety: 'partial factors' },
+    { document: 'AISC 360', edition: '2016', clause: 'J2.2b, from a public copy', safety: 'allowable stress' },
   ],
   places: fieldPlaces,
   applies: welded,
@@ -50,7 +50,7 @@ export const weldLength: Check = {
   capacity: 'l_eff',
   second: {
     title: 'four legs, the rule of AISC 360, below; both lengths of a rule added above',
-    source: [{ document: 'AISC 360', edition: '2016', clause: 'J2.2b', memory: true }],
+    source: [{ document: 'AISC 360', edition: '2016', clause: 'J2.2b, from a public copy' }],
     steps: [
       { symbol: 'l_low', expression: '4 * sqrt(2) * a_0', unit: 'mm', meaning: 'four legs' },
       { symbol: 'l_high', expression: 'l_38 + 6 * a_0', unit: 'mm', meaning: 'sum' },

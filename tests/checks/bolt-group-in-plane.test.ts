@@ -51,3 +51,10 @@ it('reads the panel as built, and the dynamic factor of 0027/ND for a light lift
   const stated = modelWith((d) => Object.assign(d.loads.liftInAir, { dynamicFactor: { value: 1.7, source: 'yard' } }));
   expect(readOf(boltGroupInPlane, 'k_dyn', stated, 'A1', up)).toBe(1.7);
 });
+
+it('does not apply to a welded panel', () => {
+  const model = modelWith((d) => Object.assign(d.panels, { A2: 'welded' }));
+  const up = situationOf(model, 'service', 'up');
+  expect(boltGroupInPlane.applies(model, 'A1', up)).toBe(true);
+  expect(boltGroupInPlane.applies(model, 'A2', up)).toBe('the panel is welded');
+});

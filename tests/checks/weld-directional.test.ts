@@ -271,3 +271,13 @@ it('is bounded by 1, and below by the resultant square to the throat: 0.40123/âˆ
   expect(u_Rd).toBe(1);
   expect(u_low).toBeCloseTo(0.40123 / Math.sqrt(3), 4);
 });
+
+it('begins at 4 mm under EN 1993-1-8 (4.1(1)), with no such limit in AISC 360', () => {
+  const thin = demoModel(welded({}, { thickness: '3.9 mm' }));
+  expect(missingFrom(weldDirectional, 'f_u', thin, 'A1')).toMatch(/begins at 4 mm/);
+  expect(reads(weldDirectional, 'f_u', demoModel(welded({}, { thickness: '4 mm' })), 'A1')).toBe(470e6);
+  const american = { ...thin, basis: { ...thin.basis, safety: 'allowable stress' as const } };
+  expect(reads(weldDirectional, 'f_u', american, 'A1')).toBe(470e6);
+  const tube = [...thin.tubes.values()][0]!;
+  expect(tube.section.nominalWall).toBeGreaterThan(0.0025);
+});

@@ -14,7 +14,7 @@ it.each([
   [5.9, 5.9],
   [6, 4],
   [10, 8],
-])('an edge of %d mm takes a leg of %d mm (AISC 360, J2.2b, from memory)', (t, z) => {
+])('an edge of %d mm takes a leg of %d mm (AISC 360, J2.2b)', (t, z) => {
   const [t_6, t_2] = ['t_6', 't_2'].map((symbol) => reads(weldEdge, symbol, demoModel(welded()), 'A1')) as [
     number,
     number,
@@ -22,7 +22,6 @@ it.each([
   const values = valuesGiven(weldEdge, 'allowable stress', { a_0: 0.004, t_p: t / 1e3, t_6, t_2 });
   expect(values.z_max! * 1e3).toBeCloseTo(z, 9);
   expect(values.z! * 1e3).toBeCloseTo(5.657, 3);
-  expect([values.z_low! <= values.z_max!, values.z_max! <= values.z_high!]).toEqual([true, true]);
 });
 
 it('reads throat and thickness of welded panels', () => {
@@ -32,6 +31,21 @@ it('reads throat and thickness of welded panels', () => {
   expect(weldEdge.applies(demoModel(), 'A1', situationOf(model))).toMatch(/bolted/);
 });
 
-it('bounds the leg by half of the edge', () => {
-  expect(valuesGiven(weldEdge, 'partial factors', { t_p: 0.01 }).z_low).toBe(0.005);
+it('keeps within 1/8 in of the edge, twice the 1/16 in of the rule in inches (AISC 360, J2.2b): t less 1/16 in from 1/4 in up', () => {
+  const t_8 = reads(weldEdge, 't_8', demoModel(welded()), 'A1') as number;
+  expect(t_8 * 1e3).toBeCloseTo(3.175, 9);
+  const { z_low: low, z_high: high } = valuesGiven(weldEdge, 'partial factors', { t_p: 0.01, t_8 });
+  expect([low! * 1e3, high! * 1e3]).toEqual([expect.closeTo(6.825, 9), expect.closeTo(10, 9)]);
+  for (let t_p = 0.003; t_p < 0.05; t_p += 0.0005)
+    for (const [safety, given] of [
+      ['partial factors', {}],
+      ['allowable stress', { t_6: 0.006, t_2: 0.002 }],
+    ] as const) {
+      const { z_max, z_low, z_high } = valuesGiven(weldEdge, safety, { t_p, t_8, ...given });
+      expect(z_max!).toBeGreaterThanOrEqual(z_low!);
+      expect(z_max!).toBeLessThanOrEqual(z_high!);
+      const inInches = t_p < 0.00635 ? t_p : t_p - 0.0015875;
+      expect(inInches).toBeGreaterThanOrEqual(z_low!);
+      expect(inInches).toBeLessThanOrEqual(z_high!);
+    }
 });

@@ -10,7 +10,7 @@ it.each([
   [3, 30],
   [5, 30],
   [6, 36],
-])('asks for the larger of 30 mm and 6 throats: a = %d mm, %d mm (EN 1993-1-8, 4.5.1(2), from memory)', (a, l) => {
+])('asks for the larger of 30 mm and 6 throats: a = %d mm, %d mm (EN 1993-1-8, 4.5.1(2))', (a, l) => {
   const { l_min, l_eff, l_low, l_high } = valuesGiven(weldLength, 'partial factors', {
     l_0: 0.1,
     a_0: a / 1e3,
@@ -25,7 +25,7 @@ it.each([
 it.each([
   [6, 38],
   [8, 45.25],
-])('asks for the larger of 38 mm and 4 legs: a = %d mm, %d mm (AISC 360, J2.2b, from memory)', (a, l) => {
+])('asks for the larger of 38 mm and 4 legs: a = %d mm, %d mm (AISC 360, J2.2b)', (a, l) => {
   const { l_min, l_eff, l_low, l_high } = valuesGiven(weldLength, 'allowable stress', {
     l_0: 0.1,
     a_0: a / 1e3,

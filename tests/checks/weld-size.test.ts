@@ -11,7 +11,7 @@ const rows = Object.fromEntries(
   ]),
 );
 
-it('asks for a throat of 3 mm (EN 1993-1-8, 4.5.2(2), from memory)', () => {
+it('asks for a throat of 3 mm (EN 1993-1-8, 4.5.2(2))', () => {
   const a_3 = reads(weldSize, 'a_3', demoModel(welded()), 'A1');
   expect(valuesGiven(weldSize, 'partial factors', { t_p: 0.01, t_w: 0.008, a_3 }).a_min).toBe(0.003);
 });
@@ -23,7 +23,7 @@ it.each([
   [13.1, 6],
   [19, 6],
   [19.1, 8],
-])('asks for a part of %d mm for a leg of %d mm (AISC 360, Table J2.4, from memory)', (t, z) => {
+])('asks for a part of %d mm for a leg of %d mm (AISC 360, Table J2.4)', (t, z) => {
   for (const [t_p, t_w] of [
     [t, 30],
     [30, t],
