@@ -530,7 +530,7 @@ export function boltShear_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "
   return [_s_x, _s_y, _L_n, _N_pull, _F_v, _F_v_Rd, _N_bent, _N_cable, _N_high, _N_E, _N_low, _F_most, _F_least, _R_low, _A_2, _R_high, _u, _u_low, _u_high];
 }
 
-export function boltCombined_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y" | "A_s" | "A_b" | "f_ub" | "k_2" | "threads" | "alpha_v" | "gamma_M2", number>>, k: Readonly<Record<"plate.bolted.boltPush" | "bolts.rowLost.group" | "bolts.rowLost.plate" | "plate.held.momentEdge" | "bolts.rowLost.edgeMoment" | "inPlanePull.hinged", (...values: number[]) => number>>): number[] {
+export function boltCombined_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y" | "A_s" | "A_b" | "f_ub" | "k_2" | "threads" | "alpha_v" | "gamma_M2" | "gamma_R", number>>, k: Readonly<Record<"plate.bolted.boltPush" | "bolts.rowLost.group" | "bolts.rowLost.plate" | "plate.held.momentEdge" | "bolts.rowLost.edgeMoment" | "inPlanePull.hinged", (...values: number[]) => number>>): number[] {
   const _p = v.p;
   const _a = v.a;
   const _b = v.b;
@@ -557,6 +557,7 @@ export function boltCombined_partialFactors(v: Readonly<Record<"p" | "a" | "b" |
   const _threads = v.threads;
   const _alpha_v = v.alpha_v;
   const _gamma_M2 = v.gamma_M2;
+  const _gamma_R = v.gamma_R;
   const _s_x = finite(_a_b / finite(_n_x - 1, "n_x - 1"), "s_x");
   const _s_y = finite(_b_b / finite(_n_y - 1, "n_y - 1"), "s_y");
   const _p_off = finite(_pulled * _p, "p_off");
@@ -580,12 +581,14 @@ export function boltCombined_partialFactors(v: Readonly<Record<"p" | "a" | "b" |
   const _F_t_Rd = finite(_k_2 * _f_ub * _A_s / _gamma_M2, "F_t_Rd");
   const _u = finite(_F_v / _F_v_Rd + _F_t / finite(1.4 * _F_t_Rd, "1.4 * F_t_Rd"), "u");
   const _u_e = finite(Math.sqrt(Math.pow(finite(_F_v / _F_v_Rd, "F_v / F_v_Rd"), 2) + Math.pow(finite(_F_t / _F_t_Rd, "F_t / F_t_Rd"), 2)), "u_e");
-  const _u_low = finite(_u_e / 1.4, "u_low");
-  const _u_high = finite(1.25 * _u_e, "u_high");
-  return [_s_x, _s_y, _p_off, _p_lost, _r_b, _a_p, _b_p, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _L_n, _N_pull, _F_v, _A_v, _F_v_Rd, _F_t_Rd, _u, _u_e, _u_low, _u_high];
+  const _u_most = finite(Math.sqrt(Math.pow(finite(_F_v / 0.5, "F_v / 0.5"), 2) + Math.pow(finite(_F_t / 0.56, "F_t / 0.56"), 2)) * _gamma_R / finite(_f_ub * _A_s, "f_ub * A_s"), "u_most");
+  const _u_least = finite(Math.sqrt(Math.pow(finite(_F_v / 0.62, "F_v / 0.62"), 2) + Math.pow(_F_t, 2)) * _gamma_R / finite(_f_ub * _A_b, "f_ub * A_b"), "u_least");
+  const _u_low = finite(Math.max(_u_e, _u_least) / 1.4, "u_low");
+  const _u_high = finite(1.25 * Math.min(_u_e, _u_most), "u_high");
+  return [_s_x, _s_y, _p_off, _p_lost, _r_b, _a_p, _b_p, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _L_n, _N_pull, _F_v, _A_v, _F_v_Rd, _F_t_Rd, _u, _u_e, _u_most, _u_least, _u_low, _u_high];
 }
 
-export function boltCombined_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y" | "A_b" | "F_nt" | "F_nv" | "Omega_J", number>>, k: Readonly<Record<"plate.bolted.boltPush" | "bolts.rowLost.group" | "bolts.rowLost.plate" | "plate.held.momentEdge" | "bolts.rowLost.edgeMoment" | "inPlanePull.hinged", (...values: number[]) => number>>): number[] {
+export function boltCombined_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y" | "A_s" | "A_b" | "f_ub" | "F_nt" | "F_nv" | "Omega_J" | "gamma_R", number>>, k: Readonly<Record<"plate.bolted.boltPush" | "bolts.rowLost.group" | "bolts.rowLost.plate" | "plate.held.momentEdge" | "bolts.rowLost.edgeMoment" | "inPlanePull.hinged", (...values: number[]) => number>>): number[] {
   const _p = v.p;
   const _a = v.a;
   const _b = v.b;
@@ -605,10 +608,13 @@ export function boltCombined_allowableStress(v: Readonly<Record<"p" | "a" | "b" 
   const _d_w = v.d_w;
   const _l_x = v.l_x;
   const _l_y = v.l_y;
+  const _A_s = v.A_s;
   const _A_b = v.A_b;
+  const _f_ub = v.f_ub;
   const _F_nt = v.F_nt;
   const _F_nv = v.F_nv;
   const _Omega_J = v.Omega_J;
+  const _gamma_R = v.gamma_R;
   const _s_x = finite(_a_b / finite(_n_x - 1, "n_x - 1"), "s_x");
   const _s_y = finite(_b_b / finite(_n_y - 1, "n_y - 1"), "s_y");
   const _p_off = finite(_pulled * _p, "p_off");
@@ -631,9 +637,11 @@ export function boltCombined_allowableStress(v: Readonly<Record<"p" | "a" | "b" 
   const _F_t_Rd = finite(_F_nt * _A_b / _Omega_J, "F_t_Rd");
   const _u = finite((_F_v / _F_v_Rd + _F_t / _F_t_Rd) / 1.3, "u");
   const _u_e = finite(Math.sqrt(Math.pow(finite(_F_v / _F_v_Rd, "F_v / F_v_Rd"), 2) + Math.pow(finite(_F_t / _F_t_Rd, "F_t / F_t_Rd"), 2)), "u_e");
-  const _u_low = finite(_u_e / 1.4, "u_low");
-  const _u_high = finite(1.25 * _u_e, "u_high");
-  return [_s_x, _s_y, _p_off, _p_lost, _r_b, _a_p, _b_p, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _L_n, _N_pull, _F_v, _F_v_Rd, _F_t_Rd, _u, _u_e, _u_low, _u_high];
+  const _u_most = finite(Math.sqrt(Math.pow(finite(_F_v / 0.5, "F_v / 0.5"), 2) + Math.pow(finite(_F_t / 0.56, "F_t / 0.56"), 2)) * _gamma_R / finite(_f_ub * _A_s, "f_ub * A_s"), "u_most");
+  const _u_least = finite(Math.sqrt(Math.pow(finite(_F_v / 0.62, "F_v / 0.62"), 2) + Math.pow(_F_t, 2)) * _gamma_R / finite(_f_ub * _A_b, "f_ub * A_b"), "u_least");
+  const _u_low = finite(Math.max(_u_e, _u_least) / 1.4, "u_low");
+  const _u_high = finite(1.25 * Math.min(_u_e, _u_most), "u_high");
+  return [_s_x, _s_y, _p_off, _p_lost, _r_b, _a_p, _b_p, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _L_n, _N_pull, _F_v, _F_v_Rd, _F_t_Rd, _u, _u_e, _u_most, _u_least, _u_low, _u_high];
 }
 
 export function boltBearingPanel_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "d" | "d_0" | "e_1" | "e_2" | "p_1" | "f_yp" | "f_u" | "stainless" | "p_2" | "f_ub" | "k_h" | "gamma_M2" | "gamma_R", number>>, k: Readonly<Record<"inPlanePull.hinged", (...values: number[]) => number>>): number[] {

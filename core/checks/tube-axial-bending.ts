@@ -1,4 +1,5 @@
 import type { Check } from './check.ts';
+import { handbook } from './handbook.ts';
 import { basisFactor } from './inputs.ts';
 import { onlyUnder } from './only-under.ts';
 import {
@@ -30,20 +31,23 @@ export const tubeAxialBending: Check = {
   title: 'Tube under thrust and bending',
   limitState: 'stability',
   source: [
+    { document: 'EN 1993-1-1', edition: '2005', clause: 'Table 5.2, flat walls', safety: 'partial factors' },
     {
       document: 'EN 1993-1-1',
       edition: '2005',
-      clause: '6.2.3, 6.2.5, 6.2.9, 6.3.1, 6.3.3, Table B.1',
+      clause: 'Table 5.2, round walls, 6.2.3, 6.2.5, 6.2.9, 6.3.1, 6.3.3, Table B.1',
       safety: 'partial factors',
       memory: true,
     },
+    { document: 'AISC 360', edition: '2016', clause: 'Table B4.1b, F7, F8, F13.1', safety: 'allowable stress' },
     {
       document: 'AISC 360',
       edition: '2016',
-      clause: 'D2, E3, F13.1, H1.1, H4, Appendix 8',
+      clause: 'D2, E3, H1.1, H4, Appendix 8',
       safety: 'allowable stress',
       memory: true,
     },
+    handbook('5.1.5, 5.5.5 to 5.5.8'),
   ],
   places: tubePlaces,
   applies: (_, id, situation) => {

@@ -1,4 +1,5 @@
 import type { Check } from './check.ts';
+import { handbook } from './handbook.ts';
 import { basisFactor } from './inputs.ts';
 import { onlyUnder } from './only-under.ts';
 import {
@@ -21,20 +22,16 @@ export const tubeBending: Check = {
   title: 'Tube in bending',
   limitState: 'strength',
   source: [
+    { document: 'EN 1993-1-1', edition: '2005', clause: 'Table 5.2, flat walls', safety: 'partial factors' },
     {
       document: 'EN 1993-1-1',
       edition: '2005',
-      clause: 'Table 5.2, 6.2.5, 6.2.8',
+      clause: 'Table 5.2, round walls, 6.2.5, 6.2.8',
       safety: 'partial factors',
       memory: true,
     },
-    {
-      document: 'AISC 360',
-      edition: '2016',
-      clause: 'Table B4.1b, F7, F8, F13.1',
-      safety: 'allowable stress',
-      memory: true,
-    },
+    { document: 'AISC 360', edition: '2016', clause: 'Table B4.1b, F7, F8, F13.1', safety: 'allowable stress' },
+    handbook('5.1.5, 5.5.5 to 5.5.8'),
   ],
   places: tubePlaces,
   applies: () => true,

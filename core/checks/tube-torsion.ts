@@ -1,4 +1,5 @@
 import type { Check, Step } from './check.ts';
+import { handbook } from './handbook.ts';
 import { basisFactor } from './inputs.ts';
 import { onlyUnder } from './only-under.ts';
 import { drilledStrengthStep, flangeLeft, flangeStep, netAreaStep, netElasticStep } from './tube-class-steps.ts';
@@ -20,7 +21,9 @@ export const tubeTorsion: Check = {
       safety: 'partial factors',
       memory: true,
     },
-    { document: 'AISC 360', edition: '2016', clause: 'D2, H3.1, H3.2, J4.2', safety: 'allowable stress', memory: true },
+    { document: 'AISC 360', edition: '2016', clause: 'H3.1, H3.2', safety: 'allowable stress' },
+    { document: 'AISC 360', edition: '2016', clause: 'D2, J4.2', safety: 'allowable stress', memory: true },
+    handbook('5.7.4, 5.7.5'),
   ],
   places: tubePlaces,
   applies: () => true,

@@ -258,12 +258,11 @@ describe('second opinion', () => {
       safety === 'partial factors' ? { alpha, f_235, gamma_M0, gamma_M1, gamma_M2 } : { Omega_b: 1.67, Omega_J: 2 };
     return valuesGiven(tubeAxialBending, safety, { ...both, ...own, ...change });
   };
-  const steps = (to: number, n: number) => Array.from({ length: n }, (_, i) => (to * (i + 0.5)) / n);
 
   it('holds u_b for any slenderness, thrust, moment and curve', () => {
-    for (const slenderness of [0.02, 0.1, 0.19, 0.21, 0.3, 0.5, 0.8, 1, 1.2, 1.5, 1.8, 2, 2.5, 3, 4, 6])
-      for (const n of [...steps(0.3, 4), ...steps(1.6, 6), 3, 10])
-        for (const M of [0, 1e3, 1e4, 1e5]) {
+    for (const slenderness of [0.02, 0.21, 0.4, 0.8, 1, 1.4, 2, 3, 6])
+      for (const n of [0.02, 0.15, 0.25, 0.5, 0.9, 1.5, 10])
+        for (const M of [0, 1e3, 1e5]) {
           const L_cr = Math.sqrt((Math.PI ** 2 * 210e9 * 279.43e-8 * slenderness ** 2) / (18.732e-4 * 355e6));
           const given = { N: (n * 18.732e-4 * 355e6) / (1 + slenderness ** 2), M, L_cr };
           for (const { u_b, u_low, u_high } of [

@@ -1,0 +1,10 @@
+import type { Source } from '../source.ts';
+
+/** The book in which a rule of AISC 360 was read: it prints the edition of 2005, whose numbers for hollow sections the
+ *  edition of 2016 keeps (that it keeps them: from memory). */
+export const handbook = (articles: string): Source => ({
+  document: "Brockenbrough and Merritt, Structural Steel Designer's Handbook",
+  edition: '4th',
+  clause: `${articles}, where AISC 360 [2005] was read`,
+  safety: 'allowable stress',
+});
