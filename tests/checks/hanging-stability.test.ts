@@ -36,6 +36,36 @@ it('reads tilt, offset and height of the model, and agrees with the statics of i
   });
 });
 
+it('finds a tilt in air above that of the offset, and none below it: two struts leave a line to turn about (statics)', () => {
+  const { mass, ...rest } = demoModel({
+    panels: { A3: null, B1: null, B3: null },
+    grid: {
+      suspension: {
+        kind: 'strut',
+        apex: null,
+        attachments: [
+          { id: 'S1', x: '0 m', y: '1.3 m' },
+          { id: 'S2', x: '3.3 m', y: '1.3 m' },
+        ],
+        eye: { height: '600 mm' },
+      },
+    },
+  });
+  const air = (tilt: number) => {
+    const model = {
+      ...rest,
+      mass: { ...mass, hanging: { ...mass.hanging, tilt: { ...mass.hanging.tilt, air: [tilt, 0] as const } } },
+    };
+    return checkRows(hangingStability, model).findings.map(({ id }) => id);
+  };
+  const { hanging, centre } = mass;
+  const offset = Math.atan2(Math.hypot(centre[0] - 1.65, centre[1] - 1.3), hanging.heightAboveMass);
+  expect(hanging.free).toBe('about a line');
+  expect(hanging.tilt.air[0]).toBeLessThan(0.99 * offset);
+  expect(checkRows(hangingStability, { ...rest, mass }).findings).toEqual([]);
+  expect([air(0.99 * offset), air(1.01 * offset)]).toEqual([[], ['second-opinion']]);
+});
+
 it('says for information what the tilt stays at where no panel can be lost', () => {
   const bare = demoModel({ panels: { A1: null, A3: null, B1: null, B3: null } });
   expect(reads(hangingStability, 'phi_open', bare, 'suspension')).toBe(
