@@ -14,7 +14,7 @@ const longestText = 20_000_000;
 const key = z.string().regex(/^[A-Za-z0-9_-]{1,64}$/, 'an id of the store');
 const shortText = z.string().max(400);
 const count = z.number().int().min(0);
-const bytes = z.instanceof(Uint8Array);
+const bytes = z.custom<Uint8Array>((value) => value instanceof Uint8Array, 'bytes');
 
 /** One entry of a document's journal: the edit as JSON text, or a step back or forth. */
 const journalEntry = z.strictObject({

@@ -42,6 +42,12 @@ export function Headline() {
           <button type="button" onClick={() => useWorkbench.setState({ dialog: 'finder' })}>
             {t.find}
           </button>
+          <button type="button" onClick={() => useWorkbench.setState({ dialog: 'history' })}>
+            {t.revisions}
+          </button>
+          <button type="button" onClick={() => useWorkbench.setState({ dialog: 'about' })}>
+            {t.about}
+          </button>
         </span>
       </div>
       {result ? <Deciding /> : <p className="loud">{t.noResult}</p>}

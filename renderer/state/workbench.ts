@@ -43,7 +43,7 @@ export interface Workbench {
   readonly openCheck: OpenCheck | null;
   /** Bays chosen in the plan, for what is set next. */
   readonly bays: readonly string[];
-  readonly dialog: 'finder' | 'shortcuts' | 'about' | 'problem' | 'compare' | 'history' | null;
+  readonly dialog: 'finder' | 'shortcuts' | 'about' | 'problem' | 'history' | null;
 }
 
 /** Something said at the window's edge until it is put away. */

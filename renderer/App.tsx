@@ -1,0 +1,22 @@
+import { NewPlatePage } from './start/NewPlatePage.tsx';
+import { StartPage } from './start/StartPage.tsx';
+import { Dialogs } from './shell/Dialogs.tsx';
+import { Notices } from './shell/Notices.tsx';
+import { useShortcuts } from './shell/use-shortcuts.ts';
+import { Work } from './shell/Work.tsx';
+import { useWorkbench } from './state/workbench.ts';
+
+/** The window: the start page, a new plate, or a document at work. */
+export function App() {
+  const page = useWorkbench((state) => state.page);
+  useShortcuts();
+  return (
+    <>
+      {page === 'start' && <StartPage />}
+      {page === 'new' && <NewPlatePage />}
+      {page === 'work' && <Work />}
+      <Notices />
+      <Dialogs />
+    </>
+  );
+}

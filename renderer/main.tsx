@@ -1,0 +1,19 @@
+import { StrictMode } from 'react';
+import { createRoot } from 'react-dom/client';
+import { App } from './App.tsx';
+import { engineClient } from './engine/engine-client.ts';
+import { openHost } from './host/host.ts';
+import { createSession } from './state/session.ts';
+import { SessionContext } from './state/session-context.ts';
+import './styles/base.css';
+
+const worker = new Worker(new URL('engine-worker.js', document.baseURI), { type: 'module' });
+const session = createSession(openHost(), engineClient(worker));
+
+createRoot(document.getElementById('window')!).render(
+  <StrictMode>
+    <SessionContext value={session}>
+      <App />
+    </SessionContext>
+  </StrictMode>,
+);

@@ -1,0 +1,98 @@
+import { useThree } from '@react-three/fiber';
+import { useEffect, useLayoutEffect, useMemo } from 'react';
+import type { Scene } from '../../core/scene/scene.ts';
+import type { Cut } from '../../core/scene/part-at.ts';
+import { Bolts } from './Bolts.tsx';
+import type { Colour } from './colour-map.ts';
+import { drawnEdges } from './drawn-edges.ts';
+import { LoadArrows } from './LoadArrows.tsx';
+import { Outline } from './Outline.tsx';
+import type { Palette } from './palette.ts';
+import { looksUnder, statesTexture, writeStates } from './part-states.ts';
+import type { PlateSceneProps } from './PlateScene.tsx';
+import { Rig } from './Rig.tsx';
+import { Ropes } from './Ropes.tsx';
+import { Solid } from './Solid.tsx';
+import { edgeMaterial, sceneUniforms, solidMaterial, type SceneUniforms } from './solid-material.ts';
+
+/** All that three draws. */
+export function Plate(props: PlateSceneProps & { readonly palette: Palette }) {
+  const { scene, store, reading, selection, hover, apart, cut, load, slings, palette } = props;
+  const invalidate = useThree((state) => state.invalidate);
+  const ratio = useThree((state) => state.viewport.dpr);
+
+  const { states, uniforms, materials } = useMemo(() => {
+    const states = statesTexture(scene);
+    const uniforms = sceneUniforms(states);
+    return { states, uniforms, materials: { solid: solidMaterial(uniforms), edge: edgeMaterial(uniforms) } };
+  }, [scene]);
+  useEffect(
+    () => () => {
+      states.dispose();
+      materials.solid.dispose();
+      materials.edge.dispose();
+    },
+    [states, materials],
+  );
+  useLayoutEffect(() => {
+    writeStates(states, scene.parts, looksUnder(reading, palette));
+    invalidate();
+  }, [states, scene, reading, palette, invalidate]);
+  useLayoutEffect(() => {
+    setUniforms(uniforms, palette, apart, cut, ratio);
+    invalidate();
+  }, [uniforms, palette, apart, cut, ratio, invalidate]);
+
+  const shownLoad = scene.loads.find(({ id }) => id === load);
+  const suspension = useMemo(() => scene.ropes.filter(({ role }) => role === 'suspension'), [scene]);
+  const lifting = useMemo(() => scene.ropes.filter(({ role }) => role === 'lifting sling'), [scene]);
+  const selected = useEdgesOf(scene, selection, apart, cut);
+  const hovered = useEdgesOf(scene, hover === selection ? null : hover, apart, cut);
+  return (
+    <>
+      <Rig store={store} reach={reachOf(scene)} />
+      {scene.meshes.map((mesh) => (
+        <Solid key={mesh.material} mesh={mesh} materials={materials} />
+      ))}
+      {scene.bolts.map((set, i) => (
+        <Bolts key={i} set={set} materials={materials} />
+      ))}
+      <Ropes ropes={suspension} colour={palette.ink} />
+      {slings && <Ropes ropes={lifting} colour={palette.quiet} dashed />}
+      {shownLoad && shownLoad.arrows.length > 0 && (
+        <LoadArrows load={shownLoad} box={scene.box} colour={palette.accent} />
+      )}
+      <Outline edges={hovered} colour={palette.accent} width={1.75} />
+      <Outline edges={selected} colour={palette.accent} width={3.5} />
+    </>
+  );
+}
+
+const none: readonly number[] = [];
+
+function useEdgesOf(scene: Scene, id: string | null, apart: number, cut: Cut | null): readonly number[] {
+  return useMemo(() => {
+    const part = scene.parts.find((other) => other.id === id);
+    return part ? drawnEdges(scene, part, apart, cut) : none;
+  }, [scene, id, apart, cut]);
+}
+
+/** Nothing lies further from what is looked at than the plate's size and twice the depth. m */
+const reachOf = ({ box: { low, high }, water }: Scene): number =>
+  50 + 2 * (Math.hypot(high[0] - low[0], high[1] - low[1], high[2] - low[2]) + water.surface);
+
+function setUniforms(uniforms: SceneUniforms, palette: Palette, apart: number, cut: Cut | null, ratio: number): void {
+  const put = (uniform: { value: { set: (x: number, y: number, z: number) => unknown } }, [r, g, b]: Colour) =>
+    uniform.value.set(r, g, b);
+  put(uniforms.ink, palette.ink);
+  put(uniforms.fail, palette.fail);
+  put(uniforms.paper, palette.paper);
+  uniforms.apart.value = apart;
+  uniforms.ratio.value = ratio;
+  const { value } = uniforms.cut;
+  if (!cut) value.set(0, 0, 0, 0);
+  else {
+    const way = cut.away === 'above' ? 1 : -1;
+    value.set(cut.axis === 'x' ? way : 0, cut.axis === 'y' ? way : 0, cut.axis === 'z' ? way : 0, way * cut.at);
+  }
+}

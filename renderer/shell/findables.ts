@@ -1,0 +1,131 @@
+import { useWorkbench, type SheetName, type Workbench } from '../state/workbench.ts';
+import { texts, type FieldName } from '../texts.ts';
+
+/** Something that can be found by typing: a field, a check, a bay or a sheet. */
+export interface Findable {
+  readonly title: string;
+  readonly kind: string;
+  readonly go: () => void;
+}
+
+/** Which sheet a field stands on. */
+const sheetOf: Readonly<Partial<Record<SheetName, readonly FieldName[]>>> = {
+  grid: [
+    'arrangement',
+    'section',
+    'material',
+    'flooding',
+    'vent',
+    'drain',
+    'count',
+    'spacing',
+    'overhang',
+    'jointThroat',
+    'suspensionKind',
+    'apex',
+    'eyeThickness',
+    'eyeWidth',
+    'eyeHeight',
+    'holeDiameter',
+    'pinDiameter',
+    'eyeEdge',
+    'weldThroat',
+    'weldAllowance',
+    'tolerance',
+  ],
+  panels: ['side', 'thickness', 'onMain', 'onCross', 'cornerNotch', 'supportKind', 'edges'],
+  fixings: [
+    'fixingKind',
+    'bolt',
+    'class',
+    'pitch',
+    'edgeDistance',
+    'hole',
+    'shear',
+    'slipFactor',
+    'into',
+    'hardnessLimit',
+    'threads',
+    'countersunk',
+    'throat',
+    'pattern',
+    'metal',
+    'method',
+  ],
+  loads: [
+    'force',
+    'measure',
+    'level',
+    'returnPeriod',
+    'wavePeriod',
+    'cyclesPerYear',
+    'middleOverMean',
+    'depth',
+    'density',
+    'salinity',
+    'temperature',
+    'latitude',
+    'crossingSpeed',
+    'slamCoefficient',
+    'liftSpeed',
+    'dragCoefficient',
+    'tilt',
+    'dynamicFactor',
+  ],
+  strength: ['table', 'life', 'cathodic', 'lossPanel', 'lossOutside', 'lossInside'],
+  note: ['name', 'number', 'client', 'vessel', 'site', 'subject', 'revision', 'date', 'units', 'paper'],
+};
+
+/** Everything that can be found, in the window as it is now. */
+export function findables(
+  { result, comparison }: Workbench,
+  show: (option: string | null) => void,
+): readonly Findable[] {
+  const t = texts.finder;
+  const sheets = (Object.keys(texts.sheets) as SheetName[]).map((sheet) => ({
+    title: texts.sheets[sheet],
+    kind: t.sheet,
+    go: () => useWorkbench.setState({ sheet }),
+  }));
+  const fields = Object.entries(sheetOf).flatMap(([sheet, names]) =>
+    names.map((name) => ({
+      title: texts.fields[name][0],
+      kind: `${t.field}, ${texts.sheets[sheet as SheetName]}`,
+      go: () => {
+        useWorkbench.setState({ sheet: sheet as SheetName });
+        // The sheet is drawn first; then its field takes the focus.
+        requestAnimationFrame(() => requestAnimationFrame(() => focusField(texts.fields[name][0])));
+      },
+    })),
+  );
+  const checks = (result?.rows ?? []).map((row) => ({
+    title: `${row.title}, ${row.placeWords}${row.direction ? ` (${row.direction})` : ''}`,
+    kind: `${t.check} ${row.utilisation === null ? texts.verdict[row.verdict] : row.utilisation.toFixed(2)}`,
+    go: () =>
+      useWorkbench.setState({
+        sheet: 'strength',
+        openCheck: { check: row.id, place: row.place, situation: row.situation },
+        selection: row.place,
+      }),
+  }));
+  const bays = (result?.bays ?? []).map(({ id, design }) => ({
+    title: id,
+    kind: `${t.bay}, ${design ?? texts.panels.open}`,
+    go: () => useWorkbench.setState({ sheet: 'panels', selection: id, bays: [id] }),
+  }));
+  const tubes = (result?.tubes ?? []).map(({ id, words, section }) => ({
+    title: words,
+    kind: section,
+    go: () => useWorkbench.setState({ sheet: 'grid', selection: id }),
+  }));
+  const options = (comparison?.options ?? []).map(({ id, title }) => ({ title, kind: t.option, go: () => show(id) }));
+  return [...sheets, ...options, ...bays, ...tubes, ...fields, ...checks];
+}
+
+function focusField(label: string): void {
+  const found = [...document.querySelectorAll<HTMLLabelElement>('.sheet label')].find(
+    ({ textContent }) => textContent?.trim() === label,
+  );
+  found?.scrollIntoView({ block: 'center' });
+  document.getElementById(found?.htmlFor ?? '')?.focus();
+}

@@ -1,0 +1,43 @@
+import type { Session } from '../state/session.ts';
+import { useWorkbench } from '../state/workbench.ts';
+import { sheets } from '../sheets/sheets.ts';
+import { texts } from '../texts.ts';
+
+/** One thing that a key does. `keys` as a keyboard names them, with Mod for Ctrl or Command. */
+export interface Shortcut {
+  readonly keys: string;
+  readonly title: string;
+  readonly act: (session: Session) => void;
+}
+
+const t = texts.shortcuts;
+
+/** Every shortcut of the window, in the order of their list. */
+export const shortcuts: readonly Shortcut[] = [
+  { keys: 'Mod+K', title: t.find, act: () => useWorkbench.setState({ dialog: 'finder' }) },
+  { keys: 'Mod+Z', title: t.undo, act: (session) => void session.undo() },
+  { keys: 'Mod+Shift+Z', title: t.redo, act: (session) => void session.redo() },
+  { keys: 'Mod+Y', title: t.redo, act: (session) => void session.redo() },
+  { keys: 'Mod+S', title: t.save, act: () => useWorkbench.setState({ dialog: 'history' }) },
+  ...sheets.map(({ name }, n) => ({
+    keys: `Alt+${n + 1}`,
+    title: t.sheet(texts.sheets[name]),
+    act: () => useWorkbench.setState({ sheet: name }),
+  })),
+  { keys: 'Mod+Shift+ArrowRight', title: t.nextOption, act: (session) => step(session, 1) },
+  { keys: 'Mod+Shift+ArrowLeft', title: t.lastOption, act: (session) => step(session, -1) },
+  { keys: '?', title: t.list, act: () => useWorkbench.setState({ dialog: 'shortcuts' }) },
+  {
+    keys: 'Escape',
+    title: t.close,
+    act: () => useWorkbench.setState({ dialog: null, openCheck: null, selection: null }),
+  },
+];
+
+/** Shows the next or the one before of the options. */
+function step(session: Session, by: number): void {
+  const { comparison, document } = useWorkbench.getState();
+  const ids = comparison?.options.map(({ id }) => id) ?? [];
+  const at = ids.indexOf(document?.option ?? null);
+  if (ids.length > 1) void session.show(ids[(at + by + ids.length) % ids.length]!);
+}

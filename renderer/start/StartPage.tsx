@@ -1,0 +1,173 @@
+import { useEffect, useState } from 'react';
+import type { PreviewView } from '../../core/engine/messages.ts';
+import type { DocumentLine } from '../../core/host/host-schema.ts';
+import { Refusal } from '../../core/refusal.ts';
+import { FigureView } from '../parts/FigureView.tsx';
+import { chooseTextFile } from '../parts/choose-text-file.ts';
+import { useSession } from '../state/session-context.ts';
+import { notify, useWorkbench } from '../state/workbench.ts';
+import { texts } from '../texts.ts';
+import { sampleNames } from './sample-names.ts';
+import './start.css';
+
+/** What one sees first: what this is for, a new plate, the samples as small plans, and what one worked on. */
+export function StartPage() {
+  const t = texts.start;
+  return (
+    <div className="start">
+      <header>
+        <h1>{texts.program}</h1>
+        <p className="lead">{t.lead}</p>
+        <div className="acts">
+          <button type="button" className="primary" onClick={() => useWorkbench.setState({ page: 'new' })}>
+            {t.newPlate}
+          </button>
+          <OpenFile />
+        </div>
+      </header>
+      <Recent />
+      <section aria-labelledby="samples">
+        <h2 id="samples">{t.samples}</h2>
+        <p className="quiet">{t.samplesHelp}</p>
+        <ul className="cards">
+          {sampleNames.map((name) => (
+            <Sample key={name} name={name} />
+          ))}
+        </ul>
+      </section>
+      <footer className="quiet small">{t.caution}</footer>
+    </div>
+  );
+}
+
+function OpenFile() {
+  const session = useSession();
+  const open = () =>
+    said(async () => {
+      const about = await session.host.about({});
+      const dialogs = about.ok && about.value.hasDialogs;
+      const chosen = dialogs ? await session.host.chooseFile({}) : null;
+      if (chosen && !chosen.ok) throw new Refusal([chosen.refusal]);
+      const file = chosen ? chosen.value : await chooseTextFile();
+      if (!file) return;
+      const { name, faults } = await session.engine.ask('preview', { text: file.text });
+      if (faults.length > 0)
+        notify('loud', { what: texts.start.hasFaults(file.name, faults.length), mend: texts.start.hasFaultsMend });
+      await session.openText(name || file.name, file.text, chosen?.value?.handle ?? null);
+    });
+  return (
+    <button type="button" onClick={() => void open()}>
+      {texts.start.open}
+    </button>
+  );
+}
+
+/** Documents in the store, the newest first, and the trash. */
+function Recent() {
+  const session = useSession();
+  const [lines, setLines] = useState<readonly DocumentLine[] | null>(null);
+  const [trash, setTrash] = useState(false);
+  const refresh = () => void session.host.listDocuments({}).then((answer) => setLines(answer.ok ? answer.value : []));
+  useEffect(refresh, [session]);
+  const shown = (lines ?? []).filter(({ trashed }) => trashed === trash);
+  const t = texts.start;
+  const act = (work: () => Promise<{ ok: boolean }>) =>
+    void said(async () => {
+      await work();
+      refresh();
+    });
+  return (
+    <section aria-labelledby="recent">
+      <h2 id="recent">{trash ? t.trash : t.recent}</h2>
+      {lines !== null && shown.length === 0 && <p className="quiet">{trash ? t.trashEmpty : t.noRecent}</p>}
+      <ul className="recent">
+        {shown.map((line) => (
+          <li key={line.id}>
+            <button
+              type="button"
+              className="plain name"
+              disabled={trash || line.fault !== null}
+              onClick={() => void said(() => session.openDocument(line.id))}
+            >
+              {line.name}
+            </button>
+            <span className="quiet small">{line.fault ?? t.changed(line.changed)}</span>
+            {trash ? (
+              <>
+                <button type="button" onClick={() => act(() => session.host.restoreDocument({ id: line.id }))}>
+                  {t.restore}
+                </button>
+                <button
+                  type="button"
+                  className="plain"
+                  onClick={() => act(() => session.host.destroyDocument({ id: line.id }))}
+                >
+                  {t.destroy}
+                </button>
+              </>
+            ) : (
+              <button
+                type="button"
+                className="plain small"
+                onClick={() => act(() => session.host.trashDocument({ id: line.id }))}
+              >
+                {t.toTrash}
+              </button>
+            )}
+          </li>
+        ))}
+      </ul>
+      <button type="button" className="plain small" onClick={() => setTrash(!trash)}>
+        {trash ? t.backFromTrash : t.showTrash}
+      </button>
+    </section>
+  );
+}
+
+function Sample({ name }: { name: string }) {
+  const session = useSession();
+  const [sample, setSample] = useState<{ readonly text: string; readonly preview: PreviewView } | null>(null);
+  useEffect(() => {
+    let current = true;
+    void (async () => {
+      const text = await (await fetch(`samples/${name}.stillplate.json`)).text();
+      const preview = await session.engine.ask('preview', { text });
+      if (current) setSample({ text, preview });
+    })();
+    return () => {
+      current = false;
+    };
+  }, [session, name]);
+  return (
+    <li>
+      <button
+        type="button"
+        className="card"
+        disabled={!sample}
+        onClick={() => sample && void said(() => session.openText(sample.preview.name, sample.text, null))}
+      >
+        <span className="plan">
+          {sample?.preview.plan && <FigureView figure={sample.preview.plan} width={260} plain />}
+        </span>
+        <strong>{sample?.preview.name ?? '…'}</strong>
+        <dl>
+          {sample?.preview.facts.map(([title, text]) => (
+            <div key={title}>
+              <dt>{title}</dt>
+              <dd>{text}</dd>
+            </div>
+          ))}
+        </dl>
+      </button>
+    </li>
+  );
+}
+
+async function said(work: () => Promise<void>): Promise<void> {
+  try {
+    await work();
+  } catch (error) {
+    if (!(error instanceof Refusal)) throw error;
+    notify('loud', error);
+  }
+}

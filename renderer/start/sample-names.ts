@@ -1,0 +1,2 @@
+/** The samples that come with the program, smallest first. */
+export const sampleNames = ['small', 'middle', 'large', 'inch'] as const;
