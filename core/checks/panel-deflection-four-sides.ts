@@ -1,6 +1,6 @@
 import type { Check, Step } from './check.ts';
 import { fieldInputs, fieldPlaces, spansAt } from './field-inputs.ts';
-import { deflectionLimit, inService, servicePressure, tooFarForThinPlate } from './panel-deflection-steps.ts';
+import { deflectionLimit, inService, servicePressure } from './panel-deflection-steps.ts';
 import { edgesHoldAsLines, EI_edge, h } from './panel-edge-inputs.ts';
 
 const { a, b, t, E, nu } = fieldInputs;
@@ -12,14 +12,22 @@ const steps: readonly Step[] = [
     kernel: 'plate.hinged.deflection',
     arguments: plate,
     unit: 'mm',
-    meaning: 'largest deflection, edges hinged',
+    meaning: 'largest deflection, edges hinged, small deflections',
+  },
+  {
+    symbol: 'w_slides',
+    kernel: 'plate.sliding.deflection',
+    arguments: plate,
+    unit: 'mm',
+    meaning:
+      'the same with the membrane effect, edges that slide in the plane of the panel: no way to hold them lets it deflect more',
   },
   {
     symbol: 'w_held',
     kernel: 'plate.held.deflection',
     arguments: plate,
     unit: 'mm',
-    meaning: 'largest deflection, edges held',
+    meaning: 'largest deflection, edges held, small deflections',
   },
   {
     symbol: 'g',
@@ -37,9 +45,9 @@ const steps: readonly Step[] = [
   },
   {
     symbol: 'w_Ed',
-    expression: '(h > 0 ? w_held : w_hinged) + max(r_w - 1, 0) * w_hinged',
+    expression: '(h > 0 ? w_held : w_slides) + max(r_w - 1, 0) * w_hinged',
     unit: 'mm',
-    meaning: 'largest deflection of the edges relied on, and what the sinking of the tubes adds',
+    meaning: 'largest deflection of the edges relied on, and what the sinking of the tubes adds to small deflections',
   },
   { symbol: 'w_lim', expression: 'min(a, b) / k_w', unit: 'mm', meaning: 'part of the shorter span' },
 ];
@@ -53,8 +61,10 @@ export const panelDeflectionFourSides: Check = {
     {
       document: 'Timoshenko and Woinowsky-Krieger, Theory of Plates and Shells',
       edition: '2nd',
-      clause: 'art. 30, 44, 49',
+      clause: 'art. 30, 44, 49, 102',
     },
+    { document: 'ASTM E1300', edition: '2016', clause: 'app. X1, edges free to slip', memory: true },
+    { document: 'S. Levy, NACA Report 737', edition: '1942', memory: true },
   ],
   places: fieldPlaces,
   applies: (model, bay, situation) =>
@@ -68,35 +78,55 @@ export const panelDeflectionFourSides: Check = {
   range: [edgesHoldAsLines],
   second: {
     title:
-      'below, the square of the shorter side held on edges that cannot move (large deflections, where tabled); above, a hinged strip',
+      'below, the square of the shorter side between edges that cannot move: its bending and its membrane side by side; above, small deflections by the first term of a series or a hinged strip, 2 % up',
     source: [
-      { document: 'S. Levy, NACA Reports 737 and 740', edition: '1942', memory: true },
+      {
+        document: 'Timoshenko and Woinowsky-Krieger, Theory of Plates and Shells',
+        edition: '2nd',
+        clause: 'art. 28, 101; Tables 8, 35',
+        memory: true,
+      },
       { document: 'beam theory' },
     ],
     steps: [
-      {
-        symbol: 'w_low',
-        kernel: 'plate.largeSquareWithin',
-        arguments: plate,
-        unit: 'mm',
-        meaning: 'stretched square inside the field',
-      },
       {
         symbol: 'D',
         expression: 'E * t^3 / (12 * (1 - nu^2))',
         unit: 'N*m',
         meaning: 'bending stiffness of the panel per width',
       },
+      { symbol: 's_w', expression: 'min(a, b)', unit: 'mm', meaning: 'shorter side' },
+      {
+        symbol: 'k_plate',
+        expression: 'D / ((h > 0 ? 0.00126 : 0.00406) * s_w^4)',
+        unit: 'kPa/mm',
+        meaning: 'pressure over small deflection of the square of that side, held or hinged',
+      },
+      {
+        symbol: 'k_sheet',
+        expression: 'cbrt(p_ser^2 * E * t / (s_w / 2)) / (0.802 * s_w / 2)',
+        unit: 'kPa/mm',
+        meaning: 'pressure over deflection of the same square as a membrane, w = 0.802 (s/2) cbrt(p (s/2) / (E t))',
+      },
+      {
+        symbol: 'w_low',
+        expression: 'p_ser / (k_plate + k_sheet)',
+        unit: 'mm',
+        meaning: 'as if both were as stiff for their part of the pressure as under all of it, and edges could not move',
+      },
       {
         symbol: 'w_high',
-        expression: '5 / 380 * p_ser * min(a, b)^4 / D * max(r_w, 1)',
+        expression: '1.02 * min(5 / 384, 16 / (pi^6 * (1 + (s_w / max(a, b))^2)^2)) * p_ser * s_w^4 / D * max(r_w, 1)',
         unit: 'mm',
-        meaning: 'hinged strip of the shorter span (5/384), one percent up',
+        meaning:
+          'hinged: strip of the shorter span or first term of the series; 2 % for edges compressed as they slide',
       },
     ],
     of: 'w_Ed',
     low: 'w_low',
     high: 'w_high',
   },
-  cautions: [tooFarForThinPlate],
+  cautions: [
+    'Membrane effect by von Kármán’s equations for hinged edges that slide, sides up to 1 : 5; longer panels, edges held and the sinking of the tubes by small deflections, which is safe for the panel alone.',
+  ],
 };

@@ -17,4 +17,4 @@ export const servicePressure: Input = {
 export const deflectionLimit: Input = basisFactor('k_w', 'span over deflection, least');
 
 export const tooFarForThinPlate =
-  'Beyond half the thickness the panel deflects less than these small deflections, if its edges cannot slide.';
+  'Small deflections: beyond half the thickness the panel deflects less than computed where its supports cannot move together. No published curve is held for this way of holding it, and supports that slide give no membrane effect.';

@@ -7,6 +7,7 @@ import { largeDeflection, type LargeDeflectionAnswer } from './large-deflection.
 import type { PlateAnswer } from './plate-answer.ts';
 import { plateBuckling } from './plate-buckling.ts';
 import { pointSupportedPlate, type PointSupportedAnswer } from './point-supported-plate.ts';
+import { slidingPlate, type SlidingAnswer } from './sliding-plate.ts';
 import { stripPull, type StripAnswer } from './strip-pull.ts';
 import { twoSidedPlate } from './two-sided-plate.ts';
 import type { UniformPlate } from './uniform-plate.ts';
@@ -139,6 +140,10 @@ const largeReadings: Readings<LargeDeflectionAnswer> = {
   deflection: ['deflection at the centre', 'm', (p) => p.deflectionCentre],
   membrane: ['membrane stress at the centre', 'Pa', (p) => p.membraneCentre],
   stress: ['largest stress, membrane and bending', 'Pa', (p) => p.stressLargest],
+};
+const slidingReadings: Readings<SlidingAnswer> = {
+  deflection: ['deflection at the centre', 'm', (p) => p.deflection],
+  deflectionRatio: ['that over the deflection of the theory of small deflections', '1', (p) => p.ratio],
 };
 const beamReadings: Readings<EdgeBeamAnswer> = {
   g: ['stiffness of the edge beams over that of the plate, E I / (s D) with s the shorter side', '1', (p) => p.g],
@@ -312,6 +317,19 @@ export const kernels: Readonly<Record<string, Kernel>> = Object.fromEntries([
           ),
         ]),
       ] as [string, Kernel][],
+  ),
+  ...readings(
+    'plate.sliding',
+    'Plate of large deflection, hinged on four edges that slide in its plane',
+    plate,
+    (args) => slidingPlate(asPlate(args)),
+    slidingReadings,
+    [
+      ...timoshenko('art. 102'),
+      { document: 'ASTM E1300', edition: '2016', clause: 'app. X1', memory: true },
+      { document: 'Levy, NACA Report', edition: '1942', clause: '737', memory: true },
+    ],
+    '0.1 % up to sides of 1 : 5; small deflections beyond, where sliding edges add up to 2 %',
   ),
   ...readings(
     'plate.onEdgeBeams',
