@@ -3,6 +3,9 @@ import { missing, type Check } from './check.ts';
 import { fieldPlaces } from './field-inputs.ts';
 import { constant } from './inputs.ts';
 
+/** Pa: the least strength of class 8.8 in its larger sizes, ISO 898-1 Table 3. A steel above it whose hardness nothing limits is above class 8.8. */
+const most88 = 830e6;
+
 /** Hydrogen from cathodic protection cracks hard bolts. */
 export const boltHydrogen: Check = {
   id: 'bolt-hydrogen',
@@ -23,9 +26,10 @@ export const boltHydrogen: Check = {
   once: true,
   detailing: true,
   rule: (model, bay) => {
-    const row = boltClassAt(model, bay);
-    return row.hardnessMax !== null && row.hardnessMax > 350
-      ? `${row.title} may be harder than 350 HV and can crack under cathodic protection: take class 8.8, or name the document that limits its hardness`
+    const { title, family, ultimate, hardnessMax } = boltClassAt(model, bay);
+    const hard = hardnessMax === null ? family === 'carbon steel' && ultimate > most88 : hardnessMax > 350;
+    return hard
+      ? `${title} may be harder than 350 HV and can crack under cathodic protection: take class 8.8, or name the document that limits its hardness`
       : undefined;
   },
   inputs: {

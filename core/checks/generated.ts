@@ -300,9 +300,19 @@ export function panelDeflectionBolts_partialFactors(v: Readonly<Record<"p_ser" |
   const _w_Ed = finite(k["plate.bolted.deflection"](_a_p, _b_p, _t, _E, _nu, _p_ser, _n_x, _n_y, _i_x, _i_y, _r_b), "w_Ed");
   const _w_lim = finite(Math.min(_a_b, _b_b) / _k_w, "w_lim");
   const _D = finite(_E * Math.pow(_t, 3) / finite(12 * (1 - Math.pow(_nu, 2)), "12 * (1 - nu ^ 2)"), "D");
-  const _w_low = finite(0.00126 * _p_ser * Math.pow(finite(Math.min(_a_b, _b_b), "min(a_b, b_b)"), 4) / _D, "w_low");
-  const _w_high = finite(1.5 * 5 / 384 * _p_ser * (Math.pow(_a_p, 4) + Math.pow(_b_p, 4)) / _D, "w_high");
-  return [_a_p, _b_p, _r_b, _w_Ed, _w_lim, _D, _w_low, _w_high];
+  const _s_x = finite(_a_b / finite(_n_x - 1, "n_x - 1"), "s_x");
+  const _s_y = finite(_b_b / finite(_n_y - 1, "n_y - 1"), "s_y");
+  const _a_r = finite(Math.max(finite(_a_b - _i_x, "a_b - i_x"), finite(0 * _a_b, "0 * a_b")), "a_r");
+  const _b_r = finite(Math.max(finite(_b_b - _i_y, "b_b - i_y"), finite(0 * _b_b, "0 * b_b")), "b_r");
+  const _w_lines = finite(_p_ser / _D * Math.max(finite(0.00406 * Math.pow(finite(Math.min(_a_r, _b_r), "min(a_r, b_r)"), 4), "0.00406 * min(a_r, b_r) ^ 4"), finite(5 / 384 * Math.pow(finite(_a_r * _b_r, "a_r * b_r"), 4) / finite(Math.pow(finite(Math.pow(_a_r, 2) + Math.pow(_b_r, 2), "a_r ^ 2 + b_r ^ 2"), 2), "(a_r ^ 2 + b_r ^ 2) ^ 2"), "5 / 384 * (a_r * b_r) ^ 4 / (a_r ^ 2 + b_r ^ 2) ^ 2")), "w_lines");
+  const _w_gap = finite(_p_ser / finite(384 * _D, "384 * D") * Math.max(finite(_n_x < 3 ? 5 * Math.pow(_a_r, 4) : Math.pow(_s_x, 4), "n_x < 3 ? 5 * a_r ^ 4 : s_x ^ 4"), finite(_n_y < 3 ? 5 * Math.pow(_b_r, 4) : Math.pow(_s_y, 4), "n_y < 3 ? 5 * b_r ^ 4 : s_y ^ 4")), "w_gap");
+  const _w_low = finite(0.98 * Math.max(_w_lines, _w_gap), "w_low");
+  const _w_both = finite(_p_ser / _D * Math.min(finite(5 / 384 * Math.pow(finite(Math.min(_a_b, _b_b), "min(a_b, b_b)"), 4), "5 / 384 * min(a_b, b_b) ^ 4"), finite(16 / finite(Math.pow(Math.PI, 6), "pi ^ 6") * Math.pow(finite(_a_b * _b_b, "a_b * b_b"), 4) / finite(Math.pow(finite(Math.pow(_a_b, 2) + Math.pow(_b_b, 2), "a_b ^ 2 + b_b ^ 2"), 2), "(a_b ^ 2 + b_b ^ 2) ^ 2"), "16 / pi ^ 6 * (a_b * b_b) ^ 4 / (a_b ^ 2 + b_b ^ 2) ^ 2")), "w_both");
+  const _w_row_x = finite(1.2 * 5 / 32 * _p_ser / finite(_E * Math.pow(_t, 3), "E * t ^ 3") * Math.max(_s_x, _b_p) * Math.pow(_s_x, 3), "w_row_x");
+  const _w_row_y = finite(1.2 * 5 / 32 * _p_ser / finite(_E * Math.pow(_t, 3), "E * t ^ 3") * Math.max(_s_y, _a_p) * Math.pow(_s_y, 3), "w_row_y");
+  const _w_over = finite(1.2 * 12 * _p_ser / finite(_E * Math.pow(_t, 3), "E * t ^ 3") * (Math.pow(_i_x, 3) * (_i_x / 8 + _a_b / 4) + Math.pow(_i_y, 3) * (_i_y / 8 + _b_b / 4)), "w_over");
+  const _w_high = finite(1.02 * Math.min(finite(_w_both + _w_row_x + _w_row_y, "w_both + w_row_x + w_row_y"), finite(5 / 384 * _p_ser * Math.pow(_a_b, 4) / finite(_D * (1 - _nu), "D * (1 - nu)") + _w_row_y, "5 / 384 * p_ser * a_b ^ 4 / (D * (1 - nu)) + w_row_y"), finite(5 / 384 * _p_ser * Math.pow(_b_b, 4) / finite(_D * (1 - _nu), "D * (1 - nu)") + _w_row_x, "5 / 384 * p_ser * b_b ^ 4 / (D * (1 - nu)) + w_row_x")) + _w_over, "w_high");
+  return [_a_p, _b_p, _r_b, _w_Ed, _w_lim, _D, _s_x, _s_y, _a_r, _b_r, _w_lines, _w_gap, _w_low, _w_both, _w_row_x, _w_row_y, _w_over, _w_high];
 }
 
 export function panelDeflectionBolts_allowableStress(v: Readonly<Record<"p_ser" | "t" | "E" | "nu" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "k_w", number>>, k: Readonly<Record<"plate.bolted.deflection", (...values: number[]) => number>>): number[] {
@@ -324,9 +334,19 @@ export function panelDeflectionBolts_allowableStress(v: Readonly<Record<"p_ser" 
   const _w_Ed = finite(k["plate.bolted.deflection"](_a_p, _b_p, _t, _E, _nu, _p_ser, _n_x, _n_y, _i_x, _i_y, _r_b), "w_Ed");
   const _w_lim = finite(Math.min(_a_b, _b_b) / _k_w, "w_lim");
   const _D = finite(_E * Math.pow(_t, 3) / finite(12 * (1 - Math.pow(_nu, 2)), "12 * (1 - nu ^ 2)"), "D");
-  const _w_low = finite(0.00126 * _p_ser * Math.pow(finite(Math.min(_a_b, _b_b), "min(a_b, b_b)"), 4) / _D, "w_low");
-  const _w_high = finite(1.5 * 5 / 384 * _p_ser * (Math.pow(_a_p, 4) + Math.pow(_b_p, 4)) / _D, "w_high");
-  return [_a_p, _b_p, _r_b, _w_Ed, _w_lim, _D, _w_low, _w_high];
+  const _s_x = finite(_a_b / finite(_n_x - 1, "n_x - 1"), "s_x");
+  const _s_y = finite(_b_b / finite(_n_y - 1, "n_y - 1"), "s_y");
+  const _a_r = finite(Math.max(finite(_a_b - _i_x, "a_b - i_x"), finite(0 * _a_b, "0 * a_b")), "a_r");
+  const _b_r = finite(Math.max(finite(_b_b - _i_y, "b_b - i_y"), finite(0 * _b_b, "0 * b_b")), "b_r");
+  const _w_lines = finite(_p_ser / _D * Math.max(finite(0.00406 * Math.pow(finite(Math.min(_a_r, _b_r), "min(a_r, b_r)"), 4), "0.00406 * min(a_r, b_r) ^ 4"), finite(5 / 384 * Math.pow(finite(_a_r * _b_r, "a_r * b_r"), 4) / finite(Math.pow(finite(Math.pow(_a_r, 2) + Math.pow(_b_r, 2), "a_r ^ 2 + b_r ^ 2"), 2), "(a_r ^ 2 + b_r ^ 2) ^ 2"), "5 / 384 * (a_r * b_r) ^ 4 / (a_r ^ 2 + b_r ^ 2) ^ 2")), "w_lines");
+  const _w_gap = finite(_p_ser / finite(384 * _D, "384 * D") * Math.max(finite(_n_x < 3 ? 5 * Math.pow(_a_r, 4) : Math.pow(_s_x, 4), "n_x < 3 ? 5 * a_r ^ 4 : s_x ^ 4"), finite(_n_y < 3 ? 5 * Math.pow(_b_r, 4) : Math.pow(_s_y, 4), "n_y < 3 ? 5 * b_r ^ 4 : s_y ^ 4")), "w_gap");
+  const _w_low = finite(0.98 * Math.max(_w_lines, _w_gap), "w_low");
+  const _w_both = finite(_p_ser / _D * Math.min(finite(5 / 384 * Math.pow(finite(Math.min(_a_b, _b_b), "min(a_b, b_b)"), 4), "5 / 384 * min(a_b, b_b) ^ 4"), finite(16 / finite(Math.pow(Math.PI, 6), "pi ^ 6") * Math.pow(finite(_a_b * _b_b, "a_b * b_b"), 4) / finite(Math.pow(finite(Math.pow(_a_b, 2) + Math.pow(_b_b, 2), "a_b ^ 2 + b_b ^ 2"), 2), "(a_b ^ 2 + b_b ^ 2) ^ 2"), "16 / pi ^ 6 * (a_b * b_b) ^ 4 / (a_b ^ 2 + b_b ^ 2) ^ 2")), "w_both");
+  const _w_row_x = finite(1.2 * 5 / 32 * _p_ser / finite(_E * Math.pow(_t, 3), "E * t ^ 3") * Math.max(_s_x, _b_p) * Math.pow(_s_x, 3), "w_row_x");
+  const _w_row_y = finite(1.2 * 5 / 32 * _p_ser / finite(_E * Math.pow(_t, 3), "E * t ^ 3") * Math.max(_s_y, _a_p) * Math.pow(_s_y, 3), "w_row_y");
+  const _w_over = finite(1.2 * 12 * _p_ser / finite(_E * Math.pow(_t, 3), "E * t ^ 3") * (Math.pow(_i_x, 3) * (_i_x / 8 + _a_b / 4) + Math.pow(_i_y, 3) * (_i_y / 8 + _b_b / 4)), "w_over");
+  const _w_high = finite(1.02 * Math.min(finite(_w_both + _w_row_x + _w_row_y, "w_both + w_row_x + w_row_y"), finite(5 / 384 * _p_ser * Math.pow(_a_b, 4) / finite(_D * (1 - _nu), "D * (1 - nu)") + _w_row_y, "5 / 384 * p_ser * a_b ^ 4 / (D * (1 - nu)) + w_row_y"), finite(5 / 384 * _p_ser * Math.pow(_b_b, 4) / finite(_D * (1 - _nu), "D * (1 - nu)") + _w_row_x, "5 / 384 * p_ser * b_b ^ 4 / (D * (1 - nu)) + w_row_x")) + _w_over, "w_high");
+  return [_a_p, _b_p, _r_b, _w_Ed, _w_lim, _D, _s_x, _s_y, _a_r, _b_r, _w_lines, _w_gap, _w_low, _w_both, _w_row_x, _w_row_y, _w_over, _w_high];
 }
 
 export function boltTension_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y" | "A_s" | "A_b" | "f_ub" | "k_2" | "countersunk" | "gamma_R" | "gamma_M2", number>>, k: Readonly<Record<"plate.bolted.boltPush" | "bolts.rowLost.group" | "bolts.rowLost.plate" | "plate.held.momentEdge" | "bolts.rowLost.edgeMoment", (...values: number[]) => number>>): number[] {

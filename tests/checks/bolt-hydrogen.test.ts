@@ -30,6 +30,32 @@ it('fails class 10.9 under cathodic protection, unless a document limits its har
   expect(boltHydrogen.applies(protectedWith({ class: '10.9' }, false), 'A1', up)).toMatch(/no cathodic protection/);
 });
 
+it('fails a carbon steel above class 8.8 (830 MPa, ISO 898-1 Table 3) whose hardness nothing limits; a weaker one cannot be judged', () => {
+  const own = (ultimate: string) =>
+    modelWith((d) => {
+      d.protection.cathodic = true;
+      Object.assign(d, {
+        catalogue: {
+          boltClasses: [
+            {
+              id: 'yard',
+              title: 'Bolts of the yard',
+              family: 'carbon steel',
+              yield: '600 MPa',
+              ultimate,
+              source: null,
+            },
+          ],
+        },
+      });
+      Object.assign(d.designs.bolted.fixing, { class: 'yard' });
+    });
+  expect(boltHydrogen.rule!(own('900 MPa'), 'A1', up)).toMatch(/Bolts of the yard may be harder/);
+  expect(boltHydrogen.rule!(own('830 MPa'), 'A1', up)).toBeUndefined();
+  expect(readOf(boltHydrogen, 'H_max', own('830 MPa'), 'A1', up)).toMatch(/hardnessLimit/);
+  expect(boltHydrogen.rule!(protectedWith({ class: 'A4-80' }), 'A1', up)).toBeUndefined();
+});
+
 it('cannot judge a stainless bolt, whose standard sets no hardness', () => {
   expect(readOf(boltHydrogen, 'H_max', protectedWith({ class: 'A4-70' }), 'A1', up)).toMatch(/hardnessLimit/);
 });
