@@ -1,0 +1,59 @@
+import type { MenuItemConstructorOptions } from 'electron';
+import type { MenuCommand } from '../../core/host/host-schema.ts';
+
+/** The menu bar: roles of the system where it has them, commands of the window for the rest. */
+export function menuTemplate(
+  isMac: boolean,
+  send: (command: MenuCommand) => void,
+  quitName: string,
+): MenuItemConstructorOptions[] {
+  const item = (label: string, command: MenuCommand, accelerator?: string): MenuItemConstructorOptions => ({
+    label,
+    ...(accelerator ? { accelerator } : {}),
+    click: () => send(command),
+  });
+  const line: MenuItemConstructorOptions = { type: 'separator' };
+  return [
+    ...(isMac ? [{ role: 'appMenu' } as const] : []),
+    {
+      label: '&File',
+      submenu: [
+        item('&New Plate', 'new', 'CmdOrCtrl+N'),
+        item('&Open…', 'open', 'CmdOrCtrl+O'),
+        { role: 'recentDocuments', submenu: [{ role: 'clearRecentDocuments' }] },
+        line,
+        item('&Revisions and Files…', 'save', 'CmdOrCtrl+S'),
+        item('Save &As…', 'save-as', 'CmdOrCtrl+Shift+S'),
+        line,
+        item('Check &Note', 'note', 'CmdOrCtrl+Shift+N'),
+        item('&Print Note…', 'print', 'CmdOrCtrl+P'),
+        line,
+        item('&Close Plate', 'close', 'CmdOrCtrl+W'),
+        ...(isMac ? [] : [{ role: 'quit', label: quitName } as const]),
+      ],
+    },
+    {
+      label: '&Edit',
+      submenu: [
+        item('&Undo', 'undo', 'CmdOrCtrl+Z'),
+        item('&Redo', 'redo', isMac ? 'Cmd+Shift+Z' : 'Ctrl+Y'),
+        line,
+        { role: 'cut' },
+        { role: 'copy' },
+        { role: 'paste' },
+        { role: 'selectAll' },
+        line,
+        item('&Find…', 'find', 'CmdOrCtrl+K'),
+      ],
+    },
+    {
+      label: '&View',
+      submenu: [{ role: 'resetZoom' }, { role: 'zoomIn' }, { role: 'zoomOut' }, line, { role: 'togglefullscreen' }],
+    },
+    { role: 'windowMenu' },
+    {
+      role: 'help',
+      submenu: [item('&Keys', 'shortcuts', 'F1'), item('&About Stillplate', 'about')],
+    },
+  ];
+}
