@@ -61,16 +61,17 @@ export function panelDrawing({ mainTubes, crossTubes, bays }: Geometry, panel: P
     });
     return [...ends, ...steps];
   };
+  /** The whole outside the chain, alone where no overlap parts it from the opening. */
+  const withWhole = (of: DrawnDimension[], whole: (row: number) => DrawnDimension): DrawnDimension[] =>
+    of.length > 1 ? [...of, whole(1)] : [whole(0)];
   const rowOf = (isOn: (x: number, y: number) => boolean, of: 'x' | 'y'): number[] =>
     bolts.filter(({ x, y }) => isOn(x, y)).map((bolt) => bolt[of]).sort((a, b) => a - b); // prettier-ignore
   const [topMost, rightMost] = [Math.max(...bolts.map(({ y }) => y)), Math.max(...bolts.map(({ x }) => x))];
   const top = rowOf((_, y) => Math.abs(y - topMost) < 1e-6, 'x');
   const right = rowOf((x) => Math.abs(x - rightMost) < 1e-6, 'y');
   const dimensions = [
-    ...chain(alongX, [x0, x1], [face('crossLow'), face('crossHigh')], y0),
-    alongX(x0, x1, y0, 1),
-    ...chain(alongY, [y0, y1], [face('mainLow'), face('mainHigh')], x0),
-    alongY(y0, y1, x0, 1),
+    ...withWhole(chain(alongX, [x0, x1], [face('crossLow'), face('crossHigh')], y0), (row) => alongX(x0, x1, y0, row)),
+    ...withWhole(chain(alongY, [y0, y1], [face('mainLow'), face('mainHigh')], x0), (row) => alongY(y0, y1, x0, row)),
     ...(top.length > 0 ? chain(alongX, [x0, x1], top, y1) : []),
     ...(right.length > 0 ? chain(alongY, [y0, y1], right, x1) : []),
   ];

@@ -57,10 +57,11 @@ export function sectionThroughFixing(
   ];
   const dimension = (from: Point, to: Point, length: number): DrawnDimension => ({ from, to, text: text(length) });
   const across = dimension(at(-half, -section.height), at(half, -section.height), section.width);
-  // From the plate outwards, the shortest first, so that no line crosses another's text.
-  const along = [dimension(at(edge, t), at(half, t), bearing.lap)];
+  // From the plate outwards, the shortest first, and towards the panel's edge, past which a text without room stands:
+  // no line crosses a text.
+  const along = [dimension(at(half, t), at(edge, t), bearing.lap)];
   if (bearing.flatLap > 0 && section.outerRadius > 0)
-    along.unshift(dimension(at(edge, t), at(half - section.outerRadius, t), bearing.flatLap));
+    along.unshift(dimension(at(half - section.outerRadius, t), at(edge, t), bearing.flatLap));
   const upright = [
     dimension(at(end, 0), at(end, t), t),
     dimension(at(-half, 0), at(-half, -section.height), section.height),
@@ -79,7 +80,7 @@ export function sectionThroughFixing(
         box(role, edge + e + x0, edge + e + x1, h0, h1),
       ),
     );
-    along.push(dimension(at(edge, t), at(edge + e, t), e));
+    along.push(dimension(at(edge + e, t), at(edge, t), e));
     along.sort((p, q) => Math.abs(p.to[0] - p.from[0]) - Math.abs(q.to[0] - q.from[0]));
   }
   const dimensions = [across, ...along, ...upright];

@@ -16,8 +16,12 @@ import type { Model } from '../model.ts';
 import type { Note } from './note.ts';
 import { printIn } from './print-in.ts';
 
-/** The check note of one option, as a tree. Reads no clock: its date is the revision's. */
-export function checkNote(raw: RawDocument, appraisal: Appraisal, comparison: Comparison): Note {
+/**
+ * The check note of one option, as a tree. Reads no clock: its date is the revision's. `file`: the very bytes that the
+ * document was read from, which are attached as they are; without them (a document that was edited and not yet
+ * written) its JSON is, without the window's state.
+ */
+export function checkNote(raw: RawDocument, appraisal: Appraisal, comparison: Comparison, file?: Uint8Array): Note {
   const { model, optionTitle } = appraisal;
   const { project, paper, units } = model.document;
   const print = printIn(units);
@@ -60,7 +64,7 @@ export function checkNote(raw: RawDocument, appraisal: Appraisal, comparison: Co
         name: 'document.stillplate.json',
         description: 'The document that this note was computed from',
         mime: 'application/json',
-        bytes: utf8ToBytes(`${JSON.stringify(raw, null, 2)}\n`),
+        bytes: file ?? jsonOf(raw),
         relationship: 'Source',
       },
       {
@@ -72,6 +76,10 @@ export function checkNote(raw: RawDocument, appraisal: Appraisal, comparison: Co
       },
     ],
   };
+}
+
+function jsonOf({ view: _view, ...content }: RawDocument): Uint8Array {
+  return utf8ToBytes(`${JSON.stringify(content, null, 2)}\n`);
 }
 
 /** The stated load in one line, for the title block: nothing in it may be taken for granted. */

@@ -13,7 +13,6 @@ import type { Figure, Fill, Pen, Section, Shape } from './note.ts';
 export function drawingSection(model: Model): Section {
   return {
     title: 'Drawings',
-    startsPage: true,
     blocks: [
       planFigure(model),
       ...firstOfEachDesign(model.geometry.panels).flatMap((panel) => [
@@ -106,7 +105,7 @@ function panelFigure({ geometry, document, catalogue }: Model, panel: Panel): Fi
   const { fixing, cornerNotch, holes } = design;
   const said = [
     fixing.kind === 'bolted'
-      ? `${bolts.length} bolts ${catalogue.bolt(fixing.bolt).id} in holes of ${length(bolts[0]?.hole ?? 0)}`
+      ? `${bolts.length} × ${catalogue.bolt(fixing.bolt).id} bolts${bolts[0] ? `, holes ⌀ ${length(bolts[0].hole)}` : ''}`
       : `fillet weld (thick line), throat ${length(fixing.throat.si)}${fixing.run && fixing.gap ? `, runs of ${length(fixing.run.si)} with gaps of ${length(fixing.gap.si)} at most` : ''}`,
     ...(cornerNotch ? [`corner notches of ${length(cornerNotch.si)}`] : []),
     ...holeWords(holes, length),
@@ -116,7 +115,8 @@ function panelFigure({ geometry, document, catalogue }: Model, panel: Panel): Fi
     caption: `Design ${panel.designName}: panel ${panel.id} seen from above, ${length(panel.thickness)} thick, ${said.join('; ')}. Dashed: near faces of the tubes, to which the overlaps are measured. Dimensions in ${drawnUnit(document.units)}`,
     alt: `Panel ${panel.id} of design ${panel.designName} with its size, overlaps${bolts.length > 0 ? ', bolt pitches and edge distances' : ''}`,
     box: padded(extents, 0.004 * size),
-    widthShare: 0.62,
+    // A tall panel takes less of the width, so that it stands on one page with the plan.
+    widthShare: Math.min(0.62, 0.15 + (0.32 * (extents.x1 - extents.x0)) / (extents.y1 - extents.y0)),
     shapes: [
       ...shapes.map(({ rings }): Shape => ({ kind: 'path', rings, closed: true, pen: 'outline', fill: 'panel' })),
       ...lines.map(({ role, from, to }): Shape => ({
@@ -188,7 +188,7 @@ function fixingFigures({ geometry, document, catalogue }: Model, { id, bearings,
       caption: `Design ${designName}: section through a fixing of panel ${id} on tube ${tube}${others.length > 0 ? `, the same on ${others.join(', ')}` : ''}. Dimensions in ${drawnUnit(document.units)}`,
       alt: `Section through the fixing of panel ${id}: ${[...new Set(shapes.map(({ role }) => role))].join(', ')}`,
       box: padded(extents, 0.02 * (extents.x1 - extents.x0)),
-      widthShare: 0.5,
+      widthShare: 0.4,
       shapes: [...fixingShapes(shapes), ...dimensionLines(dimensions, middle(extents), 12, extents)],
     };
   });

@@ -1,6 +1,7 @@
 import type { Appraisal } from '../appraise.ts';
 import { mergedFindings } from '../merged-findings.ts';
 import { placeWords } from '../place-words.ts';
+import { listedNames } from './listed-names.ts';
 import { findingPlace, situationWords } from './situation-words.ts';
 import type { CheckRow } from '../checks/check-row.ts';
 import type { LimitStateSummary } from '../limit-states.ts';
@@ -20,22 +21,18 @@ export function firstPage({ model, limitStates, quantities, findings, rows }: Ap
     {
       kind: 'paragraph',
       tone: fails.length + unjudged.length + findings.length > 0 ? 'loud' : 'plain',
-      text: `${count(fails.length, 'verdict is a fail', 'verdicts are fails')}${ofWhat(fails)}; ${count(unjudged.length, 'cannot be judged', 'cannot be judged').toLowerCase()}${ofWhat(unjudged)}; ${count(findings.length, 'finding', 'findings').toLowerCase()}. Each is named in this note.`,
-    },
-    {
-      kind: 'paragraph',
-      tone: 'small',
-      text: `Counted are verdicts: one check, at one place (a bay, tube, crossing or eye), in one load situation. ${made.length} were reached; checks that do not apply are not among them.`,
+      text: `Of ${made.length} verdicts, ${said(fails, 'fails')} and ${said(unjudged, 'cannot be judged')}; ${findings.length === 0 ? 'no findings' : `${findings.length} ${findings.length === 1 ? 'finding' : 'findings'}`}. Each is named in this note.`,
     },
     {
       kind: 'table',
-      caption: 'Limit states and what governs each',
+      caption:
+        'Limit states and what governs each. A verdict is one check at one place (bay, tube, crossing, eye) in one load situation',
       columns: [
-        { title: 'Limit state', width: 0.19 },
-        { title: 'Verdict', width: 0.14 },
-        { title: 'What governs, and why not judged', width: 0.455 },
-        { title: 'Use', width: 0.065, align: 'right' },
-        { title: 'Not passed, of', width: 0.15, align: 'right' },
+        { title: 'Limit state', width: 0.185 },
+        { title: 'Verdict', width: 0.135 },
+        { title: 'What governs, and why not judged', width: 0.51 },
+        { title: 'Use', width: 0.06, align: 'right' },
+        { title: 'Not passed', width: 0.11, align: 'right' },
       ],
       rows: limitStates.map((state) => {
         const { name, verdict, highest, fails: failed, unjudged: open, made } = state;
@@ -44,7 +41,7 @@ export function firstPage({ model, limitStates, quantities, findings, rows }: Ap
           words[verdict],
           whatGoverns(model, state),
           highest?.utilisation == null ? '–' : highest.utilisation.toFixed(2),
-          open + failed === 0 ? `none of ${made}` : `${open + failed} of ${made}`,
+          `${open + failed} of ${made}`,
         ];
       }),
       loud,
@@ -60,7 +57,7 @@ export function firstPage({ model, limitStates, quantities, findings, rows }: Ap
         { title: 'What would mend it', width: 0.34 },
       ],
       rows: mergedFindings(findings).map(({ places, text, mend }) => [
-        places.map((place) => findingPlace(model, place)).join(', '),
+        listedNames(places.map((place) => findingPlace(model, place))),
         places.length > 1 ? `${text} The same at the others.` : text,
         mend,
       ]),
@@ -102,11 +99,9 @@ function whatGoverns(model: Model, { row, highest, remark }: LimitStateSummary):
   return parts.filter(Boolean).join('. ');
 }
 
-/** " (2 checks, at 3 places)" */
-function ofWhat(rows: readonly CheckRow[]): string {
-  if (rows.length === 0) return '';
+/** "3 are “fails” (2 checks, at 3 places)" */
+function said(rows: readonly CheckRow[], verdict: string): string {
+  if (rows.length === 0) return `none is “${verdict}”`;
   const [checks, places] = [new Set(rows.map(({ id }) => id)).size, new Set(rows.map(({ place }) => place)).size];
-  return ` (${checks} ${checks === 1 ? 'check' : 'checks'}, at ${places} ${places === 1 ? 'place' : 'places'})`;
+  return `${rows.length} ${rows.length === 1 ? 'is' : 'are'} “${verdict}” (${checks} ${checks === 1 ? 'check' : 'checks'}, at ${places} ${places === 1 ? 'place' : 'places'})`;
 }
-
-const count = (n: number, one: string, many: string): string => `${n === 0 ? 'No' : n} ${n === 1 ? one : many}`;

@@ -6,6 +6,7 @@ import type { Model } from '../model.ts';
 import { sourceText } from '../result.ts';
 import { waterDensityOf } from '../water/sea-water.ts';
 import type { Section, Table } from './note.ts';
+import { ownRowTable } from './own-row-table.ts';
 import type { Print } from './print-in.ts';
 
 /** What the numbers rest on and nobody computed. */
@@ -64,6 +65,7 @@ export function inputSection(model: Model, print: Print): Section {
     blocks: [
       tubeTable(model, print),
       materialTable(model, print),
+      ...ownRowTable(model),
       designTable(model, print),
       ...eyeTables(model, print),
     ],
@@ -152,11 +154,11 @@ function designTable({ geometry }: Model, print: Print): Table {
     kind: 'table',
     caption: 'Panel designs',
     columns: [
-      { title: 'Design', width: 0.11 },
-      { title: 'Panels', width: 0.19 },
-      { title: 'Plate', width: 0.22 },
-      { title: 'Overlap', width: 0.15 },
-      { title: 'Fixing', width: 0.33 },
+      { title: 'Design', width: 0.1 },
+      { title: 'Panels', width: 0.16 },
+      { title: 'Plate', width: 0.23 },
+      { title: 'Overlap', width: 0.22 },
+      { title: 'Fixing', width: 0.29 },
     ],
     rows: used.map(({ designName, design, material, thickness }) => {
       const { fixing } = design;
@@ -197,10 +199,10 @@ function eyeTables({ document }: Model, print: Print): Table[] {
       kind: 'table',
       caption: 'Suspension and pad eyes',
       columns: [
-        { title: 'What', width: 0.17 },
-        { title: `Points (x, y), ${print.unit('mm')}`, width: 0.43 },
-        { title: 'Plate', width: 0.2 },
-        { title: 'Hole, pin, weld', width: 0.2 },
+        { title: 'What', width: 0.14 },
+        { title: `Points (x, y), ${print.unit('mm')}`, width: 0.32 },
+        { title: 'Plate', width: 0.29 },
+        { title: 'Hole, pin, weld', width: 0.25 },
       ],
       rows: rows.map(({ name, points, eye }) => [
         name,

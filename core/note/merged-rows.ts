@@ -1,3 +1,4 @@
+import { listedNames } from './listed-names.ts';
 import type { Cell } from './note.ts';
 
 /**
@@ -17,19 +18,7 @@ export function mergedRows(
   }
   const merged = [...groups.values()];
   return {
-    rows: merged.map(({ cells, names }) => cells.map((cell, i) => (i === column ? listed(names) : cell))),
+    rows: merged.map(({ cells, names }) => cells.map((cell, i) => (i === column ? listedNames(names) : cell))),
     loud: merged.flatMap(({ loud }, i) => (loud ? [i] : [])),
   };
-}
-
-/** "bay A1, bay A6, plate" → "bays A1, A6; plate": a first word that several share is said once. */
-function listed(names: readonly string[]): string {
-  const groups = new Map<string, string[]>();
-  for (const name of names) {
-    const [, word = '', rest = name] = /^(.+) (\S+)$/.exec(name) ?? [];
-    groups.set(word, [...(groups.get(word) ?? []), rest]);
-  }
-  return [...groups]
-    .map(([word, of]) => (word === '' ? of.join(', ') : `${word}${of.length > 1 ? 's' : ''} ${of.join(', ')}`))
-    .join(groups.size > 1 ? '; ' : ', ');
 }
