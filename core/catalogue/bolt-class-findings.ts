@@ -17,35 +17,40 @@ export function boltClassFindings(row: BoltClass): string[] {
       [row.yield, other.yield],
       [row.ultimate, other.ultimate],
     ]);
-  const nearest = (named.length > 0 ? named : family).reduce((a, b) => (unlike(b) < unlike(a) ? b : a));
-  const against =
-    named.length > 0
-      ? `that of ${nearest.id}, the class that its name gives`
-      : `that of ${nearest.id}, the nearest ${row.family} class of the catalogue`;
-  const part = (stress: number | undefined, { ultimate }: BoltClass) => stress && stress / ultimate;
-  const stresses = ['tension', 'shearThreads', 'shearShank'] as const;
-  const stressNames = {
-    tension: 'nominal tension',
-    shearThreads: 'nominal shear with threads',
-    shearShank: 'nominal shear of the shank',
+  const among = named.length > 0 ? named : family;
+  /** The nearest that has a value at all. */
+  const beside = (
+    name: string,
+    of: (row: BoltClass) => number | null | undefined,
+    limit: number,
+    unit: readonly [number, string],
+  ): string[] => {
+    const having = among.filter((other) => of(other) != null);
+    if (having.length === 0) return [];
+    const nearest = having.reduce((a, b) => (unlike(b) < unlike(a) ? b : a));
+    const against =
+      named.length > 0
+        ? `that of ${nearest.id}, the class that its name gives`
+        : `that of ${nearest.id}, the nearest ${row.family} class of the catalogue`;
+    return far(row.id, name, of(row), of(nearest), limit, against, unit);
   };
+  const part = (stress: number | undefined, { ultimate }: BoltClass) => stress && stress / ultimate;
   return [
-    far(row.id, 'yield strength', row.yield, nearest.yield, 0.15, against, MPa),
-    far(row.id, 'ultimate strength', row.ultimate, nearest.ultimate, 0.15, against, MPa),
-    far(row.id, 'largest hardness', row.hardnessMax, nearest.hardnessMax, 0.15, against, [1, 'HV']),
-    far(row.id, 'alpha_v', row.alphaV, nearest.alphaV, 0.15, against, [1, '']),
-    far(row.id, 'alpha_v of the shank', row.alphaVShank, nearest.alphaVShank, 0.15, against, [1, '']),
-    ...stresses.map((key) =>
-      far(
-        row.id,
-        `${stressNames[key]} over ultimate strength`,
-        part(row.nominal?.[key], row),
-        part(nearest.nominal?.[key], nearest),
-        0.15,
-        against,
-        [1, ''],
-      ),
-    ),
+    beside('yield strength', (of) => of.yield, 0.15, MPa),
+    beside('ultimate strength', (of) => of.ultimate, 0.15, MPa),
+    beside('largest hardness', (of) => of.hardnessMax, 0.15, [1, 'HV']),
+    // 0.5 and 0.6 stand beside each other in the table: both are near.
+    beside('alpha_v', (of) => of.alphaV, 0.21, [1, '']),
+    beside('alpha_v of the shank', (of) => of.alphaVShank, 0.21, [1, '']),
+    beside('nominal tension over ultimate strength', (of) => part(of.nominal?.tension, of), 0.15, [1, '']),
+    beside('nominal shear with threads over ultimate strength', (of) => part(of.nominal?.shearThreads, of), 0.15, [
+      1,
+      '',
+    ]),
+    beside('nominal shear of the shank over ultimate strength', (of) => part(of.nominal?.shearShank, of), 0.15, [
+      1,
+      '',
+    ]),
   ].flat();
 }
 

@@ -23,7 +23,7 @@ export type ComparableRow =
  *    bolt: tensile area more than 1 % from π/4 (d − 0.9382 P)² of ISO 898-1, or π/4 (d − 0.9743 P)² of ASME B1.1; head,
  *      nut or washer more than 25 %, a hole more than 10 %, from the nearest bolt of its series in proportion to the diameter
  *    bolt class: a strength or hardness more than 15 % from the class that its name gives, or else from the nearest of its
- *      family; a shear factor or nominal stress so, in proportion to the ultimate strength
+ *      family; a nominal stress so, in proportion to the ultimate strength; a shear factor more than 21 %
  *    weld metal: strength more than 15 % from the nearest of its family
  *    stock plate: thickness more than 5 % from the one that its id or title states; a sheet more than twice or less than
  *      half of the nearest sheet of the catalogue

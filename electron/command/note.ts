@@ -20,7 +20,7 @@ export const noteVerb: Verb = {
       usage,
       1,
     );
-    const { raw, document } = await openDocument(resolve(on.folder, file));
+    const { raw, document, bytes } = await openDocument(resolve(on.folder, file));
     const option = chosenOption(document, values.option);
     const comparison = compare(raw, document);
     const appraisal = comparison.appraisals.find(({ optionId }) => optionId === option)!;
@@ -30,7 +30,7 @@ export const noteVerb: Verb = {
       import('../host/note/write-note.ts'),
       import('../host/note/unprintable.ts'),
     ]);
-    const note = checkNote(raw, appraisal, comparison);
+    const note = checkNote(raw, appraisal, comparison, bytes);
     await writeFileWhole(resolve(on.folder, values.out), await writeNote(note));
     on.out(`Wrote ${values.out}: ${appraisal.optionTitle}.`);
     const missing = unprintable(note);

@@ -7,15 +7,18 @@ import { reading, reasonOf } from './write-file.ts';
 export interface OpenedDocument {
   readonly raw: RawDocument;
   readonly document: PlateDocument;
+  /** The file as it was read, for the note to carry. */
+  readonly bytes: Uint8Array;
 }
 
 /** Reads a document file. Refuses a file that is missing, a folder, too large, not UTF-8, or no valid document. */
 export async function openDocument(path: string): Promise<OpenedDocument> {
-  const raw = readDocumentText(await textOf(path));
-  return { raw, document: readDocument(raw) };
+  const { bytes, text } = await fileAt(path);
+  const raw = readDocumentText(text);
+  return { raw, document: readDocument(raw), bytes };
 }
 
-async function textOf(path: string): Promise<string> {
+async function fileAt(path: string): Promise<{ bytes: Uint8Array; text: string }> {
   const where = { file: path };
   try {
     const about = await stat(path);
@@ -30,7 +33,8 @@ async function textOf(path: string): Promise<string> {
         where,
         mend: 'Check that this is a Stillplate document.',
       });
-    return new TextDecoder('utf-8', { fatal: true }).decode(await readFile(path));
+    const bytes = new Uint8Array(await readFile(path));
+    return { bytes, text: new TextDecoder('utf-8', { fatal: true }).decode(bytes) };
   } catch (error) {
     if (!(error instanceof Error && 'code' in error)) throw error;
     if (error.code === 'ERR_ENCODING_INVALID_ENCODED_DATA')

@@ -6,6 +6,8 @@ import { afterAll, describe, expect, it } from 'vitest';
 import { startingDocument } from '../../core/document/starting-document.ts';
 import { verbs } from '../../electron/command/verbs.ts';
 import { middle } from '../document/middle.ts';
+import { ownRows } from '../document/own-rows.ts';
+import { readPdf } from '../host/read-pdf.ts';
 import { inFolder } from './in-folder.ts';
 import { ran } from './ran.ts';
 
@@ -231,6 +233,17 @@ describe('exit code 3: a file cannot be written', () => {
     }));
 });
 
+describe('note', () => {
+  it('carries the document as it was read, byte for byte, spaces, order and window state as they stood', () =>
+    inFolder(async (folder) => {
+      const text = `{ "view": {"zoom":2},\r\n${JSON.stringify(startingDocument('metric'), null, 3).slice(1)}  \n`;
+      await writeFile(join(folder, 'a.stillplate'), text);
+      expect((await ran(['note', 'a.stillplate'], folder)).err).toBe('');
+      const { attachments } = readPdf(await readFile(join(folder, 'note.pdf')));
+      expect(Buffer.from(attachments.get('document.stillplate.json')!).toString('utf8')).toBe(text);
+    }));
+});
+
 describe('results', () => {
   it('check --json: the keys of schema stillplate-result/1, finite numbers only, SI', async () => {
     const { out } = await ran(['check', plate, '--json', '--every']);
@@ -332,6 +345,15 @@ describe('results', () => {
     const json = JSON.parse((await ran(['catalogue', '--kind', 'bolts', '--json'])).out);
     expect(Object.keys(json)).toEqual(['bolts']);
     expect(json.bolts.find(({ id }: { id: string }) => id === 'M12').diameter).toBe(0.012);
+    const own = join(folderOfPlate, 'own.stillplate');
+    await writeFile(own, JSON.stringify({ ...startingDocument('metric'), catalogue: ownRows() }));
+    const listed = await ran(['catalogue', '--document', own, '--find', 'yard']);
+    expect(listed.out).toMatch(/^ {2}yard wire .*the document’s own: data sheet$/m);
+    const classes = JSON.parse(
+      (await ran(['catalogue', '--document', own, '--kind', 'classes', '--json'])).out,
+    ).classes;
+    expect(classes.at(-1)).toMatchObject({ id: '9.8', ultimate: 900e6 });
+    expect((await ran(['catalogue', '--document', 'none'])).err).toMatch(/There is no such file/);
     const nothing = await ran(['catalogue', '--find', 'adamantine']);
     expect(nothing.out).toMatch(/No row/);
   });

@@ -19,7 +19,8 @@ describe('opening a document file', () => {
       for (const mark of ['', '\ufeff']) {
         const path = join(folder, 'plate.stillplate');
         await writeFile(path, mark + middleText);
-        const { raw, document } = await openDocument(path);
+        const { raw, document, bytes } = await openDocument(path);
+        expect(Buffer.from(bytes).toString('utf8')).toBe(mark + middleText);
         expect(raw).toEqual(JSON.parse(middleText));
         expect(document.designs['under-6']!.thickness).toEqual({ si: 0.006, typed: '6 mm' });
       }

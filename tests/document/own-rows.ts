@@ -1,0 +1,95 @@
+import type { Json } from './middle.ts';
+
+/** One sound row of each kind, as a document holds it. M18, coarse: ISO 4014, 4032, 7089 and 273, from memory. */
+export const ownRows = (): Json => ({
+  materials: [
+    {
+      id: 'yard aluminium',
+      title: 'Plate of the yard, 5083 H111',
+      family: 'aluminium',
+      density: '2660 kg/m^3',
+      youngModulus: '70 GPa',
+      poisson: 0.3,
+      yieldStrength: '125 MPa',
+      ultimateStrength: '275 MPa',
+      upToThickness: '50 mm',
+      heatAffected: { yield: '115 MPa', ultimate: '270 MPa' },
+      source: { document: 'certificate 3.1', clause: 'heat 77' },
+    },
+  ],
+  sections: [
+    {
+      id: 'yard tube',
+      title: 'Tube of the yard 150 × 150 × 7',
+      height: '150 mm',
+      width: '150 mm',
+      wall: '7 mm',
+      process: 'hot finished',
+      source: { document: 'maker’s list' },
+    },
+    {
+      id: 'yard pipe',
+      title: 'Pipe of the yard',
+      shape: 'round',
+      height: '168.3 mm',
+      width: '168.3 mm',
+      wall: '9 mm',
+      process: 'hot finished',
+      source: { document: 'maker’s list' },
+    },
+  ],
+  bolts: [
+    {
+      id: 'M18',
+      title: 'Hexagon bolt M18',
+      series: 'metric',
+      diameter: '18 mm',
+      pitch: '2.5 mm',
+      tensileArea: '192 mm^2',
+      headAcrossFlats: '27 mm',
+      headAcrossCorners: '30.14 mm',
+      headHeight: '11.5 mm',
+      nutHeight: '15.8 mm',
+      washerOuter: '34 mm',
+      washerInner: '19 mm',
+      washerThickness: '3 mm',
+      holeFine: '19 mm',
+      holeMedium: '20 mm',
+      holeCoarse: '21 mm',
+      holeNormal: '20 mm',
+      source: { document: 'ISO 4014' },
+    },
+  ],
+  boltClasses: [
+    {
+      id: '9.8',
+      title: 'Property class 9.8',
+      family: 'carbon steel',
+      yield: '720 MPa',
+      ultimate: '900 MPa',
+      alphaV: 0.5,
+      alphaVShank: 0.6,
+      hardnessMax: 360,
+      source: { document: 'ISO 898-1' },
+    },
+  ],
+  weldMetals: [
+    {
+      id: 'yard wire',
+      title: 'Wire of the yard',
+      family: 'carbon steel',
+      ultimate: '510 MPa',
+      source: { document: 'data sheet' },
+    },
+  ],
+  stockPlates: [
+    {
+      id: '7 mm',
+      title: 'Plate of the yard',
+      thickness: '7 mm',
+      series: 'metric',
+      sheets: [{ width: '1500 mm', length: '3 m' }],
+      source: { document: 'yard stock list' },
+    },
+  ],
+});
