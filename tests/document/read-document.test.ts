@@ -511,6 +511,21 @@ describe('a file that is no document', () => {
       /“__proto__”/,
       { path: '__proto__' },
     ],
+    ...(
+      [
+        ['a panel', '"panels": {', 'panels'],
+        ['a design', '"designs": {', 'designs'],
+        ['an option’s changes', '"changes": {', 'options.0.changes'],
+      ] as const
+    ).map(
+      ([what, opens, path]) =>
+        [
+          `__proto__ as ${what}`,
+          middleText.replace(opens, `${opens} "__proto__": null,`),
+          /“__proto__”/,
+          { path: `${path}.__proto__` },
+        ] as const,
+    ),
     [
       '__proto__ in escapes',
       middleText.replace('"project": {', '"\\u005f_proto__": {}, "project": {'),
