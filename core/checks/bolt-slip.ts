@@ -99,15 +99,17 @@ export const boltSlip: Check = {
   applies: (model, bay, { loadCase }) => {
     const applies = bolted(model, bay);
     if (applies !== true) return applies;
-    const { shear } = fixingAt(model, bay);
-    if (shear === 'fitted') return 'fitted bolts bear at once: there is no slip to resist';
-    if (shear === 'clearance' && !reversing.has(loadCase)) return 'the force does not reverse in this case';
+    const { shear, hole } = fixingAt(model, bay);
+    if (shear === 'fitted' && hole !== 'oversize') return 'fitted bolts bear at once: there is no slip to resist';
+    if (shear !== 'slip-resistant' && !reversing.has(loadCase)) return 'the force does not reverse in this case';
     return true;
   },
-  rule: (model, bay, situation) =>
-    fixingAt(model, bay).shear === 'clearance'
-      ? 'bolts in clearance holes under shear that reverses: EN 1993-1-8, 2.6 asks for slip-resistant bolts, fitted bolts or welding'
-      : nothingLeft(model, bay, situation),
+  rule: (model, bay, situation) => {
+    const { shear } = fixingAt(model, bay);
+    if (shear === 'slip-resistant') return nothingLeft(model, bay, situation);
+    const what = shear === 'clearance' ? 'bolts in clearance holes' : 'bolts called fitted, in oversize holes,';
+    return `${what} under shear that reverses: EN 1993-1-8, 2.6 asks for slip-resistant bolts, fitted bolts or welding`;
+  },
   inputs: {
     ...boltForcesInputs,
     A_s: boltInputs.A_s,

@@ -302,8 +302,8 @@ export function panelDeflectionBolts_partialFactors(v: Readonly<Record<"p_ser" |
   const _D = finite(_E * Math.pow(_t, 3) / finite(12 * (1 - Math.pow(_nu, 2)), "12 * (1 - nu ^ 2)"), "D");
   const _s_x = finite(_a_b / finite(_n_x - 1, "n_x - 1"), "s_x");
   const _s_y = finite(_b_b / finite(_n_y - 1, "n_y - 1"), "s_y");
-  const _a_r = finite(Math.max(finite(_a_b - _i_x, "a_b - i_x"), finite(0 * _a_b, "0 * a_b")), "a_r");
-  const _b_r = finite(Math.max(finite(_b_b - _i_y, "b_b - i_y"), finite(0 * _b_b, "0 * b_b")), "b_r");
+  const _a_r = finite(Math.max(finite(_a_b - _i_x, "a_b - i_x"), finite(_a_b / 100, "a_b / 100")), "a_r");
+  const _b_r = finite(Math.max(finite(_b_b - _i_y, "b_b - i_y"), finite(_b_b / 100, "b_b / 100")), "b_r");
   const _w_lines = finite(_p_ser / _D * Math.max(finite(0.00406 * Math.pow(finite(Math.min(_a_r, _b_r), "min(a_r, b_r)"), 4), "0.00406 * min(a_r, b_r) ^ 4"), finite(5 / 384 * Math.pow(finite(_a_r * _b_r, "a_r * b_r"), 4) / finite(Math.pow(finite(Math.pow(_a_r, 2) + Math.pow(_b_r, 2), "a_r ^ 2 + b_r ^ 2"), 2), "(a_r ^ 2 + b_r ^ 2) ^ 2"), "5 / 384 * (a_r * b_r) ^ 4 / (a_r ^ 2 + b_r ^ 2) ^ 2")), "w_lines");
   const _w_gap = finite(_p_ser / finite(384 * _D, "384 * D") * Math.max(finite(_n_x < 3 ? 5 * Math.pow(_a_r, 4) : Math.pow(_s_x, 4), "n_x < 3 ? 5 * a_r ^ 4 : s_x ^ 4"), finite(_n_y < 3 ? 5 * Math.pow(_b_r, 4) : Math.pow(_s_y, 4), "n_y < 3 ? 5 * b_r ^ 4 : s_y ^ 4")), "w_gap");
   const _w_low = finite(0.98 * Math.max(_w_lines, _w_gap), "w_low");
@@ -336,8 +336,8 @@ export function panelDeflectionBolts_allowableStress(v: Readonly<Record<"p_ser" 
   const _D = finite(_E * Math.pow(_t, 3) / finite(12 * (1 - Math.pow(_nu, 2)), "12 * (1 - nu ^ 2)"), "D");
   const _s_x = finite(_a_b / finite(_n_x - 1, "n_x - 1"), "s_x");
   const _s_y = finite(_b_b / finite(_n_y - 1, "n_y - 1"), "s_y");
-  const _a_r = finite(Math.max(finite(_a_b - _i_x, "a_b - i_x"), finite(0 * _a_b, "0 * a_b")), "a_r");
-  const _b_r = finite(Math.max(finite(_b_b - _i_y, "b_b - i_y"), finite(0 * _b_b, "0 * b_b")), "b_r");
+  const _a_r = finite(Math.max(finite(_a_b - _i_x, "a_b - i_x"), finite(_a_b / 100, "a_b / 100")), "a_r");
+  const _b_r = finite(Math.max(finite(_b_b - _i_y, "b_b - i_y"), finite(_b_b / 100, "b_b / 100")), "b_r");
   const _w_lines = finite(_p_ser / _D * Math.max(finite(0.00406 * Math.pow(finite(Math.min(_a_r, _b_r), "min(a_r, b_r)"), 4), "0.00406 * min(a_r, b_r) ^ 4"), finite(5 / 384 * Math.pow(finite(_a_r * _b_r, "a_r * b_r"), 4) / finite(Math.pow(finite(Math.pow(_a_r, 2) + Math.pow(_b_r, 2), "a_r ^ 2 + b_r ^ 2"), 2), "(a_r ^ 2 + b_r ^ 2) ^ 2"), "5 / 384 * (a_r * b_r) ^ 4 / (a_r ^ 2 + b_r ^ 2) ^ 2")), "w_lines");
   const _w_gap = finite(_p_ser / finite(384 * _D, "384 * D") * Math.max(finite(_n_x < 3 ? 5 * Math.pow(_a_r, 4) : Math.pow(_s_x, 4), "n_x < 3 ? 5 * a_r ^ 4 : s_x ^ 4"), finite(_n_y < 3 ? 5 * Math.pow(_b_r, 4) : Math.pow(_s_y, 4), "n_y < 3 ? 5 * b_r ^ 4 : s_y ^ 4")), "w_gap");
   const _w_low = finite(0.98 * Math.max(_w_lines, _w_gap), "w_low");

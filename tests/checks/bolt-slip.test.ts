@@ -65,6 +65,12 @@ describe('slip under reversing shear', () => {
     expect(boltSlip.rule!(clearance, 'A1', service)).toMatch(/2\.6/);
     expect(boltSlip.applies(clearance, 'A1', { ...service, loadCase: 'lift in air' })).toMatch(/does not reverse/);
     expect(boltSlip.applies(modelWith(fixing({ shear: 'fitted' })), 'A1', service)).toMatch(/fitted/);
+    // An oversize hole is no hole of a fitted bolt.
+    const loose = modelWith(fixing({ shear: 'fitted', hole: 'oversize' }));
+    expect(boltSlip.applies(loose, 'A1', service)).toBe(true);
+    expect(boltSlip.rule!(loose, 'A1', service)).toMatch(/called fitted, in oversize holes, .* 2\.6/);
+    expect(boltSlip.applies(loose, 'A1', { ...service, loadCase: 'lift in air' })).toMatch(/does not reverse/);
+    expect(boltSlip.applies(modelWith(), 'A1', { ...service, loadCase: 'lift in air' })).toBe(true);
     expect(boltSlip.rule!(modelWith(), 'A1', service)).toBeUndefined();
     expect(
       boltSlip.rule!(
