@@ -163,8 +163,9 @@ describe('near the limits', () => {
     expect(en({ L_cr: (4 * 0.22) / 1.35541 }).chi).toBeLessThan(1);
   });
 
-  it('passes from inelastic to elastic buckling at F_y/F_e = 2.25: 0.877 F_e = 16.865 ksi at L/r = 122 (E3-3, worked by hand)', () => {
+  it('passes from inelastic to elastic buckling at F_y/F_e = 2.25: 0.877 F_e = 16.865 ksi at L/r = 122, 18.980 at 115 (E3-3, worked by hand)', () => {
     expect(asd(122).F_cr! / ksi).toBeCloseTo(16.865, 2);
+    expect(asd(115).F_cr! / ksi).toBeCloseTo(18.98, 2);
     expect(asd(122).r_N).toBeCloseTo((1e4 * 1.67) / (18.732e-4 * 50 * ksi), 9);
   });
 
@@ -290,6 +291,8 @@ describe('second opinion', () => {
     expect(short.u_low).toBeCloseTo(50 / 664.986 + (4 / 9) * (8 / 23.5571), 4);
     const whole = bar('partial factors', { N: 2e5, M: 8e3, L_cr: 0.5 });
     expect(whole.u_low).toBeCloseTo(200 / 664.986 + (8 / 9) * (8 / 23.5571), 4);
+    const fifth = bar('partial factors', { N: 0.21 * 664.986e3, M: 0, L_cr: 0.5 });
+    expect(fifth.u_low).toBeCloseTo(0.21, 6);
     const near = bar('partial factors', { N: 2.1e5, M: 8e3, L_cr: 4, C_m: 0.5 });
     const rankine = 210 / 664.986 + 210 / (0.8 * 361.97);
     expect(near.u_high).toBeCloseTo(1 + rankine + (4 / 23.5571) * (10 + rankine), 3);
