@@ -79,27 +79,43 @@ function solve(
     solveUpper(K, solveLower(K, x));
     place.forEach((row, i) => row >= 0 && (u[i]! += x[row]!));
   }
-  const { sum, ends } = forcesOf(u);
-  const rest = unbalanced(u, sum);
-  const reaction = (freedom: number): number => (held[freedom] ? -rest[freedom]! : -spring[freedom]! * u[freedom]!) + 0; // + 0 turns -0 into 0
-  let residual = 0;
-  rest.forEach((force, i) => {
-    if (held[i] && !fixed.includes(i)) return;
-    residual = max(residual, abs(force) / (i % 3 ? frame.length : 1));
-  });
+  const bent = Float64Array.from(u); // before it is levelled: a rigid motion bends nothing
   if (inertia) inertia.level(u);
+  // Many callers ask for the motion alone: forces inside, reactions and what is left over are worked out when asked for.
+  let known: { rest: Float64Array; ends: Float64Array[] } | null = null;
+  const inside = () => {
+    if (!known) {
+      const { sum, ends } = forcesOf(bent);
+      known = { rest: unbalanced(bent, sum), ends };
+    }
+    return known;
+  };
   const part = (freedom: number): Float64Array => Float64Array.from(model.nodes, (_, i) => u[3 * i + freedom]!);
   return {
     w: part(0),
     rx: part(1),
     ry: part(2),
-    reactions: [...new Set(model.supports.map((s) => s.node))].map((node) => {
-      const at = (freedom: number): number => (fixed.includes(3 * node + freedom) ? 0 : reaction(3 * node + freedom));
-      return { node, w: at(0), mx: at(1), my: at(2) };
-    }),
-    members: beams.map((beam, e) => beamActions(beam.length, ends[e]!, lines[e]!)),
+    get reactions() {
+      const { rest } = inside();
+      const reaction = (i: number): number => (held[i] ? -rest[i]! : -spring[i]! * bent[i]!) + 0; // + 0 turns -0 into 0
+      return [...new Set(model.supports.map((s) => s.node))].map((node) => {
+        const at = (freedom: number): number => (fixed.includes(3 * node + freedom) ? 0 : reaction(3 * node + freedom));
+        return { node, w: at(0), mx: at(1), my: at(2) };
+      });
+    },
+    get members() {
+      const { ends } = inside();
+      return beams.map((beam, e) => beamActions(beam.length, ends[e]!, lines[e]!));
+    },
     acceleration,
-    residual: size > 0 ? residual / size : 0,
+    get residual() {
+      let residual = 0;
+      inside().rest.forEach((force, i) => {
+        if (held[i] && !fixed.includes(i)) return;
+        residual = max(residual, abs(force) / (i % 3 ? frame.length : 1));
+      });
+      return size > 0 ? residual / size : 0;
+    },
   };
 }
 
