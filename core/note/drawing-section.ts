@@ -133,7 +133,7 @@ function panelFigure({ geometry, document, catalogue }: Model, panel: Panel): Fi
         fill: 'paper',
       })),
       ...labels.map(({ side, at: [x, y], text }): Shape => {
-        const off = 0.03 * size;
+        const off = 0.055 * size;
         const at = {
           mainLow: [x, y + 0.4 * off],
           mainHigh: [x, y - off],

@@ -21,7 +21,7 @@ export function loadPathFigure(model: Model, panel: Panel): Figure {
     caption: `Design ${panel.designName}. Left, force of the water up (positive): ${up.held}. Right, force of the water down (negative): ${down.held}`,
     alt: `Load path. With the water pushing up: ${up.held}. With the water pushing down: ${down.held}`,
     box: padded(extents, 0.01 * (extents.x1 - extents.x0)),
-    widthShare: 0.72,
+    widthShare: 0.55,
     shapes: [...up.shapes, ...right],
   };
 }

@@ -92,8 +92,8 @@ describe('tubes', () => {
   });
 
   it.each([
-    ['given twice', { mainTubes: { tubes: [{ at: '0 m' }, { at: '1 m' }] } }, /main tubes are given twice/],
-    ['not placed', { mainTubes: { count: null } }, /main tubes have no positions/],
+    ['given twice', { mainTubes: { tubes: [{ at: '0 m' }, { at: '1 m' }] } }, /The tubes are given twice/],
+    ['not placed', { mainTubes: { count: null } }, /count.* is missing/],
     [
       'doubled ids',
       {
@@ -136,22 +136,23 @@ describe('panels', () => {
     ['a bay that is not there', { Z9: 'deck' }, /there is no bay “Z9”.*The bays are: A1, A2, A3, B1, B2, B3\./],
     ['an unknown design', { A1: 'lid' }, /of the design “lid”, which does not exist.*Name one of: deck/],
     ['a malformed key', { 'A1:B2:C3': 'deck' }, /“A1:B2:C3” names no bay and no rectangle/],
-    [
-      'a bay covered twice',
-      { 'A1:A2': 'deck' },
-      /Bay A1 is covered twice: by the panels “A1” and “A1:A2”/,
-    ],
+    ['a bay covered twice', { 'A1:A2': 'deck' }, /Bay A1 is covered twice: by the panels “A1” and “A1:A2”/],
   ])('are refused for %s', (_, panels, message) => expect(() => geometry({ panels })).toThrow(message));
 
   it('are refused where no pair of tubes holds them, and where corrosion leaves nothing', () => {
     expect(() => geometry(stacked, deck({ support: 'main tubes' }))).toThrow(/hangs in the air/);
     expect(() => geometry({ protection: { lossPerFace: { panel: '5 mm' } } })).toThrow(/nothing is left/);
     expect(() => geometry(deck({ cornerNotch: '540 mm' }))).toThrow(/leave nothing of its edge/);
-    expect(() => geometry(welded({ pattern: 'intermittent', run: '50 mm' }))).toThrow(/has no gap/);
+    expect(() => geometry(welded({ pattern: 'intermittent', run: '50 mm' }))).toThrow(
+      /need the length of each run and of the gap/,
+    );
   });
 
   it('are refused on both sides of one bay: a bay has one panel', () => {
-    const both = { designs: { floor: { ...demoRaw.deck, side: 'underside' } }, panels: { A1: 'deck', 'A1:A1': 'floor' } };
+    const both = {
+      designs: { floor: { ...demoRaw.deck, side: 'underside' } },
+      panels: { A1: 'deck', 'A1:A1': 'floor' },
+    };
     expect(() => geometry(both)).toThrow(/Bay A1 is covered twice: by the panels “A1” and “A1:A1”/);
   });
 
