@@ -30,6 +30,16 @@ it('divides by γ_M1, or by 1.67', () => {
   ).toBeCloseTo(1 / 1.67, 12);
 });
 
+it('sets compression in N/m² against the buckling stress, whose bound lies below', () => {
+  expect([panelBuckling.demand, panelBuckling.capacity]).toEqual(['sigma_c', 'sigma_Rd']);
+  expect([panelBuckling.second.of, panelBuckling.second.low, panelBuckling.second.high]).toEqual([
+    'sigma_cr',
+    'sigma_low',
+    undefined,
+  ]);
+  expect(panelBuckling.inputs.sigma_c!.unit).toBe('MPa');
+});
+
 it('cannot be judged, once for each panel field, and says what for', () => {
   const { rows } = checkRows(panelBuckling, demoModel());
   expect(rows.map(({ place, verdict }) => [place, verdict])).toEqual(

@@ -41,19 +41,74 @@ describe('deflection of the panel on its bolts', () => {
     expect(of({ a_b: 0.4 }).w_lim).toBeCloseTo(0.4 / 150, 12);
   });
 
-  it('stays within the second opinion', () => {
+  it('stays within the second opinion over shapes, bolts, overhangs and materials', () => {
     for (const b_b of [1, 1.7, 4])
       for (const [n_x, n_y] of [
         [2, 2],
+        [2, 6],
         [6, 2],
+        [3, 3],
         [6, 9],
-      ] as const) {
-        const { w_Ed, w_low, w_high } = of({ b_b, n_x, n_y, i_x: 0.03, i_y: 0.03 });
-        expect(w_Ed!).toBeGreaterThan(w_low!);
-        expect(w_Ed!).toBeLessThan(w_high!);
-      }
-    expect((of({ a_b: 2, i_x: 0.5 }).w_high! * D) / p).toBeCloseTo(1.5 * (5 / 384) * (81 + 1), 6);
-    expect((of({ a_b: 2 }).w_low! * D) / p).toBeCloseTo(0.00126, 9);
+      ] as const)
+        for (const i_x of [0, 0.04, 0.15, 0.5])
+          for (const nu of [0, 0.45]) {
+            const given = { b_b, n_x, n_y, i_x, i_y: 0.7 * i_x, nu };
+            const { w_Ed, w_low, w_high } = of(given);
+            expect(w_Ed!, JSON.stringify(given)).toBeGreaterThan(w_low!);
+            expect(w_Ed!, JSON.stringify(given)).toBeLessThan(w_high!);
+          }
+  });
+
+  it('bounds an ordinary panel, eight bolts a row, from 0.7 to 1.4 times', () => {
+    for (const b_b of [1, 1.5]) {
+      const { w_Ed, w_low, w_high } = of({ b_b, n_x: 8, n_y: 8, i_x: 0.03, i_y: 0.03 });
+      expect(w_low! / w_Ed!).toBeGreaterThan(0.7);
+      expect(w_high! / w_Ed!).toBeLessThan(1.4);
+    }
+  });
+
+  const flexibility = (w: number | undefined): number => (w! * D) / p;
+
+  it('below: 0.00406 for the hinged square (T&WK, Table 8), half the overhang off each end; a strip 5/384 or 1/384 over a gap', () => {
+    const many = { n_x: 9, n_y: 9 };
+    expect(flexibility(of(many).w_low)).toBeCloseTo(0.98 * 0.00406, 9);
+    expect(flexibility(of({ ...many, b_b: 1.1, i_x: 0.15, i_y: 0.3 }).w_low)).toBeCloseTo(0.98 * 0.00406 * 0.8 ** 4, 9);
+    expect(flexibility(of({ ...many, a_b: 1.1, i_x: 0.3, i_y: 0.15 }).w_low)).toBeCloseTo(0.98 * 0.00406 * 0.8 ** 4, 9);
+    // Long: (5/384) / (1 + 1/16)², the middle of a hinged plate 1 : 4 being 0.01282 (T&WK, Table 8).
+    expect(flexibility(of({ ...many, b_b: 4 }).w_lines)).toBeCloseTo(5 / 384 / (1 + 1 / 16) ** 2, 9);
+    expect(flexibility(of({ ...many, b_b: 4 }).w_lines)).toBeLessThan(0.01282);
+    expect(flexibility(of({ n_x: 2, n_y: 9 }).w_low)).toBeCloseTo((0.98 * 5) / 384, 9);
+    expect(flexibility(of({ n_x: 9, n_y: 2, b_b: 1.2, i_y: 0.1 }).w_low)).toBeCloseTo((0.98 * 5 * 1.1 ** 4) / 384, 9);
+    expect(flexibility(of({ n_x: 2, n_y: 9, a_b: 1.2, i_x: 0.1 }).w_low)).toBeCloseTo((0.98 * 5 * 1.1 ** 4) / 384, 9);
+    expect(flexibility(of({ n_x: 3, n_y: 3, b_b: 4 }).w_gap)).toBeCloseTo(2 ** 4 / 384, 9);
+    expect(flexibility(of({ n_x: 3, n_y: 3, a_b: 4 }).w_low)).toBeCloseTo((0.98 * 2 ** 4) / 384, 9);
+    const wide = of({ a_b: 2, i_x: 3, i_y: 1.2 });
+    expect([wide.a_r, wide.b_r]).toEqual([0.02, 0.01]);
+  });
+
+  it('above: the first term of the series, 0.00416 in a square (T&WK, art. 28), or 5/384 both; rows as beams E t³/12', () => {
+    const beam = (w: number | undefined): number => (w! * E * t ** 3) / p;
+    const many = of({ n_x: 9, n_y: 9 });
+    expect(flexibility(many.w_both)).toBeCloseTo(0.0041606, 6);
+    expect(flexibility(of({ b_b: 5 }).w_both)).toBeCloseTo(5 / 384, 9);
+    expect(flexibility(of({ a_b: 2 }).w_both)).toBeCloseTo(0.010651, 6);
+    // Half a panel of 2 m on a strip of half a metre: q 1 m × (1 m)⁴ · 5/384 over E t³/12 · 0.5 m.
+    expect(beam(of({ b_b: 2 }).w_row_x)).toBeCloseTo((1.2 * (5 / 384) * 1) / (0.5 / 12), 9);
+    expect(beam(of({ a_b: 2 }).w_row_y)).toBeCloseTo((1.2 * (5 / 384) * 1) / (0.5 / 12), 9);
+    // With a pitch above the panel's width, half the panel is the strip: 5/384 q s⁴ over E t³/12.
+    expect(beam(of({ a_b: 2, i_y: 0.1 }).w_row_x)).toBeCloseTo(1.2 * 12 * (5 / 384) * 16, 9);
+    expect(beam(of({ b_b: 2, i_x: 0.1 }).w_row_y)).toBeCloseTo(1.2 * 12 * (5 / 384) * 16, 9);
+    expect(beam(of({ i_x: 0.1, i_y: 0.1, n_x: 3 }).w_row_x)).toBeCloseTo((1.2 * 5 * 1.2) / 32 / 8, 9);
+    expect(beam(of({ i_x: 0.1, i_y: 0.1, n_y: 3 }).w_row_y)).toBeCloseTo((1.2 * 5 * 1.2) / 32 / 8, 9);
+    // Overhung beam: tip q i⁴/8 EI, and slope (q i²/2) L/2 EI times i.
+    expect(beam(of({ i_x: 0.2, a_b: 2 }).w_over)).toBeCloseTo(1.2 * 12 * (0.2 ** 4 / 8 + 0.2 ** 3 / 2), 9);
+    expect(beam(of({ i_y: 0.2, b_b: 2 }).w_over)).toBeCloseTo(1.2 * 12 * (0.2 ** 4 / 8 + 0.2 ** 3 / 2), 9);
+    expect(flexibility(many.w_high)).toBeCloseTo(1.02 * (0.0041606 + 2 * flexibility(many.w_row_x)), 6);
+    // One way alone, free edges that curl: 5/384 over 1 - ν and the rows that bear it.
+    const along = of({ n_x: 2, n_y: 9, i_x: 0.05 });
+    expect(along.w_high!).toBeCloseTo(1.02 * ((5 / 384 / 0.7 / D) * p + along.w_row_y!) + along.w_over!, 12);
+    const across = of({ n_x: 9, n_y: 2, b_b: 1.2 });
+    expect(across.w_high!).toBeCloseTo(1.02 * (((5 / 384) * 1.2 ** 4 * p) / 0.7 / D + across.w_row_x!), 12);
   });
 
   it('applies to a panel that is pulled off, with nothing lost', () => {
