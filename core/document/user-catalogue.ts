@@ -34,7 +34,7 @@ const material = withRule(
       /** Across the fibres. Laminates only. */
       across: z.strictObject({ youngModulus: stress(), ultimate: stress() }).optional(),
     }),
-    ['family', 'yieldStrength', 'ultimateStrength'],
+    ['id', 'family', 'yieldStrength', 'ultimateStrength'],
     ({ id, family, yieldStrength: yields, ultimateStrength: breaks }): Fault[] => {
       // A plastic may break where it yields.
       const metal = !plastics.includes(family);
@@ -177,7 +177,7 @@ const boltClass = withRule(
     /** Greatest Vickers hardness that the standard allows: above 350, cathodic protection can crack the bolt. */
     hardnessMax: factor.optional(),
   }),
-  ['yield', 'ultimate'],
+  ['id', 'yield', 'ultimate'],
   ({ id, yield: yields, ultimate }): Fault[] =>
     yields && yields.si >= ultimate.si
       ? [

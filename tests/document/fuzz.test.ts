@@ -4,6 +4,7 @@ import { documentHash } from '../../core/document/document-hash.ts';
 import { readDocument, readDocumentText } from '../../core/document/read-document.ts';
 import { Refusal } from '../../core/refusal.ts';
 import { sampleText } from './middle.ts';
+import { ownRows } from './own-rows.ts';
 
 type Outcome = 'accepted' | 'refused';
 
@@ -36,7 +37,9 @@ function places(value: unknown, found: { readonly of: Record<string, unknown>; r
   return found;
 }
 
-const count = places(JSON.parse(sampleText)).length;
+/** The sample with rows of its own of every kind and the state of a window. */
+const whole = { ...(JSON.parse(sampleText) as Record<string, unknown>), catalogue: ownRows(), view: { zoom: [1, 2] } };
+const count = places(whole).length;
 const scalar = fc.constantFrom<unknown>(
   0,
   -1,
@@ -81,7 +84,7 @@ it('2,000 documents with fields put, taken away, copied and renamed at random ar
   const seen: Record<Outcome, number> = { accepted: 0, refused: 0 };
   fc.assert(
     fc.property(fc.array(change, { minLength: 1, maxLength: 4 }), (changes) => {
-      const document = JSON.parse(sampleText) as Record<string, unknown>;
+      const document = structuredClone(whole) as Record<string, unknown>;
       for (const { at, how, value, from } of changes) {
         const all = places(document);
         const place = all[at % all.length]!;
