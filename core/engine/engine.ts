@@ -17,6 +17,8 @@ import { kinds, type Kind } from '../quantity/kinds.ts';
 import { inUnit, significant, unitText } from '../quantity/format-quantity.ts';
 import { readQuantity } from '../quantity/read-quantity.ts';
 import { refusal, Refusal, type RefusalText } from '../refusal.ts';
+import { readingsOf } from '../scene/readings-of.ts';
+import type { Scene } from '../scene/scene.ts';
 import { sceneOf } from '../scene/scene-of.ts';
 import { Appraisals, type Attempt } from './appraisals.ts';
 import { comparisonView, type Contender } from './comparison-view.ts';
@@ -45,6 +47,7 @@ export function createEngine({ tell, later }: EngineWorld): Calls {
   let option: string | null = null;
   let base: string | null = null;
   let lastGood: Appraisal | null = null;
+  let parts: Scene['parts'] = [];
   let round = 0;
 
   const open = (): History => {
@@ -78,8 +81,15 @@ export function createEngine({ tell, later }: EngineWorld): Calls {
     const before = lastGood;
     if (attempt.ok) lastGood = attempt.appraisal;
     if (lastGood) tell({ kind: 'result', view: resultView(lastGood, attempt.ok) });
-    if (attempt.ok && before?.model.geometry !== attempt.appraisal.model.geometry)
-      tell({ kind: 'scene', option, scene: sceneOf(attempt.appraisal.model) });
+    if (attempt.ok) {
+      const { appraisal } = attempt;
+      if (before?.model.geometry !== appraisal.model.geometry) {
+        const scene = sceneOf(appraisal.model);
+        parts = scene.parts;
+        tell({ kind: 'scene', option, scene });
+      }
+      tell({ kind: 'readings', readings: readingsOf(appraisal, { parts }) });
+    }
     compareInSlices(raw, ++round);
   }
 

@@ -5,6 +5,7 @@ import type { Figure, Note, Section } from '../note/note.ts';
 import type { NewPlate } from './new-plate.ts';
 import type { Kind } from '../quantity/kinds.ts';
 import type { RefusalText } from '../refusal.ts';
+import type { Reading } from '../scene/reading.ts';
 import type { Scene } from '../scene/scene.ts';
 import type { JournalEntry } from '../host/host-schema.ts';
 import type { ComparisonView } from './comparison-view.ts';
@@ -79,6 +80,8 @@ export type EngineNews =
   | { readonly kind: 'document'; readonly view: DocumentView }
   | { readonly kind: 'result'; readonly view: ResultView }
   | { readonly kind: 'scene'; readonly option: string | null; readonly scene: Scene }
+  /** What can be laid over the scene, whenever the result changes. */
+  | { readonly kind: 'readings'; readonly readings: readonly Reading[] }
   | { readonly kind: 'comparison'; readonly view: ComparisonView };
 
 export interface DocumentView {

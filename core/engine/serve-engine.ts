@@ -1,4 +1,5 @@
 import { Refusal } from '../refusal.ts';
+import { buffersOf } from '../scene/buffers-of.ts';
 import { createEngine } from './engine.ts';
 import type { EngineNews, FromEngine, ToEngine } from './messages.ts';
 
@@ -10,7 +11,7 @@ export interface EnginePort {
 
 /** An engine behind a port: gives what hears the page's messages. One entry serves a page and Node alike. */
 export function serveEngine({ post, later }: EnginePort): (message: ToEngine) => void {
-  const engine = createEngine({ tell: (news) => post({ news }, buffersOf(news)), later });
+  const engine = createEngine({ tell: (news) => post({ news }, handedOver(news)), later });
   return ({ id, call, takes }) => {
     try {
       if (!Object.hasOwn(engine, call)) throw new Error(`The engine has no call “${String(call)}”`);
@@ -23,13 +24,4 @@ export function serveEngine({ post, later }: EnginePort): (message: ToEngine) =>
 }
 
 /** Buffers that change hands: a scene is made anew for each telling. */
-function buffersOf(news: EngineNews): readonly ArrayBuffer[] {
-  if (news.kind !== 'scene') return [];
-  const found = new Set<ArrayBuffer>();
-  const look = (value: unknown): void => {
-    if (ArrayBuffer.isView(value)) found.add(value.buffer as ArrayBuffer);
-    else if (typeof value === 'object' && value !== null) Object.values(value).forEach(look);
-  };
-  look(news.scene);
-  return [...found];
-}
+const handedOver = (news: EngineNews): readonly ArrayBuffer[] => (news.kind === 'scene' ? buffersOf(news.scene) : []);

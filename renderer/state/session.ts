@@ -162,6 +162,9 @@ function hearEngine(news: EngineNews): void {
     case 'scene':
       useWorkbench.setState({ scene: news.scene });
       break;
+    case 'readings':
+      useWorkbench.setState({ readings: news.readings });
+      break;
     case 'comparison':
       useWorkbench.setState({ comparison: news.view });
       break;

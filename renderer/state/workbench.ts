@@ -4,6 +4,7 @@ import type { Choices, DocumentView } from '../../core/engine/messages.ts';
 import type { ResultView } from '../../core/engine/result-view.ts';
 import type { DocumentLine, JournalEntry } from '../../core/host/host-schema.ts';
 import type { RefusalText } from '../../core/refusal.ts';
+import type { Reading } from '../../core/scene/reading.ts';
 import type { Scene } from '../../core/scene/scene.ts';
 
 /** The topics of the work, in its order. A later topic adds a name here and a file beside its sheet. */
@@ -30,6 +31,7 @@ export interface Workbench {
   readonly document: DocumentView | null;
   readonly result: ResultView | null;
   readonly scene: Scene | null;
+  readonly readings: readonly Reading[];
   readonly comparison: ComparisonView | null;
   readonly choices: Choices | null;
   readonly keeping: Keeping;
@@ -60,6 +62,7 @@ export const emptyWorkbench: Workbench = {
   document: null,
   result: null,
   scene: null,
+  readings: [],
   comparison: null,
   choices: null,
   keeping: { state: 'kept' },
