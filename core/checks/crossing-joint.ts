@@ -21,6 +21,12 @@ export const crossingJoint: Check = {
     {
       document: 'EN 1993-1-8',
       edition: '2005',
+      clause: 'Table 7.10: k_n, and the face under a square tube',
+      safety: 'partial factors',
+    },
+    {
+      document: 'EN 1993-1-8',
+      edition: '2005',
       clause: '7.5.2, Tables 7.8, 7.11 and 7.14',
       safety: 'partial factors',
       memory: true,
