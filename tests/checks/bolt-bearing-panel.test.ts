@@ -141,4 +141,11 @@ describe('bolt bearing on the panel', () => {
     expect(readOf(boltBearingPanel, 'stainless', modelWith(design({ material: '1.4404 plate' })), 'A1', down)).toBe(1);
     expect(readOf(boltBearingPanel, 'stainless', modelWith(), 'A1', down)).toBe(0);
   });
+
+  it('does not apply to a welded panel', () => {
+    const model = modelWith((d) => Object.assign(d.panels, { A2: 'welded' }));
+    const down = situationOf(model, 'service', 'down');
+    expect(boltBearingPanel.applies(model, 'A1', down)).toBe(true);
+    expect(boltBearingPanel.applies(model, 'A2', down)).toBe('the panel is welded');
+  });
 });

@@ -175,6 +175,7 @@ describe('bolt in tension', () => {
       ),
     ).toBe('the panel is welded');
     expect(boltTension.applies(modelWith(), 'A2', down)).toBe(true);
+    expect([boltTension.demand, boltTension.capacity]).toEqual(['F_t', 'F_t_Rd']);
   });
 
   it('reads which way the load goes: an underside panel is pulled off by a force down, pressed on by one up', () => {
@@ -213,6 +214,7 @@ describe('bolt in tension', () => {
     expect(readOf(boltTension, 'n_x', model, 'A2', down)).toBe(10);
     expect(readOf(boltTension, 'n_y', model, 'A2', down)).toBe(15);
     expect(readOf(boltTension, 'i_x', model, 'A2', down)).toBeCloseTo(0.018, 9);
+    expect(readOf(boltTension, 'i_y', model, 'A2', down)).toBeCloseTo(0.018, 9);
     expect(readOf(boltTension, 'd_w', model, 'A2', down)).toBeCloseTo(0.024, 9);
     expect(readOf(boltTension, 'k_2', model, 'A2', down)).toBe(0.9);
     expect(readOf(boltTension, 'k_2', modelWith(fixing({ countersunk: true })), 'A2', down)).toBe(0.63);

@@ -25,6 +25,7 @@ it.each([
 });
 
 it('reads throat and thickness of welded panels', () => {
+  expect([weldEdge.demand, weldEdge.capacity]).toEqual(['z', 'z_max']);
   const model = demoModel(welded());
   expect([reads(weldEdge, 'a_0', model, 'A1'), reads(weldEdge, 't_p', model, 'A1')]).toEqual([0.004, 0.01]);
   expect(weldEdge.applies(model, 'A1', situationOf(model))).toBe(true);

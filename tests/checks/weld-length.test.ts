@@ -37,6 +37,7 @@ it.each([
 });
 
 it('reads the shortest run: a side, or the run of an intermittent weld', () => {
+  expect([weldLength.demand, weldLength.capacity]).toEqual(['l_min', 'l_eff']);
   const model = demoModel(welded());
   expect(reads(weldLength, 'l_0', model, 'A1')).toBeCloseTo(1.07, 9);
   expect(

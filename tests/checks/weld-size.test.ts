@@ -45,6 +45,7 @@ it('reads the throat as made and both thicknesses, once for each welded panel fi
   expect(reads(weldSize, 't_p', model, 'A1')).toBe(0.01);
   expect(reads(weldSize, 't_w', model, 'A1')).toBe(0.008);
   expect(weldSize.once).toBe(true);
+  expect([weldSize.demand, weldSize.capacity]).toEqual(['a_min', 'a_0']);
   expect(weldSize.places(model)).toEqual(['A1', 'A3', 'B1', 'B3']);
   expect(weldSize.applies(model, 'A1', situationOf(model))).toBe(true);
   expect(weldSize.applies(demoModel(), 'A1', situationOf(model))).toMatch(/bolted/);

@@ -90,6 +90,10 @@ it('shares the forces and the rule of the directional method, and applies where 
   expect(valuesGiven(weldThroat, 'partial factors', square).V_hinged! / 5e3).toBeCloseTo(0.42, 3);
 });
 
+it('bends the throat elastically in the second opinion too, 6 m/a²: 100 N on 4 mm is 37.5 MPa', () => {
+  expect(en({ m_r: 100 }).sigma_s! / 1e6).toBeCloseTo(37.5, 9);
+});
+
 it('bounds 375 N/mm above by 2/√3 of the equivalent stress: 132.58 MPa on 4 mm', () => {
   expect(en({ f_z: 375 * Nmm }).f_high! / Nmm).toBeCloseTo((2 * 132.58 * 4) / Math.sqrt(3), 1);
 });
