@@ -72,7 +72,8 @@ export function sectionThroughFixing(
     const a = fixing.throat.si;
     const leg = Math.SQRT2 * a;
     shapes.push({ role: 'weld', rings: [[at(edge, 0), at(edge - leg, 0), at(edge, leg)]] });
-    upright.push({ from: at(edge, 0), to: at(edge - leg / 2, leg / 2), text: `a = ${text(a)}` });
+    // The line measures the leg z; the throat a is what the document states.
+    along.push({ from: at(edge, t), to: at(edge - leg, t), text: `a ${text(a)}, z ${text(leg)}` });
   } else {
     const e = fixing.edgeDistance.si;
     shapes.push(

@@ -78,6 +78,9 @@ describe('the section through a fixing', () => {
     });
     const weld = welded.shapes.find((s) => s.role === 'weld')!;
     expect(Math.abs(area(weld.rings[0]!))).toBeCloseTo(25, 9); // throat² of an equal fillet
+    // a leg of √2 throats, measured from the panel's edge away from it
+    const leg = welded.dimensions.find((d) => d.text.startsWith('a'))!;
+    expect([leg.text, leg.from[0] - leg.to[0]]).toEqual(['a 5, z 7.1', expect.closeTo(Math.SQRT2 * 5, 9)]);
   });
 
   it('is upside down for an underside panel', () => {
