@@ -59,6 +59,20 @@ it('lies between 0.30 of the tensile strength on the throat (old allowable stres
   expect(asd.F_Rd! / asd.F_low!).toBeCloseTo(1, 9);
 });
 
+it('would hold a force, were one known, against the weld: 500 kN on 2 × 150 mm with a = 6 in S355, 1.15165 of 434.16 kN (worked by hand)', () => {
+  const model = demoModel(
+    { grid: { arrangement: 'stacked' } },
+    { protection: { lossPerFace: { tubeOutside: '0 mm', tubeInside: '0 mm' } } },
+  );
+  const known = {
+    ...crossingWeld,
+    inputs: { ...crossingWeld.inputs, F: { ...crossingWeld.inputs.F!, read: () => 5e5 } },
+  };
+  const { rows, findings } = checkRows(known, model);
+  expect([rows[0]!.verdict, findings]).toEqual(['fails', []]);
+  expect(rows[0]!.utilisation).toBeCloseTo(1.15165, 4);
+});
+
 it('takes the weld from where the flush crossing takes it', () => {
   for (const symbol of ['a_w', 'f_u', 'beta_w'])
     expect(crossingWeld.inputs[symbol], symbol).toBe(crossingThroat.inputs[symbol]);
