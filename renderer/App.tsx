@@ -2,6 +2,7 @@ import { NewPlatePage } from './start/NewPlatePage.tsx';
 import { StartPage } from './start/StartPage.tsx';
 import { Dialogs } from './shell/Dialogs.tsx';
 import { Notices } from './shell/Notices.tsx';
+import { useHostEvents } from './shell/use-host-events.ts';
 import { useShortcuts } from './shell/use-shortcuts.ts';
 import { Work } from './shell/Work.tsx';
 import { useWorkbench } from './state/workbench.ts';
@@ -10,6 +11,7 @@ import { useWorkbench } from './state/workbench.ts';
 export function App() {
   const page = useWorkbench((state) => state.page);
   useShortcuts();
+  useHostEvents();
   return (
     <>
       {page === 'start' && <StartPage />}

@@ -83,6 +83,8 @@ const hostEvent = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('menu'), command: menuCommand }),
   z.strictObject({ kind: z.literal('open-file'), file: chosenFile }),
   z.strictObject({ kind: z.literal('theme'), dark: z.boolean() }),
+  /** Something that the desktop was asked to do could not be done. */
+  z.strictObject({ kind: z.literal('refused'), what: z.string(), mend: z.string() }),
 ]);
 
 /** Call by call: what it takes and what it gives. */

@@ -1,0 +1,71 @@
+import { useEffect } from 'react';
+import type { MenuCommand } from '../../core/host/host-schema.ts';
+import { Refusal } from '../../core/refusal.ts';
+import type { Session } from '../state/session.ts';
+import { useSession } from '../state/session-context.ts';
+import { notify, useWorkbench } from '../state/workbench.ts';
+
+/** Hears the desktop: its menu, and files that the system asks us to open. Tells it what the window shows. */
+export function useHostEvents(): void {
+  const session = useSession();
+  const title = useWorkbench(({ page, line }) => (page === 'work' ? (line?.name ?? 'Stillplate') : 'Stillplate'));
+  const file = useWorkbench(({ line }) => line?.file ?? null);
+  const unsaved = useWorkbench(({ keeping }) => keeping.state !== 'kept');
+  useEffect(
+    () =>
+      session.host.listen((event) => {
+        if (event.kind === 'menu') obey(session, event.command);
+        else if (event.kind === 'refused') notify('loud', event);
+        else if (event.kind === 'open-file') {
+          const { name, text, handle } = event.file;
+          session
+            .openText(name.replace(/\.stillplate(\.json)?$|\.json$/i, ''), text, handle)
+            .catch((error: unknown) => {
+              if (!(error instanceof Refusal)) throw error;
+              notify('loud', error);
+            });
+        }
+      }),
+    [session],
+  );
+  useEffect(() => {
+    document.title = title === 'Stillplate' ? title : `${title} – Stillplate`;
+    void session.host.showState({ title: document.title, file, unsaved });
+  }, [session, title, file, unsaved]);
+  // The browser asks before a window closes whose edits are not kept.
+  useEffect(() => {
+    if (!unsaved) return;
+    const ask = (event: BeforeUnloadEvent) => event.preventDefault();
+    window.addEventListener('beforeunload', ask);
+    return () => window.removeEventListener('beforeunload', ask);
+  }, [unsaved]);
+}
+
+function obey(session: Session, command: MenuCommand): void {
+  const show = useWorkbench.setState;
+  const { page } = useWorkbench.getState();
+  switch (command) {
+    case 'new':
+      return void session.close().then(() => show({ page: 'new' }));
+    case 'open':
+    case 'import':
+    case 'close':
+      return void session.close();
+    case 'undo':
+      return void (page === 'work' && session.undo());
+    case 'redo':
+      return void (page === 'work' && session.redo());
+    case 'save':
+    case 'save-as':
+      return show({ dialog: page === 'work' ? 'history' : null });
+    case 'find':
+      return show({ dialog: page === 'work' ? 'finder' : null });
+    case 'note':
+    case 'print':
+      return show({ sheet: 'note' });
+    case 'shortcuts':
+      return show({ dialog: 'shortcuts' });
+    case 'about':
+      return show({ dialog: 'about' });
+  }
+}
