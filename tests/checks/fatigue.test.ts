@@ -61,3 +61,8 @@ it('cannot be judged, and says that a yield margin says nothing about life', () 
 it('holds the damage to 1 before a factor for access and consequence', () => {
   expect(valuesGiven(fatigue, 'partial factors', {}).D_lim).toBe(1);
 });
+
+it('sets damage against its limit, and the damage with the gentler slope below it', () => {
+  expect([fatigue.demand, fatigue.capacity]).toEqual(['D', 'D_lim']);
+  expect([fatigue.second.of, fatigue.second.low, fatigue.second.high]).toEqual(['D', 'D_low', undefined]);
+});
