@@ -35,4 +35,6 @@ it('fails in sea water whatever its gaps, and does not ask a continuous weld', (
 
 it('is looser, 16 thicknesses, for a part in tension (Figure 4.1)', () => {
   expect(valuesGiven(weldIntermittent, 'partial factors', { t_1: 0.01 }).g_high).toBeCloseTo(0.16, 12);
+  const { low, of, high } = weldIntermittent.second;
+  expect([low, of, high]).toEqual([undefined, 'g_max', 'g_high']);
 });

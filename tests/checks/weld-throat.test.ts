@@ -90,6 +90,12 @@ it('shares the forces and the rule of the directional method, and applies where 
   expect(valuesGiven(weldThroat, 'partial factors', square).V_hinged! / 5e3).toBeCloseTo(0.42, 3);
 });
 
+it('sets the force against the resistance, and its bounds below and above it', () => {
+  const { demand, capacity, second } = weldThroat;
+  expect([demand, capacity]).toEqual(['f_w', 'f_Rd']);
+  expect([second.low, second.of, second.high]).toEqual(['f_low', 'f_w', 'f_high']);
+});
+
 it('bends the throat elastically in the second opinion too, 6 m/a²: 100 N on 4 mm is 37.5 MPa', () => {
   expect(en({ m_r: 100 }).sigma_s! / 1e6).toBeCloseTo(37.5, 9);
 });
