@@ -24,3 +24,7 @@ export function placeKind(model: Model, place: string): PlaceKind {
   if (first === 'crossing' || first === 'attachment') return first;
   return first === 'pad' && second === 'eye' ? 'pad eye' : 'plate';
 }
+
+/** What is checked and where: "Bolt in tension, bay A3"; a check of the whole plate names no place. */
+export const titleAtPlace = (model: Model, title: string, place: string): string =>
+  placeKind(model, place) === 'plate' ? title : `${title}, ${placeWords(model, place)}`;

@@ -1,6 +1,6 @@
 import type { Appraisal } from '../appraise.ts';
 import { mergedFindings } from '../merged-findings.ts';
-import { placeWords } from '../place-words.ts';
+import { titleAtPlace } from '../place-words.ts';
 import { listedNames } from './listed-names.ts';
 import { findingPlace, situationWords } from './situation-words.ts';
 import type { CheckRow } from '../checks/check-row.ts';
@@ -90,10 +90,10 @@ export function firstPage({ model, limitStates, quantities, findings, rows }: Ap
 /** The gravest row with its reason, and the highest utilisation where that is another row. */
 function whatGoverns(model: Model, { row, highest, remark }: LimitStateSummary): string {
   const where = (of: CheckRow) =>
-    `${of.title}, ${placeWords(model, of.place)}${of.situation ? `, ${situationWords(model, of.situation)}` : ''}`;
+    `${titleAtPlace(model, of.title, of.place)}${of.situation ? `, ${situationWords(model, of.situation)}` : ''}`;
   const parts = [
     row ? `${where(row)}${row.reason ? `: ${row.reason}` : ''}` : '',
-    row && highest && highest !== row ? `Highest judged: ${highest.title}, ${placeWords(model, highest.place)}` : '',
+    row && highest && highest !== row ? `Highest judged: ${titleAtPlace(model, highest.title, highest.place)}` : '',
     remark,
   ];
   return parts.filter(Boolean).join('. ');

@@ -3,7 +3,7 @@ import { appraise, type Appraisal } from '../../core/appraise.ts';
 import { printedUnit, quantityText } from '../../core/quantity/format-quantity.ts';
 import type { CheckRow } from '../../core/checks/check-row.ts';
 import { mergedFindings } from '../../core/merged-findings.ts';
-import { placeWords } from '../../core/place-words.ts';
+import { placeWords, titleAtPlace } from '../../core/place-words.ts';
 import { resultOf } from '../../core/result.ts';
 import { openDocument } from '../host/open-document.ts';
 import { chosenOption } from './chosen-option.ts';
@@ -76,7 +76,7 @@ export function checkText({ model, optionTitle, quantities, limitStates, finding
       `${verdict === 'passes' ? 'passes    ' : verdict === 'fails' ? 'FAILS     ' : 'NOT JUDGED'} ${name}${counts}`,
     );
     const where = (of: CheckRow) =>
-      `${of.title}, ${placeWords(model, of.place)}${of.situation ? `, ${of.situation}` : ''}`;
+      `${titleAtPlace(model, of.title, of.place)}${of.situation ? `, ${of.situation}` : ''}`;
     if (row)
       lines.push(
         `           ${where(row)}${row.utilisation === null ? '' : `, utilisation ${row.utilisation.toFixed(2)}`}${row.reason ? `: ${row.reason}` : ''}`,
