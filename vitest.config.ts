@@ -4,7 +4,7 @@ import { defineConfig } from 'vitest/config';
 const report = process.env.STILLPLATE_TEST_REPORT;
 
 /** Tests that put a double in the place of a module need a world of their own. */
-const withDoubles = ['tests/host/write-file.test.ts'];
+const withDoubles = ['tests/host/write-file.test.ts', 'tests/host/write-new-file.test.ts'];
 
 export default defineConfig({
   test: {

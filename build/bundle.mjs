@@ -95,11 +95,18 @@ const parts = {
   },
 };
 
-// The starter of the command line imports this file: its words are no parts.
-const asked = process.argv.slice(2).filter((word) => Object.hasOwn(parts, word));
-for (const [part, make] of Object.entries(parts)) {
-  if (asked.length > 0 && !asked.includes(part)) continue;
-  // Parts of an earlier bundle have other names and would stay.
-  await rm(bundled(part), { recursive: true, force: true });
-  await make();
+/** Bundles the parts named, all by default. */
+export async function bundle(names = Object.keys(parts)) {
+  for (const name of names) {
+    const make = parts[name];
+    if (!make) throw new Error(`There is no part “${name}”: name one of ${Object.keys(parts).join(', ')}`);
+    // Parts of an earlier bundle have other names and would stay.
+    await rm(bundled(name), { recursive: true, force: true });
+    await make();
+  }
+}
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) {
+  const asked = process.argv.slice(2);
+  await bundle(asked.length > 0 ? asked : undefined);
 }

@@ -2,7 +2,9 @@
 // honestly fails or cannot be judged, and says so; another code only when the program itself fails.
 import { mkdir, writeFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
-import './bundle.mjs';
+import { bundle } from './bundle.mjs';
+
+await bundle(['command']);
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const sample = 'samples/middle.stillplate.json';

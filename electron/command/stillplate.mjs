@@ -4,7 +4,7 @@ import { existsSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 
 const bundle = new URL('../../build/bundled/command/run.mjs', import.meta.url);
-if (!existsSync(fileURLToPath(bundle))) await import('../../build/bundle.mjs');
+if (!existsSync(fileURLToPath(bundle))) await (await import('../../build/bundle.mjs')).bundle(['command']);
 const { run } = await import(bundle.href);
 
 // A reader that has seen enough ("… | head") closes the pipe: no fault.
