@@ -21,8 +21,12 @@ export function dimensionsOf(
       return { from, to, away, text: dimension.text };
     }),
     labels: drawn.labels.map(({ role, at, text: name }) => {
-      const main = mainTubes.some(({ id }) => id === name);
-      return { role, at: metres(at), away: role === 'bay' ? [0, 0, 0] : main ? [-1, 0, 0] : [0, -1, 0], text: name };
+      const [x, y] = metres(at);
+      if (role === 'bay') return { role, at: [x, y, z], away: [0, 0, 0], text: name };
+      // All names of one set stand on a line, past every tube's end.
+      return mainTubes.some(({ id }) => id === name)
+        ? { role, at: [outline.x0, y, z], away: [-1, 0, 0], text: name }
+        : { role, at: [x, outline.y0, z], away: [0, -1, 0], text: name };
     }),
   };
 }

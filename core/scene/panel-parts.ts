@@ -1,6 +1,5 @@
 import { isInside } from '../geometry/panel-of.ts';
 import type { Cutout, Panel } from '../geometry/geometry.ts';
-import type { LengthText } from '../geometry/length-text.ts';
 import type { PartDraft } from './part-draft.ts';
 import { prism } from './prism.ts';
 import { asHole, circle, polygon, type Ring } from './ring.ts';
@@ -9,11 +8,11 @@ import { asHole, circle, polygon, type Ring } from './ring.ts';
  * Panels with notches and holes. A hole that runs over the panel's edge or into another hole is not cut: the findings
  * name it, and the mass counts the second of two that overlap in full.
  */
-export const panelParts = (panels: readonly Panel[], text: LengthText): PartDraft[] =>
+export const panelParts = (panels: readonly Panel[]): PartDraft[] =>
   panels.map((panel) => ({
     kind: 'panel',
     place: panel.id,
-    title: `Panel ${panel.id}, ${panel.designName}, ${text(panel.thickness)}`,
+    title: `Panel ${panel.id}, ${panel.designName}, ${panel.design.thickness.typed}`,
     bays: panel.bays,
     lift: liftOf(panel),
     build: (into) => {

@@ -22,7 +22,7 @@ export function sceneOf(model: Model): Scene {
   const points = attachmentPoints(document, geometry);
   const materials: readonly (readonly [Material, readonly PartDraft[]])[] = [
     ['tube', tubeParts(geometry)],
-    ['panel', panelParts(geometry.panels, text)],
+    ['panel', panelParts(geometry.panels)],
     ['bay', bayParts(geometry)],
     ['weld', weldParts(model)],
     ['attachment', attachmentParts(points)],

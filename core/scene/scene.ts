@@ -128,7 +128,9 @@ export interface SceneLoad {
 
 export interface SceneArrow {
   readonly bay: string;
-  /** Middle of the field on the face that the force presses. */
+  /** Middle of the bay on the panel's top: the arrow stands on it, so that it is seen from above. */
   readonly at: Vector;
+  /** As the panel's. */
+  readonly lift: number;
   readonly force: number;
 }

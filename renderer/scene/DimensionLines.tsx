@@ -2,7 +2,7 @@ import type { SceneDimension } from '../../core/scene/scene.ts';
 import { projected, type Size, type View } from './camera.ts';
 
 /** px from the plate to its dimension lines. */
-export const dimensionStandOff = 34;
+export const dimensionStandOff = 52;
 const tick = 5;
 
 /** Dimension lines in plan, with extension lines and slanted ticks; a text along y reads from the right, as on a drawing. */

@@ -34,26 +34,30 @@ export function Legend({
   const several = scene.parts.some(({ kind, bays }) => kind === 'panel' && bays.length > 1);
   return (
     <section className="scene-legend" aria-label={reading.title}>
-      <h3>
-        {reading.title}
-        {unit}
-      </h3>
-      <p>{reading.loadCase}</p>
+      <div className="what">
+        <h3>
+          {reading.title}
+          {unit}
+        </h3>
+        <p>{reading.loadCase}</p>
+      </div>
       {extremes && range ? (
         <>
-          <div className="bar" style={{ backgroundImage: `linear-gradient(to right, ${stops})` }}>
-            {reading.limit !== undefined && reading.limit < range.to && (
-              <span className="limit" style={{ left: at(reading.limit) }} title={words.limit} />
-            )}
-          </div>
-          <div className="ends">
-            <span>{print(range.from)}</span>
-            {reading.limit !== undefined && reading.limit < range.to * 0.9 && reading.limit > range.to * 0.15 && (
-              <span className="limit" style={{ left: at(reading.limit) }}>
-                {words.limit} {print(reading.limit)}
-              </span>
-            )}
-            <span>{print(range.to)}</span>
+          <div className="range">
+            <div className="bar" style={{ backgroundImage: `linear-gradient(to right, ${stops})` }}>
+              {reading.limit !== undefined && reading.limit < range.to && (
+                <span className="limit" style={{ left: at(reading.limit) }} title={words.limit} />
+              )}
+            </div>
+            <div className="ends">
+              <span>{print(range.from)}</span>
+              {reading.limit !== undefined && reading.limit < range.to * 0.9 && reading.limit > range.to * 0.15 && (
+                <span className="limit" style={{ left: at(reading.limit) }}>
+                  {words.limit} {print(reading.limit)}
+                </span>
+              )}
+              <span>{print(range.to)}</span>
+            </div>
           </div>
           <dl>
             {(['highest', 'lowest'] as const).map((end) => (
@@ -70,7 +74,7 @@ export function Legend({
           </dl>
         </>
       ) : (
-        <p>{words.nothing}</p>
+        <p className="remark">{words.nothing}</p>
       )}
       <ul>
         {verdicts.has('fails') && (
@@ -90,8 +94,11 @@ export function Legend({
           {words.unvalued}
         </li>
       </ul>
-      {several && <p>{words.several}</p>}
-      {reading.remark && <p className="remark">{reading.remark}</p>}
+      {(several || reading.remark) && (
+        <p className="remark">
+          {several && words.several} {reading.remark}
+        </p>
+      )}
     </section>
   );
 }

@@ -10,13 +10,18 @@ export function arrowSizes({ low, high }: Box): { readonly longest: number; read
   return { longest: across / 9, head: across / 45 };
 }
 
-/** Where each arrow starts and ends, z in m: its tip on the face that the force presses, its length by the force. */
-export function arrowSpans(load: SceneLoad, box: Box): { readonly tail: number; readonly tip: number }[] {
+/** Where each arrow starts and ends, z in m: it stands on the panel's top, its length by the force. */
+export function arrowSpans(
+  load: SceneLoad,
+  box: Box,
+  apart: number,
+): { readonly tail: number; readonly tip: number }[] {
   const { longest, head } = arrowSizes(box);
   const most = Math.max(...load.arrows.map(({ force }) => Math.abs(force)));
-  return load.arrows.map(({ at, force }) => {
+  return load.arrows.map(({ at, lift, force }) => {
     const length = most > 0 ? Math.max(head, (longest * Math.abs(force)) / most) : head;
-    return { tail: at[2] - Math.sign(force) * length, tip: at[2] };
+    const foot = at[2] + lift * apart + head / 6;
+    return force > 0 ? { tail: foot, tip: foot + length } : { tail: foot + length, tip: foot };
   });
 }
 
@@ -25,14 +30,16 @@ export function LoadArrows({
   load,
   box,
   colour,
+  apart,
 }: {
   readonly load: SceneLoad;
   readonly box: Box;
   readonly colour: Colour;
+  readonly apart: number;
 }) {
   const meshes = useMemo(() => {
     const { head } = arrowSizes(box);
-    const spans = arrowSpans(load, box);
+    const spans = arrowSpans(load, box, apart);
     const shown = load.arrows.flatMap((arrow, i) => (arrow.force === 0 ? [] : [{ ...arrow, ...spans[i]! }]));
     const material = plainMaterial(colour, true);
     const shafts = new InstancedMesh(
@@ -60,7 +67,7 @@ export function LoadArrows({
       mesh.frustumCulled = false;
     }
     return [shafts, heads];
-  }, [load, box, colour]);
+  }, [load, box, colour, apart]);
   useEffect(
     () => () => {
       for (const mesh of meshes) {

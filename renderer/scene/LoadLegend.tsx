@@ -7,12 +7,15 @@ export function LoadLegend({ load, units }: { readonly load: SceneLoad; readonly
   const force = quantityText(load.force, printedUnit('kN', units), 3);
   return (
     <section className="scene-legend load" aria-label={load.title}>
-      <h3>{load.title}</h3>
-      <p>
-        <b>{texts.loadTotal(load.force > 0 ? `+${force}` : force)}</b>, {texts.loadFactor(load.loadFactor)}
+      <div className="what">
+        <h3>{load.title}</h3>
+        <p>
+          <b>{texts.loadTotal(load.force > 0 ? `+${force}` : force)}</b>, {texts.loadFactor(load.loadFactor)}
+        </p>
+      </div>
+      <p className="path">
+        {load.missing ? texts.loadMissing(load.missing) : load.path} {texts.sign}
       </p>
-      <p>{load.missing ? texts.loadMissing(load.missing) : load.path}</p>
-      <p className="sign">{texts.sign}</p>
     </section>
   );
 }

@@ -1,6 +1,7 @@
+import { isCutAway } from '../../core/scene/part-at.ts';
 import type { Vector } from '../../core/scene/scene.ts';
 import { isPlan } from './camera.ts';
-import { DimensionLines, dimensionStandOff } from './DimensionLines.tsx';
+import { DimensionLines } from './DimensionLines.tsx';
 import { GridNames } from './GridNames.tsx';
 import { MeasureLine } from './MeasureLine.tsx';
 import type { PlateSceneProps } from './PlateScene.tsx';
@@ -13,6 +14,7 @@ export function Overlay({
   store,
   dimensions,
   points,
+  cut,
 }: PlateSceneProps & { readonly points: readonly Vector[] }) {
   const view = useView(store);
   const size = store.size();
@@ -22,7 +24,7 @@ export function Overlay({
       <DepthScale scene={scene} view={view} size={size} />
       <ScaleBar units={scene.units} view={view} size={size} />
       {dimensioned && <DimensionLines dimensions={scene.dimensions} view={view} size={size} />}
-      <GridNames labels={scene.labels} view={view} size={size} standOff={dimensioned ? dimensionStandOff + 24 : 26} />
+      <GridNames labels={scene.labels.filter(({ at }) => !isCutAway(at, cut))} view={view} size={size} standOff={22} />
       <MeasureLine points={points} units={scene.units} view={view} size={size} />
     </svg>
   );

@@ -60,7 +60,7 @@ export function Plate(props: PlateSceneProps & { readonly palette: Palette }) {
       <Ropes ropes={suspension} colour={palette.ink} />
       {slings && <Ropes ropes={lifting} colour={palette.quiet} dashed />}
       {shownLoad && shownLoad.arrows.length > 0 && (
-        <LoadArrows load={shownLoad} box={scene.box} colour={palette.accent} />
+        <LoadArrows load={shownLoad} box={scene.box} colour={palette.accent} apart={apart} />
       )}
       <Outline edges={hovered} colour={palette.accent} width={1.75} />
       <Outline edges={selected} colour={palette.accent} width={3.5} />

@@ -30,13 +30,13 @@ export function ScaleBar({
 }
 
 /**
- * Depth below the surface as a rule down the left edge, at the scale of the picture: where the surface is in sight it is
- * drawn as a line. From above only the depth itself is said.
+ * Seen level, depth below the surface as a rule down the left edge, at the scale of the picture; where the surface is in
+ * sight it is drawn as a line. Seen from above or below a rule would mislead: the depth itself is said.
  */
 export function DepthScale({ scene, view, size }: { readonly scene: Scene; readonly view: View; readonly size: Size }) {
   const { water, units } = scene;
-  const metrePx = view.scale * Math.cos(view.elevation);
-  if (metrePx < 0.35 * view.scale)
+  const metrePx = view.scale;
+  if (Math.abs(view.elevation) > 0.02)
     return (
       <text className="scene-depth-said" x={16} y={size.height - 22}>
         {texts.below(water.depth)}

@@ -63,11 +63,11 @@ export function SceneStage({
           slings={settings.slings}
           onReady={onReady}
         />
-        <aside className="scene-legends">
-          {reading && palette && <Legend reading={reading} scene={scene} isDark={palette.isDark} onSelect={onSelect} />}
-          {load && <LoadLegend load={load} units={scene.units} />}
-        </aside>
       </div>
+      <aside className="scene-legends">
+        {reading && palette && <Legend reading={reading} scene={scene} isDark={palette.isDark} onSelect={onSelect} />}
+        {load && <LoadLegend load={load} units={scene.units} />}
+      </aside>
       <PartList scene={scene} reading={reading} selection={selection} onSelect={onSelect} />
     </div>
   );

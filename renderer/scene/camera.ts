@@ -68,7 +68,8 @@ export function rayThrough(x: number, y: number, view: View, { width, height }: 
 /** Distance of the eye from the target, m: beyond any plate and its water. */
 export const far = 1000;
 
-const eightCorners = ({ low, high }: Box): Vector[] =>
+/** The eight corners of a box. */
+export const cornersOf = ({ low, high }: Box): Vector[] =>
   [0, 1, 2, 3, 4, 5, 6, 7].map((i) => [i & 1 ? high[0] : low[0], i & 2 ? high[1] : low[1], i & 4 ? high[2] : low[2]]);
 
 /** The same direction, moved and scaled so that a box fills the screen but for a margin, px. */
@@ -79,7 +80,7 @@ export function fitted(
   margin = 0,
 ): View {
   const { right, up, eye } = axesOf(direction);
-  const corners = eightCorners(box);
+  const corners = cornersOf(box);
   const span = (axis: Vector) => {
     const along = corners.map((corner) => dot(corner, axis));
     return { middle: (min(...along) + max(...along)) / 2, length: max(...along) - min(...along) };

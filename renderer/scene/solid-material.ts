@@ -49,16 +49,16 @@ const cutting = /* glsl */ `
 
 /**
  * Solids. Every direction of a face has its own tone, as in a drawing, and colours are those of the legend: the top is
- * shown in the very colour, so a plan can be read against it. Behind a section the inside of a solid shows as a hatched
- * cut face: solids are closed, so wherever a back is seen, material was cut through.
+ * shown in the very colour, so a plan can be read against it. Behind a section the inside of a solid shows dark: solids are
+ * closed, so wherever a back is seen, material was cut through.
  */
 export const solidMaterial = (uniforms: SceneUniforms): ShaderMaterial =>
   new ShaderMaterial({
     uniforms,
     side: DoubleSide,
     polygonOffset: true,
-    polygonOffsetFactor: 1,
-    polygonOffsetUnits: 2,
+    polygonOffsetFactor: 0.5,
+    polygonOffsetUnits: 1,
     vertexShader: /* glsl */ `${placing}
       varying vec3 vNormal;
       void main() {
@@ -90,7 +90,7 @@ export const solidMaterial = (uniforms: SceneUniforms): ShaderMaterial =>
           return;
         }
         if (!gl_FrontFacing) {
-          colour = mix(mix(vLooks.rgb, paper, 0.45), ink, 0.75 * stripes(at, 5.0, 1.0));
+          colour = mix(vLooks.rgb, ink, 0.8);
         } else if (vLooks.a > 1.5) {
           float grid = max(stripes(at, 7.0, 1.0), stripes(turned, 7.0, 1.0));
           colour = mix(mix(colour, paper * tone, 0.35), ink, 0.85 * grid);
