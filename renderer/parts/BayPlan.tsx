@@ -1,4 +1,5 @@
 import { useRef, useState } from 'react';
+import { none } from '../state/none.ts';
 import { useWorkbench } from '../state/workbench.ts';
 import { texts } from '../texts.ts';
 import './bay-plan.css';
@@ -11,7 +12,7 @@ export function BayPlan({
   chosen: readonly string[];
   onChoose: (bays: readonly string[]) => void;
 }) {
-  const bays = useWorkbench((state) => state.result?.bays ?? []);
+  const bays = useWorkbench((state) => state.result?.bays ?? none);
   const selection = useWorkbench((state) => state.selection);
   const frame = useRef<SVGSVGElement>(null);
   const [drag, setDrag] = useState<{ from: string; to: string; adding: boolean } | null>(null);

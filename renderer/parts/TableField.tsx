@@ -2,6 +2,7 @@ import { useState, type ClipboardEvent } from 'react';
 import type { FieldPath, Json } from '../../core/document/edit.ts';
 import type { RefusalText } from '../../core/refusal.ts';
 import { faultAt, useField } from '../state/use-field.ts';
+import { none } from '../state/none.ts';
 import { useWorkbench } from '../state/workbench.ts';
 import { texts } from '../texts.ts';
 import { useTyped } from './use-typed.ts';
@@ -35,7 +36,7 @@ export function TableField({
   blank: Row;
 }) {
   const field = useField(path);
-  const faults = useWorkbench((state) => state.document?.faults ?? []);
+  const faults = useWorkbench((state) => state.document?.faults ?? none);
   const [copied, setCopied] = useState(false);
   const rows = Array.isArray(field.raw) ? (field.raw as readonly Row[]) : [];
   const paste = (event: ClipboardEvent, row: number, column: number) => {

@@ -10,6 +10,7 @@ import { PointsTable } from '../parts/PointsTable.tsx';
 import { QuantityField } from '../parts/QuantityField.tsx';
 import { TextField } from '../parts/TextField.tsx';
 import { useField } from '../state/use-field.ts';
+import { none } from '../state/none.ts';
 import { useWorkbench } from '../state/workbench.ts';
 import { texts } from '../texts.ts';
 import './loads.css';
@@ -186,7 +187,7 @@ function Includes() {
 }
 
 function Definition() {
-  const definition = useWorkbench((state) => state.result?.loadDefinition ?? []);
+  const definition = useWorkbench((state) => state.result?.loadDefinition ?? none);
   return (
     <section>
       <h3>{texts.loads.definition}</h3>
@@ -201,7 +202,7 @@ function Definition() {
 
 /** Each case with its force, its path and its equilibrium. */
 function Cases() {
-  const situations = useWorkbench((state) => state.result?.situations ?? []);
+  const situations = useWorkbench((state) => state.result?.situations ?? none);
   return (
     <section>
       <h3>{texts.groups.cases}</h3>

@@ -15,6 +15,7 @@ import { baysInRange } from '../parts/bays-in-range.ts';
 import { useDesigns } from '../state/use-designs.ts';
 import { useField } from '../state/use-field.ts';
 import { useSession } from '../state/session-context.ts';
+import { none } from '../state/none.ts';
 import { useWorkbench } from '../state/workbench.ts';
 import { texts } from '../texts.ts';
 import './panels.css';
@@ -36,7 +37,7 @@ export function PanelsSheet() {
 function Covering({ designs }: { designs: readonly string[] }) {
   const session = useSession();
   const bays = useWorkbench((state) => state.bays);
-  const all = useWorkbench((state) => state.result?.bays ?? []);
+  const all = useWorkbench((state) => state.result?.bays ?? none);
   const option = useWorkbench((state) => state.document?.option ?? null);
   const [range, setRange] = useState('');
   const choose = (chosen: readonly string[]) =>

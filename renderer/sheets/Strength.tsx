@@ -9,6 +9,7 @@ import { SwitchField } from '../parts/SwitchField.tsx';
 import { TableField } from '../parts/TableField.tsx';
 import { TextField } from '../parts/TextField.tsx';
 import { useField } from '../state/use-field.ts';
+import { none } from '../state/none.ts';
 import { useWorkbench } from '../state/workbench.ts';
 import { texts } from '../texts.ts';
 import '../parts/CheckLine.css';
@@ -48,7 +49,7 @@ export function StrengthSheet() {
 }
 
 function LimitStates() {
-  const states = useWorkbench((state) => state.result?.limitStates ?? []);
+  const states = useWorkbench((state) => state.result?.limitStates ?? none);
   return (
     <table className="limit-states">
       <caption className="unseen">{texts.strength.limitStates}</caption>
@@ -82,8 +83,8 @@ function LimitStates() {
 }
 
 function Findings() {
-  const findings = useWorkbench((state) => state.result?.findings ?? []);
-  const places = useWorkbench((state) => state.result?.places ?? {});
+  const findings = useWorkbench((state) => state.result?.findings ?? none);
+  const places = useWorkbench((state) => state.result?.places);
   if (findings.length === 0) return null;
   return (
     <section>
@@ -94,7 +95,7 @@ function Findings() {
             <button type="button" className="plain" onClick={() => useWorkbench.setState({ selection: at[0] ?? null })}>
               {at
                 .slice(0, 3)
-                .map((place) => places[place] ?? place)
+                .map((place) => places?.[place] ?? place)
                 .join(', ')}
               {at.length > 3 ? ` +${at.length - 3}` : ''}
             </button>
@@ -109,7 +110,7 @@ function Findings() {
 }
 
 function AllChecks() {
-  const rows = useWorkbench((state) => state.result?.rows ?? []);
+  const rows = useWorkbench((state) => state.result?.rows ?? none);
   const selection = useWorkbench((state) => state.selection);
   const [only, setOnly] = useState<Only>('all');
   const shown = rows.filter((row) =>
