@@ -67,7 +67,10 @@ module.exports = {
       comment: 'A package in core runs everywhere and stays pinned in every result: add one on purpose, here.',
       severity: 'error',
       from: { path: '^core/' },
-      to: { path: 'node_modules/', pathNot: 'node_modules/(mathjs|zod|clipper2-ts|canonicalize|earcut|@noble/hashes)/' },
+      to: {
+        path: 'node_modules/',
+        pathNot: 'node_modules/(mathjs|zod|clipper2-ts|canonicalize|earcut|@noble/hashes)/',
+      },
     },
     {
       name: 'whole-mathjs-at-the-unit-edge',
@@ -104,6 +107,14 @@ module.exports = {
       to: { path: '^(tests|build)/' },
     },
     {
+      name: 'electron-at-the-edge',
+      comment:
+        'The host runs on plain Node as well: Electron is known to the main process, its windows and the preload only.',
+      severity: 'error',
+      from: { path: '^(core|electron|renderer)/', pathNot: '^electron/(main\\.ts|preload\\.ts|window/)' },
+      to: { path: 'node_modules/electron/', dependencyTypesNot: ['type-only'] },
+    },
+    {
       name: 'no-cycle',
       comment: 'Files that need each other are one idea, or a third file waits to be made. Types may name each other.',
       severity: 'error',
@@ -122,7 +133,11 @@ module.exports = {
       comment: 'A package that runs in the program is declared in package.json under dependencies.',
       severity: 'error',
       from: { path: '^(core|electron|renderer)/' },
-      to: { dependencyTypes: ['npm-dev', 'npm-no-pkg', 'npm-unknown', 'undetermined'] },
+      // Electron is what runs the desktop side, no package in it.
+      to: {
+        dependencyTypes: ['npm-dev', 'npm-no-pkg', 'npm-unknown', 'undetermined'],
+        pathNot: 'node_modules/electron/',
+      },
     },
   ],
   options: {

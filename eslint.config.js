@@ -82,6 +82,21 @@ export default defineConfig(
     },
   },
   {
+    // Messages of pages come in at one place.
+    files: ['electron/**/*.ts'],
+    ignores: ['electron/window/ipc.ts'],
+    rules: {
+      'no-restricted-imports': [
+        'error',
+        {
+          paths: [
+            { name: 'electron', importNames: ['ipcMain'], message: 'ipcMain is named in electron/window/ipc.ts only' },
+          ],
+        },
+      ],
+    },
+  },
+  {
     files: ['**/*.cjs'],
     languageOptions: { sourceType: 'commonjs' },
     rules: { '@typescript-eslint/no-require-imports': 'off' },
