@@ -1,7 +1,7 @@
 import { useThree } from '@react-three/fiber';
 import { useEffect, useLayoutEffect, useMemo } from 'react';
 import type { Scene } from '../../core/scene/scene.ts';
-import type { Cut } from '../../core/scene/part-at.ts';
+import { isCutAway, type Cut } from '../../core/scene/part-at.ts';
 import { Bolts } from './Bolts.tsx';
 import type { Colour } from './colour-map.ts';
 import { drawnEdges } from './drawn-edges.ts';
@@ -44,8 +44,17 @@ export function Plate(props: PlateSceneProps & { readonly palette: Palette }) {
   }, [uniforms, palette, apart, cut, ratio, invalidate]);
 
   const shownLoad = scene.loads.find(({ id }) => id === load);
-  const suspension = useMemo(() => scene.ropes.filter(({ role }) => role === 'suspension'), [scene]);
-  const lifting = useMemo(() => scene.ropes.filter(({ role }) => role === 'lifting sling'), [scene]);
+  const ropes = useMemo(() => scene.ropes.filter(({ from }) => !isCutAway(from, cut)), [scene, cut]);
+  const suspension = useMemo(() => ropes.filter(({ role }) => role === 'suspension'), [ropes]);
+  const lifting = useMemo(() => ropes.filter(({ role }) => role === 'lifting sling'), [ropes]);
+  const failing = useMemo(
+    () =>
+      scene.parts.flatMap((part) =>
+        // A bolt is too small for a line around it: its hatch and its colour must do.
+        part.kind !== 'bolt' && reading?.verdicts.get(part.id) === 'fails' ? drawnEdges(scene, part, apart, cut) : [],
+      ),
+    [scene, reading, apart, cut],
+  );
   const selected = useEdgesOf(scene, selection, apart, cut);
   const hovered = useEdgesOf(scene, hover === selection ? null : hover, apart, cut);
   return (
@@ -62,6 +71,7 @@ export function Plate(props: PlateSceneProps & { readonly palette: Palette }) {
       {shownLoad && shownLoad.arrows.length > 0 && (
         <LoadArrows load={shownLoad} box={scene.box} colour={palette.accent} apart={apart} />
       )}
+      <Outline edges={failing} colour={palette.fail} width={2.25} />
       <Outline edges={hovered} colour={palette.accent} width={1.75} />
       <Outline edges={selected} colour={palette.accent} width={3.5} />
     </>

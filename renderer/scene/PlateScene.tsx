@@ -94,8 +94,8 @@ function DrawnScene(props: PlateSceneProps) {
     const next = viewAfterKey(event.key, event.shiftKey, store.view(), store.size());
     const name = viewKeys[event.key.toLowerCase()];
     if (next) store.show(next);
-    else if (name) showNamed(store, scene, name);
-    else if (event.key.toLowerCase() === 'f') showFitted(store, scene);
+    else if (name) showNamed(store, scene, name, apart);
+    else if (event.key.toLowerCase() === 'f') showFitted(store, scene, apart);
     else if (event.key === 'Escape') {
       setPoints([]);
       onSelect(null);

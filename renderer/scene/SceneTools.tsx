@@ -4,7 +4,7 @@ import type { Reading } from '../../core/scene/reading.ts';
 import type { Scene } from '../../core/scene/scene.ts';
 import { viewNames } from './camera.ts';
 import { sceneTexts as texts } from './scene-texts.ts';
-import { showFitted, showNamed } from './show-views.ts';
+import { showFitted, showNamed, showSurface } from './show-views.ts';
 import type { ViewStore } from './view-store.ts';
 
 /** What is shown of the plate, apart from the view: the window keeps it, the tools change it. */
@@ -50,14 +50,14 @@ export function SceneTools({
     <div className="scene-tools">
       <div role="group" aria-label={texts.viewsLabel}>
         {viewNames.map((name) => (
-          <button key={name} type="button" onClick={() => showNamed(store, scene, name)}>
+          <button key={name} type="button" onClick={() => showNamed(store, scene, name, settings.apart)}>
             {texts.views[name]}
           </button>
         ))}
-        <button type="button" onClick={() => showFitted(store, scene)}>
+        <button type="button" onClick={() => showFitted(store, scene, settings.apart)}>
           {texts.views.fit}
         </button>
-        <button type="button" onClick={() => showNamed(store, scene, 'side', true)}>
+        <button type="button" onClick={() => showSurface(store, scene)}>
           {texts.views.surface}
         </button>
       </div>

@@ -1,28 +1,45 @@
-import type { Scene, Vector } from '../../core/scene/scene.ts';
+import { around } from '../../core/scene/growing-mesh.ts';
+import type { Box, Scene, Vector } from '../../core/scene/scene.ts';
 import { directions, fitted, type ViewName } from './camera.ts';
 import type { ViewStore } from './view-store.ts';
 
 /** px around the plate when it is fitted: room for dimension lines and names. */
 export const margin = 78;
 
-/** A named view of the whole plate; `withSurface` takes the water's surface in. */
-export function showNamed(store: ViewStore, scene: Scene, name: ViewName, withSurface = false): void {
-  const { low, high } = scene.box;
-  const box = withSurface
-    ? { low, high: [high[0], high[1], Math.max(high[2], scene.water.surface)] as Vector }
-    : scene.box;
-  store.show(fitted(directions[name], box, store.size(), margin), true);
+/** Box around the plate with its panels pulled apart, m. */
+function shownBox({ parts, box }: Scene, apart: number): Box {
+  if (apart === 0) return box;
+  return around(
+    parts.map(({ box: { low, high }, lift }) => ({
+      low: [low[0], low[1], low[2] + lift * apart],
+      high: [high[0], high[1], high[2] + lift * apart],
+    })),
+  );
+}
+
+/** A named view of the whole plate. */
+export const showNamed = (store: ViewStore, scene: Scene, name: ViewName, apart = 0): void =>
+  store.fit((size) => fitted(directions[name], shownBox(scene, apart), size, margin));
+
+/** From the side, with the surface of the water. */
+export function showSurface(store: ViewStore, { box: { low, high }, water }: Scene): void {
+  const box = { low, high: [high[0], high[1], Math.max(high[2], water.surface)] as Vector };
+  store.fit((size) => fitted(directions.side, box, size, margin));
 }
 
 /** The plate fitted in the direction from which it is seen. */
-export const showFitted = (store: ViewStore, scene: Scene): void =>
-  store.show(fitted(store.view(), scene.box, store.size(), margin), true);
+export function showFitted(store: ViewStore, scene: Scene, apart = 0): void {
+  const { azimuth, elevation } = store.view();
+  store.fit((size) => fitted({ azimuth, elevation }, shownBox(scene, apart), size, margin));
+}
 
 /** Turns to a part: brings it to the middle, enlarged where it would be small. */
 export function showPart(store: ViewStore, scene: Scene, id: string): void {
   const part = scene.parts.find((other) => other.id === id);
   if (!part) return;
-  const view = store.view();
-  const close = fitted(view, part.box, store.size(), Math.min(store.size().width, store.size().height) / 3);
-  store.show({ ...close, scale: Math.max(view.scale, Math.min(close.scale, 3 * view.scale)) }, true);
+  const { azimuth, elevation, scale } = store.view();
+  store.fit((size) => {
+    const close = fitted({ azimuth, elevation }, part.box, size, Math.min(size.width, size.height) / 3);
+    return { ...close, scale: Math.max(scale, Math.min(close.scale, 3 * scale)) };
+  });
 }

@@ -57,7 +57,7 @@ export const solidMaterial = (uniforms: SceneUniforms): ShaderMaterial =>
     uniforms,
     side: DoubleSide,
     polygonOffset: true,
-    polygonOffsetFactor: 0.5,
+    polygonOffsetFactor: 0.3,
     polygonOffsetUnits: 1,
     vertexShader: /* glsl */ `${placing}
       varying vec3 vNormal;
@@ -108,10 +108,11 @@ export const edgeMaterial = (uniforms: SceneUniforms): ShaderMaterial =>
     vertexShader: /* glsl */ `${placing}
       void main() { gl_Position = placed(vec4(position, 1.0)); }`,
     fragmentShader: /* glsl */ `${cutting}
-      uniform vec3 ink;
+      uniform vec3 ink, fail;
       void main() {
         if (isCutAway()) discard;
-        gl_FragColor = vec4(mix(vLooks.rgb, ink, 0.62), 1.0);
+        bool isFailing = vLooks.a > 0.5 && vLooks.a < 1.5;
+        gl_FragColor = vec4(isFailing ? fail : mix(vLooks.rgb, ink, 0.62), 1.0);
       }`,
   });
 

@@ -5,8 +5,10 @@ export interface ViewStore {
   readonly view: () => View;
   readonly size: () => Size;
   readonly setSize: (size: Size) => void;
-  /** Shows a view at once, or on the way there in a quarter of a second. */
-  readonly show: (view: View, gently?: boolean) => void;
+  /** Shows a view at once. */
+  readonly show: (view: View) => void;
+  /** Goes in a quarter of a second to the view that fits the screen; until it is moved, it fits every size of the screen. */
+  readonly fit: (fitting: (size: Size) => View) => void;
   readonly subscribe: (listener: () => void) => () => void;
 }
 
@@ -16,6 +18,7 @@ export function viewStore(first: View): ViewStore {
   let view = first;
   let size: Size = { width: 1, height: 1 };
   let run = 0;
+  let fitting: ((size: Size) => View) | null = null;
   const listeners = new Set<() => void>();
   const set = (next: View): void => {
     view = next;
@@ -26,11 +29,19 @@ export function viewStore(first: View): ViewStore {
     size: () => size,
     setSize: (next) => {
       size = next;
-      set(view);
+      run++;
+      set(fitting ? fitting(size) : view);
     },
-    show: (next, gently = false) => {
+    show: (next) => {
+      run++;
+      fitting = null;
+      set(next);
+    },
+    fit: (make) => {
       const own = ++run;
-      if (!gently || matchMedia('(prefers-reduced-motion: reduce)').matches) return set(next);
+      fitting = make;
+      const next = make(size);
+      if (matchMedia('(prefers-reduced-motion: reduce)').matches) return set(next);
       const from = view;
       const start = performance.now();
       const step = (now: number): void => {

@@ -9,7 +9,7 @@ import { sceneOf } from '../../../core/scene/scene-of.ts';
 import { projected } from '../../../renderer/scene/camera.ts';
 import { firstSettings } from '../../../renderer/scene/SceneTools.tsx';
 import { SceneStage, usePlateView } from '../../../renderer/scene/SceneStage.tsx';
-import { showNamed, showPart } from '../../../renderer/scene/show-views.ts';
+import { showNamed, showPart, showSurface } from '../../../renderer/scene/show-views.ts';
 import middle from '../../../samples/middle.stillplate.json';
 import small from '../../../samples/small.stillplate.json';
 import './page.css';
@@ -55,7 +55,8 @@ window.plate = {
   readings,
   projected,
   partAt,
-  showNamed: (view, withSurface) => showNamed(window.plate.store, scene, view, withSurface),
+  showNamed: (view) => showNamed(window.plate.store, scene, view),
+  showSurface: () => showSurface(window.plate.store, scene),
   showPart: (id) => showPart(window.plate.store, scene, id),
   set: (some) => window.plate.onSettings({ ...window.plate.settings, ...some }),
   /** Draws now. Gives what three counted. */
