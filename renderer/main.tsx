@@ -7,8 +7,8 @@ import { createSession } from './state/session.ts';
 import { SessionContext } from './state/session-context.ts';
 import './styles/base.css';
 
-const worker = new Worker(new URL('engine-worker.js', document.baseURI), { type: 'module' });
-const session = createSession(openHost(), engineClient(worker));
+const engine = engineClient(() => new Worker(new URL('engine-worker.js', document.baseURI), { type: 'module' }));
+const session = createSession(openHost(), engine);
 
 createRoot(document.getElementById('window')!).render(
   <StrictMode>

@@ -44,6 +44,29 @@ export const texts = {
     keepBoth: 'Keep both: mine as a document of its own',
     takeTheirs: 'Go on with the other’s',
     notKept: 'Edits are not kept on the disk:',
+    outside: (file: string) =>
+      `“${file}” was changed by another program since it was written. Nothing was written over it.`,
+    keepBothFiles: 'Keep both: what the file holds as a document of its own',
+    writeOver: 'Write over it',
+  },
+  session: {
+    unnamed: 'Unnamed plate',
+    mine: (name: string) => `${name} (mine)`,
+    ofFile: (name: string) => `${name} (from the file)`,
+    broken: (why: string, isTooOften: boolean) => ({
+      what: `The engine stopped: ${why}`,
+      mend: isTooOften
+        ? 'It stopped again and again on this document, so the document was closed; every edit that was kept is in it.'
+        : 'It was started anew with every edit that was kept.',
+    }),
+    notLeft: (n: number) => ({
+      what: `${n === 1 ? '1 edit is' : `${n} edits are`} on no disk yet, so the document stays open`,
+      mend: 'Save it as a file (Revisions), or settle what the notices say. To leave it all the same, ask once more.',
+    }),
+    noRevision: {
+      what: 'No revision was made: not every edit is kept yet',
+      mend: 'Settle what the notices say, then make it again.',
+    },
   },
   dialog: { close: 'Close' },
   start: {

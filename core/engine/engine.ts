@@ -130,14 +130,24 @@ export function createEngine({ tell, later }: EngineWorld): Calls {
   }
 
   return {
-    open: ({ text, journal }) => {
+    open: ({ text, journal, option: wanted }) => {
       history = replayed(readDocumentText(text), journal);
       lastGood = null;
       base = null;
-      const chosen = valueAt(history.raw, ['chosen']);
-      option = typeof chosen === 'string' ? chosen : null;
+      const { raw } = history;
+      const chosen = valueAt(raw, ['chosen']);
+      const isThere = wanted === null || optionsOf(raw).some(({ id }) => id === wanted);
+      option = wanted !== undefined && isThere ? wanted : typeof chosen === 'string' ? chosen : null;
       show();
       return { head: history.head };
+    },
+    close: () => {
+      history = null;
+      lastGood = null;
+      parts = [];
+      round++;
+      appraisals.keepOnly(new Set());
+      return null;
     },
     edit: ({ edit }) => changed(edited(open(), edit)),
     undo: () => changed(undone(open())),

@@ -13,11 +13,17 @@ import type { ResultView } from './result-view.ts';
 
 /** What the window asks of the engine, call by call. Everything is structured-cloneable. */
 export interface EngineCalls {
-  /** A document's text and the journal since; shows its chosen option. */
+  /** A document's text and the journal since; shows `option` where the document has it, else its chosen one. */
   readonly open: {
-    readonly takes: { readonly text: string; readonly journal: readonly JournalEntry[] };
+    readonly takes: {
+      readonly text: string;
+      readonly journal: readonly JournalEntry[];
+      readonly option?: string | null;
+    };
     readonly gives: { readonly head: number };
   };
+  /** Puts the document away: nothing more is told of it. */
+  readonly close: { readonly takes: null; readonly gives: null };
   /** Applies an edit. Gives the journal's entries that say it. */
   readonly edit: { readonly takes: { readonly edit: Edit }; readonly gives: readonly JournalEntry[] };
   readonly undo: { readonly takes: null; readonly gives: readonly JournalEntry[] };

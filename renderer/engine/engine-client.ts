@@ -1,35 +1,56 @@
 import type { EngineCall, EngineCalls, EngineNews, FromEngine, ToEngine } from '../../core/engine/messages.ts';
-import { Refusal, type RefusalText } from '../../core/refusal.ts';
+import { refusal, Refusal, type RefusalText } from '../../core/refusal.ts';
 
 /** The engine as the page sees it. A call rejects with a `Refusal` for what cannot be done, with another error for a fault of ours. */
 export interface EngineClient {
   readonly ask: <C extends EngineCall>(call: C, takes: EngineCalls[C]['takes']) => Promise<EngineCalls[C]['gives']>;
   readonly listen: (hear: (news: EngineNews) => void) => () => void;
-  /** Hears that the engine itself broke; the page can start a new one from the store. */
+  /** Hears that the engine broke. A new one, with no document open, has taken its place by then. */
   readonly onBroken: (hear: (why: string) => void) => void;
 }
 
-/** A client for an engine in a worker of this page. */
-export function engineClient(worker: Worker): EngineClient {
+/** A client for an engine in a worker of this page. An engine that broke is ended, for nobody knows what it still holds. */
+export function engineClient(start: () => Worker): EngineClient {
   const asked = new Map<number, { resolve: (value: never) => void; reject: (error: Error) => void }>();
   const hearers = new Set<(news: EngineNews) => void>();
-  let broken: (why: string) => void = () => undefined;
+  let hearBroken: (why: string) => void = () => undefined;
   let next = 1;
-  worker.onmessage = ({ data }: MessageEvent<FromEngine>) => {
-    if ('news' in data) {
-      for (const hear of hearers) hear(data.news);
-      return;
-    }
-    const call = asked.get(data.id);
-    asked.delete(data.id);
-    if ('gives' in data) call?.resolve(data.gives as never);
-    else if ('refusals' in data) call?.reject(new Refusal(data.refusals as [RefusalText, ...RefusalText[]]));
-    else {
-      call?.reject(new Error(data.broken));
-      broken(data.broken);
-    }
-  };
-  worker.onerror = (event) => broken(event.message);
+  let worker = started();
+
+  function started(): Worker {
+    const fresh = start();
+    fresh.onmessage = ({ data }: MessageEvent<FromEngine>) => {
+      if (fresh !== worker) return;
+      if ('news' in data) {
+        for (const hear of hearers) hear(data.news);
+        return;
+      }
+      if ('broken' in data) return broke(data.broken);
+      const call = asked.get(data.id);
+      asked.delete(data.id);
+      if ('gives' in data) call?.resolve(data.gives as never);
+      else call?.reject(new Refusal(data.refusals as [RefusalText, ...RefusalText[]]));
+    };
+    fresh.onerror = (event) => {
+      event.preventDefault();
+      if (fresh === worker) broke(event.message);
+    };
+    return fresh;
+  }
+
+  function broke(why: string): void {
+    console.error(why);
+    worker.terminate();
+    const left = [...asked.values()];
+    asked.clear();
+    worker = started();
+    for (const { reject } of left)
+      reject(
+        refusal({ what: 'The engine stopped before it answered', mend: 'Do it again; report it if it stays so.' }),
+      );
+    hearBroken(why);
+  }
+
   return {
     ask: (call, takes) =>
       new Promise((resolve, reject) => {
@@ -42,7 +63,7 @@ export function engineClient(worker: Worker): EngineClient {
       return () => hearers.delete(hear);
     },
     onBroken: (hear) => {
-      broken = hear;
+      hearBroken = hear;
     },
   };
 }

@@ -9,6 +9,7 @@ export function Notices() {
   const notices = useWorkbench((state) => state.notices);
   const conflict = useWorkbench((state) => state.conflict);
   const keeping = useWorkbench((state) => state.keeping);
+  const outside = useWorkbench((state) => state.outside);
   const t = texts.notices;
   return (
     <div className="notices" role="region" aria-label={t.label} aria-live="polite">
@@ -20,6 +21,17 @@ export function Notices() {
           </button>
           <button type="button" onClick={() => void session.settle('take theirs')}>
             {t.takeTheirs}
+          </button>
+        </div>
+      )}
+      {outside && (
+        <div className="notice loud" role="alertdialog" aria-label={t.outside(outside.file)}>
+          <p>{t.outside(outside.file)}</p>
+          <button type="button" className="primary" onClick={() => void session.settleFile('keep both')}>
+            {t.keepBothFiles}
+          </button>
+          <button type="button" onClick={() => void session.settleFile('write over')}>
+            {t.writeOver}
           </button>
         </div>
       )}

@@ -37,6 +37,8 @@ export interface Workbench {
   readonly keeping: Keeping;
   /** Another window was first: its entries, until the person has chosen. */
   readonly conflict: { readonly head: number; readonly since: readonly JournalEntry[] } | null;
+  /** The document's file was changed by another program: what it holds now, until the person has chosen. */
+  readonly outside: { readonly file: string; readonly text: string } | null;
   readonly notices: readonly Notice[];
   readonly sheet: SheetName;
   /** Part of the plate that is selected: a bay, tube, panel, bolt, weld or attachment. */
@@ -67,6 +69,7 @@ export const emptyWorkbench: Workbench = {
   choices: null,
   keeping: { state: 'kept' },
   conflict: null,
+  outside: null,
   notices: [],
   sheet: 'panels',
   selection: null,
