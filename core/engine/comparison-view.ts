@@ -5,6 +5,7 @@ import { printIn } from '../note/print-in.ts';
 import { compared, comparedQuantities } from '../options/compare.ts';
 import { comparedWords } from '../options/compared-words.ts';
 import { placeWords } from '../place-words.ts';
+import { inUnit, printedUnit } from '../quantity/format-quantity.ts';
 import type { RefusalText } from '../refusal.ts';
 
 /** Options side by side, as the window shows them. */
@@ -25,13 +26,7 @@ export interface OptionView {
 
 export interface OptionNumbers {
   readonly plan: Figure;
-  /** Each quantity: text, change against the base as text (empty when there is none), SI value. */
-  readonly quantities: Readonly<
-    Record<
-      string,
-      { readonly value: number; readonly text: string; readonly change: string; readonly difference: number }
-    >
-  >;
+  readonly quantities: Readonly<Record<string, ComparedQuantity>>;
   readonly highest: { readonly title: string; readonly place: string; readonly utilisation: number } | null;
   readonly fails: number;
   readonly unjudged: number;
@@ -39,6 +34,18 @@ export interface OptionNumbers {
   readonly checks: Readonly<
     Record<string, { readonly utilisation: number | null; readonly verdict: string; readonly place: string }>
   >;
+}
+
+export interface ComparedQuantity {
+  /** SI. */
+  readonly value: number;
+  readonly difference: number;
+  readonly text: string;
+  /** Against the base, as text; empty when there is none. */
+  readonly change: string;
+  /** The value in the unit that is printed, for an axis. */
+  readonly printed: number;
+  readonly unit: string;
 }
 
 /** An option to be set beside others. */
@@ -79,6 +86,8 @@ export function comparisonView(contenders: readonly Contender[], base: string | 
               {
                 value,
                 difference,
+                printed: inUnit(value, printedUnit(unit, model.document.units)),
+                unit: print.unit(unit),
                 text: text(value, 4),
                 change: difference === 0 ? '' : `${difference > 0 ? '+' : ''}${text(difference, 3)}`,
               },

@@ -1,6 +1,13 @@
-import type { Block, Cell, Section } from '../../core/note/note.ts';
+import { boxText } from '../../core/derive/box-text.ts';
+import type { Block, Cell, EquationBlock, Figure, Section } from '../../core/note/note.ts';
+import { useRef } from 'react';
+import { texts } from '../texts.ts';
+import { CopyButton } from './CopyButton.tsx';
+import { figureItem } from './figure-item.ts';
 import { FigureView } from './FigureView.tsx';
 import { Formula } from './Formula.tsx';
+import { formulaItem } from './formula-item.ts';
+import { tableItem } from './table-item.ts';
 import './blocks.css';
 
 /** A section of the note, read in the window: the same text, formulas and figures that are printed. */
@@ -57,34 +64,61 @@ function BlockView({ block }: { block: Block }) {
               ))}
             </tbody>
           </table>
-        </div>
-      );
-    case 'equation':
-      return (
-        <div className="equation">
-          <span className="meaning">{block.meaning}</span>
-          <Formula
-            label={block.plain}
-            boxes={[
-              block.left,
-              ...(block.formula ? ['=', block.formula] : []),
-              ...(block.substituted ? ['=', block.substituted] : []),
-              '=',
-              block.result,
-            ]}
+          <CopyButton
+            label={texts.table.copy}
+            what={() =>
+              tableItem([block.columns.map(({ title }) => title), ...block.rows.map((row) => row.map(cellText))])
+            }
           />
         </div>
       );
+    case 'equation':
+      return <Equation block={block} />;
     case 'figure':
-      return (
-        <figure>
-          <FigureView figure={block} width={560} />
-          <figcaption>{block.caption}</figcaption>
-        </figure>
-      );
+      return <FigureBlock figure={block} />;
     case 'signOff':
       return null;
   }
 }
+
+function Equation({ block }: { block: EquationBlock }) {
+  const frame = useRef<HTMLDivElement>(null);
+  return (
+    <div className="equation" ref={frame}>
+      <span className="meaning">
+        {block.meaning}{' '}
+        <CopyButton
+          label={texts.copy.formula}
+          what={() => formulaItem(block.plain, frame.current!.querySelector('math')!)}
+        />
+      </span>
+      <Formula
+        label={block.plain}
+        boxes={[
+          block.left,
+          ...(block.formula ? ['=', block.formula] : []),
+          ...(block.substituted ? ['=', block.substituted] : []),
+          '=',
+          block.result,
+        ]}
+      />
+    </div>
+  );
+}
+
+function FigureBlock({ figure }: { figure: Figure }) {
+  const frame = useRef<HTMLElement>(null);
+  return (
+    <figure ref={frame}>
+      <FigureView figure={figure} width={560} />
+      <figcaption>
+        {figure.caption}{' '}
+        <CopyButton label={texts.copy.figure} what={() => figureItem(frame.current!.querySelector('svg')!)} />
+      </figcaption>
+    </figure>
+  );
+}
+
+const cellText = (cell: Cell): string => (typeof cell === 'string' ? cell : boxText(cell.box));
 
 const CellView = ({ cell }: { cell: Cell }) => (typeof cell === 'string' ? cell : <Formula boxes={[cell.box]} />);

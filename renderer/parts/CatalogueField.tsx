@@ -30,7 +30,15 @@ export function CatalogueField({
     <FieldFrame label={label} help={help} fault={field.fault} differs={field.differs} onReset={field.clear}>
       {(frame) => (
         <>
-          <input type="text" list={list} spellCheck={false} autoComplete="off" {...frame} {...control} />
+          <input
+            type="text"
+            className="name"
+            list={list}
+            spellCheck={false}
+            autoComplete="off"
+            {...frame}
+            {...control}
+          />
           <datalist id={list}>
             {proposals.map((row) => (
               <option key={row} value={row} />

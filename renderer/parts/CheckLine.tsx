@@ -1,3 +1,4 @@
+import { memo, useEffect, useRef } from 'react';
 import type { RowView } from '../../core/engine/result-view.ts';
 import { texts } from '../texts.ts';
 import { useWorkbench } from '../state/workbench.ts';
@@ -5,12 +6,19 @@ import { SectionView } from './Blocks.tsx';
 import { useExplained } from './use-explained.ts';
 import './CheckLine.css';
 
-/** A check on one line with its utilisation; opened, it shows formula, numbers, source and cautions, and lights its place. */
-export function CheckLine({ row }: { row: RowView }) {
+/**
+ * A check on one line with its utilisation; opened, it shows formula, numbers, source and cautions, and lights its
+ * place. `placeFirst`: under the check's own title, where only the place tells lines apart.
+ */
+export const CheckLine = memo(function CheckLine({ row, placeFirst = false }: { row: RowView; placeFirst?: boolean }) {
   const open = useWorkbench(
     ({ openCheck }) =>
       openCheck?.check === row.id && openCheck.place === row.place && openCheck.situation === row.situation,
   );
+  const frame = useRef<HTMLLIElement>(null);
+  useEffect(() => {
+    if (open) frame.current?.scrollIntoView({ block: 'nearest' });
+  }, [open]);
   const toggle = () =>
     useWorkbench.setState({
       openCheck: open ? null : { check: row.id, place: row.place, situation: row.situation },
@@ -18,15 +26,13 @@ export function CheckLine({ row }: { row: RowView }) {
     });
   const tone =
     row.verdict === 'fails' ? 'fails' : row.verdict === 'cannot be judged' ? 'unjudged' : row.near ? 'near' : '';
+  const where = [row.placeWords, row.situation].filter(Boolean).join(', ');
   return (
-    <li className={`check-line ${tone}`}>
+    <li ref={frame} className={`check-line ${tone}`}>
       <button type="button" className="plain" aria-expanded={open} onClick={toggle}>
         <span className="name">
-          {row.title}
-          <span className="where">
-            {row.placeWords}
-            {row.situation ? `, ${row.situation}` : ''}
-          </span>
+          {placeFirst ? where : row.title}
+          {!placeFirst && <span className="where">{where}</span>}
         </span>
         <UseBar utilisation={row.utilisation} />
         <span className="use">{row.utilisation === null ? '–' : row.utilisation.toFixed(2)}</span>
@@ -36,15 +42,19 @@ export function CheckLine({ row }: { row: RowView }) {
       {open && <Explained row={row} />}
     </li>
   );
-}
+});
 
 function Explained({ row }: { row: RowView }) {
   const section = useExplained({ check: row.id, place: row.place, situation: row.situation });
-  return <div className="explained">{section ? <SectionView section={section} /> : <p className="quiet">…</p>}</div>;
+  return (
+    <div className="explained">
+      {section ? <SectionView section={section} /> : <p className="quiet">{texts.strength.working}</p>}
+    </div>
+  );
 }
 
 /** Utilisation as a bar; the mark is at one. */
-function UseBar({ utilisation }: { utilisation: number | null }) {
+export function UseBar({ utilisation }: { utilisation: number | null }) {
   const part = Math.min(utilisation ?? 0, 1.5) / 1.5;
   return (
     <svg className="use-bar" viewBox="0 0 60 8" aria-hidden="true">

@@ -3,22 +3,28 @@ import { useSession } from '../state/session-context.ts';
 import { useWorkbench } from '../state/workbench.ts';
 import { texts } from '../texts.ts';
 import { FigureView } from './FigureView.tsx';
+import { plotPlaces } from './plot-places.ts';
+import './comparison.css';
 
-const width = 560;
-const height = 300;
-const margin = { left: 48, right: 40, top: 24, bottom: 40 };
-const plan = 44;
+const width = 600;
+const height = 320;
+const margin = { left: 44, right: 16, top: 30, bottom: 46 };
+const plan = 46;
 
-/** Mass against governing utilisation, each option drawn as its plan. Below the line at one is where one wants to be. */
+/**
+ * Mass against governing utilisation, each option drawn as its plan and named by its number in the table. Below the
+ * line at one is where one wants to be.
+ */
 export function ComparisonPlot({ comparison }: { comparison: ComparisonView }) {
   const session = useSession();
   const shown = useWorkbench((state) => state.document?.option ?? null);
-  const points = comparison.options.flatMap(({ id, title, numbers }) =>
+  const options = comparison.options.flatMap(({ id, title, numbers }, n) =>
     numbers?.highest
       ? [
           {
             id,
             title,
+            number: n + 1,
             plan: numbers.plan,
             mass: numbers.quantities['mass.air']!,
             use: numbers.highest.utilisation,
@@ -27,62 +33,100 @@ export function ComparisonPlot({ comparison }: { comparison: ComparisonView }) {
         ]
       : [],
   );
-  if (points.length === 0) return null;
-  const masses = points.map(({ mass }) => mass.value);
+  if (options.length === 0) return <p className="quiet">{texts.options.nothingToPlot}</p>;
+  const masses = options.map(({ mass }) => mass.printed);
   const [least, most] = [Math.min(...masses), Math.max(...masses)];
-  const room = Math.max(most - least, 0.02 * most) * 0.15;
+  const room = Math.max(most - least, 0.05 * most) * 0.12;
   const [x0, x1] = [least - room, most + room];
-  const top = Math.max(1.2, ...points.map(({ use }) => Math.min(use, 3))) * 1.08;
+  const highest = Math.max(...options.map(({ use }) => use));
+  // A use far above the limit would press all others onto the axis: it stands at the top edge with its number.
+  const top = Math.max(1.25, Math.min(highest, 3) * 1.1);
   const x = (mass: number) => margin.left + ((mass - x0) / (x1 - x0)) * (width - margin.left - margin.right);
   const y = (use: number) =>
     height - margin.bottom - (Math.min(use, top) / top) * (height - margin.top - margin.bottom);
-  const ticks = Array.from({ length: Math.floor(top / 0.5) + 1 }, (_, n) => n / 2);
+  const uses = Array.from({ length: Math.floor(top / 0.5) + 1 }, (_, n) => n / 2);
+  const step = niceStep((x1 - x0) / 5);
+  const ticks = Array.from({ length: 12 }, (_, n) => (Math.ceil(x0 / step) + n) * step).filter((mass) => mass <= x1);
+  const points = options.map(({ mass, use }) => ({ x: x(mass.printed), y: y(use) }));
+  const half = plan / 2 + 3;
+  const places = plotPlaces(points, plan + 8, {
+    x0: margin.left + half,
+    x1: width - margin.right - half,
+    y0: margin.top - 8 + half,
+    y1: height - margin.bottom - half,
+  });
   return (
     <svg className="comparison-plot" viewBox={`0 0 ${width} ${height}`} role="group" aria-label={texts.options.plot}>
-      {ticks.map((tick) => (
-        <g key={tick}>
+      {uses.map((use) => (
+        <g key={use}>
           <line
-            className={tick === 1 ? 'limit' : 'grid-line'}
+            className={use === 1 ? 'limit' : 'grid-line'}
             x1={margin.left}
             x2={width - margin.right}
-            y1={y(tick)}
-            y2={y(tick)}
+            y1={y(use)}
+            y2={y(use)}
           />
-          <text x={margin.left - 6} y={y(tick) + 4} textAnchor="end">
-            {tick.toFixed(1)}
+          <text x={margin.left - 6} y={y(use) + 4} textAnchor="end">
+            {use.toFixed(1)}
           </text>
         </g>
       ))}
-      <text x={margin.left} y={14}>
+      {ticks.map((mass) => (
+        <g key={mass}>
+          <line
+            className="tick"
+            x1={x(mass)}
+            x2={x(mass)}
+            y1={height - margin.bottom}
+            y2={height - margin.bottom + 5}
+          />
+          <text x={x(mass)} y={height - margin.bottom + 19} textAnchor="middle">
+            {Math.round(mass).toString()}
+          </text>
+        </g>
+      ))}
+      <text className="axis" x={margin.left} y={14}>
         {texts.options.plotUse}
       </text>
-      <text x={width - margin.right} y={height - 8} textAnchor="end">
-        {texts.options.plotMass}
+      <text className="axis" x={width - margin.right} y={height - 8} textAnchor="end">
+        {texts.options.plotMass(options[0]!.mass.unit)}
       </text>
-      {points.map((point) => (
-        <g
-          key={point.id ?? ''}
-          className={`point${point.id === shown ? ' shown' : ''}${point.fails ? ' fails' : ''}`}
-          role="button"
-          tabIndex={0}
-          aria-label={`${point.title}: ${point.mass.text}, ${point.use.toFixed(2)}`}
-          onClick={() => void session.show(point.id)}
-          onKeyDown={({ key }) => key === 'Enter' && void session.show(point.id)}
-        >
-          <rect
-            x={x(point.mass.value) - plan / 2 - 2}
-            y={y(point.use) - plan / 2 - 2}
-            width={plan + 4}
-            height={plan + 4}
-          />
-          <svg x={x(point.mass.value) - plan / 2} y={y(point.use) - plan / 2} width={plan} height={plan}>
-            <FigureView figure={point.plan} width={plan} plain />
-          </svg>
-          <text x={x(point.mass.value)} y={y(point.use) + plan / 2 + 14} textAnchor="middle">
-            {point.title.length > 22 ? `${point.title.slice(0, 21)}…` : point.title}
-          </text>
-        </g>
-      ))}
+      {options.map((option, n) => {
+        const [point, place] = [points[n]!, places[n]!];
+        const name = `${option.number} ${option.title}: ${option.mass.text}, ${option.use.toFixed(2)}`;
+        return (
+          <g
+            key={option.id ?? ''}
+            className={`point${option.id === shown ? ' shown' : ''}${option.fails ? ' fails' : ''}`}
+            role="button"
+            tabIndex={0}
+            aria-label={name}
+            onClick={() => void session.show(option.id)}
+            onKeyDown={(event) => {
+              if (event.key !== 'Enter' && event.key !== ' ') return;
+              event.preventDefault();
+              void session.show(option.id);
+            }}
+          >
+            <title>{name}</title>
+            <line className="leader" x1={point.x} y1={point.y} x2={place.x} y2={place.y} />
+            <rect x={place.x - plan / 2} y={place.y - plan / 2} width={plan} height={plan} rx={3} />
+            <svg x={place.x - plan / 2 + 3} y={place.y - plan / 2 + 11} width={plan - 6} height={plan - 14}>
+              <FigureView figure={option.plan} width={plan} plain />
+            </svg>
+            <text className="number-of" x={place.x - plan / 2 + 4} y={place.y - plan / 2 + 12}>
+              {option.number}
+            </text>
+            <circle className="at" cx={point.x} cy={point.y} r={3.2} />
+          </g>
+        );
+      })}
     </svg>
   );
+}
+
+/** The largest of 1, 2 and 5 times a power of ten that is not over `step`. */
+function niceStep(step: number): number {
+  const power = 10 ** Math.floor(Math.log10(step));
+  return ([5, 2, 1].find((times) => times * power <= step) ?? 1) * power;
 }

@@ -1,10 +1,14 @@
 import type { ComparisonView, OptionView } from '../../core/engine/comparison-view.ts';
+import { useWorkbench } from '../state/workbench.ts';
 import { texts } from '../texts.ts';
+import { CopyButton } from './CopyButton.tsx';
+import { tableItem } from './table-item.ts';
 import './comparison.css';
 
 /** Every quantity and every check of each option, a column for each; can be copied to a spreadsheet. */
 export function ComparisonTable({ comparison }: { comparison: ComparisonView }) {
   const { options, quantities, checks } = comparison;
+  const shown = useWorkbench((state) => state.document?.option ?? null);
   const rows = quantities.map(({ id, title }) => ({
     title,
     cells: options.map(({ numbers }) => {
@@ -34,13 +38,11 @@ export function ComparisonTable({ comparison }: { comparison: ComparisonView }) 
       };
     }),
   }));
-  const copy = () => {
-    const lines = [
+  const copy = () =>
+    tableItem([
       ['', ...options.map(({ title }) => title)],
       ...[...rows, ...counts, ...uses].map(({ title, cells }) => [title, ...cells.map(({ text }) => text)]),
-    ];
-    return navigator.clipboard.writeText(lines.map((line) => line.join('\t')).join('\n'));
-  };
+    ]);
   return (
     <div className="comparison">
       <div className="table-frame" tabIndex={0} role="region" aria-label={texts.sheets.options}>
@@ -48,8 +50,9 @@ export function ComparisonTable({ comparison }: { comparison: ComparisonView }) 
           <thead>
             <tr>
               <td />
-              {options.map((option) => (
-                <th key={option.id ?? ''} scope="col" className="number">
+              {options.map((option, n) => (
+                <th key={option.id ?? ''} scope="col" className={option.id === shown ? 'number current' : 'number'}>
+                  <span className="no">{n + 1}</span>
                   {option.title}
                   <Fault option={option} />
                 </th>
@@ -61,9 +64,7 @@ export function ComparisonTable({ comparison }: { comparison: ComparisonView }) 
           <Body rows={uses} />
         </table>
       </div>
-      <button type="button" className="plain small" onClick={() => void copy()}>
-        {texts.table.copy}
-      </button>
+      <CopyButton label={texts.table.copy} what={copy} />
     </div>
   );
 }

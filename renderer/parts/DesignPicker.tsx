@@ -41,43 +41,48 @@ export function DesignPicker({
   return (
     <div className="design-picker">
       <label>
-        <strong>{texts.panels.design}</strong>{' '}
+        <strong>{texts.panels.design}</strong>
         <select value={shown ?? ''} onChange={({ target }) => onShow(target.value)}>
           {names.map((each) => (
             <option key={each}>{each}</option>
           ))}
         </select>
       </label>
-      {name === null ? (
-        <button type="button" disabled={shown === null} onClick={() => setName(shown)}>
-          {texts.panels.rename}
-        </button>
-      ) : (
-        <input
-          type="text"
-          aria-label={texts.panels.rename}
-          autoFocus
-          value={name}
-          onChange={({ target }) => setName(target.value)}
-          onBlur={() => void rename()}
-          onKeyDown={({ key }) => {
-            if (key === 'Enter') void rename();
-            if (key === 'Escape') setName(null);
-          }}
-        />
-      )}
-      <button type="button" disabled={shown === null} onClick={() => void copy()}>
-        {texts.panels.newDesign}
-      </button>
-      <button
-        type="button"
-        disabled={shown === null || uses > 0}
-        title={uses > 0 ? texts.panels.usedBy(uses) : undefined}
-        onClick={() => void session.edit({ kind: 'clearField', option, path: ['designs', shown!] })}
-      >
-        {texts.panels.remove}
-      </button>
       <span className="quiet small">{texts.panels.usedBy(uses)}</span>
+      <div className="acts">
+        <button type="button" className="link small" disabled={shown === null} onClick={() => void copy()}>
+          {texts.panels.newDesign}
+        </button>
+        {name === null ? (
+          <button type="button" className="link small" disabled={shown === null} onClick={() => setName(shown)}>
+            {texts.panels.rename}
+          </button>
+        ) : (
+          <input
+            type="text"
+            aria-label={texts.panels.rename}
+            autoFocus
+            value={name}
+            onChange={({ target }) => setName(target.value)}
+            onBlur={() => void rename()}
+            onKeyDown={(event) => {
+              if (event.key === 'Enter') void rename();
+              if (event.key !== 'Escape') return;
+              event.preventDefault();
+              setName(null);
+            }}
+          />
+        )}
+        <button
+          type="button"
+          className="link small"
+          disabled={shown === null || uses > 0}
+          title={uses > 0 ? texts.panels.usedBy(uses) : undefined}
+          onClick={() => void session.edit({ kind: 'clearField', option, path: ['designs', shown!] })}
+        >
+          {texts.panels.remove}
+        </button>
+      </div>
     </div>
   );
 }

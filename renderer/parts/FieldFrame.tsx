@@ -38,7 +38,7 @@ export function FieldFrame({
         {children({ id, 'aria-describedby': describedBy, 'aria-invalid': fault ? true : undefined })}
         {si && <span className="si">{si}</span>}
         {differs && onReset && (
-          <button type="button" className="plain small" onClick={onReset} title={texts.field.resetHelp}>
+          <button type="button" className="link small" onClick={onReset} title={texts.field.resetHelp}>
             {texts.field.reset}
           </button>
         )}

@@ -33,7 +33,7 @@ export function QuantityField({
     <FieldFrame
       label={label}
       help={help}
-      si={fault ? undefined : meaning.text}
+      si={fault || sameText(meaning.text, typed) ? undefined : meaning.text}
       fault={fault}
       differs={field.differs}
       onReset={field.clear}
@@ -42,6 +42,10 @@ export function QuantityField({
     </FieldFrame>
   );
 }
+
+/** A value typed in its SI unit needs no second telling. */
+const sameText = (text: string | undefined, typed: string): boolean =>
+  text?.replaceAll(/\s/g, '') === typed.replaceAll(/\s/g, '');
 
 /** As typed: a bare text, or the `typed` of a pair. */
 function typedOf(raw: unknown): string {

@@ -1,10 +1,12 @@
-import { useState, type ClipboardEvent } from 'react';
+import type { ClipboardEvent } from 'react';
 import type { FieldPath, Json } from '../../core/document/edit.ts';
 import type { RefusalText } from '../../core/refusal.ts';
 import { faultAt, useField } from '../state/use-field.ts';
 import { none } from '../state/none.ts';
 import { useWorkbench } from '../state/workbench.ts';
 import { texts } from '../texts.ts';
+import { CopyButton } from './CopyButton.tsx';
+import { tableItem } from './table-item.ts';
 import { useTyped } from './use-typed.ts';
 import './table-field.css';
 
@@ -37,7 +39,6 @@ export function TableField({
 }) {
   const field = useField(path);
   const faults = useWorkbench((state) => state.document?.faults ?? none);
-  const [copied, setCopied] = useState(false);
   const rows = Array.isArray(field.raw) ? (field.raw as readonly Row[]) : [];
   const paste = (event: ClipboardEvent, row: number, column: number) => {
     const block = event.clipboardData
@@ -57,14 +58,11 @@ export function TableField({
     });
     field.set(after);
   };
-  const copy = async () => {
-    const lines = [
+  const copy = () =>
+    tableItem([
       columns.map((column) => column.title),
       ...rows.map((row) => columns.map(({ key }) => textOf(row[key]))),
-    ];
-    await navigator.clipboard.writeText(lines.map((line) => line.join('\t')).join('\n'));
-    setCopied(true);
-  };
+    ]);
   return (
     <div className="table-field">
       {rows.length > 0 && (
@@ -104,7 +102,7 @@ export function TableField({
                 <td>
                   <button
                     type="button"
-                    className="plain small"
+                    className="link small"
                     onClick={() => field.set(rows.filter((_, n) => n !== i))}
                   >
                     {texts.grid.remove}
@@ -120,11 +118,7 @@ export function TableField({
         <button type="button" onClick={() => field.set([...rows, blank])}>
           {texts.table.add}
         </button>
-        {rows.length > 0 && (
-          <button type="button" className="plain" onClick={() => void copy()}>
-            {copied ? texts.table.copied : texts.table.copy}
-          </button>
-        )}
+        {rows.length > 0 && <CopyButton label={texts.table.copy} what={copy} />}
       </div>
     </div>
   );

@@ -27,7 +27,7 @@ export function TextField({
         long ? (
           <textarea {...frame} {...several} />
         ) : (
-          <input type="text" {...frame} {...several} onKeyDown={onKeyDown} />
+          <input type="text" className="long" {...frame} {...several} onKeyDown={onKeyDown} />
         )
       }
     </FieldFrame>

@@ -169,14 +169,14 @@ function Includes() {
       <span>{texts.loads.includes}</span>
       <div className="entry" role="group" aria-label={texts.loads.includes}>
         {parts.map((part) => (
-          <label key={part}>
+          <label key={part} className="tick">
             <input
               type="checkbox"
               checked={held.includes(part)}
               onChange={({ target }) =>
                 field.set(parts.filter((other) => (other === part ? target.checked : held.includes(other))))
               }
-            />{' '}
+            />
             {part}
           </label>
         ))}

@@ -1,9 +1,15 @@
 import { useState } from 'react';
 import type { RawOption } from '../../core/document/edit.ts';
 import type { ComparisonView, OptionView } from '../../core/engine/comparison-view.ts';
+import { readDocumentText } from '../../core/document/read-document.ts';
 import { ComparisonPlot } from '../parts/ComparisonPlot.tsx';
 import { ComparisonTable } from '../parts/ComparisonTable.tsx';
+import { CopyButton } from '../parts/CopyButton.tsx';
+import { figureItem } from '../parts/figure-item.ts';
 import { chooseTextFile } from '../parts/choose-text-file.ts';
+import { duplicateOption } from '../state/duplicate-option.ts';
+import { freeOptionId } from '../state/free-option-id.ts';
+import type { Session } from '../state/session.ts';
 import { useSession } from '../state/session-context.ts';
 import { notify, useWorkbench } from '../state/workbench.ts';
 import { Refusal } from '../../core/refusal.ts';
@@ -18,14 +24,25 @@ export function OptionsSheet() {
       <OptionActs />
       {comparison && (
         <>
-          <ComparisonPlot comparison={comparison} />
-          <ComparisonTable comparison={comparison} />
+          <section className="compared">
+            <h3>{texts.options.plot}</h3>
+            <ComparisonPlot comparison={comparison} />
+            <CopyFigure of=".comparison-plot" />
+          </section>
+          <section className="compared">
+            <h3>{texts.options.table}</h3>
+            <ComparisonTable comparison={comparison} />
+          </section>
         </>
       )}
       <OtherDocument />
     </>
   );
 }
+
+const CopyFigure = ({ of }: { of: string }) => (
+  <CopyButton label={texts.copy.figure} what={() => figureItem(document.querySelector<SVGSVGElement>(of)!)} />
+);
 
 /** Duplicate, describe, remove, choose for the note, take over from another document. */
 function OptionActs() {
@@ -37,42 +54,13 @@ function OptionActs() {
   const option = options.find(({ id }) => id === shown);
   const chosen = raw?.['chosen'] ?? null;
   const t = texts.options;
-  const free = (id: string) => {
-    let n = 2;
-    while (options.some((other) => other.id === `${id}-${n}`)) n++;
-    return `${id}-${n}`;
-  };
-  const duplicate = async () => {
-    const made: RawOption = option
-      ? { ...option, id: free(option.id), title: `${option.title} (${t.copy})` }
-      : { id: free('option'), title: t.newTitle, base: null, changes: {} };
-    await session.edit({ kind: 'addOption', option: made });
-    await session.show(made.id);
-  };
-  const takeOver = async () => {
-    const file = await chooseTextFile();
-    if (!file) return;
-    try {
-      const theirs = (JSON.parse(file.text) as { options?: unknown }).options;
-      const list = Array.isArray(theirs) ? (theirs as readonly RawOption[]) : [];
-      if (list.length === 0) throw new Refusal([{ what: t.noOptions(file.name), mend: t.noOptionsMend }]);
-      for (const other of list)
-        await session.edit({
-          kind: 'addOption',
-          option: { ...other, base: null, id: options.some(({ id }) => id === other.id) ? free(other.id) : other.id },
-        });
-    } catch (error) {
-      if (error instanceof Refusal) notify('loud', error);
-      else if (error instanceof SyntaxError) notify('loud', { what: t.noDocument(file.name), mend: t.noDocumentMend });
-      else throw error;
-    }
-  };
   return (
     <section className="option-acts">
-      <h3>{option ? option.title : texts.headline.asItStands}</h3>
-      {option && <Described option={option} />}
+      <h2>{option ? option.title : texts.headline.asItStands}</h2>
+      <p className="quiet">{option ? t.isOption : t.isDocument}</p>
+      {option && <Described key={option.id} option={option} />}
       <div className="acts">
-        <button type="button" className="primary" onClick={() => void duplicate()}>
+        <button type="button" className="primary" onClick={() => void duplicateOption(session)}>
           {t.duplicate}
         </button>
         <button
@@ -88,9 +76,6 @@ function OptionActs() {
           onClick={() => void session.engine.ask('countFrom', { option: shown })}
         >
           {base === shown ? t.isBase : t.countFrom}
-        </button>
-        <button type="button" onClick={() => void takeOver()}>
-          {t.takeOver}
         </button>
         {option && (
           <button type="button" onClick={() => void session.edit({ kind: 'removeOption', id: option.id })}>
@@ -108,6 +93,24 @@ function OptionActs() {
   );
 }
 
+/** Options of another document become options of this one, each as a difference from this document as it stands. */
+async function takeOver(session: Session): Promise<void> {
+  const t = texts.options;
+  const file = await chooseTextFile();
+  if (!file) return;
+  try {
+    const theirs = readDocumentText(file.text)['options'];
+    const list = Array.isArray(theirs) ? (theirs as readonly RawOption[]) : [];
+    if (list.length === 0) throw new Refusal([{ what: t.noOptions(file.name), mend: t.noOptionsMend }]);
+    for (const option of list)
+      await session.edit({ kind: 'addOption', option: { ...option, base: null, id: freeOptionId(option.id) } });
+    notify('plain', { what: t.tookOver(list.length, file.name), mend: t.tookOverMend });
+  } catch (error) {
+    if (!(error instanceof Refusal)) throw error;
+    notify('loud', error);
+  }
+}
+
 function Described({ option }: { option: RawOption }) {
   const session = useSession();
   const [title, setTitle] = useState(option.title);
@@ -116,10 +119,9 @@ function Described({ option }: { option: RawOption }) {
     title.trim() !== '' &&
     void session.edit({ kind: 'describeOption', id: option.id, title, remark: option.remark ?? null });
   return (
-    <label>
-      {texts.options.title}{' '}
+    <label className="titled">
+      {texts.options.title}
       <input
-        key={option.id}
         type="text"
         value={title}
         onChange={({ target }) => setTitle(target.value)}
@@ -132,13 +134,13 @@ function Described({ option }: { option: RawOption }) {
 
 /** The chosen option of another document beside the one shown here. */
 function OtherDocument() {
-  const { engine } = useSession();
+  const session = useSession();
   const [view, setView] = useState<ComparisonView | null>(null);
   const compare = async () => {
     const file = await chooseTextFile();
     if (!file) return;
     try {
-      setView(await engine.ask('compareWith', { text: file.text }));
+      setView(await session.engine.ask('compareWith', { text: file.text }));
     } catch (error) {
       if (!(error instanceof Refusal)) throw error;
       notify('loud', error);
@@ -146,11 +148,17 @@ function OtherDocument() {
   };
   const other = view?.options[1] as OptionView | undefined;
   return (
-    <section>
+    <section className="other-document">
       <h3>{texts.options.otherDocument}</h3>
-      <button type="button" onClick={() => void compare()}>
-        {texts.options.compareWith}
-      </button>
+      <p className="quiet">{texts.options.otherHelp}</p>
+      <div className="acts">
+        <button type="button" onClick={() => void compare()}>
+          {texts.options.compareWith}
+        </button>
+        <button type="button" onClick={() => void takeOver(session)}>
+          {texts.options.takeOver}
+        </button>
+      </div>
       {other && other.faults.length > 0 && <p className="loud">{other.faults[0]!.what}</p>}
       {view && <ComparisonTable comparison={view} />}
     </section>

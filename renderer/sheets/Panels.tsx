@@ -56,6 +56,7 @@ function Covering({ designs }: { designs: readonly string[] }) {
           <span className="unseen">{texts.panels.range}</span>
           <input
             type="text"
+            className="range"
             placeholder={texts.panels.range}
             value={range}
             onChange={({ target }) => {

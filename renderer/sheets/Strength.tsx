@@ -1,6 +1,8 @@
-import { useState } from 'react';
+import { useMemo, useState } from 'react';
+import type { RowView } from '../../core/engine/result-view.ts';
 import { ChoiceField } from '../parts/ChoiceField.tsx';
-import { CheckLine } from '../parts/CheckLine.tsx';
+import { CheckGroup } from '../parts/CheckGroup.tsx';
+import { grouped } from '../parts/check-groups.ts';
 import { asChoices } from '../parts/choices.ts';
 import { FieldGroup } from '../parts/FieldGroup.tsx';
 import { fieldTexts } from '../parts/field-texts.ts';
@@ -9,6 +11,7 @@ import { SwitchField } from '../parts/SwitchField.tsx';
 import { TableField } from '../parts/TableField.tsx';
 import { TextField } from '../parts/TextField.tsx';
 import { useField } from '../state/use-field.ts';
+import { openCheck } from '../state/open-check.ts';
 import { none } from '../state/none.ts';
 import { useWorkbench } from '../state/workbench.ts';
 import { texts } from '../texts.ts';
@@ -70,9 +73,16 @@ function LimitStates() {
             <td className="verdict">{verdict}</td>
             <td className="number">{highest?.utilisation == null ? '–' : highest.utilisation.toFixed(2)}</td>
             <td>
-              {row ? `${row.title}, ${row.placeWords}${row.reason ? `: ${row.reason}` : ''}` : remark}
+              {row ? (
+                <button type="button" className="link" onClick={() => openCheck(row)}>
+                  {row.title}, {row.placeWords}
+                </button>
+              ) : (
+                remark
+              )}
+              {row?.reason && <span className="reason">{row.reason}</span>}
               {fails + unjudged > 0 && (
-                <span className="quiet small">{` (${texts.strength.open(fails + unjudged, made)})`}</span>
+                <span className="quiet small open-of">{texts.strength.open(fails + unjudged, made)}</span>
               )}
             </td>
           </tr>
@@ -87,12 +97,12 @@ function Findings() {
   const places = useWorkbench((state) => state.result?.places);
   if (findings.length === 0) return null;
   return (
-    <section>
+    <section aria-label={texts.headline.findings(findings.length)}>
       <h3>{texts.headline.findings(findings.length)}</h3>
       <ul className="findings">
         {findings.map(({ id, places: at, text, mend }) => (
           <li key={`${id}|${at[0]}|${text}`}>
-            <button type="button" className="plain" onClick={() => useWorkbench.setState({ selection: at[0] ?? null })}>
+            <button type="button" className="link" onClick={() => useWorkbench.setState({ selection: at[0] ?? null })}>
               {at
                 .slice(0, 3)
                 .map((place) => places?.[place] ?? place)
@@ -109,63 +119,36 @@ function Findings() {
   );
 }
 
+/** Checks with the gravest first: what fails, what is not judged, then by utilisation. */
 function AllChecks() {
   const rows = useWorkbench((state) => state.result?.rows ?? none);
   const selection = useWorkbench((state) => state.selection);
   const [only, setOnly] = useState<Only>('all');
-  const shown = rows.filter((row) =>
-    only === 'open'
-      ? row.verdict === 'fails' || row.verdict === 'cannot be judged'
-      : only === 'near'
-        ? row.near || row.verdict === 'fails'
-        : only === 'selected'
-          ? row.place === selection
-          : true,
-  );
-  const titles = [...new Set(shown.map(({ id }) => id))];
-  const openCheck = useWorkbench((state) => state.openCheck);
+  const groups = useMemo(() => grouped(rows.filter(keeps[only](selection))), [rows, only, selection]);
+  const t = texts.strength;
   return (
-    <section>
-      <div className="filter" role="group" aria-label={texts.strength.only}>
+    <section aria-label={t.checks}>
+      <div className="filter one-of" role="group" aria-label={t.only}>
         {(['all', 'open', 'near', 'selected'] as const).map((each) => (
           <button key={each} type="button" aria-pressed={only === each} onClick={() => setOnly(each)}>
-            {each === 'open' ? texts.strength.openOnes : texts.strength[each]}
+            {t.kinds[each]}
           </button>
         ))}
       </div>
-      {titles.length === 0 && <p className="quiet">{texts.strength.empty}</p>}
-      {titles.map((id) => {
-        const of = shown.filter((row) => row.id === id);
-        const loud = of.filter(({ verdict }) => verdict !== 'passes').length;
-        return (
-          <details
-            key={id}
-            open={openCheck?.check === id || titles.length <= 3 || undefined}
-            className={loud > 0 ? 'loud-group' : ''}
-          >
-            <summary>
-              <span>{of[0]!.title}</span>
-              <span className="number">{largest(of)}</span>
-              <span className="quiet small">{texts.strength.places(of.length)}</span>
-            </summary>
-            <ul className="check-lines">
-              {of.map((row) => (
-                <CheckLine key={`${row.place}|${row.direction}`} row={row} />
-              ))}
-            </ul>
-          </details>
-        );
-      })}
+      {groups.length === 0 && <p className="quiet">{t.empty[only]}</p>}
+      {groups.map((group) => (
+        <CheckGroup key={group.id} group={group} />
+      ))}
     </section>
   );
 }
 
-const largest = (rows: readonly { readonly utilisation: number | null }[]): string => {
-  const most = rows.reduce<number | null>(
-    (max, { utilisation }) => (utilisation !== null && utilisation > (max ?? -1) ? utilisation : max),
-    null,
-  );
-  return most === null ? '–' : most.toFixed(2);
+const isOpen = ({ verdict }: RowView): boolean => verdict === 'fails' || verdict === 'cannot be judged';
+const keeps: Readonly<Record<Only, (selection: string | null) => (row: RowView) => boolean>> = {
+  all: () => () => true,
+  open: () => isOpen,
+  near: () => (row) => row.near || row.verdict === 'fails',
+  selected: (selection) => (row) => row.place === selection,
 };
 
 function Overrides() {

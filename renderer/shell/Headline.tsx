@@ -1,3 +1,4 @@
+import { openCheck } from '../state/open-check.ts';
 import { useSession } from '../state/session-context.ts';
 import { useWorkbench } from '../state/workbench.ts';
 import { texts } from '../texts.ts';
@@ -5,102 +6,105 @@ import './headline.css';
 
 /** Across the top: which document and option, and what decides. Fails and unjudged stand louder than passes. */
 export function Headline() {
-  const session = useSession();
-  const { document, result, keeping } = useWorkbench();
+  const hasResult = useWorkbench((state) => state.result !== null);
+  const hasFaults = useWorkbench((state) => (state.document?.faults.length ?? 0) > 0);
   const t = texts.headline;
-  const name = String((document?.raw['project'] as { name?: unknown } | undefined)?.name ?? '');
   return (
     <header className="headline">
       <div className="doc">
-        <button type="button" className="plain" onClick={() => void session.close()}>
-          {t.home}
-        </button>
-        <h1>{name}</h1>
-        <span className="quiet">
-          {document?.option === null ? t.asItStands : result?.title} · {result?.basis} · {result?.units}
-        </span>
-        <span className={`keeping ${keeping.state === 'not kept' ? 'loud' : 'quiet'}`} role="status">
-          {keeping.state === 'kept' ? t.kept : keeping.state === 'writing' ? t.writing : t.notKept}
-        </span>
-        <span className="steps">
-          <button
-            type="button"
-            disabled={!document?.undo}
-            title={document?.undo ?? undefined}
-            onClick={() => void session.undo()}
-          >
-            {t.undo}
-          </button>
-          <button
-            type="button"
-            disabled={!document?.redo}
-            title={document?.redo ?? undefined}
-            onClick={() => void session.redo()}
-          >
-            {t.redo}
-          </button>
-          <button type="button" onClick={() => useWorkbench.setState({ dialog: 'finder' })}>
-            {t.find}
-          </button>
-          <button type="button" onClick={() => useWorkbench.setState({ dialog: 'history' })}>
-            {t.revisions}
-          </button>
-          <button type="button" onClick={() => useWorkbench.setState({ dialog: 'about' })}>
-            {t.about}
-          </button>
-        </span>
+        <Which />
+        <Steps />
       </div>
-      {result ? <Deciding /> : <p className="loud">{t.noResult}</p>}
+      {hasResult ? <Deciding /> : <p className={hasFaults ? 'loud' : 'quiet'}>{hasFaults ? t.noResult : t.reading}</p>}
     </header>
   );
 }
+
+function Which() {
+  const session = useSession();
+  const name = useWorkbench(({ document }) =>
+    String((document?.raw['project'] as { name?: unknown } | undefined)?.name ?? ''),
+  );
+  const title = useWorkbench(({ document, result }) => (document?.option === null ? null : result?.title));
+  const basis = useWorkbench(({ result }) => result?.basis);
+  const units = useWorkbench(({ result }) => result?.units);
+  const keeping = useWorkbench((state) => state.keeping.state);
+  const t = texts.headline;
+  return (
+    <div className="which">
+      <button type="button" className="link" onClick={() => void session.close()}>
+        {t.home}
+      </button>
+      <h1>{name}</h1>
+      <span className="quiet">{[title ?? t.asItStands, basis, units].filter(Boolean).join(' · ')}</span>
+      <span className={`keeping ${keeping === 'not kept' ? 'loud' : 'quiet'}`} role="status">
+        {keeping === 'kept' ? t.kept : keeping === 'writing' ? t.writing : t.notKept}
+      </span>
+    </div>
+  );
+}
+
+function Steps() {
+  const session = useSession();
+  const undo = useWorkbench((state) => state.document?.undo ?? null);
+  const redo = useWorkbench((state) => state.document?.redo ?? null);
+  const t = texts.headline;
+  return (
+    <div className="steps">
+      <button type="button" disabled={undo === null} title={undo ?? undefined} onClick={() => void session.undo()}>
+        {t.undo}
+      </button>
+      <button type="button" disabled={redo === null} title={redo ?? undefined} onClick={() => void session.redo()}>
+        {t.redo}
+      </button>
+      {(['finder', 'history', 'shortcuts', 'about'] as const).map((dialog) => (
+        <button key={dialog} type="button" onClick={() => useWorkbench.setState({ dialog })}>
+          {t.dialogs[dialog]}
+        </button>
+      ))}
+    </div>
+  );
+}
+
+const loudness = { fails: 'loud', 'cannot be judged': 'unjudged', passes: '', 'not applicable': '' } as const;
 
 function Deciding() {
   const result = useWorkbench((state) => state.result)!;
   const t = texts.headline;
   const { governing, highest } = result;
-  const open = () =>
-    governing &&
-    useWorkbench.setState({
-      sheet: 'strength',
-      openCheck: { check: governing.id, place: governing.place, situation: governing.situation },
-      selection: governing.place,
-    });
+  const differs = highest && highest.utilisation !== null && highest.utilisation !== governing?.utilisation;
   return (
     <dl className={result.current ? 'facts' : 'facts stale'}>
       <div className="deciding">
-        <dt>{t.decides}</dt>
+        <dt>{result.current ? t.decides : <span className="loud">{t.stale}</span>}</dt>
         <dd>
-          <button type="button" className="plain" onClick={open}>
-            {governing && (
-              <>
-                <strong className={governing.verdict === 'passes' ? '' : 'loud'}>
-                  {governing.utilisation === null ? texts.verdict[governing.verdict] : governing.utilisation.toFixed(2)}
-                </strong>{' '}
-                {governing.title}, {governing.placeWords}
-              </>
-            )}
-          </button>
+          {governing && (
+            <button type="button" className="link" onClick={() => openCheck(governing)}>
+              <strong className={loudness[governing.verdict]}>
+                {governing.utilisation === null ? texts.verdict[governing.verdict] : governing.utilisation.toFixed(2)}
+              </strong>
+              {governing.title}, {governing.placeWords}
+            </button>
+          )}
         </dd>
       </div>
       <div>
-        <dt className="unseen">Counts</dt>
+        <dt>{t.verdicts}</dt>
         <dd className="counts">
           <span className={result.fails > 0 ? 'count loud' : 'count'}>{t.fails(result.fails)}</span>
           <span className={result.unjudged > 0 ? 'count unjudged' : 'count'}>{t.unjudged(result.unjudged)}</span>
           <span className="count">{t.findings(result.findings.length)}</span>
         </dd>
       </div>
-      {highest && highest !== governing && (
-        <div>
-          <dt>Highest use</dt>
-          <dd>{highest.utilisation?.toFixed(2)}</dd>
+      {differs && (
+        <div title={`${highest.title}, ${highest.placeWords}`}>
+          <dt>{t.highest}</dt>
+          <dd>{highest.utilisation!.toFixed(2)}</dd>
         </div>
       )}
       <Fact title={t.mass} id="mass.air" />
       <Fact title={t.weight} id="weight.submerged" />
       <Fact title={t.open} id="ratio.open" />
-      {!result.current && <p className="loud">{t.stale}</p>}
     </dl>
   );
 }

@@ -41,8 +41,8 @@ export function ProblemDialog({ onClose }: { onClose: () => void }) {
         onChange={({ target }) => setWhat(target.value)}
       />
       <p>
-        <label>
-          <input type="checkbox" checked={withDocument} onChange={({ target }) => setWithDocument(target.checked)} />{' '}
+        <label className="tick">
+          <input type="checkbox" checked={withDocument} onChange={({ target }) => setWithDocument(target.checked)} />
           {t.withDocument}
         </label>
       </p>

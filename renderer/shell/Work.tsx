@@ -9,15 +9,16 @@ import './work.css';
 /** The window at work: what decides across the top, the plate, one sheet beside it, the options along the bottom. */
 export function Work() {
   const sheet = useWorkbench((state) => state.sheet);
+  const isWide = useWorkbench((state) => state.wide);
   const { Sheet } = sheets.find(({ name }) => name === sheet)!;
   return (
-    <div className="work">
+    <div className={isWide ? 'work wide' : 'work'}>
       <Headline />
       <div className="scene-side">
         <PlatePicture />
       </div>
       <main className="sheet-side" aria-label={texts.sheets[sheet]}>
-        <nav className="topics" aria-label="Topics">
+        <nav className="topics" aria-label={texts.shell.topics}>
           {sheets.map(({ name }) => (
             <button
               key={name}
@@ -29,8 +30,16 @@ export function Work() {
               {texts.sheets[name]}
             </button>
           ))}
+          <button
+            type="button"
+            className="plain widen"
+            aria-pressed={isWide}
+            onClick={() => useWorkbench.setState({ wide: !isWide })}
+          >
+            {isWide ? texts.shell.narrow : texts.shell.widen}
+          </button>
         </nav>
-        <div className="sheet">
+        <div className="sheet" key={sheet}>
           <Sheet />
         </div>
       </main>

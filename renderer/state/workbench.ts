@@ -45,6 +45,8 @@ export interface Workbench {
   readonly selection: string | null;
   readonly hover: string | null;
   readonly openCheck: OpenCheck | null;
+  /** The sheet takes the whole width; the picture of the plate is put aside. */
+  readonly wide: boolean;
   /** Bays chosen in the plan, for what is set next. */
   readonly bays: readonly string[];
   readonly dialog: 'finder' | 'shortcuts' | 'about' | 'problem' | 'history' | null;
@@ -75,6 +77,7 @@ export const emptyWorkbench: Workbench = {
   selection: null,
   hover: null,
   openCheck: null,
+  wide: false,
   bays: [],
   dialog: null,
 };
