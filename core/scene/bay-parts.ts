@@ -2,7 +2,7 @@ import type { Geometry } from '../geometry/geometry.ts';
 import type { PartDraft } from './part-draft.ts';
 import type { Vector } from './scene.ts';
 
-/** Open bays as sheets half way up the plate: nothing is there, but it can be pointed at. */
+/** Open bays as sheets with two sides, half way up the plate: nothing is there, but it can be pointed at. */
 export function bayParts({ bays, panels, mainTubes, crossTubes }: Geometry): PartDraft[] {
   const covered = new Set(panels.flatMap((panel) => panel.bays));
   const tubes = [...mainTubes, ...crossTubes];
@@ -16,19 +16,22 @@ export function bayParts({ bays, panels, mainTubes, crossTubes }: Geometry): Par
       bays: [id],
       lift: 0,
       build: (into) => {
-        const first = into.positions.length / 3;
         const corners: Vector[] = [
           [x0, y0, z],
           [x1, y0, z],
           [x1, y1, z],
           [x0, y1, z],
         ];
-        corners.forEach((corner, i) => {
-          into.positions.push(...corner);
-          into.normals.push(0, 0, 1);
-          into.edges.push(...corner, ...corners[(i + 1) % 4]!);
-        });
-        into.indices.push(first, first + 1, first + 2, first, first + 2, first + 3);
+        for (const up of [1, -1]) {
+          const first = into.positions.length / 3;
+          for (const corner of corners) {
+            into.positions.push(...corner);
+            into.normals.push(0, 0, up);
+          }
+          const around = up > 0 ? [0, 1, 2, 0, 2, 3] : [0, 2, 1, 0, 3, 2];
+          into.indices.push(...around.map((corner) => first + corner));
+        }
+        corners.forEach((corner, i) => into.edges.push(...corner, ...corners[(i + 1) % 4]!));
       },
     }));
 }

@@ -1,5 +1,6 @@
 import { useThree } from '@react-three/fiber';
 import { useEffect, useLayoutEffect, useMemo } from 'react';
+import { DoubleSide, FrontSide } from 'three';
 import type { Scene } from '../../core/scene/scene.ts';
 import { isCutAway, type Cut } from '../../core/scene/part-at.ts';
 import { Bolts } from './Bolts.tsx';
@@ -40,8 +41,13 @@ export function Plate(props: PlateSceneProps & { readonly palette: Palette }) {
   }, [states, scene, reading, palette, invalidate]);
   useLayoutEffect(() => {
     setUniforms(uniforms, palette, apart, cut, ratio);
+    const side = cut ? DoubleSide : FrontSide;
+    if (materials.solid.side !== side) {
+      materials.solid.side = side;
+      materials.solid.needsUpdate = true;
+    }
     invalidate();
-  }, [uniforms, palette, apart, cut, ratio, invalidate]);
+  }, [uniforms, materials, palette, apart, cut, ratio, invalidate]);
 
   const shownLoad = scene.loads.find(({ id }) => id === load);
   const ropes = useMemo(() => scene.ropes.filter(({ from }) => !isCutAway(from, cut)), [scene, cut]);

@@ -18,7 +18,7 @@ export function ScaleBar({
   const metre = fromUnit(1, unit);
   const step = niceStep(70 / (view.scale * metre));
   const length = step * metre * view.scale;
-  const [x, y] = [size.width - 24 - length, size.height - 22];
+  const [x, y] = [size.width - 24 - length, size.height - 12];
   return (
     <g className="scene-scale">
       <path d={`M${x} ${y - 5}v5h${length}v-5`} />
@@ -38,7 +38,7 @@ export function DepthScale({ scene, view, size }: { readonly scene: Scene; reado
   const metrePx = view.scale;
   if (Math.abs(view.elevation) > 0.02)
     return (
-      <text className="scene-depth-said" x={16} y={size.height - 22}>
+      <text className="scene-depth-said" x={16} y={size.height - 14}>
         {texts.below(water.depth)}
       </text>
     );

@@ -4,7 +4,7 @@ import { directions, fitted, type ViewName } from './camera.ts';
 import type { ViewStore } from './view-store.ts';
 
 /** px around the plate when it is fitted: room for dimension lines and names. */
-export const margin = 78;
+export const margin = 92;
 
 /** Box around the plate with its panels pulled apart, m. */
 function shownBox({ parts, box }: Scene, apart: number): Box {

@@ -1,4 +1,4 @@
-import { DoubleSide, ShaderMaterial, Vector3, Vector4, type DataTexture } from 'three';
+import { ShaderMaterial, Vector3, Vector4, type DataTexture } from 'three';
 import { texelsInRow } from './part-states.ts';
 
 /** What all solids and edges of a scene share; changing a value changes all of them. */
@@ -49,20 +49,20 @@ const cutting = /* glsl */ `
 
 /**
  * Solids. Every direction of a face has its own tone, as in a drawing, and colours are those of the legend: the top is
- * shown in the very colour, so a plan can be read against it. Behind a section the inside of a solid shows dark: solids are
+ * shown in the very colour, so a plan can be read against it. Backs are drawn with a section only (`side`). Behind a section the inside of a solid shows dark: solids are
  * closed, so wherever a back is seen, material was cut through.
  */
 export const solidMaterial = (uniforms: SceneUniforms): ShaderMaterial =>
   new ShaderMaterial({
     uniforms,
-    side: DoubleSide,
-    polygonOffset: true,
-    polygonOffsetFactor: 0.3,
-    polygonOffsetUnits: 1,
     vertexShader: /* glsl */ `${placing}
       varying vec3 vNormal;
+      flat varying float vEdgeOn;
       void main() {
+        float metresInPixel = 2.0 / (800.0 * projectionMatrix[1][1]);
+        vEdgeOn = min(0.06, 15.0 * metresInPixel);
         #ifdef USE_INSTANCING
+          vEdgeOn = min(0.2, 30.0 * metresInPixel);
           vNormal = mat3(instanceMatrix) * normal;
           gl_Position = placed(instanceMatrix * vec4(position, 1.0));
         #else
@@ -74,6 +74,7 @@ export const solidMaterial = (uniforms: SceneUniforms): ShaderMaterial =>
       uniform vec3 ink, fail, paper;
       uniform float ratio;
       varying vec3 vNormal;
+      flat varying float vEdgeOn;
       float stripes(vec2 at, float period, float width) {
         float d = abs(mod((at.x + at.y) / (1.41421356 * ratio), period) - 0.5 * period);
         return 1.0 - smoothstep(0.5 * width - 0.4, 0.5 * width + 0.4, d);
@@ -81,6 +82,11 @@ export const solidMaterial = (uniforms: SceneUniforms): ShaderMaterial =>
       void main() {
         if (isCutAway()) discard;
         vec3 n = normalize(vNormal), s = n * n;
+        // Hardware places corners on a raster finer than pixels, but not endlessly: a face seen edge on has a depth that
+        // is off by that much times its slope, and would show through what lies before it. It has next to no
+        // width to be seen, small bolts far off least of all.
+        vec3 face = normalize(cross(dFdx(vPlace), dFdy(vPlace)));
+        if (abs(dot(face, vec3(viewMatrix[0][2], viewMatrix[1][2], viewMatrix[2][2]))) < vEdgeOn) discard;
         float tone = s.x * (n.x > 0.0 ? 0.80 : 0.72) + s.y * (n.y > 0.0 ? 0.76 : 0.88) + s.z * (n.z > 0.0 ? 1.0 : 0.92);
         vec3 colour = vLooks.rgb * tone;
         vec2 at = gl_FragCoord.xy, turned = vec2(at.x, -at.y);
@@ -106,7 +112,11 @@ export const edgeMaterial = (uniforms: SceneUniforms): ShaderMaterial =>
   new ShaderMaterial({
     uniforms,
     vertexShader: /* glsl */ `${placing}
-      void main() { gl_Position = placed(vec4(position, 1.0)); }`,
+      void main() {
+        gl_Position = placed(vec4(position, 1.0));
+        // Nearer by a pixel's size (of some 800 down the screen), so that a face does not swallow its own edge.
+        gl_Position.z -= abs(projectionMatrix[2][2]) * 2.0 / (800.0 * projectionMatrix[1][1]);
+      }`,
     fragmentShader: /* glsl */ `${cutting}
       uniform vec3 ink, fail;
       void main() {
