@@ -100,10 +100,9 @@ module.exports = {
     },
     {
       name: 'program-without-tests',
-      comment:
-        'The program does not import tests or build scripts (the starter of the command line bundles on first use).',
+      comment: 'The program does not import tests or build scripts (the starters bundle on first use).',
       severity: 'error',
-      from: { path: '^(electron|renderer)/', pathNot: '^electron/command/stillplate\\.mjs$' },
+      from: { path: '^(electron|renderer)/', pathNot: '^electron/(command/stillplate|start)\\.mjs$' },
       to: { path: '^(tests|build)/' },
     },
     {

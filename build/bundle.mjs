@@ -4,7 +4,6 @@
 import { build } from 'esbuild';
 import { copyFile, mkdir, readdir, rm } from 'node:fs/promises';
 import { createRequire } from 'node:module';
-import { existsSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { basename, join } from 'node:path';
 
@@ -44,19 +43,16 @@ const parts = {
     ];
     await build({
       ...nodeModules,
-      entryPoints: Object.fromEntries(
-        entries.filter((entry) => existsSync(join(root, entry))).map((entry) => [basename(entry, '.ts'), entry]),
-      ),
+      entryPoints: Object.fromEntries(entries.map((entry) => [basename(entry, '.ts'), entry])),
       outdir: bundled('desktop'),
     });
     // A sandboxed preload is one script in the older module form.
-    if (existsSync(join(root, 'electron/preload.ts')))
-      await build({
-        ...forNode,
-        entryPoints: ['electron/preload.ts'],
-        format: 'cjs',
-        outfile: join(bundled('desktop'), 'preload.cjs'),
-      });
+    await build({
+      ...forNode,
+      entryPoints: ['electron/preload.ts'],
+      format: 'cjs',
+      outfile: join(bundled('desktop'), 'preload.cjs'),
+    });
   },
 
   page: async () => {

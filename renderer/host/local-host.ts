@@ -4,14 +4,14 @@ import { hostOver } from '../../core/host/host-over.ts';
 import type { Host } from '../../core/host/host.ts';
 import { fromWire, toWire, wireType } from '../../core/host/wire.ts';
 
-/** The host over the local server that served this page. `base`: its address, ours by default. */
-export function localHost(base = ''): Host {
+/** The host over the local server that served this page. */
+export function localHost(): Host {
   const hearers = new Set<(event: HostEvent) => void>();
   let events: EventSource | null = null;
 
   async function call(name: string, message: unknown): Promise<Answer<unknown>> {
     try {
-      const response = await fetch(`${base}/call/${name}`, {
+      const response = await fetch(`/call/${name}`, {
         method: 'POST',
         headers: { 'Content-Type': wireType },
         body: toWire(message) as Uint8Array<ArrayBuffer>,
@@ -29,7 +29,7 @@ export function localHost(base = ''): Host {
     listen: (hear) => {
       hearers.add(hear);
       // The browser connects anew by itself, and says which event it has heard last.
-      events ??= new EventSource(`${base}/events`);
+      events ??= new EventSource('/events');
       events.onmessage = ({ data }: MessageEvent<string>) => {
         const event = JSON.parse(data) as HostEvent;
         for (const each of hearers) each(event);
