@@ -2,6 +2,7 @@ import { NewPlatePage } from './start/NewPlatePage.tsx';
 import { StartPage } from './start/StartPage.tsx';
 import { Dialogs } from './shell/Dialogs.tsx';
 import { Notices } from './shell/Notices.tsx';
+import { useKeptSettings } from './state/use-kept-settings.ts';
 import { useHostEvents } from './shell/use-host-events.ts';
 import { useShortcuts } from './shell/use-shortcuts.ts';
 import { Work } from './shell/Work.tsx';
@@ -12,6 +13,7 @@ export function App() {
   const page = useWorkbench((state) => state.page);
   useShortcuts();
   useHostEvents();
+  useKeptSettings();
   return (
     <>
       {page === 'start' && <StartPage />}

@@ -9,8 +9,14 @@ const pixels = 4 / 3;
  * their size; `plain` leaves labels and dimensions out, for small pictures.
  */
 export function FigureView({ figure, width, plain = false }: { figure: Figure; width: number; plain?: boolean }) {
-  const { box } = figure;
-  const scale = box.width / width;
+  const around = plain ? 0 : reach(figure);
+  const scale = figure.box.width / (width - 2 * around);
+  const box = {
+    x: figure.box.x - around * scale,
+    y: figure.box.y - around * scale,
+    width: figure.box.width + 2 * around * scale,
+    height: figure.box.height + 2 * around * scale,
+  };
   const shapes = plain ? figure.shapes.filter(({ kind }) => kind === 'path' || kind === 'circle') : figure.shapes;
   return (
     <svg
@@ -25,6 +31,12 @@ export function FigureView({ figure, width, plain = false }: { figure: Figure; w
       ))}
     </svg>
   );
+}
+
+/** Pixels that dimension lines and their numbers stand off the figure's box, at most. */
+function reach({ shapes }: Figure): number {
+  const off = shapes.flatMap((shape) => (shape.kind === 'dimension' ? [Math.abs(shape.offset)] : []));
+  return off.length === 0 ? 0 : (Math.max(...off) + 10) * pixels;
 }
 
 type At = readonly [number, number];

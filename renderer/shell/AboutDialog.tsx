@@ -2,7 +2,9 @@ import { useEffect, useState } from 'react';
 import type { Gives } from '../../core/host/host.ts';
 import { programVersion } from '../../core/result.ts';
 import { Dialog } from '../parts/Dialog.tsx';
+import { CopyButton } from '../parts/CopyButton.tsx';
 import { saveBytes } from '../parts/save-bytes.ts';
+import { largestText, smallestText, useSettings } from '../state/settings.ts';
 import { useSession } from '../state/session-context.ts';
 import { notify, useWorkbench } from '../state/workbench.ts';
 import { texts } from '../texts.ts';
@@ -40,6 +42,7 @@ export function AboutDialog({ onClose }: { onClose: () => void }) {
   };
   return (
     <Dialog title={t.title} onClose={onClose}>
+      <Appearance />
       <dl>
         {Object.entries(versions).map(([name, version]) => (
           <div key={name} className="pair">
@@ -67,48 +70,64 @@ export function AboutDialog({ onClose }: { onClose: () => void }) {
         ))}
       </dl>
       <p className="small quiet">{t.caution}</p>
-      <TextSize />
       <div className="acts">
-        <button type="button" onClick={() => void navigator.clipboard.writeText(lines.join('\n'))}>
-          {t.copy}
-        </button>
-        <button type="button" onClick={() => void backUp()} disabled={about?.storeFault != null}>
-          {t.backUp}
-        </button>
-        <button type="button" onClick={restore} disabled={about?.storeFault != null}>
-          {t.restore}
-        </button>
-        <button type="button" onClick={() => useWorkbench.setState({ dialog: 'problem' })}>
+        <CopyButton label={t.copy} what={() => lines.join('\n')} />
+        <button type="button" className="link small" onClick={() => useWorkbench.setState({ dialog: 'problem' })}>
           {t.problem}
         </button>
-        <button type="button" onClick={() => useWorkbench.setState({ dialog: 'shortcuts' })}>
-          {texts.shortcuts.list}
+        <button
+          type="button"
+          className="link small"
+          onClick={() => void backUp()}
+          disabled={about === null || about.storeFault !== null}
+        >
+          {t.backUp}
+        </button>
+        <button
+          type="button"
+          className="link small"
+          onClick={restore}
+          disabled={about === null || about.storeFault !== null}
+        >
+          {t.restore}
         </button>
       </div>
     </Dialog>
   );
 }
 
-function TextSize() {
-  const [scale, setScale] = useState(Number(document.documentElement.style.getPropertyValue('--text-scale') || 1));
-  const set = (value: number) => {
-    document.documentElement.style.setProperty('--text-scale', String(value));
-    setScale(value);
-  };
+/** Size of text, and light or dark. Motion follows the system. */
+function Appearance() {
+  const { textScale, theme } = useSettings();
+  const t = texts.about;
   return (
-    <p>
-      <label>
-        {texts.about.textSize}{' '}
+    <div className="appearance">
+      <label htmlFor="text-size">{t.textSize}</label>
+      <span className="size">
         <input
+          id="text-size"
           type="range"
-          min={0.85}
-          max={1.6}
+          min={smallestText}
+          max={largestText}
           step={0.05}
-          value={scale}
-          onChange={({ target }) => set(target.valueAsNumber)}
-        />{' '}
-        {Math.round(scale * 100)} %
-      </label>
-    </p>
+          value={textScale}
+          onChange={({ target }) => useSettings.setState({ textScale: target.valueAsNumber })}
+        />
+        <output htmlFor="text-size">{Math.round(textScale * 100)} %</output>
+      </span>
+      <span id="theme">{t.theme}</span>
+      <div className="one-of" role="group" aria-labelledby="theme">
+        {(['system', 'light', 'dark'] as const).map((each) => (
+          <button
+            key={each}
+            type="button"
+            aria-pressed={theme === each}
+            onClick={() => useSettings.setState({ theme: each })}
+          >
+            {t.themes[each]}
+          </button>
+        ))}
+      </div>
+    </div>
   );
 }

@@ -10,10 +10,14 @@ const most = 14;
 /** Finds any field, check, bay, tube or option by typing parts of its words. */
 export function FinderDialog({ onClose }: { onClose: () => void }) {
   const session = useSession();
-  const state = useWorkbench();
+  const result = useWorkbench((state) => state.result);
+  const comparison = useWorkbench((state) => state.comparison);
   const [typed, setTyped] = useState('');
   const [at, setAt] = useState(0);
-  const all = useMemo(() => findables(state, (option) => void session.show(option)), [state, session]);
+  const all = useMemo(
+    () => findables({ result, comparison }, (option) => void session.show(option)),
+    [result, comparison, session],
+  );
   const words = typed.toLowerCase().split(/\s+/).filter(Boolean);
   const found = all
     .filter(({ title, kind }) => words.every((word) => `${title} ${kind}`.toLowerCase().includes(word)))
@@ -53,7 +57,7 @@ export function FinderDialog({ onClose }: { onClose: () => void }) {
         <ul id="found" role="listbox" aria-label={texts.finder.title}>
           {found.map(({ title, kind }, n) => (
             <li key={`${kind}|${title}|${n}`} id={`found-${n}`} role="option" aria-selected={n === at}>
-              <button type="button" className="plain" tabIndex={-1} onClick={() => go(n)}>
+              <button type="button" className="plain" tabIndex={-1} onClick={() => go(n)} onMouseMove={() => setAt(n)}>
                 <span>{title}</span>
                 <span className="quiet">{kind}</span>
               </button>

@@ -3,7 +3,9 @@ import { valueOf } from '../../core/host/answer.ts';
 import type { RevisionLine } from '../../core/host/host-schema.ts';
 import { readDocumentText } from '../../core/document/read-document.ts';
 import { Dialog } from '../parts/Dialog.tsx';
+import { localTime } from '../parts/local-time.ts';
 import { saveBytes } from '../parts/save-bytes.ts';
+import { none } from '../state/none.ts';
 import { useSession } from '../state/session-context.ts';
 import { notify, useWorkbench } from '../state/workbench.ts';
 import { texts } from '../texts.ts';
@@ -13,7 +15,11 @@ export function HistoryDialog({ onClose }: { onClose: () => void }) {
   const session = useSession();
   const line = useWorkbench((state) => state.line);
   const [remark, setRemark] = useState('');
-  const [revisions, setRevisions] = useState<readonly RevisionLine[]>([]);
+  const [revisions, setRevisions] = useState<readonly RevisionLine[] | null>(null);
+  const [hasDialogs, setHasDialogs] = useState(false);
+  useEffect(() => {
+    void session.host.about({}).then((answer) => setHasDialogs(answer.ok && answer.value.hasDialogs));
+  }, [session]);
   const t = texts.history;
   const refresh = () => {
     if (line)
@@ -50,41 +56,51 @@ export function HistoryDialog({ onClose }: { onClose: () => void }) {
   return (
     <Dialog title={t.title} onClose={onClose}>
       <p className="quiet">{t.lead}</p>
-      <p>
+      <form
+        className="making"
+        onSubmit={(event) => {
+          event.preventDefault();
+          void make();
+        }}
+      >
         <input
           type="text"
           aria-label={t.remark}
           placeholder={t.remark}
+          maxLength={400}
           value={remark}
           onChange={({ target }) => setRemark(target.value)}
-        />{' '}
-        <button type="button" className="primary" disabled={!line} onClick={() => void make()}>
+        />
+        <button type="submit" className="primary" disabled={!line}>
           {t.make}
         </button>
-      </p>
-      <ul className="recent">
-        {revisions.map(({ number, made, remark: said, documentHash }) => (
+      </form>
+      {!line && <p className="loud">{t.needsStore}</p>}
+      {line && revisions !== null && revisions.length === 0 && <p className="quiet">{t.none}</p>}
+      <ul className="revisions">
+        {[...(revisions ?? none)].reverse().map(({ number, made, remark: said, documentHash }) => (
           <li key={number}>
-            <span className="name">
-              {t.revision(number)} {said}
-            </span>
+            <strong>{t.revision(number)}</strong>
+            <span className="remark">{said}</span>
             <span className="quiet small">
-              {made.slice(0, 16).replace('T', ' ')} · {documentHash.slice(0, 12)}
+              {localTime(made)} <code>{documentHash.slice(0, 12)}</code>
             </span>
-            <button type="button" onClick={() => void bringBack(number)}>
+            <button type="button" className="link small" onClick={() => void bringBack(number)}>
               {t.bringBack}
             </button>
           </li>
         ))}
       </ul>
+      <h3>{t.files}</h3>
       <div className="acts">
         <button type="button" onClick={() => void saveFile()}>
           {t.saveFile}
         </button>
-        <button type="button" disabled={!line} onClick={() => void mirror()}>
-          {line?.file ? t.mirrored(line.file) : t.mirror}
+        <button type="button" disabled={!line || !hasDialogs} onClick={() => void mirror()}>
+          {t.mirror}
         </button>
       </div>
+      <p className="quiet small">{line?.file ? t.mirrored(line.file) : hasDialogs ? t.mirrorHelp : t.mirrorNeeds}</p>
     </Dialog>
   );
 }

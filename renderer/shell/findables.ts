@@ -1,3 +1,4 @@
+import { openCheck } from '../state/open-check.ts';
 import { useWorkbench, type SheetName, type Workbench } from '../state/workbench.ts';
 import { texts, type FieldName } from '../texts.ts';
 
@@ -78,7 +79,7 @@ const sheetOf: Readonly<Partial<Record<SheetName, readonly FieldName[]>>> = {
 
 /** Everything that can be found, in the window as it is now. */
 export function findables(
-  { result, comparison }: Workbench,
+  { result, comparison }: Pick<Workbench, 'result' | 'comparison'>,
   show: (option: string | null) => void,
 ): readonly Findable[] {
   const t = texts.finder;
@@ -101,12 +102,7 @@ export function findables(
   const checks = (result?.rows ?? []).map((row) => ({
     title: `${row.title}, ${row.placeWords}${row.direction ? ` (${row.direction})` : ''}`,
     kind: `${t.check} ${row.utilisation === null ? texts.verdict[row.verdict] : row.utilisation.toFixed(2)}`,
-    go: () =>
-      useWorkbench.setState({
-        sheet: 'strength',
-        openCheck: { check: row.id, place: row.place, situation: row.situation },
-        selection: row.place,
-      }),
+    go: () => openCheck(row),
   }));
   const bays = (result?.bays ?? []).map(({ id, design }) => ({
     title: id,

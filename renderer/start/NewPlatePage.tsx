@@ -75,7 +75,7 @@ export function NewPlatePage() {
     </FieldFrame>
   );
   const count = (field: 'mainTubes' | 'crossTubes') => (
-    <FieldFrame label={t.labels[field]} fault={fault(field)}>
+    <FieldFrame label={t.labels[field]} help={t.counts[field]} fault={fault(field)}>
       {(frame) => (
         <input
           type="number"
@@ -98,25 +98,25 @@ export function NewPlatePage() {
       >
         <h1>{t.title}</h1>
         <p className="quiet">{t.lead}</p>
-        <FieldFrame label={t.labels.units}>
+        <FieldFrame label={t.labels.units} help={t.unitsHelp}>
           {(frame) => (
             <select
               {...frame}
               value={asked.units}
               onChange={({ target }) => setAsked({ ...first[target.value as 'metric' | 'inch'], name: asked.name })}
             >
-              <option value="metric">metric</option>
-              <option value="inch">inch</option>
+              <option value="metric">{t.units.metric}</option>
+              <option value="inch">{t.units.inch}</option>
             </select>
           )}
         </FieldFrame>
         {text('name')}
         {text('length', t.outlineHelp)}
-        {text('width')}
+        {text('width', t.widthHelp)}
         {count('mainTubes')}
         {count('crossTubes')}
         {text('section', t.sectionHelp)}
-        {text('depth')}
+        {text('depth', t.depthHelp)}
         {text('force', t.forceHelp)}
         <SectionList />
         {other.map(({ what, mend }) => (
@@ -134,7 +134,11 @@ export function NewPlatePage() {
         </div>
       </form>
       <aside className={faults.length > 0 ? 'growing stale' : 'growing'}>
-        {made?.preview.plan && <FigureView figure={made.preview.plan} width={620} />}
+        {made?.preview.plan ? (
+          <FigureView figure={made.preview.plan} width={700} />
+        ) : (
+          <p className="quiet">{texts.start.drawing}</p>
+        )}
         <dl>
           {made?.preview.facts.map(([title, value]) => (
             <div key={title}>

@@ -1,9 +1,12 @@
 import { useEffect, useState } from 'react';
 import type { PreviewView } from '../../core/engine/messages.ts';
+import { valueOf, type Answer } from '../../core/host/answer.ts';
 import type { DocumentLine } from '../../core/host/host-schema.ts';
-import { Refusal } from '../../core/refusal.ts';
+import { Refusal, type RefusalText } from '../../core/refusal.ts';
 import { FigureView } from '../parts/FigureView.tsx';
 import { chooseTextFile } from '../parts/choose-text-file.ts';
+import { localTime } from '../parts/local-time.ts';
+import { none } from '../state/none.ts';
 import { useSession } from '../state/session-context.ts';
 import { notify, useWorkbench } from '../state/workbench.ts';
 import { texts } from '../texts.ts';
@@ -14,7 +17,7 @@ import './start.css';
 export function StartPage() {
   const t = texts.start;
   return (
-    <div className="start">
+    <main className="start">
       <header>
         <h1>{texts.program}</h1>
         <p className="lead">{t.lead}</p>
@@ -35,8 +38,18 @@ export function StartPage() {
           ))}
         </ul>
       </section>
-      <footer className="quiet small">{t.caution}</footer>
-    </div>
+      <footer className="quiet small">
+        <p>{t.caution}</p>
+        <div className="acts">
+          <button type="button" className="link" onClick={() => useWorkbench.setState({ dialog: 'about' })}>
+            {texts.about.title}
+          </button>
+          <button type="button" className="link" onClick={() => useWorkbench.setState({ dialog: 'problem' })}>
+            {texts.about.problem}
+          </button>
+        </div>
+      </footer>
+    </main>
   );
 }
 
@@ -53,6 +66,8 @@ function OpenFile() {
       const { name, faults } = await session.engine.ask('preview', { text: file.text });
       if (faults.length > 0)
         notify('loud', { what: texts.start.hasFaults(file.name, faults.length), mend: texts.start.hasFaultsMend });
+      if (chosen?.value?.readOnly)
+        notify('plain', { what: texts.start.readOnly(file.name), mend: texts.start.readOnlyMend });
       await session.openText(name || file.name, file.text, chosen?.value?.handle ?? null);
     });
   return (
@@ -67,21 +82,40 @@ function Recent() {
   const session = useSession();
   const [lines, setLines] = useState<readonly DocumentLine[] | null>(null);
   const [trash, setTrash] = useState(false);
-  const refresh = () => void session.host.listDocuments({}).then((answer) => setLines(answer.ok ? answer.value : []));
+  const [all, setAll] = useState(false);
+  const [fault, setFault] = useState<RefusalText | null>(null);
+  const refresh = () =>
+    void session.host.listDocuments({}).then((answer) => {
+      setLines(answer.ok ? answer.value : none);
+      setFault(answer.ok ? null : answer.refusal);
+    });
   useEffect(refresh, [session]);
   const shown = (lines ?? []).filter(({ trashed }) => trashed === trash);
   const t = texts.start;
-  const act = (work: () => Promise<{ ok: boolean }>) =>
+  const act = (work: () => Promise<Answer<unknown>>) =>
     void said(async () => {
-      await work();
+      valueOf(await work());
       refresh();
     });
+  const several = all ? shown : shown.slice(0, few);
   return (
     <section aria-labelledby="recent">
-      <h2 id="recent">{trash ? t.trash : t.recent}</h2>
+      <header className="titled">
+        <h2 id="recent">{trash ? t.trash : t.recent}</h2>
+        {(trash || lines?.some(({ trashed }) => trashed)) && (
+          <button type="button" className="link small" onClick={() => setTrash(!trash)}>
+            {trash ? t.backFromTrash : t.showTrash}
+          </button>
+        )}
+      </header>
+      {fault && (
+        <p className="loud" role="alert">
+          {fault.what}. {fault.mend}
+        </p>
+      )}
       {lines !== null && shown.length === 0 && <p className="quiet">{trash ? t.trashEmpty : t.noRecent}</p>}
       <ul className="recent">
-        {shown.map((line) => (
+        {several.map((line) => (
           <li key={line.id}>
             <button
               type="button"
@@ -91,15 +125,21 @@ function Recent() {
             >
               {line.name}
             </button>
-            <span className="quiet small">{line.fault ?? t.changed(line.changed)}</span>
+            <span className={line.fault ? 'loud small' : 'quiet small'}>
+              {line.fault ?? [line.file, localTime(line.changed)].filter(Boolean).join(' · ')}
+            </span>
             {trash ? (
               <>
-                <button type="button" onClick={() => act(() => session.host.restoreDocument({ id: line.id }))}>
+                <button
+                  type="button"
+                  className="link small"
+                  onClick={() => act(() => session.host.restoreDocument({ id: line.id }))}
+                >
                   {t.restore}
                 </button>
                 <button
                   type="button"
-                  className="plain"
+                  className="link small"
                   onClick={() => act(() => session.host.destroyDocument({ id: line.id }))}
                 >
                   {t.destroy}
@@ -108,7 +148,8 @@ function Recent() {
             ) : (
               <button
                 type="button"
-                className="plain small"
+                className="link small"
+                aria-label={t.toTrashOf(line.name)}
                 onClick={() => act(() => session.host.trashDocument({ id: line.id }))}
               >
                 {t.toTrash}
@@ -117,12 +158,17 @@ function Recent() {
           </li>
         ))}
       </ul>
-      <button type="button" className="plain small" onClick={() => setTrash(!trash)}>
-        {trash ? t.backFromTrash : t.showTrash}
-      </button>
+      {several.length < shown.length && (
+        <button type="button" className="link small" onClick={() => setAll(true)}>
+          {t.showAll(shown.length)}
+        </button>
+      )}
     </section>
   );
 }
+
+/** So many documents are shown at first. */
+const few = 8;
 
 function Sample({ name }: { name: string }) {
   const session = useSession();
@@ -146,10 +192,10 @@ function Sample({ name }: { name: string }) {
         disabled={!sample}
         onClick={() => sample && void said(() => session.openText(sample.preview.name, sample.text, null))}
       >
-        <span className="plan">
+        <span className="plan" aria-hidden="true">
           {sample?.preview.plan && <FigureView figure={sample.preview.plan} width={260} plain />}
         </span>
-        <strong>{sample?.preview.name ?? '…'}</strong>
+        <strong>{sample?.preview.name ?? texts.start.drawing}</strong>
         <dl>
           {sample?.preview.facts.map(([title, text]) => (
             <div key={title}>
