@@ -5,6 +5,8 @@ const report = process.env.STILLPLATE_TEST_REPORT;
 
 /** Tests that put a double in the place of a module need a world of their own. */
 const withDoubles = ['tests/host/write-file.test.ts', 'tests/host/write-new-file.test.ts'];
+/** Tests that open the bundled window in a browser: one after the other, since each fills a small machine. */
+const inBrowser = ['tests/browser/**/*.test.ts'];
 
 export default defineConfig({
   test: {
@@ -13,8 +15,28 @@ export default defineConfig({
     reporters: report ? ['default', ['json', { outputFile: report }]] : ['default'],
     projects: [
       // mathjs is a thousand files: files that share a worker load it once. Core keeps no state but memos of pure functions.
-      { extends: true, test: { name: 'shared', include: ['tests/**/*.test.ts'], exclude: withDoubles, isolate: false } },
+      {
+        extends: true,
+        test: {
+          name: 'shared',
+          include: ['tests/**/*.test.ts'],
+          exclude: [...withDoubles, ...inBrowser],
+          isolate: false,
+        },
+      },
       { extends: true, test: { name: 'alone', include: withDoubles } },
+      {
+        extends: true,
+        test: {
+          name: 'browser',
+          include: inBrowser,
+          globalSetup: ['tests/browser/support/bundle-once.ts'],
+          fileParallelism: false,
+          isolate: false,
+          testTimeout: 180_000,
+          expect: { poll: { timeout: 60_000, interval: 100 } },
+        },
+      },
     ],
   },
 });

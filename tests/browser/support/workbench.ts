@@ -1,0 +1,124 @@
+import type { Browser, Locator, Page } from 'playwright-core';
+import { expect } from 'vitest';
+import { documentHash } from '../../../core/document/document-hash.ts';
+import { readDocumentText } from '../../../core/document/read-document.ts';
+import { texts } from '../../../renderer/texts.ts';
+import type { Served } from './served.ts';
+
+type SheetName = keyof typeof texts.sheets;
+
+/** The window in a browser, with what a person does in it. */
+export interface Workbench {
+  readonly page: Page;
+  /** The sheet beside the plate. */
+  readonly sheet: Locator;
+  readonly open: (sheet: SheetName) => Promise<void>;
+  /** A field of the open sheet by its label. */
+  readonly field: (label: string) => Locator;
+  /** Types into a field and leaves it. */
+  readonly type: (label: string, text: string) => Promise<void>;
+  /** Opens a sample as a document of one's own; gives its id in the store. */
+  readonly openSample: (name: string) => Promise<string>;
+  /** Goes back to the start page. */
+  readonly allPlates: () => Promise<void>;
+  /** Does something that changes the document, and waits until the store has acknowledged it and the window says so. */
+  readonly kept: (id: string, act: () => Promise<unknown>) => Promise<void>;
+  /** Hash of what the window holds: the file that it saves. */
+  readonly hash: () => Promise<string>;
+  /** Number that decides, as the headline prints it. */
+  readonly deciding: () => Promise<string>;
+  readonly close: () => Promise<void>;
+}
+
+/** How long anything may take on a machine that is busy. */
+const patience = 60_000;
+
+/**
+ * Opens the window in a browser of its own (no cookies of another). Closing it fails where anything went against the
+ * content policy, was thrown and not caught, or was said as an error on the console. `excused`: what the journey itself
+ * brought about.
+ */
+export async function openWorkbench(
+  browser: Browser,
+  served: Served,
+  excused: RegExp | null = null,
+): Promise<Workbench> {
+  const context = await browser.newContext({
+    viewport: { width: 1440, height: 900 },
+    reducedMotion: 'reduce',
+    acceptDownloads: true,
+  });
+  const page = await context.newPage();
+  page.setDefaultTimeout(patience);
+  const found = await watch(page);
+  const sheet = page.locator('.sheet');
+  const field = (label: string): Locator => sheet.getByLabel(label, { exact: true }).first();
+  await page.goto(served.address);
+
+  return {
+    page,
+    sheet,
+    field,
+    open: async (name) => {
+      await page.getByRole('button', { name: texts.sheets[name], exact: true }).first().click();
+    },
+    type: async (label, text) => {
+      await field(label).fill(text);
+      await field(label).press('Enter');
+    },
+    openSample: async (name) => {
+      const before = new Set((await served.documents()).map(({ id }) => id));
+      await page.locator('.cards button', { hasText: name }).click();
+      await page.getByText(texts.headline.decides).waitFor();
+      return (await served.documents()).find(({ id }) => !before.has(id))!.id;
+    },
+    allPlates: async () => {
+      await page.getByRole('button', { name: texts.headline.home }).click();
+      await page.getByRole('heading', { name: texts.start.samples }).waitFor();
+    },
+    kept: async (id, act) => {
+      const head = async (): Promise<number> => (await served.documents()).find((each) => each.id === id)!.head;
+      const before = await head();
+      await act();
+      await expect.poll(head, { timeout: patience }).toBeGreaterThan(before);
+      await page.getByText(texts.headline.kept).waitFor();
+    },
+    hash: async () => {
+      await page.keyboard.press('Control+s');
+      const download = page.waitForEvent('download');
+      await page.getByRole('button', { name: texts.history.saveFile }).click();
+      const text = await textOf((await download).createReadStream());
+      await page.getByRole('button', { name: texts.dialog.close }).click();
+      return documentHash(readDocumentText(text));
+    },
+    deciding: async () => (await page.locator('.deciding strong').textContent()) ?? '',
+    close: async () => {
+      await context.close();
+      expect(found.filter((each) => !excused?.test(each))).toEqual([]);
+    },
+  };
+}
+
+/** Gathers everything that may not happen in a page. */
+async function watch(page: Page): Promise<readonly string[]> {
+  const found: string[] = [];
+  page.on('pageerror', (error) => found.push(`thrown: ${error.message}`));
+  page.on('console', (message) => {
+    if (message.type() === 'error') found.push(`console: ${message.text()}`);
+  });
+  await page.exposeFunction('tellViolation', (words: string) => found.push(`policy: ${words}`));
+  await page.addInitScript(
+    `document.addEventListener('securitypolicyviolation', (event) => window.tellViolation(event.violatedDirective + ' ' + event.blockedURI));`,
+  );
+  return found;
+}
+
+export async function textOf(stream: Promise<NodeJS.ReadableStream>): Promise<string> {
+  return Buffer.concat(await bytesOf(stream)).toString('utf8');
+}
+
+export async function bytesOf(stream: Promise<NodeJS.ReadableStream>): Promise<readonly Buffer[]> {
+  const parts: Buffer[] = [];
+  for await (const part of await stream) parts.push(part as Buffer);
+  return parts;
+}
