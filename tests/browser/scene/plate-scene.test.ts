@@ -1,0 +1,334 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import type { Browser, Page } from 'playwright-core';
+import { colourAt } from '../../../renderer/scene/colour-map.ts';
+import { openBrowser } from '../browser.ts';
+import { drawn, openPlate } from './open-plate.ts';
+
+let browser: Browser;
+let page: Page;
+beforeAll(async () => void (browser = await openBrowser()));
+afterAll(() => browser.close());
+afterEach(async () => {
+  // The window's content policy holds in every test.
+  expect(await page.evaluate('window.violations')).toEqual([]);
+  await page.close();
+});
+
+type Rgb = readonly [number, number, number];
+const hex = (colour: string): Rgb => [1, 3, 5].map((i) => parseInt(colour.slice(i, i + 2), 16)) as unknown as Rgb;
+const panelColour = hex('#e4dfd2');
+const tubeColour = hex('#b4bfc4');
+const paper = hex('#fbfaf7');
+
+const run = <T>(script: string): Promise<T> =>
+  page.evaluate<T>(`(() => { const p = window.plate; return ${script}; })()`);
+const act = async (script: string): Promise<void> => {
+  await run(script);
+  await drawn(page);
+};
+/** Where a point of the plate is, px from the picture's corner. */
+const at = (point: readonly number[]): Promise<[number, number]> => run(`p.at(${JSON.stringify(point)})`);
+const pixelAt = async (point: readonly number[]): Promise<Rgb> => {
+  const [x, y] = await at(point);
+  return (await run<number[]>(`p.pixel(${x}, ${y})`)).slice(0, 3) as unknown as Rgb;
+};
+/** Within one step of eight bits: the card rounds. */
+const expectColour = (seen: Rgb, meant: Rgb, what = ''): void => {
+  for (const i of [0, 1, 2] as const)
+    expect(Math.abs(seen[i] - meant[i]), `${what} is ${seen}, meant ${meant}`).toBeLessThanOrEqual(1);
+};
+const click = async (point: readonly number[]): Promise<void> => {
+  const box = (await page.locator('.plate-scene').boundingBox())!;
+  const [x, y] = await at(point);
+  await page.mouse.click(box.x + x, box.y + y);
+  await drawn(page);
+};
+
+// The middle sample: main tubes 1.42 m apart, 150 mm square; cross tubes 0.83 m apart, 100 mm wide; panels below, 6 mm.
+const middleOf = { A1: [0.415, 0.71, -0.15], A2: [1.245, 0.71, -0.15], B6: [4.565, 2.13, -0.15] } as const;
+
+describe('the middle sample', () => {
+  it('is drawn: in plan a panel has its colour, a tube its own, beside the plate is paper', async () => {
+    page = await openPlate(browser);
+    await act("p.showNamed('plan')");
+    expectColour(await pixelAt([0.35, 0.5, -0.15]), panelColour, 'panel');
+    // Between two bolts, off the crossing.
+    expectColour(await pixelAt([0.415, 1.42, 0]), tubeColour, 'tube');
+    expectColour(await pixelAt([-0.4, 1.42, 0]), paper, 'paper');
+  });
+
+  it('has every part in three’s graph: triangles of all solids, bolts as instances', async () => {
+    page = await openPlate(browser);
+    const { triangles } = await run<{ triangles: number }>('p.draw()');
+    const expected = await run<number>(
+      'p.scene.meshes.reduce((n, m) => n + m.indices.length / 3, 0) + p.scene.bolts.reduce((n, b) => n + b.parts.length * b.indices.length / 3, 0)',
+    );
+    expect(triangles).toBe(expected);
+    const instances = await run<number>(
+      "p.root.scene.children.filter((o) => o.name === 'bolts').reduce((n, o) => n + o.count, 0)",
+    );
+    expect(instances).toBe(await run<number>("p.scene.parts.filter((part) => part.kind === 'bolt').length"));
+    expect(instances).toBe(648);
+  });
+
+  it('selects the panel, tube or bolt that is clicked, and nothing beside the plate', async () => {
+    page = await openPlate(browser);
+    await act("p.showNamed('plan')");
+    for (const [point, id] of [
+      [middleOf.A1, 'panel:A1'],
+      [middleOf.B6, 'panel:B6'],
+      [[0.415, 1.42, 0], 'tube:B'],
+      [[-0.4, -0.3, 0], null],
+    ] as const) {
+      await click(point);
+      expect(await run('p.selection')).toBe(id);
+    }
+    const bolt = await run<{ id: string; centre: number[] }>("p.scene.parts.find((part) => part.kind === 'bolt')");
+    await click(bolt.centre);
+    expect(await run('p.selection')).toBe(bolt.id);
+    const outlines = await run<number>("p.root.scene.children.filter((o) => o.name === 'outline').length");
+    expect(outlines).toBeGreaterThan(0);
+    expect(await page.locator('.scene-said').textContent()).toContain(bolt.id.slice('bolt:'.length));
+    await page.keyboard.press('Escape');
+    expect(await run('p.selection')).toBe(null);
+  });
+
+  it('names what the pointer rests on, with an outline', async () => {
+    page = await openPlate(browser);
+    await act("p.showNamed('plan')");
+    const box = (await page.locator('.plate-scene').boundingBox())!;
+    const [x, y] = await at(middleOf.A2);
+    await page.mouse.move(box.x + x, box.y + y);
+    await page.locator('.scene-name', { hasText: 'Panel A2' }).waitFor();
+    await drawn(page);
+    expect(await run("p.root.scene.children.filter((o) => o.name === 'outline').length")).toBe(2);
+  });
+
+  it('cuts: beyond the section a panel is gone, before it it stays, and the cut wall is dark', async () => {
+    page = await openPlate(browser);
+    await act("p.showNamed('plan')");
+    await act("p.set({ cut: { axis: 'x', at: 2.1, away: 'above' } })");
+    expectColour(await pixelAt([0.35, 0.5, -0.15]), panelColour, 'panel before the section');
+    expectColour(await pixelAt([4.5, 2.0, -0.15]), paper, 'place beyond the section');
+    await act("p.showNamed('end')");
+    await act("p.set({ cut: { axis: 'x', at: 2.1, away: 'above' } })");
+    // Wall of tube A, 8 mm: its middle at 4 mm below the top, looked at along the tube.
+    const [r, g, b] = await pixelAt([2.1, 0.01, -0.004]);
+    expect(Math.max(r, g, b)).toBeLessThan(110);
+    await act('p.set({ cut: null })');
+    expect(Math.max(...(await pixelAt([2.1, 0.01, -0.004])))).toBeGreaterThan(110);
+  });
+
+  it('pulls panels off their tubes: seen from the side they lie lower by as much', async () => {
+    page = await openPlate(browser);
+    await act("p.showNamed('side')");
+    const below = [0.5, -0.03, -0.153 - 0.3];
+    expectColour(await pixelAt(below), paper, 'below the plate');
+    await act('p.set({ apart: 0.3 })');
+    const [r, g, b] = await pixelAt(below);
+    // Its edge: the panel's colour in the tone of a face towards the eye, or the line along it.
+    expect([r, g, b]).not.toEqual([...paper]);
+    expect(r).toBeGreaterThanOrEqual(b);
+  });
+
+  it('lays a reading over the plate in the very colour of its legend, and names unit, case and extremes', async () => {
+    page = await openPlate(browser);
+    await act("p.set({ reading: 'panel-stress' })");
+    await act("p.showNamed('plan')");
+    const values = new Map(
+      await run<[string, number][]>("[...p.readings.find((r) => r.id === 'panel-stress').values]"),
+    );
+    const most = Math.max(...values.values());
+    for (const [bay, point] of Object.entries(middleOf)) {
+      const colour = colourAt(values.get(`panel:${bay}`)! / most, false).map((c) => Math.round(255 * c));
+      expectColour(await pixelAt([point[0] - 0.1, point[1] - 0.2, -0.15]), colour as unknown as Rgb, bay);
+    }
+    const legend = page.locator('.scene-legend');
+    expect(await legend.textContent()).toContain('MPa');
+    expect(await legend.textContent()).toContain('load factors included');
+    const [highest] = [...values].find(([, value]) => value === most)!;
+    const place = legend.locator('button').first();
+    await place.click();
+    expect(await run('p.selection')).toBe(highest);
+    expect(await place.textContent()).toContain(highest.slice('panel:'.length));
+  });
+
+  it('measures between two corners that it catches: the length of a main tube', async () => {
+    page = await openPlate(browser);
+    await act("p.showNamed('plan')");
+    await act('p.set({ measuring: true })');
+    const ends = await run<[number, number]>(
+      "(() => { const { box } = p.scene.parts.find((q) => q.id === 'tube:A'); return [box.low[0], box.high[0]]; })()",
+    );
+    // A few pixels off the corners of the top's flat, which ends at the corner radius, 12 mm from the side.
+    await click([ends[0] + 0.02, 0.063 - 0.01, 0]);
+    expect(await page.locator('.scene-notice').textContent()).toContain('second');
+    await click([ends[1] - 0.02, 0.063 - 0.01, 0]);
+    expect(await page.locator('.scene-measure text').textContent()).toBe('5290 mm (x 5290 mm, y 0 mm, z 0 mm)');
+  });
+
+  it('shows dimensions in plan only, as text, and the depth as a rule when seen level', async () => {
+    page = await openPlate(browser);
+    expect(await page.locator('.scene-dimensions').count()).toBe(0);
+    await act("p.showNamed('plan')");
+    expect(await page.locator('.scene-dimensions text').allTextContents()).toEqual(
+      expect.arrayContaining(['5290 mm', '2990 mm', '6 × 830.0 mm', '2 × 1420 mm']),
+    );
+    expect(await page.locator('.scene-depth').count()).toBe(0);
+    await act('p.showSurface()');
+    expect(await page.locator('.scene-depth text').allTextContents()).toContain('Water surface');
+  });
+
+  it('shows a load as one arrow a panel, with its force and the rule of signs', async () => {
+    page = await openPlate(browser);
+    await act("p.set({ load: 'service-up' })");
+    expect(await run("p.root.scene.children.filter((o) => o.name === 'load arrows').map((o) => o.count)")).toEqual([
+      12, 12,
+    ]);
+    const said = await page.locator('.scene-legend.load').textContent();
+    // 46 kN in the document, factor 1.35.
+    expect(said).toContain('+62.1 kN');
+    expect(said).toContain('Positive up; arrows show the force of the water on the plate.');
+  });
+
+  it('turns, moves and zooms by mouse, wheel and keys, and goes to named views by keys and buttons', async () => {
+    page = await openPlate(browser);
+    const view = () => run<{ azimuth: number; elevation: number; scale: number; target: number[] }>('p.store.view()');
+    const first = await view();
+    const box = (await page.locator('.plate-scene').boundingBox())!;
+    const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+    const drag = async (dx: number, dy: number) => {
+      await page.mouse.move(x, y);
+      await page.mouse.down();
+      await page.mouse.move(x + dx, y + dy, { steps: 3 });
+      await page.mouse.up();
+    };
+    await drag(60, 0);
+    const turned = await view();
+    expect(turned.azimuth).toBeLessThan(first.azimuth - 0.2);
+    expect(await run('p.selection')).toBe(null);
+    await page.keyboard.down('Shift');
+    await drag(60, 0);
+    await page.keyboard.up('Shift');
+    const moved = await view();
+    expect([moved.azimuth, moved.scale]).toEqual([turned.azimuth, turned.scale]);
+    expect(moved.target).not.toEqual(turned.target);
+    await page.mouse.wheel(0, -200);
+    await expect.poll(async () => (await view()).scale).toBeGreaterThan(moved.scale * 1.2);
+    await page.locator('.plate-scene').focus();
+    await page.keyboard.press('p');
+    expect((await view()).elevation).toBeCloseTo(Math.PI / 2, 9);
+    await page.keyboard.press('ArrowLeft');
+    expect((await view()).azimuth).not.toBeCloseTo(-Math.PI / 2, 3);
+    await page.getByRole('button', { name: 'Side', exact: true }).click();
+    expect((await view()).elevation).toBe(0);
+  });
+
+  it('lists the same parts as text, to be chosen by keyboard', async () => {
+    page = await openPlate(browser);
+    await page.getByRole('button', { name: /^Panels/ }).press('Enter');
+    const items = page.locator('.scene-parts li button');
+    expect(await items.count()).toBe(12);
+    await items.nth(2).press('Enter');
+    expect(await run('p.selection')).toBe('panel:A3');
+    expect(await items.nth(2).getAttribute('aria-pressed')).toBe('true');
+  });
+
+  it('is drawn again when the graphics card took the picture back', async () => {
+    page = await openPlate(browser);
+    await act("p.showNamed('plan')");
+    await page.evaluate(
+      "window.loss = plate.root.gl.getContext().getExtension('WEBGL_lose_context'); loss.loseContext()",
+    );
+    await page.locator('.scene-notice').waitFor();
+    await page.evaluate('loss.restoreContext()');
+    await page.locator('.scene-notice').waitFor({ state: 'detached' });
+    await drawn(page);
+    expectColour(await pixelAt([0.35, 0.5, -0.15]), panelColour, 'panel after the loss');
+  });
+
+  it('has no fault that axe finds, light or dark, with legend, arrows and list open', async () => {
+    const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+    for (const dark of [false, true]) {
+      page = await openPlate(browser, 'middle', { dark });
+      await act("p.set({ reading: 'utilisation', load: 'service-up' })");
+      await page.getByRole('button', { name: /^Tubes/ }).click();
+      await page.evaluate(axe);
+      const faults = await page.evaluate<{ id: string; nodes: { html: string }[] }[]>(
+        "axe.run('.scene-stage', { runOnly: ['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa'] }).then((r) => r.violations)",
+      );
+      expect(faults.map(({ id, nodes }) => `${id}: ${nodes[0]!.html}`)).toEqual([]);
+      if (!dark) await page.close();
+    }
+  });
+});
+
+it('hatches and outlines a panel that fails', async () => {
+  // 4 mm welded on top: its deflection fails.
+  page = await openPlate(browser, 'middle/top-4-welded');
+  await act("p.set({ reading: 'panel-deflection' })");
+  await act("p.showNamed('plan')");
+  const fail = hex('#9c2b12');
+  const row = await Promise.all(Array.from({ length: 24 }, (_, i) => pixelAt([0.3 + 0.004 * i, 0.5, 0.004])));
+  const striped = row.filter((rgb) => rgb.every((c, i) => Math.abs(c - fail[i]!) <= 2)).length;
+  expect(striped).toBeGreaterThan(4);
+  expect(striped).toBeLessThan(20);
+  expect(await run("p.root.scene.children.some((o) => o.name === 'outline')")).toBe(true);
+  expect(await page.locator('.scene-legend .swatch.fails').count()).toBe(1);
+});
+
+it('shows open bays as sheets that can be picked', async () => {
+  page = await openPlate(browser, 'middle/ends-open');
+  await act("p.showNamed('plan')");
+  await click(middleOf.A1);
+  expect(await run('p.selection')).toBe('bay:A1');
+});
+
+it('draws 60 bays with over 2,000 bolts in at most 60 calls, and 300 frames of orbit grow the heap by under 1 MB', async () => {
+  page = await openPlate(browser, 'many', { width: 800, height: 600 });
+  const bolts = await run<number>("p.scene.parts.filter((part) => part.kind === 'bolt').length");
+  expect(bolts).toBeGreaterThanOrEqual(2000);
+  await act("p.set({ reading: 'utilisation', load: p.scene.loads[0].id, slings: true })");
+  await act("p.onSelect('panel:C5')");
+  const { calls } = await run<{ calls: number; triangles: number }>('p.draw()');
+  expect(calls).toBeLessThanOrEqual(60);
+  const orbit = (frames: number) =>
+    page.evaluate(`new Promise((done) => {
+      let left = ${frames};
+      const step = () => {
+        const view = plate.store.view();
+        plate.store.show({ ...view, azimuth: view.azimuth + 0.02 });
+        if (--left > 0) requestAnimationFrame(step); else done();
+      };
+      step();
+    })`);
+  const session = await page.context().newCDPSession(page);
+  const used = async (): Promise<number> => {
+    await session.send('HeapProfiler.collectGarbage');
+    return (await session.send('Runtime.getHeapUsage')).usedSize;
+  };
+  await orbit(60);
+  const before = await used();
+  await orbit(300);
+  const growth = (await used()) - before;
+  console.log(`${bolts} bolts: ${calls} calls; heap grew by ${(growth / 1024).toFixed(0)} KiB over 300 frames`);
+  expect(growth).toBeLessThan(1024 ** 2);
+}, 300_000);
+
+it('says so where there is no WebGL, and how to mend it; the list of parts still works', async () => {
+  const plain = await openBrowser(['--disable-3d-apis']);
+  try {
+    page = await openPlate(plain, 'middle', { draws: false });
+    await page.locator('.scene-unavailable').waitFor();
+    expect(await page.locator('.scene-unavailable').textContent()).toMatch(/WebGL.*hardware acceleration/);
+    await page.getByRole('button', { name: /^Panels/ }).click();
+    await page.locator('.scene-parts li button').first().click();
+    expect(await run('p.selection')).toBe('panel:A1');
+    expect(await page.evaluate('window.violations')).toEqual([]);
+  } finally {
+    await plain.close();
+    page = await openPlate(browser);
+  }
+});
