@@ -1,4 +1,4 @@
-import { ipcMain, type WebContents } from 'electron';
+import { ipcMain, type WebContents, type WebFrameMain } from 'electron';
 import { refused } from '../../core/host/answer.ts';
 import type { HostEvent } from '../../core/host/host-schema.ts';
 import type { Host, HostCall } from '../../core/host/host.ts';
@@ -21,21 +21,19 @@ export function hearPages(): PageMessages {
   >();
 
   ipcMain.handle(channel.call, (event, name: unknown, message: unknown) => {
-    const frame = event.senderFrame;
     const window = windows.get(event.sender.id);
-    // A frame inside the page, or a page that is not ours, is no sender.
-    const isOurWindow = window !== undefined && frame !== null && frame.parent === null && isOurs(frame.url);
+    const isOurWindow = window !== undefined && isOurPage(event.senderFrame);
     const hear = typeof name === 'string' ? window?.calls.get(name) : undefined;
     if (!hear)
       return refused({
         what: window ? `There is no call “${String(name).slice(0, 60)}”` : 'This window is not known',
         mend: 'Load the window anew: page and program may be of different versions.',
       });
-    return hear(message, { isOurWindow, url: frame?.url ?? '' });
+    return hear(message, { isOurWindow, url: event.senderFrame?.url ?? '' });
   });
   ipcMain.on(channel.listening, ({ sender, senderFrame }) => {
     const window = windows.get(sender.id);
-    if (!window || !senderFrame || !isOurs(senderFrame.url)) return;
+    if (!window || !isOurPage(senderFrame)) return;
     window.listening = true;
     for (const event of window.waiting.splice(0)) sender.send(channel.event, event);
   });
@@ -56,6 +54,9 @@ export function hearPages(): PageMessages {
       contents.on('did-start-navigation', (details) => {
         if (details.isMainFrame && !details.isSameDocument) window.listening = false;
       });
+      contents.on('render-process-gone', () => {
+        window.listening = false;
+      });
       const id = contents.id;
       contents.once('destroyed', () => {
         stop();
@@ -65,3 +66,6 @@ export function hearPages(): PageMessages {
     },
   };
 }
+
+/** A frame inside the page, a page that is not ours, or one that is already gone, is no sender. */
+const isOurPage = (frame: WebFrameMain | null): boolean => frame !== null && frame.parent === null && isOurs(frame.url);

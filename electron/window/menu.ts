@@ -2,16 +2,13 @@ import type { MenuItemConstructorOptions } from 'electron';
 import type { MenuCommand } from '../../core/host/host-schema.ts';
 
 /** The menu bar: roles of the system where it has them, commands of the window for the rest. */
-export function menuTemplate(
-  isMac: boolean,
-  send: (command: MenuCommand) => void,
-  quitName: string,
-): MenuItemConstructorOptions[] {
+export function menuTemplate(isMac: boolean, send: (command: MenuCommand) => void): MenuItemConstructorOptions[] {
   const item = (label: string, command: MenuCommand, accelerator?: string): MenuItemConstructorOptions => ({
     label,
     ...(accelerator ? { accelerator } : {}),
     click: () => send(command),
   });
+  const recent: MenuItemConstructorOptions = { role: 'recentDocuments', submenu: [{ role: 'clearRecentDocuments' }] };
   const line: MenuItemConstructorOptions = { type: 'separator' };
   return [
     ...(isMac ? [{ role: 'appMenu' } as const] : []),
@@ -20,7 +17,8 @@ export function menuTemplate(
       submenu: [
         item('&New Plate', 'new', 'CmdOrCtrl+N'),
         item('&Open…', 'open', 'CmdOrCtrl+O'),
-        { role: 'recentDocuments', submenu: [{ role: 'clearRecentDocuments' }] },
+        // Elsewhere the system lists recent documents itself, on the program's icon.
+        ...(isMac ? [recent] : []),
         line,
         item('&Revisions and Files…', 'save', 'CmdOrCtrl+S'),
         item('Save &As…', 'save-as', 'CmdOrCtrl+Shift+S'),
@@ -29,7 +27,7 @@ export function menuTemplate(
         item('&Print Note…', 'print', 'CmdOrCtrl+P'),
         line,
         item('&Close Plate', 'close', 'CmdOrCtrl+W'),
-        ...(isMac ? [] : [{ role: 'quit', label: quitName } as const]),
+        ...(isMac ? [] : [{ role: 'quit', label: '&Quit' } as const]),
       ],
     },
     {
@@ -50,7 +48,11 @@ export function menuTemplate(
       label: '&View',
       submenu: [{ role: 'resetZoom' }, { role: 'zoomIn' }, { role: 'zoomOut' }, line, { role: 'togglefullscreen' }],
     },
-    { role: 'windowMenu' },
+    // The system's own window menu closes the window with the keys of “Close Plate”.
+    {
+      label: '&Window',
+      submenu: [{ role: 'minimize' }, ...(isMac ? [{ role: 'zoom' } as const, { role: 'front' } as const] : [])],
+    },
     {
       role: 'help',
       submenu: [item('&Keys', 'shortcuts', 'F1'), item('&About Stillplate', 'about')],

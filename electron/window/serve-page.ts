@@ -19,10 +19,10 @@ const types: Readonly<Record<string, string>> = {
  * Answers a request of the page's own scheme with a file of the bundled page. Everything else is not found: another
  * host, a way out of the folder (also through a link), a kind of file that no page has.
  */
-export async function servePage(folder: string, address: string): Promise<Response> {
+export async function servePage(folder: string, { url, method }: Pick<Request, 'url' | 'method'>): Promise<Response> {
   const missing = new Response('Not found', { status: 404, headers: pageHeaders });
-  if (!isOurs(address)) return missing;
-  const { pathname } = new URL(address);
+  if (!isOurs(url) || method !== 'GET') return missing;
+  const { pathname } = new URL(url);
   let wanted: string;
   try {
     wanted = decodeURIComponent(pathname);
