@@ -39,8 +39,8 @@ export const CheckGroup = memo(function CheckGroup({ group }: { group: Group }) 
               ? texts.headline.fails(fails)
               : unjudged > 0
                 ? texts.headline.unjudged(unjudged)
-                : texts.verdict.passes}
-            <span className="quiet"> {t.of(rows.length)}</span>
+                : t.pass(rows.length)}
+            {fails + unjudged > 0 && <span className="quiet"> {t.of(rows.length)}</span>}
           </span>
         </button>
       </h4>

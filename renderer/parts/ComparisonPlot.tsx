@@ -92,7 +92,7 @@ export function ComparisonPlot({ comparison }: { comparison: ComparisonView }) {
         {texts.options.plotMass(options[0]!.mass.unit)}
       </text>
       {options.map((option, n) => {
-        const [point, place] = [points[n]!, places[n]!];
+        const place = places[n]!;
         const name = `${option.number} ${option.title}: ${option.mass.text}, ${option.use.toFixed(2)}`;
         return (
           <g
@@ -109,7 +109,6 @@ export function ComparisonPlot({ comparison }: { comparison: ComparisonView }) {
             }}
           >
             <title>{name}</title>
-            <line className="leader" x1={point.x} y1={point.y} x2={place.x} y2={place.y} />
             <rect x={place.x - plan / 2} y={place.y - plan / 2} width={plan} height={plan} rx={3} />
             <svg x={place.x - plan / 2 + 3} y={place.y - plan / 2 + 11} width={plan - 6} height={plan - 14}>
               <FigureView figure={option.plan} width={plan} plain />
@@ -117,7 +116,24 @@ export function ComparisonPlot({ comparison }: { comparison: ComparisonView }) {
             <text className="number-of" x={place.x - plan / 2 + 4} y={place.y - plan / 2 + 12}>
               {option.number}
             </text>
-            <circle className="at" cx={point.x} cy={point.y} r={3.2} />
+          </g>
+        );
+      })}
+      {/* Where a picture stands off its point, a line leads back to it. */}
+      {points.map((point, n) => {
+        const place = places[n]!;
+        const far = Math.hypot(place.x - point.x, place.y - point.y);
+        if (far === 0) return null;
+        const toEdge = Math.max(0, 1 - plan / 2 / Math.max(Math.abs(place.x - point.x), Math.abs(place.y - point.y)));
+        return (
+          <g key={n} className="leader">
+            <line
+              x1={point.x}
+              y1={point.y}
+              x2={point.x + (place.x - point.x) * toEdge}
+              y2={point.y + (place.y - point.y) * toEdge}
+            />
+            <circle cx={point.x} cy={point.y} r={3.2} />
           </g>
         );
       })}

@@ -1,7 +1,6 @@
 import { useEffect, useState } from 'react';
 import { ChoiceField } from '../parts/ChoiceField.tsx';
 import { asChoices } from '../parts/choices.ts';
-import { FieldGroup } from '../parts/FieldGroup.tsx';
 import { fieldTexts } from '../parts/field-texts.ts';
 import { PdfPages } from '../parts/PdfPages.tsx';
 import { saveBytes } from '../parts/save-bytes.ts';
@@ -30,18 +29,6 @@ export function NoteSheet() {
   const stale = job.bytes !== null && job.hash !== hash;
   return (
     <>
-      <FieldGroup title={texts.groups.project}>
-        <TextField path={['project', 'name']} {...fieldTexts('name')} />
-        <TextField path={['project', 'number']} {...fieldTexts('number')} optional />
-        <TextField path={['project', 'client']} {...fieldTexts('client')} optional />
-        <TextField path={['project', 'vessel']} {...fieldTexts('vessel')} optional />
-        <TextField path={['project', 'site']} {...fieldTexts('site')} optional />
-        <TextField path={['project', 'subject']} {...fieldTexts('subject')} optional long />
-        <TextField path={['project', 'revision']} {...fieldTexts('revision')} />
-        <TextField path={['project', 'date']} {...fieldTexts('date')} />
-        <ChoiceField path={['units']} {...fieldTexts('units')} choices={asChoices(['metric', 'inch'])} />
-        <ChoiceField path={['paper']} {...fieldTexts('paper')} choices={asChoices(['A4', 'letter'])} />
-      </FieldGroup>
       <section className="note-acts">
         <button type="button" className="primary" disabled={job.state === 'running'} onClick={job.start}>
           {job.bytes ? t.again : t.make}
@@ -82,8 +69,29 @@ export function NoteSheet() {
         {stale && <p className="loud">{t.stale}</p>}
       </section>
       <p className="quiet small">{t.caution}</p>
+      <details className="title-block" open={job.bytes === null}>
+        <summary>{texts.groups.project}</summary>
+        <TitleBlock />
+      </details>
       {job.bytes && <PdfPages bytes={job.bytes} />}
     </>
+  );
+}
+
+function TitleBlock() {
+  return (
+    <div>
+      <TextField path={['project', 'name']} {...fieldTexts('name')} />
+      <TextField path={['project', 'number']} {...fieldTexts('number')} optional />
+      <TextField path={['project', 'client']} {...fieldTexts('client')} optional />
+      <TextField path={['project', 'vessel']} {...fieldTexts('vessel')} optional />
+      <TextField path={['project', 'site']} {...fieldTexts('site')} optional />
+      <TextField path={['project', 'subject']} {...fieldTexts('subject')} optional long />
+      <TextField path={['project', 'revision']} {...fieldTexts('revision')} />
+      <TextField path={['project', 'date']} {...fieldTexts('date')} />
+      <ChoiceField path={['units']} {...fieldTexts('units')} choices={asChoices(['metric', 'inch'])} />
+      <ChoiceField path={['paper']} {...fieldTexts('paper')} choices={asChoices(['A4', 'letter'])} />
+    </div>
   );
 }
 

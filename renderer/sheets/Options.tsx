@@ -20,11 +20,11 @@ import './options.css';
 export function OptionsSheet() {
   const comparison = useWorkbench((state) => state.comparison);
   return (
-    <>
+    <div className="options-sheet">
       <OptionActs />
       {comparison && (
         <>
-          <section className="compared">
+          <section className="compared plotted">
             <h3>{texts.options.plot}</h3>
             <ComparisonPlot comparison={comparison} />
             <CopyFigure of=".comparison-plot" />
@@ -36,7 +36,7 @@ export function OptionsSheet() {
         </>
       )}
       <OtherDocument />
-    </>
+    </div>
   );
 }
 

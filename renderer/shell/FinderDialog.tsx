@@ -39,7 +39,7 @@ export function FinderDialog({ onClose }: { onClose: () => void }) {
           aria-activedescendant={found[at] ? `found-${at}` : undefined}
           aria-label={texts.finder.title}
           placeholder={texts.finder.hint}
-          autoFocus
+          data-first
           value={typed}
           onChange={({ target }) => {
             setTyped(target.value);

@@ -65,6 +65,7 @@ export function HistoryDialog({ onClose }: { onClose: () => void }) {
       >
         <input
           type="text"
+          data-first
           aria-label={t.remark}
           placeholder={t.remark}
           maxLength={400}

@@ -33,13 +33,7 @@ export function ProblemDialog({ onClose }: { onClose: () => void }) {
   return (
     <Dialog title={t.title} onClose={onClose}>
       <p>{t.lead}</p>
-      <textarea
-        aria-label={t.what}
-        rows={6}
-        className="wide"
-        value={what}
-        onChange={({ target }) => setWhat(target.value)}
-      />
+      <textarea aria-label={t.what} rows={6} data-first value={what} onChange={({ target }) => setWhat(target.value)} />
       <p>
         <label className="tick">
           <input type="checkbox" checked={withDocument} onChange={({ target }) => setWithDocument(target.checked)} />

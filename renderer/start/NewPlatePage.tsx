@@ -43,21 +43,35 @@ export function NewPlatePage() {
   const t = texts.newPlate;
   useEffect(() => {
     let current = true;
-    session.engine.ask('newPlate', asked).then(
-      (plate) => {
-        if (!current) return;
-        setMade(plate);
-        setFaults(plate.preview.faults);
-      },
-      (error: unknown) => {
-        if (!(error instanceof Refusal)) throw error;
-        if (current) setFaults(error.all);
-      },
-    );
+    const ask = () =>
+      session.engine.ask('newPlate', asked).then(
+        (plate) => {
+          if (!current) return;
+          setMade(plate);
+          setFaults(plate.preview.faults);
+        },
+        (error: unknown) => {
+          if (!(error instanceof Refusal)) throw error;
+          if (current) setFaults(error.all);
+        },
+      );
+    // Each key asks for a whole plate: only where the typing pauses is it made.
+    const pause = setTimeout(() => void ask(), 60);
     return () => {
       current = false;
+      clearTimeout(pause);
     };
   }, [session, asked]);
+  const make = async () => {
+    try {
+      // Of the answers as they stand now: what is drawn may be of a moment before.
+      const { text } = await session.engine.ask('newPlate', asked);
+      await session.openText(asked.name, text, null);
+    } catch (error) {
+      if (!(error instanceof Refusal)) throw error;
+      setFaults(error.all);
+    }
+  };
   const fault = (field: string) => faults.find(({ where }) => where?.['path'] === field) ?? null;
   const other = faults.filter(({ where }) => !Object.hasOwn(asked, String(where?.['path'])));
   const answer = (field: keyof NewPlate, value: string | number) => setAsked({ ...asked, [field]: value });
@@ -93,7 +107,7 @@ export function NewPlatePage() {
       <form
         onSubmit={(event) => {
           event.preventDefault();
-          if (made && faults.length === 0) void session.openText(asked.name, made.text, null);
+          void make();
         }}
       >
         <h1>{t.title}</h1>
@@ -125,7 +139,7 @@ export function NewPlatePage() {
           </p>
         ))}
         <div className="acts">
-          <button type="submit" className="primary" disabled={!made || faults.length > 0}>
+          <button type="submit" className="primary" disabled={faults.length > 0}>
             {t.make}
           </button>
           <button type="button" onClick={() => useWorkbench.setState({ page: 'start' })}>
