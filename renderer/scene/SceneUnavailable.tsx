@@ -10,6 +10,6 @@ export function SceneUnavailable() {
   );
 }
 
-/** True where the browser can draw the picture; asked once. */
-export const canDraw = (): boolean => (known ??= new OffscreenCanvas(1, 1).getContext('webgl2') !== null);
+/** True where the browser can draw the picture; asked once. A canvas of the page is asked: others may say yes too soon. */
+export const canDraw = (): boolean => (known ??= document.createElement('canvas').getContext('webgl2') !== null);
 let known: boolean | undefined;

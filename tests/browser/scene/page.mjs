@@ -59,6 +59,12 @@ window.plate = {
   showSurface: () => showSurface(window.plate.store, scene),
   showPart: (id) => showPart(window.plate.store, scene, id),
   set: (some) => window.plate.onSettings({ ...window.plate.settings, ...some }),
+  /** As after opening. */
+  reset() {
+    window.plate.onSettings({ ...firstSettings, reading: null });
+    window.plate.onSelect(null);
+    showNamed(window.plate.store, scene, 'oblique');
+  },
   /** Draws now. Gives what three counted. */
   draw() {
     const { gl, scene: all, camera } = window.plate.root;

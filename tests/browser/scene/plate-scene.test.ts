@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import type { Browser, Page } from 'playwright-core';
 import { colourAt } from '../../../renderer/scene/colour-map.ts';
 import { openBrowser } from '../browser.ts';
@@ -13,7 +13,6 @@ afterAll(() => browser.close());
 afterEach(async () => {
   // The window's content policy holds in every test.
   expect(await page.evaluate('window.violations')).toEqual([]);
-  await page.close();
 });
 
 type Rgb = readonly [number, number, number];
@@ -32,7 +31,9 @@ const act = async (script: string): Promise<void> => {
 const at = (point: readonly number[]): Promise<[number, number]> => run(`p.at(${JSON.stringify(point)})`);
 const pixelAt = async (point: readonly number[]): Promise<Rgb> => {
   const [x, y] = await at(point);
-  return (await run<number[]>(`p.pixel(${x}, ${y})`)).slice(0, 3) as unknown as Rgb;
+  const [r = 0, g = 0, b = 0, a = 0] = await run<number[]>(`p.pixel(${x}, ${y})`);
+  // Nothing drawn is clear, and the page's paper shows.
+  return a === 0 ? paper : [r, g, b];
 };
 /** Within one step of eight bits: the card rounds. */
 const expectColour = (seen: Rgb, meant: Rgb, what = ''): void => {
@@ -50,8 +51,11 @@ const click = async (point: readonly number[]): Promise<void> => {
 const middleOf = { A1: [0.415, 0.71, -0.15], A2: [1.245, 0.71, -0.15], B6: [4.565, 2.13, -0.15] } as const;
 
 describe('the middle sample', () => {
+  beforeAll(async () => void (page = await openPlate(browser)));
+  afterAll(() => page.close());
+  beforeEach(() => act('p.reset()'));
+
   it('is drawn: in plan a panel has its colour, a tube its own, beside the plate is paper', async () => {
-    page = await openPlate(browser);
     await act("p.showNamed('plan')");
     expectColour(await pixelAt([0.35, 0.5, -0.15]), panelColour, 'panel');
     // Between two bolts, off the crossing.
@@ -60,7 +64,6 @@ describe('the middle sample', () => {
   });
 
   it('has every part in three’s graph: triangles of all solids, bolts as instances', async () => {
-    page = await openPlate(browser);
     const { triangles } = await run<{ triangles: number }>('p.draw()');
     const expected = await run<number>(
       'p.scene.meshes.reduce((n, m) => n + m.indices.length / 3, 0) + p.scene.bolts.reduce((n, b) => n + b.parts.length * b.indices.length / 3, 0)',
@@ -74,7 +77,6 @@ describe('the middle sample', () => {
   });
 
   it('selects the panel, tube or bolt that is clicked, and nothing beside the plate', async () => {
-    page = await openPlate(browser);
     await act("p.showNamed('plan')");
     for (const [point, id] of [
       [middleOf.A1, 'panel:A1'],
@@ -96,7 +98,6 @@ describe('the middle sample', () => {
   });
 
   it('names what the pointer rests on, with an outline', async () => {
-    page = await openPlate(browser);
     await act("p.showNamed('plan')");
     const box = (await page.locator('.plate-scene').boundingBox())!;
     const [x, y] = await at(middleOf.A2);
@@ -107,7 +108,6 @@ describe('the middle sample', () => {
   });
 
   it('cuts: beyond the section a panel is gone, before it it stays, and the cut wall is dark', async () => {
-    page = await openPlate(browser);
     await act("p.showNamed('plan')");
     await act("p.set({ cut: { axis: 'x', at: 2.1, away: 'above' } })");
     expectColour(await pixelAt([0.35, 0.5, -0.15]), panelColour, 'panel before the section');
@@ -122,7 +122,6 @@ describe('the middle sample', () => {
   });
 
   it('pulls panels off their tubes: seen from the side they lie lower by as much', async () => {
-    page = await openPlate(browser);
     await act("p.showNamed('side')");
     const below = [0.5, -0.03, -0.153 - 0.3];
     expectColour(await pixelAt(below), paper, 'below the plate');
@@ -134,7 +133,6 @@ describe('the middle sample', () => {
   });
 
   it('lays a reading over the plate in the very colour of its legend, and names unit, case and extremes', async () => {
-    page = await openPlate(browser);
     await act("p.set({ reading: 'panel-stress' })");
     await act("p.showNamed('plan')");
     const values = new Map(
@@ -156,7 +154,6 @@ describe('the middle sample', () => {
   });
 
   it('measures between two corners that it catches: the length of a main tube', async () => {
-    page = await openPlate(browser);
     await act("p.showNamed('plan')");
     await act('p.set({ measuring: true })');
     const ends = await run<[number, number]>(
@@ -170,7 +167,6 @@ describe('the middle sample', () => {
   });
 
   it('shows dimensions in plan only, as text, and the depth as a rule when seen level', async () => {
-    page = await openPlate(browser);
     expect(await page.locator('.scene-dimensions').count()).toBe(0);
     await act("p.showNamed('plan')");
     expect(await page.locator('.scene-dimensions text').allTextContents()).toEqual(
@@ -182,7 +178,6 @@ describe('the middle sample', () => {
   });
 
   it('shows a load as one arrow a panel, with its force and the rule of signs', async () => {
-    page = await openPlate(browser);
     await act("p.set({ load: 'service-up' })");
     expect(await run("p.root.scene.children.filter((o) => o.name === 'load arrows').map((o) => o.count)")).toEqual([
       12, 12,
@@ -194,7 +189,6 @@ describe('the middle sample', () => {
   });
 
   it('turns, moves and zooms by mouse, wheel and keys, and goes to named views by keys and buttons', async () => {
-    page = await openPlate(browser);
     const view = () => run<{ azimuth: number; elevation: number; scale: number; target: number[] }>('p.store.view()');
     const first = await view();
     const box = (await page.locator('.plate-scene').boundingBox())!;
@@ -227,7 +221,6 @@ describe('the middle sample', () => {
   });
 
   it('lists the same parts as text, to be chosen by keyboard', async () => {
-    page = await openPlate(browser);
     await page.getByRole('button', { name: /^Panels/ }).press('Enter');
     const items = page.locator('.scene-parts li button');
     expect(await items.count()).toBe(12);
@@ -236,8 +229,21 @@ describe('the middle sample', () => {
     expect(await items.nth(2).getAttribute('aria-pressed')).toBe('true');
   });
 
+  it('has no fault that axe finds, light or dark, with legend, arrows and list open', async () => {
+    await page.getByRole('button', { name: /^Tubes/ }).click();
+    const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+    await page.evaluate(axe);
+    for (const colorScheme of ['light', 'dark'] as const) {
+      await page.emulateMedia({ colorScheme });
+      await act("p.set({ reading: 'utilisation', load: 'service-up' })");
+      const faults = await page.evaluate<{ id: string; nodes: { html: string }[] }[]>(
+        "axe.run('.scene-stage', { runOnly: ['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa'] }).then((r) => r.violations)",
+      );
+      expect(faults.map(({ id, nodes }) => `${id}: ${nodes[0]!.html}`)).toEqual([]);
+    }
+  });
+
   it('is drawn again when the graphics card took the picture back', async () => {
-    page = await openPlate(browser);
     await act("p.showNamed('plan')");
     await page.evaluate(
       "window.loss = plate.root.gl.getContext().getExtension('WEBGL_lose_context'); loss.loseContext()",
@@ -247,21 +253,6 @@ describe('the middle sample', () => {
     await page.locator('.scene-notice').waitFor({ state: 'detached' });
     await drawn(page);
     expectColour(await pixelAt([0.35, 0.5, -0.15]), panelColour, 'panel after the loss');
-  });
-
-  it('has no fault that axe finds, light or dark, with legend, arrows and list open', async () => {
-    const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-    for (const dark of [false, true]) {
-      page = await openPlate(browser, 'middle', { dark });
-      await act("p.set({ reading: 'utilisation', load: 'service-up' })");
-      await page.getByRole('button', { name: /^Tubes/ }).click();
-      await page.evaluate(axe);
-      const faults = await page.evaluate<{ id: string; nodes: { html: string }[] }[]>(
-        "axe.run('.scene-stage', { runOnly: ['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa'] }).then((r) => r.violations)",
-      );
-      expect(faults.map(({ id, nodes }) => `${id}: ${nodes[0]!.html}`)).toEqual([]);
-      if (!dark) await page.close();
-    }
   });
 });
 
