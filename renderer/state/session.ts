@@ -76,6 +76,12 @@ export function createSession(host: Host, engine: EngineClient): Session {
     return mine;
   }
 
+  /** In turn, after the field that is being typed into has handed over what it holds. */
+  function afterTyping<T>(work: () => Promise<T>): Promise<T> {
+    if (document.activeElement instanceof HTMLElement) document.activeElement.blur();
+    return inTurn(work);
+  }
+
   /** Writes what waits, one message after the other, until nothing waits. */
   function write(): Promise<void> {
     clearTimeout(again);
@@ -232,14 +238,14 @@ export function createSession(host: Host, engine: EngineClient): Session {
     host,
     engine,
     openDocument: (id) =>
-      inTurn(async () => {
+      afterTyping(async () => {
         await leave();
         await backToStart();
         starts = 0;
         await open(id, undefined);
       }),
     openText: (name, text, file) =>
-      inTurn(async () => {
+      afterTyping(async () => {
         await leave();
         await backToStart();
         starts = 0;
@@ -295,7 +301,7 @@ export function createSession(host: Host, engine: EngineClient): Session {
       ),
     close: () =>
       said(() =>
-        inTurn(async () => {
+        afterTyping(async () => {
           await leave();
           await backToStart();
         }),

@@ -2,8 +2,7 @@ import { spawn, type ChildProcess } from 'node:child_process';
 import { once } from 'node:events';
 import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
+import { join, resolve } from 'node:path';
 import { documentHash } from '../../../core/document/document-hash.ts';
 import { readDocumentText, type RawDocument } from '../../../core/document/read-document.ts';
 import { replayed } from '../../../core/engine/history.ts';
@@ -29,7 +28,8 @@ export interface Served {
   readonly close: () => Promise<void>;
 }
 
-const program = fileURLToPath(new URL('../../../build/bundled/desktop/serve.mjs', import.meta.url));
+/** The bundle, from the project's folder. */
+const program = resolve('build/bundled/desktop/serve.mjs');
 
 /** Starts the bundled program on a port that is free. `folder`: documents of an earlier run. */
 export async function serveStillplate(folder?: string): Promise<Served> {

@@ -88,7 +88,7 @@ export async function openWorkbench(
       const download = page.waitForEvent('download');
       await page.getByRole('button', { name: texts.history.saveFile }).click();
       const text = await textOf((await download).createReadStream());
-      await page.getByRole('button', { name: texts.dialog.close }).click();
+      await page.locator('dialog').getByRole('button', { name: texts.dialog.close, exact: true }).click();
       return documentHash(readDocumentText(text));
     },
     deciding: async () => (await page.locator('.deciding strong').textContent()) ?? '',
