@@ -126,10 +126,8 @@ describe('the middle sample', () => {
     const below = [0.5, -0.03, -0.153 - 0.3];
     expectColour(await pixelAt(below), paper, 'below the plate');
     await act('p.set({ apart: 0.3 })');
-    const [r, g, b] = await pixelAt(below);
-    // Its edge: the panel's colour in the tone of a face towards the eye, or the line along it.
-    expect([r, g, b]).not.toEqual([...paper]);
-    expect(r).toBeGreaterThanOrEqual(b);
+    // The panel's edge is a pixel or two high there, drawn as a face or as the line along it.
+    expect(await pixelAt(below)).not.toEqual(paper);
   });
 
   it('lays a reading over the plate in the very colour of its legend, and names unit, case and extremes', async () => {
