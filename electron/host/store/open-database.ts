@@ -99,7 +99,7 @@ function damageOf(Sqlite: typeof BetterSqlite, file: string): string | null {
   try {
     db = new Sqlite(file, { fileMustExist: true, timeout: patience });
     const found = db.pragma('integrity_check(1)', { simple: true }) as string;
-    return found === 'ok' ? null : found;
+    return found === 'ok' ? null : found.replace(/\s+/g, ' ');
   } catch (error) {
     if (!/^(CORRUPT|NOTADB)/.test(sqliteCode(error))) throw error;
     return (error as Error).message;
