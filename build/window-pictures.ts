@@ -1,0 +1,55 @@
+import { spawn } from 'node:child_process';
+import { once } from 'node:events';
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { texts } from '../renderer/texts.ts';
+import { openBrowser } from '../tests/browser/browser.ts';
+
+/** Takes README's pictures of the window at a local address: the start page, the plate at work, a check opened, options. */
+export async function windowPictures(root: string): Promise<readonly string[]> {
+  const data = await mkdtemp(join(tmpdir(), 'stillplate-pictures-'));
+  const program = spawn(process.execPath, [join(root, 'build/bundled/desktop/serve.mjs')], {
+    env: { ...process.env, STILLPLATE_DATA: data },
+    stdio: ['ignore', 'pipe', 'inherit'],
+  });
+  const browser = await openBrowser();
+  try {
+    const [said] = (await once(program.stdout, 'data')) as [Buffer];
+    const address = /http:\S+/.exec(said.toString())![0];
+    const page = await browser.newPage({ viewport: { width: 1440, height: 900 }, reducedMotion: 'reduce' });
+    page.setDefaultTimeout(120_000);
+    const made: string[] = [];
+    const picture = async (name: string): Promise<void> => {
+      await page.waitForTimeout(1500);
+      await page.screenshot({ path: join(root, 'build/pictures', `${name}.png`) });
+      made.push(`${name}.png`);
+    };
+    const sheet = (name: keyof typeof texts.sheets) =>
+      page.getByRole('button', { name: texts.sheets[name], exact: true }).first().click();
+
+    await page.goto(address);
+    await page.locator('.cards button:not([disabled])').nth(3).waitFor();
+    await picture('window-start');
+    await page.locator('.cards button').nth(1).click();
+    await page.getByText(texts.headline.decides).waitFor();
+    await page.locator('.options-strip button').nth(3).waitFor();
+    await sheet('panels');
+    await picture('window-panels');
+    await sheet('fixings');
+    await page.locator('.check-line button').first().click();
+    await page.locator('.explained math').first().waitFor();
+    await page.locator('.explained').first().scrollIntoViewIfNeeded();
+    await picture('window-check');
+    await sheet('options');
+    await page.locator('.comparison-plot').first().waitFor();
+    await picture('window-options');
+    return made;
+  } finally {
+    await browser.close();
+    const gone = once(program, 'exit');
+    program.kill('SIGTERM');
+    await gone;
+    await rm(data, { recursive: true, force: true });
+  }
+}
