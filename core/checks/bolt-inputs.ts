@@ -120,7 +120,7 @@ export const boltInputs = {
   },
   d_0: {
     unit: 'mm',
-    meaning: 'diameter of the hole',
+    meaning: 'diameter of the hole; a fitted bolt fills it',
     from: 'document: fixing',
     read: overBolts((bolts) => most(bolts.map(({ hole }) => hole))),
   },

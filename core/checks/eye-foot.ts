@@ -36,7 +36,12 @@ export const eyeFoot: Check = {
   second: {
     title: 'plastic: the whole rectangle yields; and by the largest shear stress (Tresca)',
     source: [
-      { document: 'AISC 360', edition: '2016', clause: 'F11: plastic moment up to 1.6 times first yield' },
+      {
+        document: 'AISC 360',
+        edition: '2016',
+        clause: 'F11: plastic moment up to 1.6 times first yield; only a reference to that limit was read',
+      },
+      { document: 'plastic modulus of a rectangle, derived by hand' },
       {
         document: 'Timoshenko, Strength of Materials',
         clause: 'largest shear stress: √(σ² + 4 τ²), at most 2/√3 of von Mises',

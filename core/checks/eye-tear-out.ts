@@ -53,7 +53,10 @@ export const eyeTearOut: Check = {
   capacity: 'F_Rd',
   second: {
     title: 'the rule for pin-connected plates of lifting gear, its design factor left out',
-    source: [{ document: 'ASME BTH-1', edition: '2008', clause: '3-3.3.1, double plane shear beyond the hole' }],
+    source: [
+      { document: 'ASME BTH-1', edition: '2008', clause: '3-3.3.1, double plane shear beyond the hole' },
+      { document: 'ASME BTH-1', clause: 'where the planes leave the hole, 55° d / d_0', memory: true },
+    ],
     steps: [
       {
         symbol: 'phi',

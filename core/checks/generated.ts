@@ -2138,7 +2138,7 @@ export function tubeWallLine_partialFactors(v: Readonly<Record<"q" | "B" | "t" |
   const _gamma_M0 = v.gamma_M0;
   const _b_w = finite(_B - 2 * _t, "b_w");
   const _s = finite(Math.min(finite(Math.max(_l_1, _t) - _t, "max(l_1, t) - t"), finite(_b_w / 2, "b_w / 2")), "s");
-  const _m_w = finite(_n_l > 1 ? _q * _s : _q * _s * (_b_w - _s) / _b_w, "m_w");
+  const _m_w = finite(_n_l === 2 ? _q * _s : _q * _s * (_b_w - _s) / _b_w, "m_w");
   const _sigma = finite(6 * _m_w / finite(Math.pow(_t, 2), "t ^ 2"), "sigma");
   const _sigma_Rd = finite(_f_y / _gamma_M0, "sigma_Rd");
   const _sigma_low = finite(6 * _q * _s * Math.pow(finite(_b_w - _s, "b_w - s"), 2) / finite(Math.pow(_b_w, 2) * Math.pow(_t, 2), "b_w ^ 2 * t ^ 2"), "sigma_low");
@@ -2156,7 +2156,7 @@ export function tubeWallLine_allowableStress(v: Readonly<Record<"q" | "B" | "t" 
   const _Omega_b = v.Omega_b;
   const _b_w = finite(_B - 2 * _t, "b_w");
   const _s = finite(Math.min(finite(Math.max(_l_1, _t) - _t, "max(l_1, t) - t"), finite(_b_w / 2, "b_w / 2")), "s");
-  const _m_w = finite(_n_l > 1 ? _q * _s : _q * _s * (_b_w - _s) / _b_w, "m_w");
+  const _m_w = finite(_n_l === 2 ? _q * _s : _q * _s * (_b_w - _s) / _b_w, "m_w");
   const _sigma = finite(6 * _m_w / finite(Math.pow(_t, 2), "t ^ 2"), "sigma");
   const _sigma_Rd = finite(_f_y / _Omega_b, "sigma_Rd");
   const _sigma_low = finite(6 * _q * _s * Math.pow(finite(_b_w - _s, "b_w - s"), 2) / finite(Math.pow(_b_w, 2) * Math.pow(_t, 2), "b_w ^ 2 * t ^ 2"), "sigma_low");

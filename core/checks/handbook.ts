@@ -8,3 +8,11 @@ export const handbook = (articles: string): Source => ({
   clause: `${articles}, where AISC 360 [2005] was read`,
   safety: 'allowable stress',
 });
+
+/** The limits of walls were read apart from that book. */
+export const wallLimitsRead: Source = {
+  document: 'AISC 360',
+  edition: '2005',
+  clause: 'Table B4.1, read in an extract of that edition',
+  safety: 'allowable stress',
+};

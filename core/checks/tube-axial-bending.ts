@@ -1,5 +1,5 @@
 import type { Check } from './check.ts';
-import { handbook } from './handbook.ts';
+import { handbook, wallLimitsRead } from './handbook.ts';
 import { basisFactor } from './inputs.ts';
 import { onlyUnder } from './only-under.ts';
 import {
@@ -47,7 +47,8 @@ export const tubeAxialBending: Check = {
       safety: 'allowable stress',
       memory: true,
     },
-    handbook('5.1.5, 5.5.5 to 5.5.8'),
+    wallLimitsRead,
+    handbook('5.5.5 to 5.5.8'),
   ],
   places: tubePlaces,
   applies: (_, id, situation) => {

@@ -1,5 +1,5 @@
 import type { Check } from './check.ts';
-import { handbook } from './handbook.ts';
+import { handbook, wallLimitsRead } from './handbook.ts';
 import { basisFactor } from './inputs.ts';
 import { onlyUnder } from './only-under.ts';
 import {
@@ -31,7 +31,8 @@ export const tubeBending: Check = {
       memory: true,
     },
     { document: 'AISC 360', edition: '2016', clause: 'Table B4.1b, F7, F8, F13.1', safety: 'allowable stress' },
-    handbook('5.1.5, 5.5.5 to 5.5.8'),
+    wallLimitsRead,
+    handbook('5.5.5 to 5.5.8'),
   ],
   places: tubePlaces,
   applies: () => true,

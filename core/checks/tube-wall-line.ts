@@ -103,7 +103,7 @@ function strip() {
     },
     {
       symbol: 'm_w',
-      expression: 'n_l > 1 ? q * s : q * s * (b_w - s) / b_w',
+      expression: 'n_l == 2 ? q * s : q * s * (b_w - s) / b_w',
       unit: 'N',
       meaning: 'moment of the hinged strip per length',
     },

@@ -146,9 +146,13 @@ export function panelOf(
   };
 }
 
-/** Diameter of the bolt hole, m. */
+/**
+ * Diameter of the bolt hole, m. A fitted bolt fills its hole: nominal hole = shank (EN 1090-2, from memory), a shank of the
+ * bolt's own size. A hole called oversize stays so, and the check of slip says that nothing fits there.
+ */
 function holeOf(fixing: BoltedFixing, catalogue: Catalogue): number {
   const bolt = catalogue.bolt(fixing.bolt);
+  if (fixing.shear === 'fitted' && fixing.hole !== 'oversize') return bolt.diameter;
   const diameter = {
     fine: bolt.holeFine,
     medium: bolt.holeMedium,

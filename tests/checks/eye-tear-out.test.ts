@@ -49,7 +49,7 @@ describe('second opinion: ASME BTH-1-2008, 3-3.3.1, double plane shear, design f
       ...change,
     });
 
-  it('shears 30 mm and 15 (1 − cos 55°) = 6.396 mm beside a pin that fills its hole; 1.698 mm beside one of half the hole (worked by hand)', () => {
+  it('shears 30 mm and 15 (1 − cos 55°) = 6.396 mm beside a pin that fills its hole; 1.698 mm beside one of half the hole (ASME BTH-1, its 55° from memory; worked by hand)', () => {
     expect(at({}).l_s! * 1e3).toBeCloseTo(36.396, 3);
     expect(at({ d: 0.015 }).l_s! * 1e3).toBeCloseTo(30 + 7.5 * 0.112989, 4);
     expect(at({}).F_high! / 1e3).toBeCloseTo((0.7 / 1.2) * 470 * 2 * 20 * 0.036396, 2);

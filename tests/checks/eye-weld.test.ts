@@ -66,6 +66,7 @@ it('is allowed 0.6 F_u/2 on the throat, and on half of the plate (AISC 360 J2.4,
     });
   expect(asd({}).f_Rd! / 1e3).toBeCloseTo(0.3 * 430 * 4, 9);
   expect(asd({}).u).toBeCloseTo(375 / (0.3 * 430 * 4), 9);
+  expect(asd({}).u_Rd).toBe(1);
   expect(asd({ t_e: 0.006 }).f_Rd! / 1e3).toBeCloseTo(0.3 * 430 * 3, 9);
 });
 

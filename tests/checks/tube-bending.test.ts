@@ -93,7 +93,7 @@ describe('tube in bending, AISC 360 F7 and F8', () => {
     expect(M_Rd! / kipInch).toBeCloseTo(455, 0);
   });
 
-  it('lets the web take the moment from plastic at 2.42 √(E/F_y) to first yield at 5.70 √(E/F_y) (F7-6, Table B4.1b, as printed in Brockenbrough and Merritt, Structural Steel Designer’s Handbook, 4th ed., 5.1.5 and 5.5.5)', () => {
+  it('lets the web take the moment from plastic at 2.42 √(E/F_y) to first yield at 5.70 √(E/F_y) (F7-6 as printed in Brockenbrough and Merritt, Structural Steel Designer’s Handbook, 4th ed., 5.5.5; limits of AISC 360 [2005], Table B4.1)', () => {
     const t = 0.004;
     const root = Math.sqrt(29000 / 46);
     const at = (web: number) =>
@@ -113,7 +113,7 @@ describe('tube in bending, AISC 360 F7 and F8', () => {
     expect(at(5.701).r_3).toBeGreaterThan(1);
   });
 
-  it('lets the flange do so from 1.12 to 1.40 (F7-2, Table B4.1b, as printed there)', () => {
+  it('lets the flange do so from 1.12 to 1.40 (F7-2 as printed there; limits of AISC 360 [2005], Table B4.1)', () => {
     const t = 0.004;
     const root = Math.sqrt(29000 / 46);
     const at = (flange: number) =>
@@ -194,7 +194,7 @@ describe('near the limits', () => {
     expect(at(0, 1.1).V_pl! / 1e3).toBeCloseTo(191.97 / 1.1, 1);
   });
 
-  it('leaves the plastic moment of a round wall at D/t = 0.07 E/F_y = 44.1 of 46 ksi (Table B4.1b)', () => {
+  it('leaves the plastic moment of a round wall at D/t = 0.07 E/F_y = 44.1 of 46 ksi (AISC 360 [2005], Table B4.1)', () => {
     const at = (slenderness: number) =>
       valuesGiven(tubeBending, 'allowable stress', {
         ...solid,

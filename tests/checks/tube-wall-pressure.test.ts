@@ -1,4 +1,5 @@
 import { expect, it } from 'vitest';
+import { checkRows } from '../../core/checks/evaluate-check.ts';
 import { tubeWallPressure } from '../../core/checks/tube-wall-pressure.ts';
 import { outOfRangeWith } from './at.ts';
 import { valuesGiven } from './bolt-values.ts';
@@ -52,6 +53,10 @@ it('stops where a round tube could buckle: a third of 2 E/(1 − ν²) (t/D)³ (
   expect(outOfRangeWith(tubeWallPressure, 'partial factors', { ...sea, ...square, z: 1e5 })).toBeUndefined();
 });
 
+it('allows f_y/γ_M0: 322.73 MPa of 355 at γ_M0 = 1.1 (EN 1993-1-1, 6.2.1(4))', () => {
+  expect(at({ gamma_M0: 1.1 }).sigma_Rd! / 1e6).toBeCloseTo(322.73, 2);
+});
+
 it('allows F_y/1.67 under allowable stress', () => {
   expect(valuesGiven(tubeWallPressure, 'allowable stress', { f_y: 355e6, Omega_b: 1.67 }).sigma_Rd! / 1e6).toBeCloseTo(
     212.57,
@@ -69,6 +74,18 @@ it('applies to sealed tubes only, and reads depth and density of the document', 
   expect(reads(tubeWallPressure, 'rho', sealed, '1')).toBe(1026);
   expect(reads(tubeWallPressure, 'gamma_F', sealed, '1')).toBe(1.35);
   expect(tubeWallPressure.once).toBe(true);
+});
+
+it('judges a sealed tube of the model by its stress over f_y/γ_M0, inside its bounds (hydrostatics and a strip with fixed ends, worked by hand)', () => {
+  const sealed = demoModel({ grid: { crossTubes: { flooding: 'sealed', vent: null, drain: null } } });
+  const { rows, findings } = checkRows(tubeWallPressure, sealed);
+  const row = rows.find(({ place }) => place === '1')!;
+  // 150×150×8 less 0.5 mm outside and nothing in its dry inside, under 1.35 · 1026 · 9.80665 · 60 = 814 980 Pa.
+  const p = 0.81498;
+  const demand = (6 * p * 134 ** 2) / 12 / 7.5 ** 2 + (p * 149) / (2 * 7.5);
+  expect(row.utilisation).toBeCloseTo(demand / 355, 4);
+  expect(row.verdict).toBe('passes');
+  expect(findings).toEqual([]);
 });
 
 it('bounds a rectangular tube by its larger side, a round one by half and twice its hoop stress', () => {

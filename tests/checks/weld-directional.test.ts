@@ -80,6 +80,8 @@ describe('resistance, AISC 360 J2.4 (from memory)', () => {
     expect(at({ theta: (degrees * Math.PI) / 180 }).u).toBeCloseTo(100 / allowed, 4);
   });
 
+  it('is bounded by 1', () => expect(at({}).u_Rd).toBe(1));
+
   it('tears the thinner part at 0.6 F_u t/2 and yields it at 0.6 F_y t/1.67 (J4.2; 1.67 in place of 1.50)', () => {
     expect(at({ t_b: 0.003 }).f_Rd! / Nmm).toBeCloseTo((0.6 * 345 * 3) / 1.67, 6);
     expect(at({ t_b: 0.003, f_yb: 450e6 }).f_Rd! / Nmm).toBeCloseTo((0.6 * 450 * 3) / 2, 6);
