@@ -7,6 +7,8 @@ const report = process.env.STILLPLATE_TEST_REPORT;
 const withDoubles = ['tests/host/write-file.test.ts', 'tests/host/write-new-file.test.ts'];
 /** Tests that open the bundled window in a browser: one after the other, since each fills a small machine. */
 const inBrowser = ['tests/browser/**/*.test.ts'];
+/** Tests that start the bundled main process against a double of Electron, each window a page in a browser. */
+const inElectron = ['tests/electron/**/*.test.ts'];
 
 export default defineConfig({
   test: {
@@ -20,11 +22,21 @@ export default defineConfig({
         test: {
           name: 'shared',
           include: ['tests/**/*.test.ts'],
-          exclude: [...withDoubles, ...inBrowser],
+          exclude: [...withDoubles, ...inBrowser, ...inElectron],
           isolate: false,
         },
       },
       { extends: true, test: { name: 'alone', include: withDoubles } },
+      {
+        extends: true,
+        test: {
+          name: 'electron',
+          include: inElectron,
+          fileParallelism: false,
+          // A program that is started by its import must be imported by Node itself.
+          server: { deps: { external: [/build.bundled.tests/] } },
+        },
+      },
       {
         extends: true,
         test: {

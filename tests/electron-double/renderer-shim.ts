@@ -20,6 +20,8 @@ export const rendererShim = (preload: string): string => `(() => {
     if ('$undefined' in value) return undefined;
     return '$plain' in value ? Object.fromEntries(value.$plain) : value;
   });
+  // For tests that call through the bridge with bytes.
+  Object.defineProperty(window, '__values', { value: { packed, unpacked } });
   const listeners = new Map();
   Object.defineProperty(window, '__fromMain', { value: (channel, args) => {
     for (const listener of listeners.get(channel) ?? []) listener({ sender: {} }, ...unpacked(args));

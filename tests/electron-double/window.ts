@@ -111,6 +111,12 @@ export class DoubleWindow {
     return true;
   }
 
+  /** As the page loads itself anew. */
+  async loadAnew(): Promise<void> {
+    this.startsNavigation();
+    await (await this.ready).reload();
+  }
+
   /** As the page's process dies. The program decides what comes next. */
   crash(reason: Electron.RenderProcessGoneDetails['reason'] = 'crashed'): void {
     this.contentsEvents.emit('render-process-gone', {}, { reason, exitCode: 1 });
@@ -237,7 +243,7 @@ export function packed(value: unknown): string {
   });
 }
 
-function unpacked(text: string): unknown {
+export function unpacked(text: string): unknown {
   return JSON.parse(text, (_key, value: unknown) => {
     if (typeof value !== 'object' || value === null) return value;
     if ('$bytes' in value) return new Uint8Array(Buffer.from(value.$bytes as string, 'base64'));

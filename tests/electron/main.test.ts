@@ -35,7 +35,7 @@ async function start(
 }
 
 /** What the small page has heard. */
-const heard = (page: Page): Promise<HostEvent[]> => page.evaluate('window.heard');
+const heard = (page: Page): Promise<HostEvent[]> => page.evaluate('window.heard ?? []');
 const hears = async (page: Page, kind: HostEvent['kind']): Promise<HostEvent> => {
   let found: HostEvent | undefined;
   await until(async () => (found = (await heard(page)).find((event) => event.kind === kind)) !== undefined);
