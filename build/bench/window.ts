@@ -5,6 +5,7 @@ import { applyEdit, type Edit } from '../../core/document/edit.ts';
 import { readDocument, readDocumentText } from '../../core/document/read-document.ts';
 import { valueOf } from '../../core/host/answer.ts';
 import { openBrowser } from '../../tests/browser/browser.ts';
+import { setup } from '../../tests/browser/support/bundle-once.ts';
 import { serveStillplate, type Served } from '../../tests/browser/support/served.ts';
 import { median } from './interleaved.ts';
 import type { Measure } from './measure.ts';
@@ -14,10 +15,11 @@ import { sample } from './sample.ts';
 const twoFrames = 2000 / 60;
 
 /**
- * Part `window`: the bundled window in a browser with software GL, served as `npm start` serves it. Bundle it first:
- * `node build/bundle.mjs page desktop`. Times in the page are the browser's own (performance.now, long-task entries).
+ * Part `window`: the bundled window in a browser with software GL, served as `npm start` serves it. Times in the page
+ * are the browser's own (performance.now, long-task entries).
  */
 export async function bench(): Promise<readonly Measure[]> {
+  await setup();
   const served = await serveStillplate();
   const browser = await openBrowser(['--js-flags=--expose-gc', '--enable-precise-memory-info']);
   try {

@@ -51,13 +51,22 @@ export function engineClient(start: () => Worker): EngineClient {
     hearBroken(why);
   }
 
+  const send: EngineClient['ask'] = (call, takes) =>
+    new Promise((resolve, reject) => {
+      const id = next++;
+      asked.set(id, { resolve, reject });
+      worker.postMessage({ id, call, takes } satisfies ToEngine);
+    });
+  let preview: Promise<unknown> = Promise.resolve();
+
   return {
-    ask: (call, takes) =>
-      new Promise((resolve, reject) => {
-        const id = next++;
-        asked.set(id, { resolve, reject });
-        worker.postMessage({ id, call, takes } satisfies ToEngine);
-      }),
+    ask: (call, takes) => {
+      if (call !== 'preview') return send(call, takes);
+      // One preview at a time: what a person does waits for one sample at most, not for all of them.
+      const mine = preview.then(() => send(call, takes));
+      preview = mine.then(nothing, nothing);
+      return mine;
+    },
     listen: (hear) => {
       hearers.add(hear);
       return () => hearers.delete(hear);
@@ -67,3 +76,5 @@ export function engineClient(start: () => Worker): EngineClient {
     },
   };
 }
+
+const nothing = (): undefined => undefined;

@@ -22,7 +22,7 @@ const redo = (window: Workbench) => window.page.getByRole('button', { name: text
 it('goes back to the start and forth to the end by undo and redo, hash by hash', async () => {
   const window = await openWorkbench(browser, served);
   const { page, sheet } = window;
-  const id = await window.openSample('Tern Skerry');
+  const id = await window.openSample('small');
   const hashes = [(await served.stored(id)).hash];
   const steps: (() => Promise<unknown>)[] = [
     () => window.open('panels').then(() => window.type(texts.fields.thickness[0], '7 mm')),
@@ -58,7 +58,7 @@ it('goes back to the start and forth to the end by undo and redo, hash by hash',
 it('finds every acknowledged edit after the page was loaded anew, and after closing without saving', async () => {
   const window = await openWorkbench(browser, served);
   const { page } = window;
-  const id = await window.openSample('Tern Skerry');
+  const id = await window.openSample('small');
   await window.open('loads');
   for (const depth of ['23 m', '24 m', '25 kg', '26 m'])
     await window.kept(id, () => window.type(texts.fields.depth[0], depth));

@@ -1,7 +1,10 @@
+import { readFile } from 'node:fs/promises';
+import { resolve } from 'node:path';
 import type { Browser, Locator, Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { documentHash } from '../../../core/document/document-hash.ts';
 import { readDocumentText } from '../../../core/document/read-document.ts';
+import { valueOf } from '../../../core/host/answer.ts';
 import { texts } from '../../../renderer/texts.ts';
 import type { Served } from './served.ts';
 
@@ -17,8 +20,8 @@ export interface Workbench {
   readonly field: (label: string) => Locator;
   /** Types into a field and leaves it. */
   readonly type: (label: string, text: string) => Promise<void>;
-  /** Opens a sample as a document of one's own; gives its id in the store. */
-  readonly openSample: (name: string) => Promise<string>;
+  /** Puts a sample into the store and opens it from the list; gives its id. */
+  readonly openSample: (sample: 'small' | 'middle' | 'large' | 'inch') => Promise<string>;
   /** Goes back to the start page. */
   readonly allPlates: () => Promise<void>;
   /** Does something that changes the document, and waits until the store has acknowledged it and the window says so. */
@@ -66,11 +69,14 @@ export async function openWorkbench(
       await field(label).fill(text);
       await field(label).press('Enter');
     },
-    openSample: async (name) => {
-      const before = new Set((await served.documents()).map(({ id }) => id));
-      await page.locator('.cards button', { hasText: name }).click();
+    openSample: async (sample) => {
+      const text = await readFile(resolve(`samples/${sample}.stillplate.json`), 'utf8');
+      const { name } = (JSON.parse(text) as { project: { name: string } }).project;
+      const { id } = valueOf(await served.host.createDocument({ name, text, file: null }));
+      await page.goto(served.address);
+      await page.locator('.recent button.name', { hasText: name }).first().click();
       await page.getByText(texts.headline.decides).waitFor();
-      return (await served.documents()).find(({ id }) => !before.has(id))!.id;
+      return id;
     },
     allPlates: async () => {
       await page.getByRole('button', { name: texts.headline.home }).click();
