@@ -15,6 +15,7 @@ export default defineConfig({
     testTimeout: 60_000,
     hookTimeout: 120_000,
     reporters: report ? ['default', ['json', { outputFile: report }]] : ['default'],
+    // A browser fills a small machine: those tests run after the others, not beside them (groupOrder).
     projects: [
       // mathjs is a thousand files: files that share a worker load it once. Core keeps no state but memos of pure functions.
       {
@@ -32,6 +33,7 @@ export default defineConfig({
         test: {
           name: 'electron',
           include: inElectron,
+          sequence: { groupOrder: 1 },
           fileParallelism: false,
           // A program that is started by its import must be imported by Node itself.
           server: { deps: { external: [/build.bundled.tests/] } },
@@ -42,6 +44,7 @@ export default defineConfig({
         test: {
           name: 'browser',
           include: inBrowser,
+          sequence: { groupOrder: 2 },
           globalSetup: ['tests/browser/support/bundle-once.ts'],
           fileParallelism: false,
           isolate: false,
