@@ -17,6 +17,8 @@ export interface Mutant {
   readonly apply: () => () => void;
   /** Set when the slip is to read the opposite load direction: what it answers before and after. No slip where nothing depends on it. */
   readonly flips?: (...at: Parameters<Input['read']>) => readonly [before: unknown, after: unknown];
+  /** Set for a slip in the size of an input: how often tests read it, and how often the slip changed what they got. */
+  readonly readings?: { asked: number; changed: number };
   /** Set when that is asked of `applies`, which answers everywhere; all else is asked where the check applies. */
   readonly ofApplies?: true;
 }
@@ -107,25 +109,23 @@ function inputMutants(checks: readonly Check[], first: Check, symbol: string, in
   const { read } = input;
   const withRead = (what: string, changed: Input['read']) =>
     slip(`input ${symbol}: ${what}`, owners, input, { read: changed });
-  const changed =
-    (change: (value: number) => number): Input['read'] =>
-    (model, place, situation) => {
+  const sized = (what: string, change: (value: number) => number): Mutant => {
+    const readings = { asked: 0, changed: 0 };
+    const changed: Input['read'] = (model, place, situation) => {
       const value = read(model, place, situation);
-      return typeof value === 'number' ? change(value) : value;
+      readings.asked += 1;
+      if (typeof value !== 'number') return value;
+      if (change(value) !== value) readings.changed += 1;
+      return change(value);
     };
-  const turnOver = (value: number) => (value > 0 ? 0 : 1);
+    return { ...withRead(what, changed), readings };
+  };
   const made = [
     flagsOf(first).has(symbol)
-      ? withRead('flag turned over', changed(turnOver))
+      ? sized('flag turned over', (value) => (value > 0 ? 0 : 1))
       : input.unit === '1'
-        ? withRead(
-            'read × 1.1',
-            changed((value) => value * 1.1),
-          )
-        : withRead(
-            'read in a unit a thousand times too large',
-            changed((value) => value * 1000),
-          ),
+        ? sized('read × 1.1', (value) => value * 1.1)
+        : sized('read in a unit a thousand times too large', (value) => value * 1000),
   ];
   if (read.length > 2)
     made.push(directionSlip(read, (opposite) => withRead('read for the opposite direction', opposite)));

@@ -6,6 +6,7 @@ import { pathToFileURL } from 'node:url';
 import type { Model } from '../../core/model.ts';
 import type { Collected } from './collected.ts';
 import type * as entry from './entry.ts';
+import type { Mutant } from './mutants.ts';
 
 /** Run from the project's folder. */
 const root = process.cwd();
@@ -17,7 +18,12 @@ export interface Tried {
   readonly what: string;
   /** Test that noticed, or undefined for a survivor. */
   readonly killedBy: string | undefined;
+  /** Set where tests and samples read the changed input and were never given a number, or only zero: it shows nowhere. */
+  readonly neverANumber: boolean;
 }
+
+/** What became of a slip. */
+export type Outcome = Pick<Tried, 'killedBy' | 'neverANumber'>;
 
 /** A test that fails without any slip: it cannot notice one. */
 export interface Broken {
@@ -31,8 +37,8 @@ export interface MutationWish {
   readonly only: readonly string[];
   /** Number of the first slip to try. */
   readonly from: number;
-  readonly starts: (n: number, slip: Omit<Tried, 'killedBy'>) => void;
-  readonly tried: (n: number, killedBy: string | undefined) => void;
+  readonly starts: (n: number, slip: Omit<Tried, keyof Outcome>) => void;
+  readonly tried: (n: number, outcome: Outcome) => void;
 }
 
 /** Core, the tests of checks and the tools of this folder, evaluated together. */
@@ -90,33 +96,38 @@ export async function tryMutants({ only, from, starts, tried }: MutationWish): P
     undo();
     if (failure) {
       killers.set(ids[0]!, [failure.test, ...first.filter((test) => test !== failure.test)].slice(0, 12));
-      tried(n, `${failure.test.file} > ${failure.test.title}`);
-    } else tried(n, await killedAfresh(load, n, own, broken));
+      tried(n, { killedBy: `${failure.test.file} > ${failure.test.title}`, neverANumber: false });
+    } else tried(n, await triedAfresh(load, n, mutant, own, broken));
   }
   return broken;
 }
 
 /** A test file may compute at its head, before any slip is in place: reads it again with the slip already there. */
-async function killedAfresh(
+async function triedAfresh(
   load: () => Engine,
   n: number,
+  { readings: before }: Mutant,
   files: readonly string[],
   broken: readonly Broken[],
-): Promise<string | undefined> {
+): Promise<Outcome> {
   const engine = load();
-  engine.mutantsOf(engine.checks)[n]!.apply();
+  const { apply, readings } = engine.mutantsOf(engine.checks)[n]!;
+  apply();
   for (const file of files) {
     let tests: readonly Collected[];
     try {
       tests = collect(engine, file);
     } catch (error) {
-      return `${file} (at its head: ${error instanceof Error ? error.message : String(error)})`;
+      const said = error instanceof Error ? error.message : String(error);
+      return { killedBy: `${file} (at its head: ${said})`, neverANumber: false };
     }
     const isBroken = ({ title }: Collected) => broken.some((other) => other.file === file && other.title === title);
     const failure = await engine.firstFailure(tests.filter((test) => !isBroken(test)));
-    if (failure) return `${file} > ${failure.test.title}`;
+    if (failure) return { killedBy: `${file} > ${failure.test.title}`, neverANumber: false };
   }
-  return undefined;
+  // Every answer was what it is without the slip. An input that nothing ever read is a survivor all the same.
+  const neverANumber = before !== undefined && before.asked > 0 && before.changed === 0 && readings!.changed === 0;
+  return { killedBy: undefined, neverANumber };
 }
 
 /** Tests over all checks stand under the id of the check that each is about. */

@@ -8,6 +8,6 @@ const broken = await tryMutants({
   only,
   from,
   starts: (n, slip) => say({ kind: 'starts', n, slip }),
-  tried: (n, killedBy) => say({ kind: 'tried', n, killedBy }),
+  tried: (n, outcome) => say({ kind: 'tried', n, outcome }),
 });
 say({ kind: 'done', broken });
