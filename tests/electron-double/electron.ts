@@ -192,7 +192,7 @@ export function desktop(browser: Browser): Desktop {
     screen: only('screen', screen),
     session: only('session', { defaultSession: only('session', defaultSession) }),
     shell: only('shell', shell),
-  } satisfies { readonly [Name in keyof typeof import('electron')]?: unknown };
+  } satisfies { readonly [Name in keyof typeof Electron.CrossProcessExports]?: unknown };
 
   const desk: Desktop = {
     electron: only('electron', electron),
