@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import type { Figure, Shape } from '../../core/note/note.ts';
 import './figure.css';
 
@@ -8,7 +9,15 @@ const pixels = 4 / 3;
  * A figure of the note, drawn in the window: the same shapes. `width`: of the drawing in pixels, for which texts keep
  * their size; `plain` leaves labels and dimensions out, for small pictures.
  */
-export function FigureView({ figure, width, plain = false }: { figure: Figure; width: number; plain?: boolean }) {
+export const FigureView = memo(function FigureView({
+  figure,
+  width,
+  plain = false,
+}: {
+  figure: Figure;
+  width: number;
+  plain?: boolean;
+}) {
   const around = plain ? 0 : reach(figure);
   const scale = figure.box.width / (width - 2 * around);
   const box = {
@@ -17,7 +26,7 @@ export function FigureView({ figure, width, plain = false }: { figure: Figure; w
     width: figure.box.width + 2 * around * scale,
     height: figure.box.height + 2 * around * scale,
   };
-  const shapes = plain ? figure.shapes.filter(({ kind }) => kind === 'path' || kind === 'circle') : figure.shapes;
+  const shapes = plain ? plainShapes(figure.shapes, scale) : figure.shapes;
   return (
     <svg
       className="figure"
@@ -31,6 +40,26 @@ export function FigureView({ figure, width, plain = false }: { figure: Figure; w
       ))}
     </svg>
   );
+});
+
+/**
+ * What a small picture shows: neither labels nor dimensions nor circles that would be under two pixels wide; paths of
+ * one pen and fill in a row become one, so that eight pictures of a plate with a thousand bolts weigh little.
+ */
+function plainShapes(shapes: readonly Shape[], scale: number): readonly Shape[] {
+  const kept: Shape[] = [];
+  for (const shape of shapes) {
+    if (shape.kind === 'circle' && shape.radius > scale) kept.push(shape);
+    if (shape.kind !== 'path') continue;
+    const last = kept.at(-1);
+    const joins =
+      last?.kind === 'path' && last.pen === shape.pen && last.fill === shape.fill && last.closed === shape.closed;
+    // Filled rings that lie on each other would cancel out: only what is apart or has no fill is joined.
+    if (joins && (shape.fill ?? 'none') === 'none')
+      kept[kept.length - 1] = { ...last, rings: [...last.rings, ...shape.rings] };
+    else kept.push(shape);
+  }
+  return kept;
 }
 
 /** Pixels that dimension lines and their numbers stand off the figure's box, at most. */

@@ -56,11 +56,16 @@ export function FinderDialog({ onClose }: { onClose: () => void }) {
         {found.length === 0 && <p className="quiet">{texts.finder.none}</p>}
         <ul id="found" role="listbox" aria-label={texts.finder.title}>
           {found.map(({ title, kind }, n) => (
-            <li key={`${kind}|${title}|${n}`} id={`found-${n}`} role="option" aria-selected={n === at}>
-              <button type="button" className="plain" tabIndex={-1} onClick={() => go(n)} onMouseMove={() => setAt(n)}>
-                <span>{title}</span>
-                <span className="quiet">{kind}</span>
-              </button>
+            <li
+              key={`${kind}|${title}|${n}`}
+              id={`found-${n}`}
+              role="option"
+              aria-selected={n === at}
+              onClick={() => go(n)}
+              onMouseMove={() => setAt(n)}
+            >
+              <span>{title}</span>
+              <span className="quiet">{kind}</span>
             </li>
           ))}
         </ul>
