@@ -12,7 +12,9 @@ if (!existsSync(join(desktop, 'serve.mjs')) || !existsSync(join(root, 'build/bun
   await (await import('../build/bundle.mjs')).bundle(['page', 'desktop']);
 
 const args = process.argv.slice(2);
-const electron = args.includes('--local') ? null : electronProgram();
+// A Linux machine without a display can show no window; a browser elsewhere on it can.
+const hasDisplay = process.platform !== 'linux' || process.env.DISPLAY || process.env.WAYLAND_DISPLAY;
+const electron = args.includes('--local') || !hasDisplay ? null : electronProgram();
 if (electron) {
   const child = spawn(electron, [root, ...args], { stdio: 'inherit' });
   child.once('error', (error) => {

@@ -22,7 +22,7 @@ import type { Scene } from '../scene/scene.ts';
 import { sceneOf } from '../scene/scene-of.ts';
 import { Appraisals, type Attempt } from './appraisals.ts';
 import { comparisonView, type Contender } from './comparison-view.ts';
-import { edited, redone, replayed, undone, type Changed, type History } from './history.ts';
+import { edited, putAway, redone, replayed, undone, type Changed, type History } from './history.ts';
 import type { Choices, EngineCall, EngineCalls, EngineNews, PreviewView } from './messages.ts';
 import { newPlate } from './new-plate.ts';
 import { resultView } from './result-view.ts';
@@ -166,8 +166,7 @@ export function createEngine({ tell, later }: EngineWorld): Calls {
     },
     text: () => ({ text: `${JSON.stringify(open().raw, null, 2)}\n`, hash: documentHash(open().raw) }),
     putAway: () => {
-      const now = open();
-      history = { ...now, putAway: now.past.length };
+      history = putAway(open());
       return null;
     },
     explain: ({ option: of, check, place, situation }) => {

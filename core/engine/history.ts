@@ -10,8 +10,11 @@ export interface History {
   readonly head: number;
   readonly past: readonly Step[];
   readonly future: readonly Step[];
-  /** Steps in `past` that the journal no longer holds: they were put away with a revision. */
-  readonly putAway: number;
+  /**
+   * The documents that a step back or forth of the journal alone would give. A revision puts the journal away, and with
+   * it the steps that it holds; a step to a document that is not here is told as an edit of its own.
+   */
+  readonly journal: { readonly past: readonly RawDocument[]; readonly future: readonly RawDocument[] };
 }
 
 /** A document as it was beside the words for the change between. */
@@ -25,18 +28,23 @@ export interface Changed {
   readonly entries: readonly JournalEntry[];
 }
 
-export const historyOf = (raw: RawDocument): History => ({ raw, head: 0, past: [], future: [], putAway: 0 });
+const empty: History['journal'] = { past: [], future: [] };
+
+export const historyOf = (raw: RawDocument): History => ({ raw, head: 0, past: [], future: [], journal: empty });
+
+/** The same history when its journal up to now was put away with a revision. */
+export const putAway = (history: History): History => ({ ...history, journal: empty });
 
 /** The history after an edit. Refuses what `applyEdit` refuses. */
 export function edited(history: History, edit: Edit): Changed {
   const raw = applyEdit(history.raw, edit);
   return {
     history: {
-      ...history,
       raw,
       head: history.head + 1,
       past: [...history.past, { raw: history.raw, words: editWords(edit) }],
       future: [],
+      journal: { past: [...history.journal.past, history.raw], future: [] },
     },
     entries: [{ kind: 'edit', edit: JSON.stringify(edit) }],
   };
@@ -48,27 +56,41 @@ export function undone(history: History): Changed | null {
   if (!step) return null;
   const past = history.past.slice(0, -1);
   const future = [...history.future, { raw: history.raw, words: step.words }];
-  const beyond = history.past.length <= history.putAway;
-  return {
-    history: { raw: step.raw, head: history.head + 1, past, future, putAway: Math.min(history.putAway, past.length) },
-    entries: [beyond ? replaced(step.raw) : { kind: 'undo', edit: '' }],
-  };
+  return stepped(history, 'undo', step.raw, { past, future });
 }
 
 /** One step forth; null when there is none. */
 export function redone(history: History): Changed | null {
   const step = history.future.at(-1);
   if (!step) return null;
-  const beyond = history.past.length < history.putAway;
+  const past = [...history.past, { raw: history.raw, words: step.words }];
+  return stepped(history, 'redo', step.raw, { past, future: history.future.slice(0, -1) });
+}
+
+/** A step to a document, as the journal can say it. */
+function stepped(
+  { raw: from, head, journal }: History,
+  kind: 'undo' | 'redo',
+  raw: RawDocument,
+  steps: Pick<History, 'past' | 'future'>,
+): Changed {
+  const { past, future } = journal;
+  const [source, other] = kind === 'undo' ? [past, future] : [future, past];
+  if (source.at(-1) !== raw)
+    return {
+      history: { raw, head: head + 1, ...steps, journal: { past: [...past, from], future: [] } },
+      entries: [replaced(raw)],
+    };
+  const left = source.slice(0, -1);
+  const grown = [...other, from];
   return {
     history: {
-      ...history,
-      raw: step.raw,
-      head: history.head + 1,
-      past: [...history.past, { raw: history.raw, words: step.words }],
-      future: history.future.slice(0, -1),
+      raw,
+      head: head + 1,
+      ...steps,
+      journal: kind === 'undo' ? { past: left, future: grown } : { past: grown, future: left },
     },
-    entries: [beyond ? replaced(step.raw) : { kind: 'redo', edit: '' }],
+    entries: [{ kind, edit: '' }],
   };
 }
 

@@ -7,7 +7,16 @@ import { documentHash } from '../../core/document/document-hash.ts';
 import { readDocument, readDocumentText } from '../../core/document/read-document.ts';
 import { Appraisals } from '../../core/engine/appraisals.ts';
 import { createEngine } from '../../core/engine/engine.ts';
-import { edited, historyOf, redone, replayed, undone, type Changed, type History } from '../../core/engine/history.ts';
+import {
+  edited,
+  historyOf,
+  putAway,
+  redone,
+  replayed,
+  undone,
+  type Changed,
+  type History,
+} from '../../core/engine/history.ts';
 import type { EngineNews } from '../../core/engine/messages.ts';
 import type { JournalEntry } from '../../core/host/host-schema.ts';
 
@@ -207,11 +216,35 @@ describe('memo and history', () => {
       { numRuns: 60, seed: 3 },
     );
   });
-  it('says a step back beyond a revision as an edit of its own, so that the journal alone still fits', () => {
-    const first = edited(historyOf(small), depth('40 m')).history;
-    const put = { ...first, head: first.head, putAway: first.past.length };
-    const back = undone(put)!;
-    expect(back.entries[0]!.kind).toBe('edit');
-    expect(replayed(first.raw, back.entries).raw).toEqual(small);
+  it('says a step that the journal since a revision does not hold as an edit of its own, so that it can always be brought back', () => {
+    const any = fc.array(fc.oneof({ arbitrary: anyEdit, weight: 5 }, fc.constant('revision' as const)), {
+      maxLength: 40,
+    });
+    fc.assert(
+      fc.property(any, (moves) => {
+        let history = historyOf(small);
+        let text = small;
+        let journal: JournalEntry[] = [];
+        for (const move of moves) {
+          if (move === 'revision') {
+            history = putAway(history);
+            text = history.raw;
+            journal = [];
+            continue;
+          }
+          const changed = step(history, move);
+          if (!changed) continue;
+          history = changed.history;
+          journal.push(...changed.entries);
+          expect(documentHash(replayed(text, journal).raw)).toBe(documentHash(history.raw));
+        }
+      }),
+      { numRuns: 60, seed: 5 },
+    );
+    const first = putAway(edited(historyOf(small), depth('40 m')).history);
+    expect(undone(first)!.entries[0]!.kind).toBe('edit');
+    // Undone before the revision: the step forth is put away with it too.
+    const back = putAway(undone(edited(historyOf(small), depth('40 m')).history)!.history);
+    expect(redone(back)!.entries[0]!.kind).toBe('edit');
   });
 });
