@@ -11,7 +11,7 @@ export function storeFault(thrown: unknown): { readonly what: string; readonly m
   if (/NODE_MODULE_VERSION|different Node\.js version/.test(String((error as Error).message)))
     return {
       what: 'SQLite on this machine was built for another version of Node or Electron',
-      mend: `Run “npm rebuild better-sqlite3” with the Node that starts Stillplate (for Electron: “npx electron-rebuild -o better-sqlite3”). ${without}`,
+      mend: `Run “npm rebuild better-sqlite3” with the Node that starts Stillplate (for Electron: see “SQLite in Electron” in DEVELOPERS.md). ${without}`,
     };
   if (code.endsWith('MODULE_NOT_FOUND') || code === 'ERR_DLOPEN_FAILED' || /bindings file/.test(message))
     return {
