@@ -1,6 +1,7 @@
 import { valueAt, type FieldPath, type Json } from '../../core/document/edit.ts';
 import { useField } from '../state/use-field.ts';
 import { useWorkbench } from '../state/workbench.ts';
+import { texts } from '../texts.ts';
 import { TableField, type TableColumn } from './TableField.tsx';
 
 /** Named points in plan: attachments, pad eyes, supports on deck. */
@@ -20,7 +21,7 @@ export function PointsTable({ path, title, prefix }: { path: FieldPath; title: s
 }
 
 const columns: readonly TableColumn[] = [
-  { key: 'id', title: 'Name' },
+  { key: 'id', title: texts.columns.name },
   { key: 'x', title: 'x' },
   { key: 'y', title: 'y' },
 ];

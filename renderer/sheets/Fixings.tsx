@@ -88,7 +88,7 @@ function BoltFields({ at }: { at: At }) {
         path={at('hole')}
         {...fieldTexts('hole')}
         choices={asChoices(['fine', 'medium', 'normal', 'oversize'])}
-        none="normal (by default)"
+        none={texts.byDefault('normal')}
       />
       <ChoiceField
         path={at('shear')}
@@ -135,7 +135,7 @@ function WeldFields({ at }: { at: At }) {
         path={at('method')}
         {...fieldTexts('method')}
         choices={asChoices(['directional', 'throat'])}
-        none="directional (by default)"
+        none={texts.byDefault('directional')}
       />
     </FieldGroup>
   );

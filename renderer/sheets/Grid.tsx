@@ -86,9 +86,9 @@ export function GridSheet() {
 }
 
 const extras = [
-  { key: 'name', title: 'What' },
-  { key: 'mass', title: 'Mass' },
-  { key: 'volume', title: 'Volume' },
+  { key: 'name', title: texts.columns.what },
+  { key: 'mass', title: texts.columns.mass },
+  { key: 'volume', title: texts.columns.volume },
   { key: 'x', title: 'x' },
   { key: 'y', title: 'y' },
   { key: 'z', title: 'z' },
@@ -160,11 +160,11 @@ function TubeSetFields({ set }: { set: 'mainTubes' | 'crossTubes' }) {
 }
 
 const tubeColumns = [
-  { key: 'id', title: 'Name' },
-  { key: 'at', title: 'Centre line' },
-  { key: 'from', title: 'From' },
-  { key: 'to', title: 'To' },
-  { key: 'section', title: 'Section' },
+  { key: 'id', title: texts.columns.name },
+  { key: 'at', title: texts.columns.centreLine },
+  { key: 'from', title: texts.columns.from },
+  { key: 'to', title: texts.columns.to },
+  { key: 'section', title: texts.columns.section },
 ];
 
 function EyeFields({ path }: { path: FieldPath }) {

@@ -182,6 +182,7 @@ function Includes() {
         ))}
       </div>
       {field.fault && <p className="fault">{`${field.fault.what}. ${field.fault.mend}`}</p>}
+      <p className="help">{texts.loads.includesHelp}</p>
     </div>
   );
 }

@@ -146,7 +146,7 @@ function PanelFields({ design }: { design: string }) {
           path={at('edges')}
           {...fieldTexts('edges')}
           choices={asChoices(['hinged', 'held'])}
-          none="hinged (by default)"
+          none={texts.byDefault('hinged')}
         />
       </FieldGroup>
       <FieldGroup title={texts.groups.holes}>
@@ -172,6 +172,6 @@ function PanelFields({ design }: { design: string }) {
 const holeColumns = [
   { key: 'x', title: 'x' },
   { key: 'y', title: 'y' },
-  { key: 'diameter', title: 'Diameter' },
-  { key: 'purpose', title: 'Purpose', choices: ['vent', 'drain', 'lifting', 'other'] },
+  { key: 'diameter', title: texts.columns.diameter },
+  { key: 'purpose', title: texts.columns.purpose, choices: ['vent', 'drain', 'lifting', 'other'] },
 ];
