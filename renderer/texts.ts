@@ -339,7 +339,8 @@ export const texts = {
     give: 'Give it',
     takeOut: 'Take this case out',
     includes: 'The number includes',
-    includesHelp: 'What the stated force already holds, so that nothing is counted twice; what follows from it is said below.',
+    includesHelp:
+      'What the stated force already holds, so that nothing is counted twice; what follows from it is said below.',
     definition: 'What the number means',
     balancedBy: (by: string) => `balanced by ${by}`,
     factor: 'factor',
