@@ -19,6 +19,8 @@ interface NoteJob {
 const none: NoteJob = { state: 'none', job: null, done: 0, of: 1, doing: '', bytes: null, hash: '', why: null };
 /** Outlives the sheet: a note goes on being set while another sheet is looked at. */
 const useJob = create<NoteJob>(() => none);
+/** Number of the note that is wanted: a newer one, or a cancel, ends the one before it wherever it is. */
+let wanted = 0;
 
 /** Sets the note of the shown option, with progress and cancel. */
 export function useNoteJob(): NoteJob & { readonly start: () => void; readonly cancel: () => void } {
@@ -44,12 +46,15 @@ export function useNoteJob(): NoteJob & { readonly start: () => void; readonly c
     else useJob.setState({ state: 'none', job: null, why: result.refusal.what });
   }
   const start = async () => {
+    const mine = ++wanted;
     const { document } = useWorkbench.getState();
     useJob.setState({ ...none, bytes: useJob.getState().bytes, state: 'running', hash: document?.hash ?? '' });
     try {
       const note = await engine.ask('note', { option: document?.option ?? null });
+      if (mine !== wanted) return;
       const answer = await host.startNote({ note });
       if (!answer.ok) throw new Refusal([answer.refusal]);
+      if (mine !== wanted) return void (await host.cancelJob({ job: answer.value.job }));
       useJob.setState({ job: answer.value.job });
       // It may have ended before we knew its id.
       await ended(answer.value.job);
@@ -61,6 +66,12 @@ export function useNoteJob(): NoteJob & { readonly start: () => void; readonly c
   return {
     ...job,
     start: () => void start(),
-    cancel: () => void (job.job && host.cancelJob({ job: job.job })),
+    cancel: () => {
+      wanted++;
+      const { job: id } = useJob.getState();
+      if (id) void host.cancelJob({ job: id });
+      // The note is not handed over yet: nothing needs to be stopped but the handing over.
+      else useJob.setState({ state: 'none' });
+    },
   };
 }
