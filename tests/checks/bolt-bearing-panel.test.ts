@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { boltBearingPanel } from '../../core/checks/bolt-bearing-panel.ts';
-import { allowable, design, modelWith, readOf, situationOf } from './bolt-model.ts';
+import { allowable, design, fixing, modelWith, readOf, situationOf } from './bolt-model.ts';
 import { expectBetween, expectUtilisationBounds, ofShear } from './bolt-utilisation.ts';
 import { valuesGiven } from './bolt-values.ts';
 
@@ -128,6 +128,19 @@ describe('bolt bearing on the panel', () => {
     expect(readOf(boltBearingPanel, 'd', model, 'A1', down)).toBeCloseTo(0.012, 12);
     expect(readOf(boltBearingPanel, 'gamma_R', model, 'A1', down)).toBe(1.25);
     expect(readOf(boltBearingPanel, 'gamma_R', allowable(model), 'A1', down)).toBe(2);
+  });
+
+  it('reads the least distance of two bolts of a row as the pitch, 800 MPa of class 8.8, and 0.8 in an oversize hole (EN 1993-1-8, Table 3.4)', () => {
+    const model = modelWith();
+    const down = situationOf(model, 'service', 'down');
+    const { bolts } = model.panels.get('A1')!;
+    const apart = bolts.flatMap((a) =>
+      bolts.filter((b) => b !== a && b.side === a.side).map((b) => Math.hypot(a.x - b.x, a.y - b.y)),
+    );
+    expect(readOf(boltBearingPanel, 'p_2', model, 'A1', down)).toBeCloseTo(Math.min(...apart), 12);
+    expect(readOf(boltBearingPanel, 'f_ub', model, 'A1', down)).toBe(800e6);
+    expect(readOf(boltBearingPanel, 'k_h', model, 'A1', down)).toBe(1);
+    expect(readOf(boltBearingPanel, 'k_h', modelWith(fixing({ hole: 'oversize' })), 'A1', down)).toBe(0.8);
   });
 
   it('cannot judge aluminium and plastics, nor stainless steel by AISC 360, and says why', () => {

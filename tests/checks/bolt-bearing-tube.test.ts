@@ -26,6 +26,7 @@ describe("bolt bearing on the tube's wall", () => {
     expect(of({ e_w: 1, p_1: 0.05 }).alpha_b).toBeCloseTo(0.675926, 6);
     expect(of({ e_w: 1, p_2: 1 }).F_b_Rd! / 1e3).toBeCloseTo((1.5 * 470 * 16 * 5) / 1.25 / 1e3, 6);
     expect(of({ p_2: 1 }).k_1).toBe(2.5);
+    expect(of({ e_w: 1 }).alpha_b).toBe(1);
     expect(of({ e_w: 1, f_ub: 400e6 }).alpha_b).toBeCloseTo(400 / 470, 9);
     expect(of({ k_h: 0.8 }).F_b_Rd! / of({}).F_b_Rd!).toBeCloseTo(0.8, 9);
     expect(of({ stainless_w: 1, f_yw: 220e6, f_uw: 520e6 }).f_b! / 1e6).toBeCloseTo(422, 9);
@@ -112,6 +113,36 @@ describe("bolt bearing on the tube's wall", () => {
     });
     expect(readOf(boltBearingTube, 'e_w', model, 'A1', down)).toBeCloseTo(Math.min(...ends), 12);
     expect(Math.min(...ends)).toBeGreaterThan(0);
+  });
+
+  it('reads the least distance of two bolts of a row as the pitch, 800 MPa of class 8.8, and 0.8 in an oversize hole (EN 1993-1-8, Table 3.4)', () => {
+    const model = modelWith();
+    const down = situationOf(model, 'service', 'down');
+    const { bolts } = model.panels.get('A1')!;
+    const apart = bolts.flatMap((a) =>
+      bolts.filter((b) => b !== a && b.side === a.side).map((b) => Math.hypot(a.x - b.x, a.y - b.y)),
+    );
+    expect(readOf(boltBearingTube, 'p_2', model, 'A1', down)).toBeCloseTo(Math.min(...apart), 12);
+    expect(readOf(boltBearingTube, 'f_ub', model, 'A1', down)).toBe(800e6);
+    expect(readOf(boltBearingTube, 'k_h', model, 'A1', down)).toBe(1);
+    expect(readOf(boltBearingTube, 'k_h', modelWith(fixing({ hole: 'oversize' })), 'A1', down)).toBe(0.8);
+  });
+
+  it('knows a tube of stainless steel', () => {
+    const model = modelWith();
+    const read = (material: string) => {
+      const tubes = [...model.tubes].map(
+        ([id, tube]) => [id, { ...tube, material: model.catalogue.material(material) }] as const,
+      );
+      return readOf(
+        boltBearingTube,
+        'stainless_w',
+        { ...model, tubes: new Map(tubes) },
+        'A1',
+        situationOf(model, 'service', 'down'),
+      );
+    };
+    expect([read('S355H hot finished'), read('1.4404 plate')]).toEqual([0, 1]);
   });
 
   it('applies where there is a hole in the wall', () => {

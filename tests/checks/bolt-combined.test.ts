@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { boltCombined } from '../../core/checks/bolt-combined.ts';
-import { allowable, design, modelWith, readOf, situationOf } from './bolt-model.ts';
+import { allowable, design, fixing, modelWith, readOf, situationOf } from './bolt-model.ts';
 import { valuesGiven } from './bolt-values.ts';
 
 const en = { A_s: 157e-6, A_b: 201.06e-6, threads: 1, f_ub: 800e6, alpha_v: 0.6, k_2: 0.9, gamma_M2: 1.25 };
@@ -67,6 +67,8 @@ describe('bolt in shear and tension', () => {
     const lost = situationOf(model, 'lost bolt row', 'down');
     expect(readOf(boltCombined, 'u_Rd', model, 'A1', lost)).toBe(1);
     expect(readOf(boltCombined, 'gamma_R', model, 'A1', lost)).toBe(1.25);
+    const shank = modelWith(fixing({ threadsInShearPlane: false }));
+    expect([model, shank].map((of) => readOf(boltCombined, 'threads', of, 'A1', lost))).toEqual([1, 0]);
     expect(readOf(boltCombined, 'gamma_R', allowable(model), 'A1', lost)).toBe(2);
     expect(boltCombined.applies(model, 'A1', lost)).toBe(true);
     expect(boltCombined.applies(model, 'A2', lost)).toBe('the panel is welded');
