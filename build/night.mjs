@@ -1,35 +1,56 @@
-// The long runs: `npm run night [-- COUNT]`. Random documents (COUNT, 5,000 by default) and every slip in every check.
-// Writes a dated report into tests/night/, to be committed. Exit 1 when something was found.
-import { writeFile } from 'node:fs/promises';
+// The long runs: `npm run night [-- COUNT [CHECK …]]`. Random documents (COUNT, 5,000 by default) and every slip in
+// every check, or in those named. Writes a dated report into tests/night/, to be committed: after the documents and
+// again as slips are tried, so that a run which is cut off leaves what it did. Exit 1 when something was found.
+import { writeFileSync } from 'node:fs';
 import { cpus } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { runTypeScript } from './run-typescript.mjs';
 
 process.chdir(fileURLToPath(new URL('..', import.meta.url)));
-const count = Number(process.argv[2] ?? 5_000);
+const [count = 5_000, ...only] = process.argv.slice(2).map((word, i) => (i === 0 ? Number(word) : word));
 const date = new Date().toISOString().slice(0, 10);
 const seed = Number(date.replaceAll('-', ''));
+const file = `tests/night/${date}.txt`;
 const { fuzz } = await runTypeScript('build/night/fuzz.ts');
 const { runMutants } = await runTypeScript('build/mutate/run-mutants.ts');
 const { survived } = await runTypeScript('build/mutate/survived.ts');
 const { mutationText } = await runTypeScript('build/mutate/mutation-text.ts');
+const { checks } = await runTypeScript('core/checks/index.ts');
 
 const start = Date.now();
 const minutes = () => `${((Date.now() - start) / 60_000).toFixed(1)} minutes after the start`;
 const { documents, refused, appraised, quantities, slowest, failures } = await fuzz(count, seed);
-const lines = [
+const head = [
   `Night of ${date}. Node ${process.version}, ${cpus().length} cores.`,
   '',
   `Random documents: ${documents} from seed ${seed}, ${refused} refused in words, ${appraised} appraised; ${quantities} random quantities; ${failures.length} failures. ${minutes()}.`,
   `Slowest document: seed ${slowest.seed}, ${slowest.seconds.toFixed(1)} s.`,
   ...failures.slice(0, 100).map((failure) => `    ${failure}`),
   '',
-  'Slips in checks, one at a time:',
 ];
-const report = await runMutants();
-lines.push(mutationText(report), minutes(), '');
-const file = `tests/night/${date}.txt`;
-await writeFile(file, lines.join('\n'));
-console.log(lines.join('\n'));
+
+/** What is known so far; a run that was cut off says so, and which checks it did not come to. */
+function write(report, finished) {
+  const tried = new Set(report.results.flatMap((slip) => slip.checks));
+  const notTried = checks.map(({ id }) => id).filter((id) => (only.length > 0 && !only.includes(id)) || !tried.has(id));
+  const lines = [
+    ...head,
+    finished
+      ? 'Slips in checks, one at a time:'
+      : 'Slips in checks, one at a time, CUT OFF: the last check may lack some.',
+    mutationText(report),
+    ...(notTried.length > 0 ? [`Not tried, or only in what they share with others: ${notTried.join(', ')}.`] : []),
+    `${minutes()}.`,
+    '',
+  ];
+  writeFileSync(file, lines.join('\n'));
+  return lines.join('\n');
+}
+
+write({ results: [], broken: [] }, false);
+const report = await runMutants(only, (results) => {
+  if (results.length % 10 === 0) write({ results, broken: [] }, false);
+});
+console.log(write(report, true));
 console.log(`Written: ${file}`);
 process.exitCode = failures.length > 0 || report.broken.length > 0 || report.results.some(survived) ? 1 : 0;
