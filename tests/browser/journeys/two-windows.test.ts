@@ -18,7 +18,7 @@ afterAll(async () => {
 
 it('shows an edit of one window in the other, and keeps both documents where both edited at once', async () => {
   const first = await openWorkbench(browser, served);
-  const id = await first.openSample('Tern Skerry');
+  const id = await first.openSample('small');
   await first.open('loads');
   const second = await openWorkbench(browser, served);
   await second.page.locator('.recent button.name').first().click();
