@@ -69,6 +69,7 @@ describe('panel in bending on its bolts', () => {
     expect(p_y! / 1e3).toBeCloseTo(426, 0); // twice the hinged square's 213.0 kPa, yield lines
     expect(sigma_low).toBeCloseTo((p / ((2 / Math.sqrt(3)) * p_y!)) * 355e6, 3);
     expect((sigma_high! * t ** 2) / p).toBeCloseTo(1.125 + 0.03, 9);
+    expect((of({ i_x: 0.1, b_b: 2 }).sigma_high! * t ** 2) / p).toBeCloseTo(4 * 1.125 + 0.03, 9);
     expect((of({ i_x: 0.1, n_x: 3, n_y: 3, lost: 1 }).sigma_high! * t ** 2) / p).toBeCloseTo(4.5 + 0.03, 9);
   });
 

@@ -52,6 +52,12 @@ describe('panel in bending on two sides', () => {
     expect((of({}).sigma_low! * t ** 2) / p).toBeCloseTo(6 * 0.125 * (Math.sqrt(3) / 2), 9);
     expect((of({ h: 1 }).sigma_low! * t ** 2) / p).toBeCloseTo(6 * 0.0625 * (Math.sqrt(3) / 2), 9);
     expect((of({ nu: 0.25 }).sigma_high! * t ** 2) / p).toBeCloseTo(1, 9);
+    // Half the span, a quarter of the moment.
+    expect((of({ L: 0.5 }).sigma_low! * t ** 2) / p).toBeCloseTo((6 * 0.125 * (Math.sqrt(3) / 2)) / 4, 9);
+    expect((of({ L: 0.5, nu: 0.25 }).sigma_high! * t ** 2) / p).toBeCloseTo(1 / 4, 9);
+    const { of: judged, low, high } = panelBendingTwoSides.second;
+    expect([judged, low, high]).toEqual(['sigma_Ed', 'sigma_low', 'sigma_high']);
+    expect([panelBendingTwoSides.demand, panelBendingTwoSides.capacity]).toEqual(['sigma_Ed', 'sigma_Rd']);
   });
 
   it('spans between the tubes that the design relies on', () => {
