@@ -519,6 +519,7 @@ type KnownSymbols =
     )
   | (
       | 'e_1'
+      | 'c_e'
       | 'e_2'
       | 'd_0'
       | 'p_1'

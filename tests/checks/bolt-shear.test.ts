@@ -144,7 +144,8 @@ describe('bolt in shear', () => {
             const alpha_v = threads ? alphaV : alphaVShank;
             if (safety === 'partial factors' ? alpha_v === null : family !== 'carbon steel') continue;
             const F_nv = threads ? (nominal?.shearThreads ?? 0.45 * f_ub) : (nominal?.shearShank ?? 0.563 * f_ub);
-            const own = safety === 'partial factors' ? { alpha_v: alpha_v!, gamma_M2: 1.25 } : { F_nv, Omega_J: 2 };
+            const own: Record<string, number> =
+              safety === 'partial factors' ? { alpha_v: alpha_v!, gamma_M2: 1.25 } : { F_nv, Omega_J: 2 };
             const gamma_R = safety === 'partial factors' ? 1.25 : 2;
             expectBetween(valuesGiven(boltShear, safety, { A_s, A_b, threads, f_ub, gamma_R, ...own }), 'F_v_Rd');
             tried++;

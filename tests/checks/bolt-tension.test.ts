@@ -154,7 +154,7 @@ describe('bolt in tension', () => {
         for (const { ultimate: f_ub, nominal, family } of boltClasses)
           for (const countersunk of [0, 1]) {
             if (safety === 'allowable stress' && family !== 'carbon steel') continue;
-            const own =
+            const own: Record<string, number> =
               safety === 'partial factors'
                 ? { k_2: countersunk ? 0.63 : 0.9, gamma_M2: 1.25, gamma_R: 1.25 }
                 : { F_nt: nominal?.tension ?? 0.75 * f_ub, Omega_J: 2, gamma_R: 2 };

@@ -235,7 +235,7 @@ describe('bolts of panels through the flanges', () => {
     'cannot be judged when nothing is left of the flange, or of a quarter of the inner girth of a round tube (%s)',
     (safety) => {
       const { alpha, f_235, gamma_M0, gamma_M1, gamma_M2, ...both } = S355;
-      const own =
+      const own: Record<string, number> =
         safety === 'partial factors' ? { alpha, f_235, gamma_M0, gamma_M1, gamma_M2 } : { Omega_b: 1.67, Omega_J: 2 };
       const at = (d_h: number, round = 0) =>
         outOfRangeWith(tubeAxialBending, safety, { ...both, ...own, round, N: 1, M: 1, L_cr: 4, n_h: 3, d_h });
@@ -255,7 +255,7 @@ describe('bolts of panels through the flanges', () => {
 describe('second opinion', () => {
   const bar = (safety: Safety, change: Record<string, number>) => {
     const { alpha, f_235, gamma_M0, gamma_M1, gamma_M2, ...both } = S355;
-    const own =
+    const own: Record<string, number> =
       safety === 'partial factors' ? { alpha, f_235, gamma_M0, gamma_M1, gamma_M2 } : { Omega_b: 1.67, Omega_J: 2 };
     return valuesGiven(tubeAxialBending, safety, { ...both, ...own, ...change });
   };

@@ -517,15 +517,12 @@ describe('a file that is no document', () => {
         ['a design', '"designs": {', 'designs'],
         ['an option’s changes', '"changes": {', 'options.0.changes'],
       ] as const
-    ).map(
-      ([what, opens, path]) =>
-        [
-          `__proto__ as ${what}`,
-          middleText.replace(opens, `${opens} "__proto__": null,`),
-          /“__proto__”/,
-          { path: `${path}.__proto__` },
-        ] as const,
-    ),
+    ).map(([what, opens, path]): [string, string, RegExp, { path: string }] => [
+      `__proto__ as ${what}`,
+      middleText.replace(opens, `${opens} "__proto__": null,`),
+      /“__proto__”/,
+      { path: `${path}.__proto__` },
+    ]),
     [
       '__proto__ in escapes',
       middleText.replace('"project": {', '"\\u005f_proto__": {}, "project": {'),
