@@ -111,6 +111,21 @@ describe('deflection of the panel on its bolts', () => {
     expect(across.w_high!).toBeCloseTo(1.02 * (((5 / 384) * 1.2 ** 4 * p) / 0.7 / D + across.w_row_x!), 12);
   });
 
+  it('bends 16 times as far at twice every length but the thickness (similarity of thin plates)', () => {
+    const [long, along, across] = [
+      { b_b: 4, n_x: 9, n_y: 9 },
+      { n_x: 2, n_y: 9, i_x: 0.05, i_y: 0 },
+      { b_b: 1.2, n_x: 9, n_y: 2, i_x: 0, i_y: 0.05 },
+    ];
+    for (const given of [long, along, across]) {
+      const { b_b = 1, i_x = 0, i_y = 0 } = given as Record<string, number>;
+      const small = of(given);
+      const large = of({ ...given, a_b: 2, b_b: 2 * b_b, i_x: 2 * i_x, i_y: 2 * i_y });
+      for (const bound of ['w_lines', 'w_gap', 'w_low', 'w_both', 'w_row_x', 'w_row_y', 'w_over', 'w_high'])
+        expect(large[bound], bound).toBeCloseTo(16 * small[bound]!, 12);
+    }
+  });
+
   it('applies to a panel that is pulled off, with nothing lost', () => {
     const model = modelWith();
     expect(panelDeflectionBolts.applies(model, 'A1', situationOf(model, 'service', 'down'))).toBe(true);

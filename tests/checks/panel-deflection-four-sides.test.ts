@@ -113,6 +113,8 @@ describe('deflection of the panel on four sides', () => {
     // Between the two their stiffnesses add.
     const { k_plate, k_sheet, w_low } = of({ p_ser: 3e4 });
     expect(w_low!).toBeCloseTo(3e4 / (k_plate! + k_sheet!), 12);
+    // Twice the side bends 16 times as far.
+    expect(of({ a: 2, b: 2 }).k_plate! / of({}).k_plate!).toBeCloseTo(1 / 16, 12);
   });
 
   it('applies to a panel pressed on its tubes, with nothing lost', () => {

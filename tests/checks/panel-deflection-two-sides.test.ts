@@ -41,6 +41,12 @@ describe('deflection of the panel on two sides', () => {
         }
     expect((of({}).w_low! * D) / p).toBeCloseTo(1 / 384, 9);
     expect((of({}).w_high! * D) / p).toBeCloseTo(5 / 384 / 0.7, 9);
+    // Twice the span bends 16 times as far.
+    expect((of({ L: 2 }).w_low! * D) / p).toBeCloseTo(16 / 384, 9);
+    expect((of({ L: 2 }).w_high! * D) / p).toBeCloseTo((16 * 5) / 384 / 0.7, 9);
+    const { of: judged, low, high } = panelDeflectionTwoSides.second;
+    expect([judged, low, high]).toEqual(['w_Ed', 'w_low', 'w_high']);
+    expect([panelDeflectionTwoSides.demand, panelDeflectionTwoSides.capacity]).toEqual(['w_Ed', 'w_lim']);
   });
 
   it('applies to a panel that two sides hold, pressed on, with nothing lost', () => {
