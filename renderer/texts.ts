@@ -518,7 +518,10 @@ export const texts = {
     class: ['Class', 'Above 8.8 under cathodic protection needs a documented hardness limit.'],
     pitch: ['Pitch', 'Largest distance of bolts along an edge; they are spaced evenly under it.'],
     edgeDistance: ['Edge distance', 'From the centre line of the bolts to the panel’s edge.'],
-    hole: ['Hole clearance', 'How much wider the hole is than the bolt, as the standard names it.'],
+    hole: [
+      'Hole clearance',
+      'How much wider the hole is than the bolt, as the standard names it; a fitted bolt has none.',
+    ],
     shear: ['Shear is carried by', 'Shear that turns round loosens bolts in clearance holes.'],
     slipFactor: ['Slip factor', 'Friction of the coated faces under the bolts; say how it is known.'],
     into: ['Into the tube', 'How the bolt holds in a hollow tube, of which the far side cannot be reached.'],
