@@ -80,6 +80,7 @@ const parts = {
       'fonts/regular.ttf': '@expo-google-fonts/source-sans-3/400Regular/SourceSans3_400Regular.ttf',
       'fonts/italic.ttf': '@expo-google-fonts/source-sans-3/400Regular_Italic/SourceSans3_400Regular_Italic.ttf',
       'fonts/semibold.ttf': '@expo-google-fonts/source-sans-3/600SemiBold/SourceSans3_600SemiBold.ttf',
+      'fonts/math.ttf': 'dejavu-fonts-ttf/ttf/DejaVuMathTeXGyre.ttf',
       'pdf-worker.mjs': 'pdfjs-dist/build/pdf.worker.min.mjs',
     };
     await mkdir(join(outdir, 'fonts'), { recursive: true });

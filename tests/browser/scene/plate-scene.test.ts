@@ -275,7 +275,10 @@ it('shows open bays as sheets that can be picked', async () => {
   expect(await run('p.selection')).toBe('bay:A1');
 });
 
-it('draws 60 bays with over 2,000 bolts in at most 60 calls, and 300 frames of orbit grow the heap by under 1 MB', async () => {
+/** Half a million triangles take a second a frame on software GL: CI turns the plate a little, the night all the way. */
+const frames = process.env.STILLPLATE_NIGHT ? { warmUp: 60, counted: 300 } : { warmUp: 8, counted: 24 };
+
+it(`draws 60 bays with over 2,000 bolts in at most 60 calls, and ${frames.counted} frames of orbit grow the heap by under 1 MB`, async () => {
   page = await openPlate(browser, 'many', { width: 800, height: 600 });
   const bolts = await run<number>("p.scene.parts.filter((part) => part.kind === 'bolt').length");
   expect(bolts).toBeGreaterThanOrEqual(2000);
@@ -298,13 +301,15 @@ it('draws 60 bays with over 2,000 bolts in at most 60 calls, and 300 frames of o
     await session.send('HeapProfiler.collectGarbage');
     return (await session.send('Runtime.getHeapUsage')).usedSize;
   };
-  await orbit(60);
+  await orbit(frames.warmUp);
   const before = await used();
-  await orbit(300);
+  await orbit(frames.counted);
   const growth = (await used()) - before;
-  console.log(`${bolts} bolts: ${calls} calls; heap grew by ${(growth / 1024).toFixed(0)} KiB over 300 frames`);
+  console.log(
+    `${bolts} bolts: ${calls} calls; heap grew by ${(growth / 1024).toFixed(0)} KiB over ${frames.counted} frames`,
+  );
   expect(growth).toBeLessThan(1024 ** 2);
-}, 300_000);
+}, 900_000);
 
 it('says so where there is no WebGL, and how to mend it; the list of parts still works', async () => {
   const plain = await openBrowser(['--disable-3d-apis']);
