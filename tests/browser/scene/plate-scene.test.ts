@@ -249,8 +249,17 @@ describe('the middle sample', () => {
     await page.locator('.scene-notice').waitFor();
     await page.evaluate('loss.restoreContext()');
     await page.locator('.scene-notice').waitFor({ state: 'detached' });
-    await drawn(page);
-    expectColour(await pixelAt([0.35, 0.5, -0.15]), panelColour, 'panel after the loss');
+    // Software GL takes its time to bring everything back: what counts is that it comes.
+    await expect
+      .poll(
+        async () => {
+          await drawn(page);
+          const rgb = await pixelAt([0.35, 0.5, -0.15]);
+          return Math.max(...rgb.map((c, i) => Math.abs(c - panelColour[i]!)));
+        },
+        { timeout: 60_000, interval: 500 },
+      )
+      .toBeLessThanOrEqual(2);
   });
 });
 
