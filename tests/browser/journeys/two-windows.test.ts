@@ -46,11 +46,14 @@ it('shows an edit of one window in the other, and keeps both documents where bot
   await expect.poll(() => first.hash()).toBe(agreed);
 
   // Both at once: the second window's message is held back until the first's edit is on the disk.
-  await second.page.route('**/call/appendEdits', async (route) => {
-    await first.kept(id, () => first.type(depth, '31 m'));
-    await second.page.unroute('**/call/appendEdits');
-    await route.continue();
-  });
+  await second.page.route(
+    '**/call/appendEdits',
+    async (route) => {
+      await first.kept(id, () => first.type(depth, '31 m'));
+      await route.continue();
+    },
+    { times: 1 },
+  );
   await second.type(depth, '41 m');
   const question = second.page.getByRole('alertdialog', { name: texts.notices.conflict(1) });
   await question.waitFor();
