@@ -242,7 +242,8 @@ describe('the middle sample', () => {
   });
 
   it('is drawn again when the graphics card took the picture back', async () => {
-    // Bare panels, as at first: no reading, no arrow and no outline over the place that is looked at.
+    // Light and bare, as at first: no reading, no arrow and no outline over the place that is looked at.
+    await page.emulateMedia({ colorScheme: 'light' });
     await act('p.set({ reading: null, load: null })');
     await act('p.onSelect(null)');
     await act("p.showNamed('plan')");
