@@ -7,9 +7,9 @@ import { fromWire, toWire, wireType } from '../../core/host/wire.ts';
 import { Refusal } from '../../core/refusal.ts';
 import { serve, type Receive } from '../host/serve.ts';
 import { pageHeaders } from '../window/content-policy.ts';
+import { pageFile } from '../window/page-file.ts';
 import { eventStreams } from './event-streams.ts';
 import { guards, sameText, type GuardName, type Site } from './guards.ts';
-import { pageFile } from './page-file.ts';
 
 export interface LocalServer {
   /** The first address: it holds the token that becomes a cookie. */
@@ -84,7 +84,7 @@ export async function openLocalServer(options: LocalServerOptions): Promise<Loca
     }
     if (call) return say(405, 'A call is a POST');
     if (pathname === '/events') return events.serve(request, response);
-    const file = await pageFile(options.page, pathname, !without.has('path'));
+    const file = await pageFile(options.page, pathname === '/' ? '/index.html' : pathname, !without.has('path'));
     if (!file) return say(404, 'There is no such file');
     response.writeHead(200, { 'Content-Type': file.type, 'Content-Length': file.bytes.length });
     response.end(request.method === 'HEAD' ? undefined : file.bytes);

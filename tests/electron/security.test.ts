@@ -256,7 +256,7 @@ const checklist: Readonly<Record<string, Item>> = {
       }
       expect((await asked(subject, `${base}/index.html`, 'POST')).status).toBe(404);
     },
-    undo: [{ file: 'electron/window/serve-page.ts', find: '!file.startsWith(root + sep)', put: '!file' }],
+    undo: [{ file: 'electron/window/page-file.ts', find: 'inside && !file.startsWith(root + sep)', put: '!file' }],
   },
   '19. Check which fuses you can change': {
     holds: async () => {

@@ -24,7 +24,7 @@ export async function pageFile(
 ): Promise<{ readonly type: string; readonly bytes: Uint8Array } | null> {
   let wanted: string;
   try {
-    wanted = decodeURIComponent(pathname === '/' ? '/index.html' : pathname);
+    wanted = decodeURIComponent(pathname);
   } catch {
     return null;
   }
