@@ -11,6 +11,7 @@ import { duplicateOption } from '../state/duplicate-option.ts';
 import { freeOptionId } from '../state/free-option-id.ts';
 import type { Session } from '../state/session.ts';
 import { useSession } from '../state/session-context.ts';
+import { said } from '../state/said.ts';
 import { notify, useWorkbench } from '../state/workbench.ts';
 import { Refusal } from '../../core/refusal.ts';
 import { texts } from '../texts.ts';
@@ -98,17 +99,14 @@ async function takeOver(session: Session): Promise<void> {
   const t = texts.options;
   const file = await chooseTextFile();
   if (!file) return;
-  try {
+  await said(async () => {
     const theirs = readDocumentText(file.text)['options'];
     const list = Array.isArray(theirs) ? (theirs as readonly RawOption[]) : [];
     if (list.length === 0) throw new Refusal([{ what: t.noOptions(file.name), mend: t.noOptionsMend }]);
     for (const option of list)
       await session.edit({ kind: 'addOption', option: { ...option, base: null, id: freeOptionId(option.id) } });
     notify('plain', { what: t.tookOver(list.length, file.name), mend: t.tookOverMend });
-  } catch (error) {
-    if (!(error instanceof Refusal)) throw error;
-    notify('loud', error);
-  }
+  });
 }
 
 function Described({ option }: { option: RawOption }) {
@@ -139,12 +137,7 @@ function OtherDocument() {
   const compare = async () => {
     const file = await chooseTextFile();
     if (!file) return;
-    try {
-      setView(await session.engine.ask('compareWith', { text: file.text }));
-    } catch (error) {
-      if (!(error instanceof Refusal)) throw error;
-      notify('loud', error);
-    }
+    await said(async () => setView(await session.engine.ask('compareWith', { text: file.text })));
   };
   const other = view?.options[1] as OptionView | undefined;
   return (

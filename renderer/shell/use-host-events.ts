@@ -1,8 +1,8 @@
 import { useEffect } from 'react';
 import type { MenuCommand } from '../../core/host/host-schema.ts';
-import { Refusal } from '../../core/refusal.ts';
 import type { Session } from '../state/session.ts';
 import { useSession } from '../state/session-context.ts';
+import { said } from '../state/said.ts';
 import { notify, useWorkbench } from '../state/workbench.ts';
 
 /** Hears the desktop: its menu, and files that the system asks us to open. Tells it what the window shows. */
@@ -18,12 +18,7 @@ export function useHostEvents(): void {
         else if (event.kind === 'refused') notify('loud', event);
         else if (event.kind === 'open-file') {
           const { name, text, handle } = event.file;
-          session
-            .openText(name.replace(/\.stillplate(\.json)?$|\.json$/i, ''), text, handle)
-            .catch((error: unknown) => {
-              if (!(error instanceof Refusal)) throw error;
-              notify('loud', error);
-            });
+          void said(() => session.openText(name.replace(/\.stillplate(\.json)?$|\.json$/i, ''), text, handle));
         }
       }),
     [session],

@@ -7,6 +7,7 @@ import { FigureView } from '../parts/FigureView.tsx';
 import { chooseTextFile } from '../parts/choose-text-file.ts';
 import { localTime } from '../parts/local-time.ts';
 import { none } from '../state/none.ts';
+import { said } from '../state/said.ts';
 import { useSession } from '../state/session-context.ts';
 import { notify, useWorkbench } from '../state/workbench.ts';
 import { texts } from '../texts.ts';
@@ -207,13 +208,4 @@ function Sample({ name }: { name: string }) {
       </button>
     </li>
   );
-}
-
-async function said(work: () => Promise<void>): Promise<void> {
-  try {
-    await work();
-  } catch (error) {
-    if (!(error instanceof Refusal)) throw error;
-    notify('loud', error);
-  }
 }

@@ -7,6 +7,7 @@ import type { Host } from '../../core/host/host.ts';
 import { refusal, Refusal } from '../../core/refusal.ts';
 import type { EngineClient } from '../engine/engine-client.ts';
 import { texts } from '../texts.ts';
+import { said } from './said.ts';
 import { emptyWorkbench, notify, useWorkbench } from './workbench.ts';
 
 /**
@@ -333,16 +334,6 @@ function hearEngine(news: EngineNews): void {
     case 'comparison':
       useWorkbench.setState({ comparison: news.view });
       break;
-  }
-}
-
-/** Says a refusal at the window's edge; anything else is a fault of ours and goes on up. */
-async function said(work: () => Promise<void>): Promise<void> {
-  try {
-    await work();
-  } catch (error) {
-    if (!(error instanceof Refusal)) throw error;
-    notify('loud', error);
   }
 }
 
