@@ -20,7 +20,7 @@ export interface LimitStateSummary {
 const isLift = (row: CheckRow) => row.loadCase !== null && handlingCases.has(row.loadCase);
 
 /** The row of highest utilisation, the first of equals. */
-function highestOf(rows: readonly CheckRow[]): CheckRow | null {
+export function highestOf(rows: readonly CheckRow[]): CheckRow | null {
   let most: CheckRow | null = null;
   for (const row of rows)
     if (row.utilisation !== null && row.utilisation > (most?.utilisation ?? -1) * (1 + sameUse)) most = row;

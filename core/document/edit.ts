@@ -40,7 +40,15 @@ export interface RawOption {
 }
 
 /** Parts in which an option may differ. */
-export const optionalParts: ReadonlySet<string> = new Set(['designs', 'panels', 'grid', 'loads', 'water', 'protection', 'basis']);
+export const optionalParts: ReadonlySet<string> = new Set([
+  'designs',
+  'panels',
+  'grid',
+  'loads',
+  'water',
+  'protection',
+  'basis',
+]);
 
 /**
  * The document after an edit; the one given stays as it was, and shares with it what did not change.
@@ -98,7 +106,14 @@ export function applyEdit(raw: RawDocument, edit: Edit): RawDocument {
 }
 
 /** The raw document with the differences of an option and of its bases laid on. Refuses an option that is not there, and a circle. */
-export function laidRaw(raw: RawDocument, option: string | null): RawDocument {
+export const laidRaw = (raw: RawDocument, option: string | null): RawDocument =>
+  optionLine(raw, option).reduce<unknown>(
+    (on, { changes }) => mergePatch(on, changes as MergePatch),
+    raw,
+  ) as RawDocument;
+
+/** An option with its bases, the most basic first; empty for the document as it stands. Refuses as `laidRaw` does. */
+export function optionLine(raw: RawDocument, option: string | null): readonly RawOption[] {
   const line: RawOption[] = [];
   for (let id = option; id !== null;) {
     const found = optionNamed(raw, id);
@@ -111,7 +126,7 @@ export function laidRaw(raw: RawDocument, option: string | null): RawDocument {
     line.unshift(found);
     id = found.base ?? null;
   }
-  return line.reduce<unknown>((on, { changes }) => mergePatch(on, changes as MergePatch), raw) as RawDocument;
+  return line;
 }
 
 /** Value at a path, or undefined where there is none. */
@@ -198,7 +213,8 @@ function pruned(changes: RawOption['changes']): RawOption['changes'] {
 const isEmptyGroup = (value: Json): boolean =>
   typeof value === 'object' && value !== null && !Array.isArray(value) && Object.keys(value).length === 0;
 
-function optionsOf(raw: RawDocument): readonly RawOption[] {
+/** The options of a document as they stand in it; none where it holds no list of them. */
+export function optionsOf(raw: RawDocument): readonly RawOption[] {
   return Array.isArray(raw['options']) ? (raw['options'] as RawOption[]) : [];
 }
 

@@ -1,5 +1,5 @@
 import { appraise, type Appraisal } from '../appraise.ts';
-import { laidRaw, type RawOption } from '../document/edit.ts';
+import { laidRaw, optionLine } from '../document/edit.ts';
 import { documentHash } from '../document/document-hash.ts';
 import type { RawDocument } from '../document/read-document.ts';
 import type { PlateDocument } from '../document/schema.ts';
@@ -50,15 +50,8 @@ function attempted(raw: RawDocument, option: string | null): Attempt {
 
 /** Everything that an appraisal of an option depends on but the hash, as text. A fault anywhere in the document is one of all options. */
 function madeFrom(raw: RawDocument, option: string | null): string {
-  const { options, chosen: _chosen, view: _view, ...laid } = laidRaw(raw, option);
-  const line: RawOption[] = [];
-  if (Array.isArray(options))
-    for (let id: string | null = option; id !== null;) {
-      const found = (options as RawOption[]).find((other) => other.id === id)!;
-      line.push(found);
-      id = found.base;
-    }
-  return JSON.stringify([laid, line, readOnce(raw) ? '' : raw]);
+  const { options: _options, chosen: _chosen, view: _view, ...laid } = laidRaw(raw, option);
+  return JSON.stringify([laid, optionLine(raw, option), readOnce(raw) ? '' : raw]);
 }
 
 const readings = new WeakMap<RawDocument, PlateDocument | null>();

@@ -1,10 +1,9 @@
 import type { Appraisal } from '../appraise.ts';
 import { catalogueWith } from '../catalogue/catalogue.ts';
 import { designBasis } from '../catalogue/design-basis.ts';
-import { checks } from '../checks/index.ts';
 import { graver } from '../checks/check-row.ts';
 import { documentHash } from '../document/document-hash.ts';
-import { laidRaw, valueAt, type RawOption } from '../document/edit.ts';
+import { laidRaw, optionsOf, valueAt } from '../document/edit.ts';
 import { readDocument, readDocumentText, type RawDocument } from '../document/read-document.ts';
 import type { PlateDocument } from '../document/schema.ts';
 import { userRows } from '../document/user-rows.ts';
@@ -231,10 +230,6 @@ const contender = (id: string | null, title: string, attempt: Attempt): Contende
   faults: attempt.ok ? [] : attempt.faults,
 });
 
-function optionsOf(raw: RawDocument): readonly RawOption[] {
-  return Array.isArray(raw['options']) ? (raw['options'] as RawOption[]) : [];
-}
-
 /** A document that cannot be read shows without its parsed side; its faults are told beside it. */
 function readOr(raw: RawDocument): PlateDocument | null {
   try {
@@ -314,6 +309,3 @@ function choicesFor(document: PlateDocument | null): Choices {
     }),
   };
 }
-
-/** Ids of all checks, in the order of the note. */
-export const checkIds: readonly string[] = checks.map(({ id }) => id);

@@ -2,6 +2,7 @@ import type { Appraisal } from '../appraise.ts';
 import type { CheckRow } from '../checks/check-row.ts';
 import { unitOf } from '../checks/evaluate-check.ts';
 import { checks } from '../checks/index.ts';
+import { highestOf } from '../limit-states.ts';
 import { mergedFindings } from '../merged-findings.ts';
 import { planFigure } from '../note/drawing-section.ts';
 import type { Figure } from '../note/note.ts';
@@ -125,7 +126,7 @@ export function resultView(appraisal: Appraisal, current = true): ResultView {
   const count = (verdict: CheckRow['verdict']) => rows.filter((row) => row.verdict === verdict).length;
   const shown = gravest(rows);
   const merged = mergedFindings(findings);
-  const highest = highestOf(rows);
+  const highest = highestOf(rows.filter(({ detailing }) => !detailing));
   const worst =
     limitStates.find(({ verdict }) => verdict === 'fails')?.row ??
     limitStates.find(({ verdict }) => verdict === 'not judged')?.row ??
@@ -217,17 +218,6 @@ export function resultView(appraisal: Appraisal, current = true): ResultView {
 const printedIn: Readonly<Record<string, string>> = { N: 'kN', Pa: 'MPa' };
 
 const percent = (part: number): string => `${(part * 100).toFixed(1)} %`;
-
-/** The first of the rows with the highest utilisation. */
-function highestOf(rows: readonly CheckRow[]): CheckRow | null {
-  return rows.reduce<CheckRow | null>(
-    (most, row) =>
-      row.utilisation !== null && !row.detailing && row.utilisation > (most?.utilisation ?? -1) * (1 + 1e-9)
-        ? row
-        : most,
-    null,
-  );
-}
 
 function rowView(row: CheckRow, { model }: Appraisal, print: Print): RowView {
   const check = checks.find(({ id }) => id === row.id);

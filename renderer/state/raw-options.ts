@@ -1,9 +1,9 @@
-import type { RawOption } from '../../core/document/edit.ts';
+import { optionsOf, type RawOption } from '../../core/document/edit.ts';
 import { none } from './none.ts';
 import { useWorkbench } from './workbench.ts';
 
 /** Options of the open document as they stand in it; none where the document holds no list of them. */
 export function rawOptions(): readonly RawOption[] {
-  const options = useWorkbench.getState().document?.raw['options'];
-  return Array.isArray(options) ? (options as readonly RawOption[]) : none;
+  const { document } = useWorkbench.getState();
+  return document ? optionsOf(document.raw) : none;
 }
