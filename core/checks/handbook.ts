@@ -5,7 +5,7 @@ import type { Source } from '../source.ts';
 export const handbook = (articles: string): Source => ({
   document: "Brockenbrough and Merritt, Structural Steel Designer's Handbook",
   edition: '4th',
-  clause: `${articles}, where AISC 360 [2005] was read`,
+  clause: `${articles}, where AISC 360 [2005] was read; that the edition of 2016 keeps it is from memory`,
   safety: 'allowable stress',
 });
 
@@ -13,6 +13,6 @@ export const handbook = (articles: string): Source => ({
 export const wallLimitsRead: Source = {
   document: 'AISC 360',
   edition: '2005',
-  clause: 'Table B4.1, read in an extract of that edition',
+  clause: 'Table B4.1, read in an extract of that edition; that the edition of 2016 keeps it is from memory',
   safety: 'allowable stress',
 };
