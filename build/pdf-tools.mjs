@@ -1,5 +1,6 @@
 // The PDF tests read notes back with poppler and qpdf, two independent readers. Where they are absent and this is a
 // Debian machine that lets us, install them; otherwise say what to do. The tests fail without them, they do not skip.
+// On Debian poppler brings libnss3 along, which the browser that a package carries (tests/browser) needs as well.
 import { spawnSync } from 'node:child_process';
 
 const has = (command) => spawnSync('sh', ['-c', `command -v ${command}`]).status === 0;
