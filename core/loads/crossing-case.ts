@@ -46,6 +46,7 @@ export function crossingCase(context: CaseContext): CaseResult {
     },
     loadings: [
       {
+        name: 'slam on all of the solid area',
         pressures,
         onTubes: [
           [plate.onTubes.area, force],

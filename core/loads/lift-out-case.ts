@@ -60,6 +60,7 @@ export function liftOutCase(context: CaseContext): CaseResult {
     },
     loadings: [
       {
+        name: 'weight, held water and drag',
         pressures,
         onTubes: [
           [plate.weightOfRest.air, times],

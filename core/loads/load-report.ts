@@ -80,6 +80,7 @@ export function loadReport(
   const share = ({ part, area }: FieldShare) => ({ area: part.area, shape: part.shape, solid: area });
   return {
     situations: cases.flatMap(({ situations }) => situations),
+    plate,
     definition: [
       ...service.definition,
       `The force is shared by plan area, and by a pressure ${middleOverMean} times its mean in the middle of the plate (${stated ? stated.source : 'a stated assumption until the water is computed'}); each panel takes the larger.`,

@@ -21,6 +21,9 @@ export function missingCase(
     legs: new Map(),
     balance: { by: 'suspension', terms: [], residual: 0, momentResidual: 0, acceleration: 0 },
     tubes: new Map(),
+    loadings: [],
+    supports: null,
+    present: [],
     missing,
   };
   return {

@@ -3,6 +3,10 @@ import type { Bay, Field, Geometry, Panel, Rectangle, Tube } from '../geometry/g
 /** How the water's force is spread: by plan area, or by area and a pressure that is larger in the middle. */
 export type Spread = 'area' | 'shape';
 export const spreads: readonly Spread[] = ['area', 'shape'];
+export const spreadWords: Readonly<Record<Spread, string>> = {
+  area: 'pressure by plan area',
+  shape: 'pressure larger in the middle',
+};
 
 /** A bay's panel with its part of the force. Parts are of the whole force: all of them sum to one. */
 export interface FieldShare {

@@ -4,7 +4,7 @@ import { significant } from '../quantity/format-quantity.ts';
 import { everySupport, type CaseContext, type CaseResult } from './case-context.ts';
 import { holdingFindings } from './holding-findings.ts';
 import { pathWords } from './path-words.ts';
-import { spreads, type Spread } from './plan-shares.ts';
+import { spreads, spreadWords, type Spread } from './plan-shares.ts';
 import type { ServiceForce } from './service-force.ts';
 import { solveCase, type CaseInput, type Loading, type SolvedCase } from './solve-case.ts';
 
@@ -95,6 +95,8 @@ function serviceCase(context: CaseContext, service: ServiceForce, direction: Dir
   const loading = (of: Spread, lost: Panel | null): Loading => {
     const scale = force / (1 - partOf(lost, of));
     return {
+      name: `${spreadWords[of]}${lost ? `, without panel ${lost.id}` : ''}`,
+      ...(lost ? { lost: lost.id } : {}),
       pressures: Float64Array.from(fields, ({ panel, part, area, [which]: own }) =>
         panel === lost ? 0 : (scale * part[of]) / area - weightFactor * own.water,
       ),

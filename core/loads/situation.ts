@@ -1,4 +1,6 @@
 import type { Finding } from '../finding.ts';
+import type { PlateLoads } from './plate-loads.ts';
+import type { SupportSet } from './support-set.ts';
 
 /** One load case in one direction: what acts, what balances it, and what each panel field and tube gets. SI. */
 export interface Situation {
@@ -30,8 +32,25 @@ export interface Situation {
   readonly balance: Balance;
   /** Internal forces of tubes, largest along each tube, by tube id. */
   readonly tubes: ReadonlyMap<string, TubeForces>;
+  /** What was solved to get this: each set of loads is consistent in itself, and the finite elements take the same. */
+  readonly loadings: readonly NamedLoading[];
+  /** Null where the case cannot be judged. */
+  readonly supports: SupportSet | null;
+  /** Supports that are there, as indices into the set's items: one list for each variant solved. */
+  readonly present: readonly (readonly number[])[];
   /** Set when the case cannot be judged: what is missing. */
   readonly missing?: string;
+}
+
+/** One consistent set of loads on the plate, before anything holds it or its inertia balances it. */
+export interface NamedLoading {
+  readonly name: string;
+  /** Net pressure on each field, Pa up, in the order of `PlateLoads.fields`. */
+  readonly pressures: Float64Array;
+  /** On the tubes directly, as a load on the cells of `PlateLoads.lines`: N/m up and N·m/m. */
+  readonly onTubes: Float64Array;
+  /** Panel that is not there, by id. */
+  readonly lost: string | null;
 }
 
 export type LoadCaseName =
@@ -91,6 +110,8 @@ export interface TubeForces {
 
 export interface LoadReport {
   readonly situations: readonly Situation[];
+  /** The plate as tubes that carry, with its fields, weights and inertia: what the loadings are laid on. */
+  readonly plate: PlateLoads;
   /** Sentence on the stated load: amplitude or range, extreme or mean, what it includes, and what the other readings would give. */
   readonly definition: readonly string[];
   /** The stated force of service holds the weight already (half of a range never does): no weight is added to it. */

@@ -9,11 +9,16 @@ import { cellResultant } from './tube-lines.ts';
 
 /** A consistent set of loads on the plate: what is solved. */
 export interface Loading {
+  readonly name: string;
+  /** Panel that is not there, by id. */
+  readonly lost?: string;
   /** Net pressure on each field, Pa up, in the order of `plate.fields`. */
   readonly pressures: Float64Array;
   /** On the tubes directly: loads times factors. */
   readonly onTubes: readonly (readonly [Loaded, number])[];
 }
+
+type Acting = Pick<Loading, 'pressures' | 'onTubes'>;
 
 /** A load case before it is solved. */
 export interface CaseInput {
@@ -138,6 +143,14 @@ export function solveCase(plate: PlateLoads, input: CaseInput): SolvedCase {
       acceleration,
     },
     tubes: envelope.forces(),
+    loadings: input.loadings.map(({ name, pressures: own, onTubes, lost }) => ({
+      name,
+      pressures: own,
+      onTubes: sumOf(plate.rising, onTubes).load,
+      lost: lost ?? null,
+    })),
+    supports: set,
+    present: input.present,
     ...(input.missing ? { missing: input.missing } : {}),
   };
   return { situation, slack: slackAny, offCentre, idle: [...idle] };
@@ -152,7 +165,7 @@ const balanceNames: Readonly<Record<Balance['by'], string>> = {
 };
 
 /** All of a loading on the tubes. A field bears on its tubes if pressed, hangs on them if pulled. */
-function assembled({ fields, rising }: PlateLoads, { pressures, onTubes }: Loading): Loaded {
+function assembled({ fields, rising }: PlateLoads, { pressures, onTubes }: Acting): Loaded {
   const sum = sumOf(rising, onTubes);
   fields.forEach((field, i) => {
     const p = pressures[i]!;

@@ -68,6 +68,7 @@ function underWeight(
     service: { pressures: pressures.map((p) => p / loadFactor), force: force / loadFactor },
     loadings: [
       {
+        name: 'weight',
         pressures,
         onTubes: [
           [plate.weightOfRest.air, times],
