@@ -66,7 +66,7 @@ function orthonormal(Y: Float64Array[]): void {
 /** All values and vectors (columns) of a small symmetric matrix by Jacobi's turns. */
 function jacobi(A: number[][]): { value: number[]; vector: number[][] } {
   const n = A.length;
-  const V = A.map((_, i) => A.map((__, j) => (i === j ? 1 : 0)));
+  const V = A.map((_, i) => A.map((__, j): number => (i === j ? 1 : 0)));
   for (let sweep = 0; sweep < 30; sweep++)
     for (let p = 0; p < n; p++)
       for (let q = p + 1; q < n; q++) {
