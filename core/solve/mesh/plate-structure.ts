@@ -117,8 +117,9 @@ function tubeMeshes(
       const { outline } = panel;
       const [low, high] = tube.set === 'main' ? [outline.y0, outline.y1] : [outline.x0, outline.x1];
       if (tube.at + tube.section.width / 2 < low || tube.at - tube.section.width / 2 > high) return [];
-      return [...(tube.set === 'main' ? lattices[k]!.xs : lattices[k]!.ys)].filter(
-        (place) => place >= ends[0]! && place <= ends[1]!,
+      // a cross tube that is let in has no steel in the joint: what lies there is the main tube's
+      return [...(tube.set === 'main' ? lattices[k]!.xs : lattices[k]!.ys)].filter((place) =>
+        tube.pieces.some(([from, to]) => place > from + touch && place < to - touch),
       );
     });
     return tubeStations([...own, ...ends, ...onIt.filter((s) => s > ends[0]! && s < ends[1]!)], wanted, {
@@ -130,6 +131,7 @@ function tubeMeshes(
   const crossingNode = new Map<string, number>();
   const meshes: TubeMesh[] = [];
   const beams: BeamPart[] = [];
+  const sections = new Map<string, BeamSection>();
   tubes.forEach((tube, i) => {
     const main = tube.set === 'main';
     const z = axisOf(tube, settings);
@@ -148,7 +150,9 @@ function tubeMeshes(
       return node;
     });
     const first = beams.length;
-    const section = sectionOf(tube);
+    const kind = `${tube.section.id} ${tube.material.id}`;
+    const section = sections.get(kind) ?? sectionOf(tube);
+    sections.set(kind, section);
     /** Half width of the main tube at a cross tube's station, where a beam's end steps out to its face; in one plane: none. */
     const faceAt = (k: number): number => {
       if (main || geometry.arrangement === 'stacked' || settings.levels === 'level') return 0;
@@ -326,13 +330,14 @@ function meetings(
   const contacts: ContactPart[] = [];
   tubes.forEach((tube, t) => {
     const level = toFace < 0 ? tube.top - panel.bottom : panel.top - tube.bottom;
-    if (Math.abs(level) > 1e-6 || tube.section.shape === 'round') return;
-    const half = tube.section.width / 2 - tube.section.outerRadius;
+    if (Math.abs(level) > 1e-6) return;
     const main = tube.set === 'main';
     const [along, across] = main ? [xs, ys] : [ys, xs];
+    const half = reachOf(tube, across);
     across.forEach((place, n) => {
-      const wide = covered(across, n, tube.at - half, tube.at + half);
-      if (Math.abs(place - tube.at) > half + touch || wide <= touch) return;
+      if (Math.abs(place - tube.at) > half + touch) return;
+      // a line at the very edge stands for a strip at least as wide as the wall is thick
+      const wide = Math.max(covered(across, n, tube.at - half, tube.at + half), tube.section.wall);
       along.forEach((station, m) => {
         const long = tube.pieces.reduce((sum, [from, to]) => sum + covered(along, m, from, to), 0);
         const node = main ? nodeAt(m, n) : nodeAt(n, m);
@@ -352,6 +357,16 @@ function meetings(
     });
   });
   return { ties, contacts };
+}
+
+/** How far from a tube's centre line a panel bears on it, m: to the edge of the flat (nothing, on a round tube), or to the
+ *  panel's own edge where that ends on the corner's rounding. */
+function reachOf({ at, section }: Tube, across: Float64Array): number {
+  const flat = section.width / 2 - section.outerRadius;
+  const edges = [across[0]!, across.at(-1)!].map((edge) => Math.abs(edge - at));
+  const inside = across[0]! < at && across.at(-1)! > at;
+  const onRounding = inside ? [] : edges.filter((edge) => edge > flat && edge <= section.width / 2 + touch);
+  return Math.max(flat, ...onRounding, 0);
 }
 
 /** Length of a line's own stretch (to the middle of its gaps) that lies within [low, high], m. */
