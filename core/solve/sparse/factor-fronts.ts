@@ -1,0 +1,213 @@
+import type { Elimination } from './elimination.ts';
+import { factorScratch, round6, type Front, type FrontKernels, type MakeKernels } from './front-kernels.ts';
+import { Mechanism } from './mechanism.ts';
+import type { StiffnessSystem } from './stiffness-system.ts';
+
+/** A matrix taken apart: the panels of all fronts in one arena, with room for a vector and a front's part of it. */
+export interface FactoredFronts {
+  readonly elimination: Elimination;
+  readonly kernels: FrontKernels;
+  readonly fronts: readonly Front[];
+  /** Where each front's rows stand, in integers. */
+  readonly rows: Int32Array;
+  /** Where the vector and the room for a front's part of it stand. */
+  readonly x: number;
+  readonly t: number;
+  /** Bytes of the panels alone. */
+  readonly factorBytes: number;
+}
+
+/** A pivot at or below this part of what stood on the diagonal is taken for zero. A free motion leaves about 1e-16 times
+ *  the root of the number of elements it moves; a pivot of 1e-13 would leave three digits of any answer. */
+export const leastPivot = 1e-13;
+
+/** K = L Lᵀ by fronts (Duff & Reid 1983, ACM Trans. Math. Softw. 9, 302, from memory): each front gathers its elements and
+ *  what the fronts below it left, eliminates its own freedoms, and leaves the rest to the front above. With
+ *  `lastStays` the last front is gathered and not eliminated. Throws a Mechanism where a pivot is nil. */
+export function factorFronts(
+  elimination: Elimination,
+  system: StiffnessSystem,
+  make: MakeKernels,
+  lastStays = false,
+): FactoredFronts {
+  const { count, size, parent, rowStart, rows } = elimination;
+  const plan = arenaPlan(elimination);
+  const kernels = make(plan.length);
+  const { doubles: M, integers: I } = kernels;
+  I.set(rows, 2 * plan.rows);
+  addDiagonal(M, plan.diagonal, elimination, system);
+  const children = Array.from({ length: count }, (): number[] => []);
+  parent.forEach((above, s) => {
+    if (above >= 0) children[above]!.push(s);
+  });
+  const local = new Int32Array(size);
+  const factored: FactoredFronts = {
+    elimination,
+    kernels,
+    fronts: plan.fronts,
+    rows: rowStart.map((start) => 2 * plan.rows + start),
+    x: plan.x,
+    t: plan.t,
+    factorBytes: plan.factorBytes,
+  };
+  for (let s = 0; s < count; s++) {
+    const front = plan.fronts[s]!;
+    numberRows(elimination, s, local);
+    M.fill(0, front.update, front.update + round6(front.b) * front.b);
+    addElements(M, front, s, local, elimination, system);
+    for (const c of children[s]!) {
+      const runs = runsOf(I, 2 * plan.runs, rows, rowStart[c]!, rowStart[c + 1]!, local);
+      const { update, b } = plan.fronts[c]!;
+      kernels.addUpdate(update, b, 2 * plan.runs, runs, front);
+    }
+    if (lastStays && s === count - 1) break;
+    const failed = kernels.factor(front, plan.diagonal + elimination.first[s]!, leastPivot, plan.scratch);
+    if (failed >= 0) throw new Mechanism(factored, s, failed, M[plan.diagonal + elimination.first[s]! + failed]!);
+  }
+  return factored;
+}
+
+interface ArenaPlan {
+  readonly length: number;
+  readonly diagonal: number;
+  readonly x: number;
+  readonly t: number;
+  readonly rows: number;
+  readonly runs: number;
+  readonly scratch: number;
+  readonly fronts: readonly Front[];
+  readonly factorBytes: number;
+}
+
+/** Where everything stands. Updates wait on two stacks, those of even and of odd depth in the tree: when a front's update is
+ *  laid on one, the updates it takes in lie on top of the other, so nothing is ever moved. */
+function arenaPlan({ count, size, parent, first, rowStart, rows }: Elimination): ArenaPlan {
+  const depth = new Uint8Array(count);
+  for (let s = count - 1; s >= 0; s--) depth[s] = parent[s]! < 0 ? 0 : 1 - depth[parent[s]!]!;
+  const width = (s: number): number => first[s + 1]! - first[s]!;
+  const further = (s: number): number => rowStart[s + 1]! - rowStart[s]!;
+  let tallest = 0;
+  let panels = 0;
+  let runs = 0;
+  const top = [0, 0];
+  const peak = [0, 0];
+  const panelAt = new Float64Array(count);
+  const updateAt = new Float64Array(count);
+  const taken = new Float64Array(count);
+  for (let s = 0; s < count; s++) {
+    const [w, b] = [width(s), further(s)];
+    const ld = round6(w) + round6(b);
+    tallest = Math.max(tallest, ld);
+    runs = Math.max(runs, b);
+    panelAt[s] = panels;
+    panels += ld * w;
+    const side = depth[s]!;
+    updateAt[s] = top[side]!;
+    top[side]! += round6(b) * b;
+    peak[side] = Math.max(peak[side]!, top[side]!);
+    top[1 - side]! -= taken[s]!;
+    if (parent[s]! >= 0) taken[parent[s]!]! += round6(b) * b;
+  }
+  // A tile is four columns wide: beyond the last column it writes back what stands there.
+  const slack = 3 * tallest;
+  let end = 0;
+  const place = (doubles: number): number => {
+    const at = end;
+    end += 2 * Math.ceil(doubles / 2);
+    return at;
+  };
+  const diagonal = place(size);
+  const x = place(size);
+  const t = place(tallest);
+  const rowsAt = place(Math.ceil(rows.length / 2));
+  const runsAt = place(runs);
+  const scratch = place(factorScratch(tallest));
+  const panel = place(panels + slack);
+  const stacks = [place(peak[0]! + slack), place(peak[1]! + slack)];
+  return {
+    length: end,
+    diagonal,
+    x,
+    t,
+    rows: rowsAt,
+    runs: runsAt,
+    scratch,
+    fronts: Array.from({ length: count }, (_, s) => ({
+      w: width(s),
+      b: further(s),
+      panel: panel + panelAt[s]!,
+      update: stacks[depth[s]!]! + updateAt[s]!,
+    })),
+    factorBytes: 8 * panels,
+  };
+}
+
+/** What stands on the diagonal before anything is eliminated. */
+function addDiagonal(M: Float64Array, diagonal: number, { place }: Elimination, { elements }: StiffnessSystem): void {
+  for (const { nodes, stiffness } of elements) {
+    const size = 6 * nodes.length;
+    for (let a = 0; a < size; a++) {
+      const i = place[6 * nodes[(a / 6) | 0]! + (a % 6)]!;
+      if (i >= 0) M[diagonal + i]! += stiffness[a * size + a]!;
+    }
+  }
+}
+
+/** local[i]: row of freedom i in the panel of front s, for its own freedoms and those above it. */
+function numberRows({ first, rowStart, rows }: Elimination, s: number, local: Int32Array): void {
+  const own = first[s]!;
+  const below = round6(first[s + 1]! - own);
+  for (let i = own; i < first[s + 1]!; i++) local[i] = i - own;
+  for (let p = rowStart[s]!; p < rowStart[s + 1]!; p++) local[rows[p]!] = below + p - rowStart[s]!;
+}
+
+/** Adds the elements of front s; of each pair of freedoms the entry below the diagonal. */
+function addElements(
+  M: Float64Array,
+  { w, b, panel, update }: Front,
+  s: number,
+  local: Int32Array,
+  { place, elementStart, elements: list }: Elimination,
+  { elements }: StiffnessSystem,
+): void {
+  const own = round6(w);
+  const ldU = round6(b);
+  const ld = own + ldU;
+  for (let p = elementStart[s]!; p < elementStart[s + 1]!; p++) {
+    const { nodes, stiffness } = elements[list[p]!]!;
+    const size = 6 * nodes.length;
+    const row = rowOf.length >= size ? rowOf : (rowOf = new Int32Array(size));
+    for (let a = 0; a < size; a++) {
+      const i = place[6 * nodes[(a / 6) | 0]! + (a % 6)]!;
+      row[a] = i < 0 ? -1 : local[i]!;
+    }
+    for (let a = 0; a < size; a++) {
+      const j = row[a]!;
+      if (j < 0) continue;
+      // Row a of the element is column j of the front: the matrix is symmetric.
+      const column = j < w ? panel + j * ld : update + (j - own) * ldU - own;
+      for (let c = 0, from = a * size; c < size; c++, from++) {
+        const i = row[c]!;
+        if (i >= j) M[column + i]! += stiffness[from]!;
+      }
+    }
+  }
+}
+
+/** Room for the rows of the largest element so far. */
+let rowOf = new Int32Array(48);
+
+/** A child's rows as runs of rows of its parent, into I at `at`. Gives how many. */
+function runsOf(I: Int32Array, at: number, rows: Int32Array, from: number, to: number, local: Int32Array): number {
+  let runs = 0;
+  for (let p = from; p < to; p++) {
+    const row = local[rows[p]!]!;
+    const last = at + 2 * (runs - 1);
+    if (runs > 0 && I[last]! + I[last + 1]! === row) I[last + 1]!++;
+    else {
+      I[at + 2 * runs] = row;
+      I[at + 2 * runs++ + 1] = 1;
+    }
+  }
+  return runs;
+}
