@@ -1,6 +1,6 @@
 import type { Elimination } from './elimination.ts';
 import { factorScratch, round6, type Front, type FrontKernels, type MakeKernels } from './front-kernels.ts';
-import { Mechanism } from './mechanism.ts';
+import { mechanismAt } from './mechanism.ts';
 import type { StiffnessSystem } from './stiffness-system.ts';
 
 /** A matrix taken apart: the panels of all fronts in one arena, with room for a vector and a front's part of it. */
@@ -13,13 +13,19 @@ export interface FactoredFronts {
   /** Where the vector and the room for a front's part of it stand. */
   readonly x: number;
   readonly t: number;
+  /** Where the diagonal before elimination stands. */
+  readonly diagonal: number;
   /** Bytes of the panels alone. */
   readonly factorBytes: number;
 }
 
-/** A pivot at or below this part of what stood on the diagonal is taken for zero. A free motion leaves about 1e-16 times
- *  the root of the number of elements it moves; a pivot of 1e-13 would leave three digits of any answer. */
-export const leastPivot = 1e-13;
+/** A pivot at or below this part of what stood on the diagonal cannot be gone on with. */
+const leastPivot = 1e-13;
+/** Rounding can leave a free motion of many elements a pivot well above that. So the weakest pivots are looked at: their
+ *  motion is free where its energy is no more than rounding makes of the energies that cancel in it. */
+const weakPivot = 1e-6;
+const weakest = 4;
+const noEnergy = 1e-14;
 
 /** K = L Lᵀ by fronts (Duff & Reid 1983, ACM Trans. Math. Softw. 9, 302, from memory): each front gathers its elements and
  *  what the fronts below it left, eliminates its own freedoms, and leaves the rest to the front above. With
@@ -48,6 +54,7 @@ export function factorFronts(
     rows: rowStart.map((start) => 2 * plan.rows + start),
     x: plan.x,
     t: plan.t,
+    diagonal: plan.diagonal,
     factorBytes: plan.factorBytes,
   };
   for (let s = 0; s < count; s++) {
@@ -62,7 +69,11 @@ export function factorFronts(
     }
     if (lastStays && s === count - 1) break;
     const failed = kernels.factor(front, plan.diagonal + elimination.first[s]!, leastPivot, plan.scratch);
-    if (failed >= 0) throw new Mechanism(factored, s, failed, M[plan.diagonal + elimination.first[s]! + failed]!);
+    if (failed >= 0) throw mechanismAt(factored, system, s, failed);
+  }
+  for (const [s, pivot] of weakPivots(factored)) {
+    const found = mechanismAt(factored, system, s, pivot);
+    if (found.share <= noEnergy) throw found;
   }
   return factored;
 }
@@ -210,4 +221,21 @@ function runsOf(I: Int32Array, at: number, rows: Int32Array, from: number, to: n
     }
   }
   return runs;
+}
+
+/** The weakest pivots as a part of what stood on the diagonal: front and own freedom, weakest first. */
+function weakPivots({ elimination, kernels, fronts, diagonal }: FactoredFronts): [front: number, pivot: number][] {
+  const M = kernels.doubles;
+  const found: { s: number; k: number; part: number }[] = [];
+  fronts.forEach(({ w, b, panel }, s) => {
+    const step = round6(w) + round6(b) + 1;
+    for (let k = 0; k < w; k++) {
+      const part = M[panel + k * step]! ** 2 / M[diagonal + elimination.first[s]! + k]!;
+      if (part < weakPivot) found.push({ s, k, part });
+    }
+  });
+  return found
+    .sort((a, b) => a.part - b.part)
+    .slice(0, weakest)
+    .map(({ s, k }) => [s, k]);
 }

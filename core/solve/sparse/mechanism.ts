@@ -1,28 +1,50 @@
 import type { FactoredFronts } from './factor-fronts.ts';
 import { round6 } from './front-kernels.ts';
+import type { StiffnessSystem } from './stiffness-system.ts';
 
-/** Nothing holds a motion of the structure (or something pushes it on). Words for the engineer are made where nodes have
- *  names. motion: 6N, the free motion, its largest displacement or rotation 1. freedom: where the elimination broke, which
- *  moves in that motion. remaining: what was left of its stiffness, as a part of its own; well below zero where the
- *  structure is not stable. */
+/** Nothing holds a motion of the structure. Words for the engineer are made where nodes have names.
+ *  motion: 6N, the free motion, its largest displacement or rotation 1. node, freedom (0 to 5): where the elimination broke,
+ *  which moves in that motion. share: the energy of the motion as a part of the energies that cancel in it, about 1e-16 for
+ *  a free motion; negative where the structure is not stable. */
 export class Mechanism extends Error {
   override readonly name = 'Mechanism';
   readonly motion: Float64Array;
-  readonly freedom: number;
   readonly node: number;
-  readonly remaining: number;
+  readonly freedom: number;
+  readonly share: number;
 
-  constructor(factored: FactoredFronts, front: number, pivot: number, diagonal: number) {
-    const { elimination, kernels, fronts } = factored;
-    const freedom = elimination.freedoms[elimination.first[front]! + pivot]!;
-    super(`Nothing holds freedom ${freedom % 6} of node ${Math.floor(freedom / 6)}`);
+  constructor({ motion, node, freedom, share }: Pick<Mechanism, 'motion' | 'node' | 'freedom' | 'share'>) {
+    super(`Nothing holds freedom ${freedom} of node ${node}`);
+    this.motion = motion;
+    this.node = node;
     this.freedom = freedom;
-    this.node = Math.floor(freedom / 6);
-    this.motion = freeMotion(factored, front, pivot);
-    const { panel, w, b } = fronts[front]!;
-    const left = kernels.doubles[panel + pivot * (round6(w) + round6(b)) + pivot]!;
-    this.remaining = diagonal > 0 ? left / diagonal : 0;
+    this.share = share;
   }
+}
+
+/** What front s cannot hold at its own freedom `pivot`, all before it being eliminated. */
+export function mechanismAt(factored: FactoredFronts, system: StiffnessSystem, s: number, pivot: number): Mechanism {
+  const { first, freedoms } = factored.elimination;
+  const at = freedoms[first[s]! + pivot]!;
+  const motion = freeMotion(factored, s, pivot);
+  return new Mechanism({ motion, node: Math.floor(at / 6), freedom: at % 6, share: energyShare(system, motion) });
+}
+
+/** Σ xᵀ K x over the elements, as a part of Σ |x|ᵀ |K| |x|. */
+function energyShare({ elements }: StiffnessSystem, x: Float64Array): number {
+  let energy = 0;
+  let gross = 0;
+  for (const { nodes, stiffness } of elements) {
+    const local = nodes.flatMap((node) => Array.from(x.subarray(6 * node, 6 * node + 6)));
+    const size = local.length;
+    for (let i = 0; i < size; i++)
+      for (let j = 0; j < size; j++) {
+        const part = local[i]! * stiffness[i * size + j]! * local[j]!;
+        energy += part;
+        gross += Math.abs(part);
+      }
+  }
+  return gross > 0 ? energy / gross : 0;
 }
 
 /** Where the pivot of freedom k is nil, x_k = 1 and L^T x = 0 for all freedoms before it is a motion without force. */
