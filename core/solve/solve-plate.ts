@@ -1,6 +1,8 @@
 import type { Model } from '../model.ts';
 import type { Situation } from '../loads/situation.ts';
 import { plateStructure } from './mesh/plate-structure.ts';
+import { factorise, type Factorisation } from './sparse/factorise.ts';
+import type { MakeKernels } from './sparse/front-kernels.ts';
 import type { Factorise } from './structure/factorise.ts';
 import { loadVector } from './structure/load-vector.ts';
 import { lumpedMasses } from './structure/lumped-mass.ts';
@@ -31,12 +33,33 @@ export interface SolvedLoading {
 /** Meshes the model with cells no wider than `size`, m; panels, bolts and crossings of `without` are left out, by id. */
 export function readyPlate(
   model: Model,
-  factorise: Factorise,
-  { size, without }: { readonly size: number; readonly without?: ReadonlySet<string> },
+  {
+    size,
+    without,
+    kernels,
+  }: { readonly size: number; readonly without?: ReadonlySet<string>; readonly kernels?: MakeKernels },
 ): ReadyPlate {
   const structure = plateStructure(model, { size, levels: 'as built', ...(without ? { without } : {}) });
   const { beams, elements } = partElements(structure);
-  return { model, structure, beams, elements, masses: plateMasses(model, structure), factorise, size };
+  return {
+    model,
+    structure,
+    beams,
+    elements,
+    masses: plateMasses(model, structure),
+    factorise: factoriser(kernels),
+    size,
+  };
+}
+
+/** Factors one system after another that have the same pattern: the order of elimination is found once. */
+export function factoriser(kernels?: MakeKernels): Factorise {
+  let elimination: Factorisation['elimination'] | undefined;
+  return (system) => {
+    const factored = factorise(system, { ...(kernels ? { kernels } : {}), ...(elimination ? { elimination } : {}) });
+    elimination = factored.elimination;
+    return factored;
+  };
 }
 
 /** Masses of the tubes with the water in them, and of the panels' plates; what else the plate has (fasteners, welds,

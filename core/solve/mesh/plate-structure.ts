@@ -1,4 +1,4 @@
-import type { Panel, Point, Tube } from '../../geometry/geometry.ts';
+import type { Crossing, Panel, Point, Tube } from '../../geometry/geometry.ts';
 import type { Model } from '../../model.ts';
 import type {
   BeamPart,
@@ -21,7 +21,7 @@ export interface MeshSettings {
   readonly size: number;
   /** `as built`: tubes, panels and faces at their levels. `level`: all in one plane, as in a plane grid (to compare with one). */
   readonly levels: 'as built' | 'level';
-  /** Panels left out, and bolts left out, by id. */
+  /** Panels, bolts, rows of weld (“A1 mainLow”) and joints of crossings (“A/3”) left out, by id. */
   readonly without?: ReadonlySet<string>;
 }
 
@@ -106,11 +106,22 @@ function tubeMeshes(
 ): TubeGrid {
   const index = new Map(tubes.map(({ id }, i) => [id, i]));
   const crossings = tubes.map((tube) => geometry.crossings.filter((c) => c[tube.set] === tube.id));
+  const lost = ({ id }: Crossing): boolean => settings.without?.has(id) ?? false;
+  /** Half length of a cross tube's rigid part at a crossing, m: to the main tube's face where it is let in. */
+  const jointOf = ({ set }: Tube, { main }: Crossing): number =>
+    set === 'main' || geometry.arrangement === 'stacked' || settings.levels === 'level'
+      ? 0
+      : tubes[index.get(main)!]!.section.width / 2;
   const held = loads.plate.points.map(({ node }) => loads.plate.frame.nodes[node]!);
   const stations = tubes.map((tube, i) => {
     const along = (p: { readonly x: number; readonly y: number }): number => (tube.set === 'main' ? p.x : p.y);
     const across = (p: { readonly x: number; readonly y: number }): number => (tube.set === 'main' ? p.y : p.x);
-    const own = crossings[i]!.map(along);
+    // a cross tube that is let in begins at the main tube's faces, whether its joint holds or is lost
+    const own = crossings[i]!.flatMap((c) => {
+      const half = jointOf(tube, c);
+      const faces = half > 0 ? [along(c) - half, along(c) + half].filter((at) => at > tube.from - touch && at < tube.to + touch) : []; // prettier-ignore
+      return lost(c) && half > 0 ? faces : [along(c), ...faces];
+    });
     const ends = [Math.min(tube.from, ...own), Math.max(tube.to, ...own)];
     const onIt = held.filter((p) => Math.abs(across(p) - tube.at) < touch).map(along);
     const wanted = panels.flatMap((panel, k) => {
@@ -138,10 +149,14 @@ function tubeMeshes(
     const offsets: Vector[] = [];
     const own = stations[i]!;
     const nodes = Int32Array.from(own, (place) => {
-      const crossing = crossings[i]!.find((c) => Math.abs((main ? c.x : c.y) - place) < touch);
+      // all of a joint that holds moves with its node
+      const crossing = crossings[i]!.find(
+        (c) => Math.abs((main ? c.x : c.y) - place) < jointOf(tube, c) + touch && !(lost(c) && !main),
+      );
       const known = crossing && crossingNode.get(crossing.id);
       if (known !== undefined) {
-        offsets.push([0, 0, z - axisOf(tubes[index.get(crossing!.main)!]!, settings)]);
+        const along = main ? 0 : place - crossing!.y;
+        offsets.push([0, along, z - axisOf(tubes[index.get(crossing!.main)!]!, settings)]);
         return known;
       }
       offsets.push([0, 0, 0]);
@@ -153,27 +168,12 @@ function tubeMeshes(
     const kind = `${tube.section.id} ${tube.material.id}`;
     const section = sections.get(kind) ?? sectionOf(tube);
     sections.set(kind, section);
-    /** Half width of the main tube at a cross tube's station, where a beam's end steps out to its face; in one plane: none. */
-    const faceAt = (k: number): number => {
-      if (main || geometry.arrangement === 'stacked' || settings.levels === 'level') return 0;
-      const crossing = crossings[i]!.find((c) => Math.abs(c.y - own[k]!) < touch);
-      return crossing ? tubes[index.get(crossing.main)!]!.section.width / 2 : 0;
-    };
     for (let k = 1; k < own.length; k++) {
-      const [from, to] = [own[k - 1]! + faceAt(k - 1), own[k]! - faceAt(k)];
-      if (to - from < touch) continue; // inside the joint: rigid
-      const step = (at: number, by: number): Vector => {
-        const [x, y, up] = offsets[at]!;
-        return main ? [x + by, y, up] : [x, y + by, up];
-      };
-      beams.push({
-        tube: i,
-        nodes: [nodes[k - 1]!, nodes[k]!],
-        offsets: [step(k - 1, from - own[k - 1]!), step(k, to - own[k]!)],
-        from,
-        to,
-        section,
-      });
+      const [from, to] = [own[k - 1]!, own[k]!];
+      if (nodes[k - 1] === nodes[k]) continue; // inside a joint: rigid
+      const middle = (from + to) / 2;
+      if (!main && crossings[i]!.some((c) => lost(c) && Math.abs(c.y - middle) < jointOf(tube, c))) continue; // parted
+      beams.push({ tube: i, nodes: [nodes[k - 1]!, nodes[k]!], offsets: [offsets[k - 1]!, offsets[k]!], from, to, section }); // prettier-ignore
     }
     meshes.push({ id: tube.id, set: tube.set, stations: own, nodes, offsets, beams: [first, beams.length] });
   });
@@ -300,6 +300,7 @@ function meetings(
     }
   } else {
     for (const { side, tube: on, from, to } of panel.weldRuns) {
+      if (settings.without?.has(`${panel.id} ${side}`)) continue;
       const tube = byId.get(on)!;
       const alongX = from[1] === to[1];
       const lines = alongX ? xs : ys;

@@ -26,6 +26,10 @@ export function contactElement({ nodes, offset: [rx, ry], stiffness }: ContactPa
   return { nodes, stiffness: k };
 }
 
+/** An open point: no stiffness, but its place in the pattern, so that one order of elimination serves every contact set. */
+export const openElement = ({ nodes }: ContactPart): ElementStiffness => ({ nodes, stiffness: nothing });
+const nothing = new Float64Array(144);
+
 /** Loads, 6N, by which closed points with a gap or a preload push or pull at no displacement: -k gap along the opening. */
 export function contactLoads({ contacts, coordinates }: Structure, closed: Uint8Array): Float64Array {
   const f = new Float64Array(2 * coordinates.length);

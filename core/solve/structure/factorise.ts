@@ -1,12 +1,4 @@
-import type { ElementStiffness } from './element-stiffness.ts';
-
-/** What is factored: elements over nodes with six freedoms each, some of them held (1, 6N). Coordinates (3N, m) only help
- *  to order. */
-export interface StiffnessSystem {
-  readonly coordinates: Float64Array;
-  readonly elements: readonly ElementStiffness[];
-  readonly held: Uint8Array;
-}
+import type { StiffnessSystem } from '../sparse/stiffness-system.ts';
 
 /** A factored system: displacements (6N, zero where held) for loads (6N), and the scaled residual of an answer. */
 export interface Factored {
@@ -14,4 +6,5 @@ export interface Factored {
   residual(u: Float64Array, f: Float64Array): number;
 }
 
+/** Factors systems of one pattern one after the other: what is found out about the order of elimination is kept. */
 export type Factorise = (system: StiffnessSystem) => Factored;

@@ -1,6 +1,6 @@
 import type { ElementStiffness } from './element-stiffness.ts';
 import type { Factorise } from './factorise.ts';
-import { contactElement, contactFaults, contactForce, contactLoads } from './contact.ts';
+import { contactElement, openElement, contactFaults, contactForce, contactLoads } from './contact.ts';
 import { heldStructure, type HeldAnswer } from './held-structure.ts';
 import { holdFreedoms } from './hold-freedoms.ts';
 import type { PointMass } from './lumped-mass.ts';
@@ -96,7 +96,10 @@ function solveOnce(
   const held = holdFreedoms(structure);
   const system = {
     coordinates: structure.coordinates,
-    elements: [...elements, ...structure.contacts.filter((_, i) => closed[i]).map(contactElement)],
+    elements: [
+      ...elements,
+      ...structure.contacts.map((part, i) => (closed[i] ? contactElement(part) : openElement(part))),
+    ],
     held,
   };
   const factor = factorise(system);
