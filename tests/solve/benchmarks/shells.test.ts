@@ -121,6 +121,104 @@ describe('beams of shells, MacNeal & Harder, Finite Elements in Analysis and Des
   });
 });
 
+describe('a square tube of shells, midline 95 × 95 × 5, 1 m, against beam theory', () => {
+  const [b, t, L, E, nu] = [0.095, 0.005, 1, 210e9, 0.3];
+  const G = E / (2 * (1 + nu));
+
+  /** Four walls of n across and 4 n along; corners share nodes, so that walls meet in their drilling and bending freedoms. */
+  function tube(n: number): {
+    structure: BenchStructure;
+    ring: (i: number) => { node: number; x: number; y: number }[];
+  } {
+    const structure = new BenchStructure();
+    const around = Array.from({ length: 4 * n }, (_, k) => {
+      const s = (k % n) / n - 0.5;
+      const [x, y] = [s * b, -b / 2];
+      return [
+        [x, y],
+        [-y, x],
+        [-x, -y],
+        [y, -x],
+      ][Math.floor(k / n)] as [number, number];
+    });
+    const stations = 10 * n;
+    for (let i = 0; i <= stations; i++) for (const [x, y] of around) structure.node(x, y, (L * i) / stations);
+    for (let i = 0; i < stations; i++)
+      for (let k = 0; k < 4 * n; k++) {
+        const next = (k + 1) % (4 * n);
+        const at = (row: number, place: number): number => 4 * n * row + place;
+        structure.shell([at(i, k), at(i, next), at(i + 1, next), at(i + 1, k)], { thickness: t, E, nu });
+      }
+    const ring = (i: number) => around.map(([x, y], k) => ({ node: 4 * n * (i < 0 ? stations : i) + k, x, y }));
+    return { structure, ring };
+  }
+
+  it('twists by T L/(G 4A²t/4b) (Bredt), with the walls’ own twist (4 b t³/3)', () => {
+    const values = [2, 4].map((n) => {
+      const { structure, ring } = tube(n);
+      // Shear flow q = T/2A along the midline at both ends; corners get half a wall element from each side.
+      const q = 1000 / (2 * b * b);
+      for (const [end, sign] of [
+        [-1, 1],
+        [0, -1],
+      ] as const) {
+        const nodes = ring(end);
+        nodes.forEach(({ node, x, y }, k) => {
+          for (const step of [-1, 1]) {
+            const other = nodes[(k + step + 4 * n) % (4 * n)]!;
+            structure.push(node, 'x', (sign * q * step * (other.x - x)) / 2);
+            structure.push(node, 'y', (sign * q * step * (other.y - y)) / 2);
+          }
+        });
+      }
+      const first = ring(0);
+      structure.hold(first[0]!.node, 'xyz');
+      structure.hold(first[n]!.node, 'yz');
+      structure.hold(first[3 * n]!.node, 'z');
+      const u = structure.solve();
+      const turn = (nodes: { node: number; x: number; y: number }[]): number =>
+        nodes.reduce((sum, { node, x, y }) => sum + (x * u[6 * node + 1]! - y * u[6 * node]!) / (x * x + y * y), 0) /
+        nodes.length;
+      return turn(ring(-1)) - turn(first);
+    });
+    const exact = (1000 * L) / (G * (b ** 3 * t + (4 * b * t ** 3) / 3));
+    values.forEach((value, k) =>
+      console.info(`tube of shells in torsion, ${[2, 4][k]} a wall: ${(value / exact).toFixed(4)}`),
+    );
+    expect(Math.abs(values[1]! / exact - 1)).toBeLessThan(0.01);
+  });
+
+  it('bends under an end moment by M L/EI of its midline', () => {
+    const { structure, ring } = tube(4);
+    const I = (2 * b ** 3 * t) / 3 + (2 * b * t ** 3) / 12;
+    // σ = M y/I along the midline: consistent forces of a linear traction.
+    for (const [end, sign] of [
+      [-1, 1],
+      [0, -1],
+    ] as const) {
+      const nodes = ring(end);
+      nodes.forEach(({ node, y }, k) => {
+        for (const step of [-1, 1]) {
+          const other = nodes[(k + step + 16) % 16]!;
+          structure.push(node, 'z', (sign * (1000 / I) * t * (b / 4) * (2 * y + other.y)) / 6);
+        }
+      });
+    }
+    const first = ring(0);
+    structure.hold(first[0]!.node, 'xyz');
+    structure.hold(first[4]!.node, 'yz');
+    structure.hold(first[12]!.node, 'z');
+    const u = structure.solve();
+    const slope = (nodes: { node: number; y: number }[]): number => {
+      const [low, high] = [nodes[2]!, nodes[10]!];
+      return (u[6 * high.node + 2]! - u[6 * low.node + 2]!) / (high.y - low.y);
+    };
+    const value = (slope(ring(-1)) - slope(first)) / ((1000 * L) / (E * I));
+    console.info(`tube of shells in bending: ${value.toFixed(4)}`);
+    expect(Math.abs(value - 1)).toBeLessThan(0.005);
+  });
+});
+
 describe('curved shells', () => {
   const meshes = [4, 8, 16, 32];
 

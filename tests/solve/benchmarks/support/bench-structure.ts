@@ -1,6 +1,7 @@
 import type { ElementStiffness } from '../../../../core/solve/structure/element-stiffness.ts';
 import { shellStiffness, shellUnits } from '../../../../core/solve/elements/shell-stiffness.ts';
-import { envelope, envelopeCholesky, solveLower, solveUpper } from '../../../../core/solve/envelope-cholesky.ts';
+import { envelope } from '../../../../core/solve/envelope-cholesky.ts';
+import { factorise } from '../../../../core/solve/sparse/factorise.ts';
 
 export interface ShellMaterial {
   readonly thickness: number;
@@ -49,17 +50,11 @@ export class BenchStructure {
     const f = new Float64Array(this.size);
     for (const [k, value] of this.load) f[k] = value;
     for (const [k, value] of this.held) u[k] = value;
-    const free = new Int32Array(this.size).fill(-1);
-    let count = 0;
-    for (let k = 0; k < this.size; k++) if (!this.held.has(k)) free[k] = count++;
-    const K = assembled(this.elements, free, count);
     const reactions = multiplied(this.elements, u);
-    const x = new Float64Array(count);
-    for (let k = 0; k < this.size; k++) if (free[k]! >= 0) x[free[k]!] = f[k]! - reactions[k]!;
-    const row = envelopeCholesky(K, 1e-13);
-    if (row !== -1) throw new Error(`Freedom ${free.indexOf(row)} is not held`);
-    solveUpper(K, solveLower(K, x));
-    for (let k = 0; k < this.size; k++) if (free[k]! >= 0) u[k] = x[free[k]!]!;
+    const held = Uint8Array.from(u, (_, k) => (this.held.has(k) ? 1 : 0));
+    const system = { coordinates: Float64Array.from(this.xyz), elements: this.elements, held };
+    const moved = factorise(system).solve(f.map((value, k) => (held[k] ? 0 : value - reactions[k]!)));
+    moved.forEach((value, k) => (u[k]! += held[k] ? 0 : value));
     return u;
   }
 }
