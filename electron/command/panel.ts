@@ -3,6 +3,7 @@ import { kinds, type Kind } from '../../core/quantity/kinds.ts';
 import { printedUnit, quantityText } from '../../core/quantity/format-quantity.ts';
 import { Refusal, refusal } from '../../core/refusal.ts';
 import { programVersion } from '../../core/result.ts';
+import { panelByElements, type EdgeSupport, type PanelAnswer } from '../../core/solve/panel-by-elements.ts';
 import { heldPlate } from '../../core/solve/held-plate.ts';
 import { hingedPlate } from '../../core/solve/hinged-plate.ts';
 import { pointSupportedPlate } from '../../core/solve/point-supported-plate.ts';
@@ -14,7 +15,7 @@ import { optionsOf } from './options-of.ts';
 import type { Verb } from './verbs.ts';
 
 const usage =
-  'panel --size AxB --thickness T --young E --poisson NU --pressure Q --support KIND [--washer D] [--yield FY] [--json]';
+  'panel --size AxB --thickness T --young E --poisson NU --pressure Q --support KIND [--washer D] [--yield FY] [--solver] [--json]';
 const options = {
   size: { type: 'string' },
   thickness: { type: 'string' },
@@ -24,6 +25,7 @@ const options = {
   pressure: { type: 'string' },
   support: { type: 'string' },
   washer: { type: 'string' },
+  solver: { type: 'boolean' },
   json: { type: 'boolean' },
 } as const;
 
@@ -38,6 +40,8 @@ export const panelVerb: Verb = {
     '            two-sides    the edges at the ends of x hinged, the other two free',
     '            corners      on its four corners only',
     '            points:"-250mm,-400mm;250mm,-400mm;0mm,400mm"   on points, counted from the centre',
+    '            resting      edges bear on a rigid frame and may lift off it (with --solver)',
+    '  --solver               also bends it by finite elements: lines that begin with “solver”, with an error of their own',
     '  --washer 30mm          moments are read outside discs of this diameter round points; 4 thicknesses by default',
     '  --yield 355MPa         also says at what pressure the panel first yields',
     '  --json                 one object with everything, SI (schema stillplate-result/1)',
@@ -68,39 +72,33 @@ export const panelVerb: Verb = {
       });
     const support = given('support', values.support);
     const washer = values.washer === undefined ? 4 * plate.t : read('washer', 'length');
-    const answer = solved(plate, support, washer / 2);
-    const principal = (6 * answer.momentLargest) / plate.t ** 2;
     const yieldStress = values.yield === undefined ? undefined : read('yield', 'stress');
+    if (support === 'resting' && !values.solver)
+      throw refusal({
+        what: 'Edges that may lift have no series here',
+        where: { option: '--support' },
+        mend: 'Add --solver: they are solved by finite elements.',
+      });
+    const kind = edgeSupport(plate, support, washer / 2);
+    const answer = kind.kind === 'resting' ? null : bySeries(plate, kind);
+    const elements = values.solver ? panelByElements(plate, kind) : null;
     const quantities = {
-      'deflection.centre': named(answer.deflectionCentre, 'm', 'Deflection at the centre'),
-      'deflection.largest': named(answer.deflectionLargest, 'm', 'Largest deflection'),
-      'moment.x.centre': named(answer.momentXCentre, 'N', 'Moment for a unit width at the centre, strips along x'),
-      'moment.y.centre': named(answer.momentYCentre, 'N', 'Moment for a unit width at the centre, strips along y'),
-      'moment.largest': named(answer.momentLargest, 'N', 'Largest principal moment for a unit width'),
-      'stress.largest': named(principal, 'Pa', 'Largest principal bending stress'),
-      'stress.vonMises': named(answer.stressLargest, 'Pa', 'Largest von Mises stress of bending and twisting'),
-      'error.estimate': named(answer.error, '1', 'Estimated relative error of the series or polynomials'),
-      ...(yieldStress === undefined
-        ? {}
-        : {
-            'pressure.firstYield': named(
-              (Math.abs(plate.q) * yieldStress) / answer.stressLargest,
-              'Pa',
-              'Pressure at first yield, von Mises, small deflection',
-            ),
-          }),
+      ...(answer ? seriesQuantities(plate, answer, yieldStress) : {}),
+      ...(elements ? solverQuantities(plate, elements, kind, yieldStress) : {}),
     };
+    const deflection = Math.abs((answer ?? elements!).deflectionLargest);
     const cautions = [
-      ...(Math.abs(answer.deflectionLargest) > plate.t / 2 ? [largeDeflection] : []),
+      ...(deflection > plate.t / 2 ? [largeDeflection] : []),
       ...(plate.t > Math.min(a, b) / 10 ? [thickPlate] : []),
-      ...(answer.error > 0.02 ? [roughAnswer] : []),
+      ...(Math.max(answer?.error ?? 0, elements?.error ?? 0) > 0.02 ? [roughAnswer] : []),
+      ...(elements && !elements.settled ? [unsettled] : []),
     ];
     const system = inches(values.size ?? '') ? 'inch' : 'metric';
     if (values.json)
       on.out(JSON.stringify({ schema: 'stillplate-result/1', programVersion, support, quantities, cautions }, null, 2));
     else
       for (const [id, { value, unit, title }] of Object.entries(quantities))
-        on.out(`${id.padEnd(20)} ${quantityText(value, printedUnit(shown(unit), system), 5).padStart(14)}   ${title}`);
+        on.out(`${id.padEnd(26)} ${quantityText(value, printedUnit(shown(unit), system), 5).padStart(14)}   ${title}`);
     if (!values.json) for (const caution of cautions) on.out(caution);
     return exit.passes;
   },
@@ -113,6 +111,65 @@ const thickPlate =
   'The thickness is more than a tenth of the shorter side: thin-plate theory leaves out the shear deformation, and the deflection is larger than this.';
 const roughAnswer =
   'The estimated error is more than 2 %: moments and stresses near the supports are rough; do not size a panel by them.';
+
+const unsettled =
+  'The edges’ contact did not settle: some bearing points still pull or overlap. Do not use these numbers.';
+
+function seriesQuantities(
+  plate: UniformPlate,
+  answer: PlateAnswer,
+  yieldStress: number | undefined,
+): Record<string, ReturnType<typeof named>> {
+  const principal = (6 * answer.momentLargest) / plate.t ** 2;
+  return {
+    'deflection.centre': named(answer.deflectionCentre, 'm', 'Deflection at the centre'),
+    'deflection.largest': named(answer.deflectionLargest, 'm', 'Largest deflection'),
+    'moment.x.centre': named(answer.momentXCentre, 'N', 'Moment for a unit width at the centre, strips along x'),
+    'moment.y.centre': named(answer.momentYCentre, 'N', 'Moment for a unit width at the centre, strips along y'),
+    'moment.largest': named(answer.momentLargest, 'N', 'Largest principal moment for a unit width'),
+    'stress.largest': named(principal, 'Pa', 'Largest principal bending stress'),
+    'stress.vonMises': named(answer.stressLargest, 'Pa', 'Largest von Mises stress of bending and twisting'),
+    'error.estimate': named(answer.error, '1', 'Estimated relative error of the series or polynomials'),
+    ...firstYield('pressure.firstYield', plate, answer.stressLargest, yieldStress),
+  };
+}
+
+function solverQuantities(
+  plate: UniformPlate,
+  answer: PanelAnswer,
+  { kind }: EdgeSupport,
+  yieldStress: number | undefined,
+): Record<string, ReturnType<typeof named>> {
+  const by = (value: number, unit: string, title: string) => ({ ...named(value, unit, title), source: elementSource });
+  return {
+    'solver.deflection.centre': by(answer.deflectionCentre, 'm', 'Deflection at the centre, by elements'),
+    'solver.deflection.largest': by(answer.deflectionLargest, 'm', 'Largest deflection, by elements'),
+    'solver.moment.x.centre': by(answer.momentXCentre, 'N', 'Moment for a unit width at the centre, strips along x'),
+    'solver.moment.y.centre': by(answer.momentYCentre, 'N', 'Moment for a unit width at the centre, strips along y'),
+    'solver.moment.largest': by(answer.momentLargest, 'N', 'Largest principal moment for a unit width'),
+    'solver.stress.vonMises': by(answer.stressLargest, 'Pa', 'Largest von Mises stress of bending and twisting'),
+    ...(kind === 'resting'
+      ? {
+          'solver.corner.rise': by(answer.cornerRise, 'm', 'Rise of the corners off the frame'),
+          'solver.bearing.x': by(answer.bearing[0], '1', 'Part of the edges along x that bears, from their middle'),
+          'solver.bearing.y': by(answer.bearing[1], '1', 'Part of the edges along y that bears, from their middle'),
+        }
+      : {}),
+    'solver.error.estimate': by(answer.error, '1', 'Estimated relative error of the mesh, from one half as fine'),
+    'solver.reactions': by(answer.reactionRatio, '1', 'Sum of the reactions over the load'),
+    ...firstYield('solver.pressure.firstYield', plate, answer.stressLargest, yieldStress),
+  };
+}
+
+const elementSource =
+  'thin plate, small deflection, discrete Kirchhoff elements: Batoz and Ben Tahar, Int. J. Num. Meth. Eng. 18 (1982) 1655, from memory';
+
+const firstYield = (id: string, { q }: UniformPlate, stress: number, yieldStress: number | undefined) =>
+  yieldStress === undefined
+    ? {}
+    : {
+        [id]: named((Math.abs(q) * yieldStress) / stress, 'Pa', 'Pressure at first yield, von Mises, small deflection'),
+      };
 
 const named = (value: number, unit: string, title: string) => ({
   value,
@@ -186,12 +243,17 @@ function sizes(text: string): readonly [number, number] {
 /** Half a side, in inches where the coordinate beside it is typed in inches. */
 const reach = (side: number, typed: string): string => quantityText(side / 2, inches(typed) ? 'in' : 'mm');
 
-function solved(plate: UniformPlate, support: string, exclusionRadius: number): PlateAnswer {
-  const { a, b } = plate;
-  if (support === 'hinged') return hingedPlate(plate);
-  if (support === 'held') return heldPlate(plate);
-  if (support === 'two-sides') return twoSidedPlate(plate, 'hinged');
-  if (support === 'corners') return pointSupportedPlate(plate, { points: [[0, 0], [a, 0], [a, b], [0, b]], exclusionRadius }); // prettier-ignore
+function bySeries(plate: UniformPlate, support: Exclude<EdgeSupport, { kind: 'resting' }>): PlateAnswer {
+  if (support.kind === 'points') return pointSupportedPlate(plate, support);
+  if (support.kind === 'hinged') return hingedPlate(plate);
+  return support.kind === 'held' ? heldPlate(plate) : twoSidedPlate(plate, 'hinged');
+}
+
+function edgeSupport({ a, b }: UniformPlate, support: string, exclusionRadius: number): EdgeSupport {
+  if (support === 'hinged' || support === 'held' || support === 'two-sides' || support === 'resting')
+    return { kind: support };
+  if (support === 'corners')
+    return { kind: 'points', points: [[0, 0], [a, 0], [a, b], [0, b]], exclusionRadius }; // prettier-ignore
   if (support.startsWith('points:')) {
     // A shell may hand the quotes of the example on.
     const points = support
@@ -218,11 +280,11 @@ function solved(plate: UniformPlate, support: string, exclusionRadius: number): 
           });
         return [dx + a / 2, dy + b / 2] as const;
       });
-    return pointSupportedPlate(plate, { points, exclusionRadius });
+    return { kind: 'points', points, exclusionRadius };
   }
   throw refusal({
     what: `“${support}” is no kind of support`,
     where: { option: '--support' },
-    mend: 'Write hinged, held, two-sides, corners or points:"x,y;x,y;x,y".',
+    mend: 'Write hinged, held, two-sides, corners, resting or points:"x,y;x,y;x,y".',
   });
 }

@@ -268,3 +268,28 @@ describe('what is refused, with exit code 2', () => {
     expect((await ran(['panel', '--pressure', '--json'])).err).toMatch(/“--pressure” is given without its value/);
   });
 });
+
+describe('--solver', () => {
+  it('bends the panel by elements beside the series, and the two agree', async () => {
+    const { quantities } = JSON.parse((await ran(['panel', ...args(), '--solver', '--json'])).out) as {
+      quantities: Record<string, { value: number }>;
+    };
+    for (const id of ['deflection.largest', 'moment.x.centre', 'moment.y.centre']) {
+      const [series, elements] = [quantities[id]!.value, quantities[`solver.${id}`]!.value];
+      expect(Math.abs(elements / series - 1), id).toBeLessThan(0.01);
+    }
+    expect(quantities['solver.error.estimate']!.value).toBeLessThan(0.02);
+    expect(quantities['solver.reactions']!.value).toBeCloseTo(1, 9);
+  });
+  it('solves edges that may lift, and refuses them without it', async () => {
+    const refused = await ran(['panel', ...args({ support: 'resting' })]);
+    expect(refused.err).toMatch(/Edges that may lift have no series here.*--solver/s);
+    const { quantities } = JSON.parse(
+      (await ran(['panel', ...args({ support: 'resting' }), '--solver', '--json'])).out,
+    ) as { quantities: Record<string, { value: number }> };
+    const hinged = JSON.parse((await ran(['panel', ...args(), '--solver', '--json'])).out).quantities;
+    expect(quantities['solver.corner.rise']!.value).toBeGreaterThan(0);
+    expect(quantities['solver.bearing.x']!.value).toBeLessThan(1);
+    expect(quantities['solver.deflection.largest']!.value).toBeGreaterThan(hinged['solver.deflection.largest'].value);
+  });
+});
