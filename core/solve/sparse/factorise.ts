@@ -3,12 +3,12 @@ import { elementProduct, normBound } from './element-product.ts';
 import { elimination, type Elimination } from './elimination.ts';
 import { factorFronts, type FactoredFronts } from './factor-fronts.ts';
 import type { MakeKernels } from './front-kernels.ts';
-import { plainKernels } from './plain-kernels.ts';
+import { frontKernels } from './wasm-kernels.ts';
 import { requireSystem, type StiffnessSystem } from './stiffness-system.ts';
 import { solveLower, solveUpper } from './triangular-solve.ts';
 
 export interface FactoriseOptions {
-  /** How the dense work is done. */
+  /** How the dense work is done; WebAssembly where it may run, unless told. */
   readonly kernels?: MakeKernels;
   /** The elimination of an earlier system with the same nodes, elements and held freedoms: only stiffness has changed. */
   readonly elimination?: Elimination;
@@ -35,7 +35,7 @@ export interface Factorisation {
 export function factorise(system: StiffnessSystem, options: FactoriseOptions = {}): Factorisation {
   requireSystem(system);
   const order = options.elimination ?? elimination(system);
-  const factored = factorFronts(order, system, options.kernels ?? plainKernels);
+  const factored = factorFronts(order, system, options.kernels ?? frontKernels);
   const norm = normBound(system);
   const { held } = system;
   const product = new Float64Array(held.length);
