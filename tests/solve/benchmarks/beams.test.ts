@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { beam } from '../../../core/solve/elements/beam.ts';
 import { beamGeometric, beamMass } from '../../../core/solve/elements/beam-mass.ts';
-import { BenchStructure } from './support/bench-structure.ts';
+import { BenchStructure, shellGrid } from './support/bench-structure.ts';
 import { lowestEigenvalues } from './support/lowest-eigenvalues.ts';
+import { refinement } from './support/refinement.ts';
 
 const { PI: π, sqrt } = Math;
 const [E, G] = [210e9, 80.769231e9];
@@ -204,5 +205,38 @@ describe('beams of the structure', () => {
     });
     expect(N! / 361970).toBeGreaterThan(1 - 1e-6);
     expect(N! / 361970).toBeLessThan(1.001);
+  });
+
+  it('a plate with a rib hung under it by offsets bends as a T (composite section, beam theory), converging as h²', () => {
+    const [b, t, h, w, L] = [0.1, 0.01, 0.1, 0.02, 2];
+    const rib = {
+      A: w * h,
+      Iy: (w * h ** 3) / 12,
+      Iz: (h * w ** 3) / 12,
+      J: (h * w ** 3) / 3,
+      Ay: Infinity,
+      Az: Infinity,
+    };
+    const e = (h + t) / 2;
+    const [plateArea, total] = [b * t, b * t + w * h];
+    const I = (b * t ** 3) / 12 + rib.Iy + (plateArea * rib.A * e ** 2) / total;
+    const exact = (1000 * L ** 3) / (3 * E * I);
+    const meshes = [4, 8, 16];
+    const values = meshes.map((n) => {
+      const structure = new BenchStructure();
+      const { at } = shellGrid(structure, n, 2, (s, v) => [L * s, b * (v - 0.5), 0], { thickness: t, E, nu: 0 });
+      for (let i = 0; i < n; i++) {
+        const nodes: [number, number] = [at(i, 1), at(i + 1, 1)];
+        join(structure, nodes, rib, [0, 0, -e]);
+      }
+      for (let j = 0; j < 3; j++) {
+        structure.hold(at(0, j), 'xyzXYZ');
+        structure.push(at(n, j), 'z', j === 1 ? 500 : 250);
+      }
+      return structure.solve()[6 * at(n, 1) + 2]!;
+    });
+    const r = refinement('plate with a rib', meshes, values, exact);
+    expect(Math.abs(r.errors[2]!)).toBeLessThan(0.01);
+    expect(r.order).toBeGreaterThan(1.7);
   });
 });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { beam } from '../../../core/solve/elements/beam.ts';
 import { BenchStructure, shellGrid } from './support/bench-structure.ts';
-import { PlateUnderTest } from './support/plate-under-test.ts';
+import { momentsAt, PlateUnderTest } from './support/plate-under-test.ts';
 import { refinement } from './support/refinement.ts';
 
 const meshes = [4, 8, 16];
@@ -259,24 +259,39 @@ describe('plates of every support (quarter meshes 4, 8, 16)', () => {
   });
 
   it('Morley’s skew plates, 30° and 60°, hinged (Morley 1963; digits from Ritz, derived): from above, slower at 30°', () => {
-    for (const [degrees, published, tolerance] of [
-      [30, 0.4095e-3, 0.04],
-      [60, 0.00256, 0.004],
+    for (const [degrees, published, tolerance, moments, tolerance2] of [
+      [30, 0.4095e-3, 0.04, [0.019, 0.0111], 0.035],
+      [60, 0.00256, 0.004, [0.0425, 0.0333], 0.005],
     ] as const) {
       const α = (degrees * Math.PI) / 180;
-      const values = [8, 16, 32].map((n) => {
+      const meshes = [8, 16, 32];
+      const solved = meshes.map((n) => {
         const structure = new BenchStructure();
         const map = (s: number, t: number) => [s + t * Math.cos(α), t * Math.sin(α), 0] as const;
-        const { at, quads } = shellGrid(structure, n, n, map, { thickness: 0.01, E: 12 * 0.91 * 1e6, nu: 0.3 });
+        const material = { thickness: 0.01, E: 12 * 0.91 * 1e6, nu: 0.3 };
+        const { at, quads } = shellGrid(structure, n, n, map, material);
         for (let k = 0; k < (n + 1) ** 2; k++) structure.hold(k, 'xyZ');
         for (let i = 0; i <= n; i++) for (const k of [at(i, 0), at(0, i), at(i, n), at(n, i)]) structure.hold(k, 'z');
         for (const quad of quads) for (const k of quad) structure.push(k, 'z', Math.sin(α) / (4 * n * n));
-        return w(structure.solve(), at(n / 2, n / 2));
+        const u = structure.solve();
+        const middle = at(n / 2, n / 2);
+        return { w: w(u, middle), M: momentsAt(structure, material, u, middle) };
       });
-      const r = refinement(`skew ${degrees}°, w`, [8, 16, 32], values, published);
+      const r = refinement(
+        `skew ${degrees}°, w`,
+        meshes,
+        solved.map((s) => s.w),
+        published,
+      );
       expect(Math.abs(r.errors[2]!)).toBeLessThan(tolerance);
       expect(r.errors[0]!).toBeGreaterThan(r.errors[1]!);
       expect(r.order).toBeGreaterThan(1);
+      const [Mx, My, Mxy] = solved[2]!.M;
+      const [mean, radius] = [(Mx + My) / 2, Math.hypot((Mx - My) / 2, Mxy)];
+      [mean + radius, mean - radius].forEach((M, k) => {
+        console.info(`skew ${degrees}°, M${k + 1}: ${(M / moments[k]!).toFixed(4)} of ${moments[k]}`);
+        expect(Math.abs(M / moments[k]! - 1)).toBeLessThan(tolerance2);
+      });
     }
   });
 });

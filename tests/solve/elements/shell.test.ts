@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { shellForces, shellRecovery } from '../../../core/solve/elements/shell-recovery.ts';
 import { shellStiffness, shellUnits } from '../../../core/solve/elements/shell-stiffness.ts';
@@ -81,6 +82,55 @@ describe('shell', () => {
       turned.forEach((value, k) => expect(Math.abs(value - forces[k]!)).toBeLessThan(1e-10 * largest(forces)));
     });
   }
+
+  it('stores exactly the energy of any constant strain and curvature, on any convex quadrilateral and triangle', () => {
+    const within = (size: number) => fc.double({ min: -size, max: size, noNaN: true });
+    const shift = fc.array(within(0.3), { minLength: 8, maxLength: 8 });
+    fc.assert(
+      fc.property(
+        shift,
+        fc.array(within(1), { minLength: 6, maxLength: 6 }),
+        fc.double({ min: 0.05, max: 20, noNaN: true }),
+        (d, state, aspect) => {
+          const [εx, εy, γ, κx, κy, κxy] = state as [number, number, number, number, number, number];
+          const corners = [0, 0, 1, 0, 1, 1, 0, 1].map((c, k) => (c + 0.8 * d[k]!) * (k % 2 ? 1 : aspect));
+          for (const count of [3, 4]) {
+            const [E, nu, t] = [12, 0.3, 0.5];
+            const xyz = Float64Array.from({ length: 3 * count }, (_, k) =>
+              k % 3 < 2 ? corners[2 * Math.floor(k / 3) + (k % 3)]! : 0,
+            );
+            const u = Float64Array.from({ length: count }).reduce<number[]>((all, _, i) => {
+              const [x, y] = [corners[2 * i]!, corners[2 * i + 1]!];
+              const w = -(κx * x * x + κy * y * y) / 2 - (κxy * x * y) / 2;
+              return [
+                ...all,
+                εx * x + (γ * y) / 2,
+                εy * y + (γ * x) / 2,
+                w,
+                -κy * y - (κxy * x) / 2,
+                κx * x + (κxy * y) / 2,
+                0,
+              ];
+            }, []);
+            let area = 0;
+            for (let i = 0; i < count; i++) {
+              const j = (i + 1) % count;
+              area += (corners[2 * i]! * corners[2 * j + 1]! - corners[2 * j]! * corners[2 * i + 1]!) / 2;
+            }
+            const density = (x: number, y: number, xy: number): number =>
+              (E / (1 - nu * nu)) * (x * x + y * y + 2 * nu * x * y + ((1 - nu) / 2) * xy * xy);
+            const expected = area * (t * density(εx, εy, γ) + (t ** 3 / 12) * density(κx, κy, κxy));
+            const found = times(shellStiffness(shellUnits(xyz, { E, nu }), t), u).reduce(
+              (sum, f, k) => sum + f * u[k]!,
+              0,
+            );
+            expect(Math.abs(found - expected)).toBeLessThan(1e-9 * area * E * 20 * Math.max(1, aspect));
+          }
+        },
+      ),
+      { seed: 5, numRuns: 200 },
+    );
+  });
 
   it('gives stress at the top and the bottom: bending 6 M/t², von Mises and principal of pure shear', () => {
     const bent = [1e5, 0, 0, 100, 0, 0];

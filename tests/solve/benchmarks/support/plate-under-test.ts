@@ -37,19 +37,28 @@ export class PlateUnderTest extends BenchStructure {
     return this;
   }
 
-  /** Mx My Mxy at a node: mean over the elements that meet there. */
   moments(u: Float64Array, node: number): [number, number, number] {
-    const sum: [number, number, number] = [0, 0, 0];
-    let count = 0;
-    for (const { nodes } of this.elements) {
-      const corner = nodes.indexOf(node);
-      if (corner === -1 || nodes.length < 3) continue;
-      const recovery = shellRecovery(this.coordinates(nodes), this.material);
-      const own = Float64Array.from(nodes.flatMap((k) => [...u.subarray(6 * k, 6 * k + 6)]));
-      const forces = shellForces(recovery, this.material.thickness, own);
-      for (let k = 0; k < 3; k++) sum[k]! += forces[6 * (corner + 1) + 3 + k]!;
-      count++;
-    }
-    return sum.map((value) => value / count) as [number, number, number];
+    return momentsAt(this, this.material, u, node);
   }
+}
+
+/** Mx My Mxy at a node: mean over the shells that meet there. */
+export function momentsAt(
+  structure: BenchStructure,
+  material: ShellMaterial,
+  u: Float64Array,
+  node: number,
+): [number, number, number] {
+  const sum: [number, number, number] = [0, 0, 0];
+  let count = 0;
+  for (const { nodes } of structure.elements) {
+    const corner = nodes.indexOf(node);
+    if (corner === -1 || nodes.length < 3) continue;
+    const recovery = shellRecovery(structure.coordinates(nodes), material);
+    const own = Float64Array.from(nodes.flatMap((k) => [...u.subarray(6 * k, 6 * k + 6)]));
+    const forces = shellForces(recovery, material.thickness, own);
+    for (let k = 0; k < 3; k++) sum[k]! += forces[6 * (corner + 1) + 3 + k]!;
+    count++;
+  }
+  return sum.map((value) => value / count) as [number, number, number];
 }
