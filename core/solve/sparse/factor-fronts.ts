@@ -71,7 +71,7 @@ export function factorFronts(
     const failed = kernels.factor(front, plan.diagonal + elimination.first[s]!, leastPivot, plan.scratch);
     if (failed >= 0) throw mechanismAt(factored, system, s, failed);
   }
-  for (const [s, pivot] of weakPivots(factored)) {
+  for (const [s, pivot] of weakPivots(factored, lastStays ? count - 1 : count)) {
     const found = mechanismAt(factored, system, s, pivot);
     if (found.share <= noEnergy) throw found;
   }
@@ -224,10 +224,13 @@ function runsOf(I: Int32Array, at: number, rows: Int32Array, from: number, to: n
 }
 
 /** The weakest pivots as a part of what stood on the diagonal: front and own freedom, weakest first. */
-function weakPivots({ elimination, kernels, fronts, diagonal }: FactoredFronts): [front: number, pivot: number][] {
+function weakPivots(
+  { elimination, kernels, fronts, diagonal }: FactoredFronts,
+  count: number,
+): [front: number, pivot: number][] {
   const M = kernels.doubles;
   const found: { s: number; k: number; part: number }[] = [];
-  fronts.forEach(({ w, b, panel }, s) => {
+  fronts.slice(0, count).forEach(({ w, b, panel }, s) => {
     const step = round6(w) + round6(b) + 1;
     for (let k = 0; k < w; k++) {
       const part = M[panel + k * step]! ** 2 / M[diagonal + elimination.first[s]! + k]!;
