@@ -26,8 +26,8 @@ export interface PlateMembrane {
  *  0.3: the side does not follow the curvature across). Equal drilling of all
  *  nodes moves no side, so the mean drilling is tied to the mean rotation of the outline with the shear stiffness, the
  *  consistent term of Hughes and Brezzi taken once an element:  + G A (∫Nθ/A - ∮(v nx - u ny)/2A)².
- *  Turned down: bilinear displacement with incompatible modes, which locks as a trapezium (we had under a tenth of the
- *  deflection of MacNeal & Harder's trapezoidal cantilever from memory of the published tables; this one gives 0.97), and
+ *  Turned down: bilinear displacement with incompatible modes, which locks as a trapezium (under a tenth of the
+ *  deflection of MacNeal & Harder's trapezoidal cantilever, from memory; this one gives 0.97), and
  *  Allman's own displacement element, stiffer and with more drilling modes to mend. Price: on a doubly curved mesh of
  *  facets bending leaks into the drilling freedoms and it converges later (hemisphere 8 × 8: 0.68, 16 × 16: 0.97);
  *  panels and tube walls are flat.
