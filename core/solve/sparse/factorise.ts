@@ -1,3 +1,4 @@
+import { refusal } from '../../refusal.ts';
 import { oneNorm } from './condition.ts';
 import { elementProduct, normBound } from './element-product.ts';
 import { elimination, type Elimination } from './elimination.ts';
@@ -51,7 +52,10 @@ export function factorise(system: StiffnessSystem, options: FactoriseOptions = {
   };
   let condition: number | undefined;
   return {
-    solve: (f) => refined(factored, f, unbalanced, scaled),
+    solve(f) {
+      requireForces(f, held);
+      return refined(factored, f, unbalanced, scaled);
+    },
     residual: (u, f) => scaled(unbalanced(u, f), u, f),
     get conditionEstimate() {
       return (condition ??= conditionOf(system, factored));
@@ -61,6 +65,18 @@ export function factorise(system: StiffnessSystem, options: FactoriseOptions = {
     bytes: factored.kernels.doubles.byteLength,
     factorBytes: factored.factorBytes,
   };
+}
+
+function requireForces(f: Float64Array, held: Uint8Array): void {
+  if (f.length !== held.length)
+    throw refusal({ what: `There are ${f.length} forces for ${held.length} freedoms`, mend: 'Give six for each node' });
+  const i = f.findIndex((force) => !Number.isFinite(force));
+  if (i >= 0)
+    throw refusal({
+      what: `The force at freedom ${i % 6} of node ${Math.floor(i / 6)} is ${f[i]}`,
+      where: { node: Math.floor(i / 6) },
+      mend: 'Look for a load without a size',
+    });
 }
 
 /** A residual this small is rounding: a further step would only stir it. */
