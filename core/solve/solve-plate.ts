@@ -3,6 +3,8 @@ import type { Situation } from '../loads/situation.ts';
 import { plateStructure } from './mesh/plate-structure.ts';
 import { factorise, type Factorisation } from './sparse/factorise.ts';
 import type { MakeKernels } from './sparse/front-kernels.ts';
+import { inWords } from './mechanism-words.ts';
+import { frontKernels } from './sparse/wasm-kernels.ts';
 import type { Factorise } from './structure/factorise.ts';
 import { loadVector } from './structure/load-vector.ts';
 import { lumpedMasses } from './structure/lumped-mass.ts';
@@ -53,10 +55,10 @@ export function readyPlate(
 }
 
 /** Factors one system after another that have the same pattern: the order of elimination is found once. */
-export function factoriser(kernels?: MakeKernels): Factorise {
+export function factoriser(kernels: MakeKernels = frontKernels): Factorise {
   let elimination: Factorisation['elimination'] | undefined;
   return (system) => {
-    const factored = factorise(system, { ...(kernels ? { kernels } : {}), ...(elimination ? { elimination } : {}) });
+    const factored = factorise(system, { kernels, ...(elimination ? { elimination } : {}) });
     elimination = factored.elimination;
     return factored;
   };
@@ -100,16 +102,21 @@ export function* solveLoading(
   const loading = situation.loadings[index]!;
   const set = situation.supports!;
   const applied = loadVector(plate.structure, plate.model.loads.plate, loading);
-  const answer = yield* solveStructure(
-    plate,
-    applied,
-    {
-      supports: plateSupports(plate.structure, set),
-      present: situation.present[variant]!,
-      oneWay: set.oneWay,
-    },
-    start ?? contactToBegin(plate, situation),
-    stage === 'linear' ? 'as begun' : 'settled',
-  );
+  let answer: StructureAnswer;
+  try {
+    answer = yield* solveStructure(
+      plate,
+      applied,
+      {
+        supports: plateSupports(plate.structure, set),
+        present: situation.present[variant]!,
+        oneWay: set.oneWay,
+      },
+      start ?? contactToBegin(plate, situation),
+      stage === 'linear' ? 'as begun' : 'settled',
+    );
+  } catch (error) {
+    throw inWords(error, plate.structure);
+  }
   return { situation, loading: loading.name, variant, applied, answer, stage };
 }

@@ -1,0 +1,185 @@
+import type { Situation } from '../loads/situation.ts';
+import type { Model } from '../model.ts';
+import { firstSize, meshStudy, type MeshStudy } from './mesh-study.ts';
+import { fixingForces } from './results/fixing-forces.ts';
+import { readyPlate, solveLoading, type ReadyPlate, type SolvedLoading } from './solve-plate.ts';
+
+export interface SolveRequest {
+  /** Widest cell, m; by the mesh study where none is given. */
+  readonly size?: number;
+  readonly stage: SolvedLoading['stage'];
+  /** `service`: the stated force down and up. `all`: every load case that has its data. */
+  readonly cases: 'service' | 'all';
+  /** Also with the worst bolt row, panel, joint and each leg lost. */
+  readonly losses: boolean;
+}
+
+export interface SolveProgress {
+  readonly done: number;
+  readonly of: number;
+  readonly what: string;
+}
+
+/** What is taken away, and what the plate does without it. */
+export interface LostPart {
+  readonly kind: 'bolt row' | 'weld side' | 'panel' | 'joint';
+  readonly id: string;
+  readonly why: string;
+  readonly plate: ReadyPlate;
+  readonly solved: readonly SolvedLoading[];
+}
+
+export interface SolvedCases {
+  readonly plate: ReadyPlate;
+  readonly study: MeshStudy | null;
+  readonly solved: readonly SolvedLoading[];
+  readonly losses: readonly LostPart[];
+}
+
+/**
+ * Solves the load cases of a model as one structure. Yields what it is about to do, so that a caller may stop it there.
+ * Each loading (both spreads of the pressure) on each variant of supports is solved by itself. Losses: of all rows of
+ * bolts (or sides of weld) the one that carries most in service, of all panels the one with the largest share, of all
+ * joints the one that hands over most; the loads are those of the accidental cases.
+ */
+export function* solveCases(model: Model, request: SolveRequest): Generator<SolveProgress, SolvedCases> {
+  const { situations } = model.loads;
+  const judged = situations.filter((s) => s.supports !== null && s.loadings.length > 0);
+  const whole = judged.filter(
+    (s) => !lossCases.has(s.loadCase) && (request.cases === 'all' || s.loadCase === 'service'),
+  );
+  const legs = request.losses ? judged.filter((s) => s.loadCase === 'lost leg') : [];
+  const work = [...whole, ...legs];
+  const count = work.reduce((sum, s) => sum + s.loadings.length * s.present.length, 0);
+  let done = 0;
+  const total = count + (request.losses ? 12 : 0) + (request.size === undefined ? 2 : 0);
+  const progress = (what: string): SolveProgress => ({ done: done++, of: Math.max(total, done), what });
+
+  let study: MeshStudy | null = null;
+  if (request.size === undefined) {
+    const studying = meshStudy(model);
+    let step = studying.next();
+    for (; !step.done; step = studying.next()) if (step.value !== 'contact') yield progress(step.value);
+    study = step.value;
+  }
+  const size = request.size ?? study?.chosen ?? study?.meshes.at(-1)?.size ?? firstSize(model);
+  const plate = readyPlate(model, { size });
+
+  function* allOf(
+    on: ReadyPlate,
+    of: readonly Situation[],
+    loadings?: (s: Situation) => readonly number[],
+  ): Generator<SolveProgress, SolvedLoading[]> {
+    const solved: SolvedLoading[] = [];
+    for (const situation of of)
+      for (const loading of loadings?.(situation) ?? situation.loadings.keys())
+        for (const variant of situation.present.keys()) {
+          const what = `${situation.title}, ${situation.loadings[loading]!.name}`;
+          yield progress(what);
+          const solving = solveLoading(on, situation, { loading, variant, stage: request.stage });
+          let step = solving.next();
+          for (; !step.done; step = solving.next()) {
+            yield { done, of: Math.max(total, done), what: `${what}: contact, step ${step.value + 1}` };
+          }
+          solved.push(step.value);
+        }
+    return solved;
+  }
+
+  const solved = yield* allOf(plate, work);
+  const losses: LostPart[] = [];
+  if (request.losses) {
+    const service = solved.filter(({ situation }) => situation.loadCase === 'service');
+    for (const { kind, id, why, cases, without, loadings } of partsToLose(plate, service)) {
+      const on = readyPlate(model, { size, without });
+      losses.push({ kind, id, why, plate: on, solved: yield* allOf(on, cases, loadings) });
+    }
+  }
+  return { plate, study, solved, losses };
+}
+
+const lossCases: ReadonlySet<Situation['loadCase']> = new Set(['lost bolt row', 'lost panel', 'lost leg']);
+
+interface ToLose extends Pick<LostPart, 'kind' | 'id' | 'why'> {
+  readonly without: ReadonlySet<string>;
+  readonly cases: readonly Situation[];
+  readonly loadings?: (situation: Situation) => readonly number[];
+}
+
+function partsToLose(plate: ReadyPlate, service: readonly SolvedLoading[]): ToLose[] {
+  const { model } = plate;
+  const { situations } = model.loads;
+  const of = (loadCase: Situation['loadCase']): Situation[] =>
+    situations.filter((s) => s.loadCase === loadCase && s.supports !== null && s.loadings.length > 0);
+  const asIs = of('lost bolt row').length > 0 ? of('lost bolt row') : of('service');
+  const parts: ToLose[] = [];
+
+  const row = worstRow(plate, service);
+  if (row) parts.push({ kind: row.kind, id: row.id, why: `carries most of all ${row.kind === 'bolt row' ? 'rows of bolts' : 'sides of weld'} in service`, without: new Set(row.parts), cases: asIs }); // prettier-ignore
+
+  const lost = of('lost panel');
+  const panel = lost[0]?.loadings[0]?.lost;
+  if (panel)
+    parts.push({
+      kind: 'panel',
+      id: panel,
+      why: 'takes the largest share of the force',
+      without: new Set([panel]),
+      cases: lost,
+      loadings: (s) => [...s.loadings.keys()].filter((k) => s.loadings[k]!.lost === panel),
+    });
+
+  const joint = worstJoint(plate, service);
+  if (joint) parts.push({ kind: 'joint', id: joint, why: 'hands over the largest shear in service', without: new Set([joint]), cases: asIs }); // prettier-ignore
+  return parts;
+}
+
+/** Rows of bolts (by panel, tube and side) or sides of weld, and that with the largest sum of pulls. */
+function worstRow(
+  plate: ReadyPlate,
+  service: readonly SolvedLoading[],
+): { kind: 'bolt row' | 'weld side'; id: string; parts: readonly string[] } | null {
+  const side = new Map(plate.model.geometry.panels.flatMap((p) => p.bolts.map((b) => [b.id, `${p.id} ${b.inner ? `inner ${b.tube}` : b.side}`] as const))); // prettier-ignore
+  const sums = new Map<string, { sum: number; parts: Set<string>; bolts: boolean }>();
+  for (const solved of service) {
+    const { bolts, welds } = fixingForces(plate, solved);
+    const own = new Map<string, number>();
+    const add = (row: string, part: string, force: number, isBolt: boolean): void => {
+      own.set(row, (own.get(row) ?? 0) + force);
+      const known = sums.get(row) ?? { sum: 0, parts: new Set(), bolts: isBolt };
+      known.parts.add(part);
+      sums.set(row, known);
+    };
+    for (const { id, pull } of bolts) add(side.get(id)!, id, Math.max(pull, 0), true);
+    for (const { id, pull, length } of welds) add(id, id, Math.max(pull, 0) * length, false);
+    for (const [row, sum] of own) sums.get(row)!.sum = Math.max(sums.get(row)!.sum, sum);
+  }
+  let best: [string, { sum: number; parts: Set<string>; bolts: boolean }] | null = null;
+  for (const entry of sums) if (!best || entry[1].sum > best[1].sum) best = entry;
+  return best && { kind: best[1].bolts ? 'bolt row' : 'weld side', id: best[0], parts: [...best[1].parts] };
+}
+
+/** The crossing at which a cross tube's end forces hand over most: shear upright, as the change of it across the joint. */
+function worstJoint(plate: ReadyPlate, service: readonly SolvedLoading[]): string | null {
+  const { structure, model, beams } = plate;
+  let [most, worst] = [0, null as string | null];
+  for (const { id, main, cross } of model.geometry.crossings) {
+    const tube = structure.tubes.findIndex((t) => t.id === cross);
+    const at = model.tubes.get(main)!.at;
+    const node =
+      structure.tubes[tube]!.nodes[[...structure.tubes[tube]!.stations].findIndex((s) => Math.abs(s - at) < 1e-6)];
+    const [first, last] = structure.tubes[tube]!.beams;
+    for (const { answer } of service) {
+      let sum = 0;
+      for (let i = first; i < last; i++) {
+        const { nodes } = structure.beams[i]!;
+        const end = nodes.indexOf(node!);
+        if (end < 0) continue;
+        const K = beams[i]!.stiffness;
+        for (let c = 0; c < 12; c++) sum += K[12 * (6 * end + 2) + c]! * answer.u[6 * nodes[c < 6 ? 0 : 1] + (c % 6)]!;
+      }
+      if (Math.abs(sum) > most) [most, worst] = [Math.abs(sum), id];
+    }
+  }
+  return worst;
+}
