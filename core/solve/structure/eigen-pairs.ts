@@ -50,7 +50,7 @@ export interface EigenSettings {
  */
 export function* eigenPairs(
   problem: EigenProblem,
-  { count, tolerance = 1e-7, most = 6 * count + 60 }: EigenSettings,
+  { count, tolerance = 1e-6, most = 6 * count + 60 }: EigenSettings,
 ): Generator<number, EigenPairs> {
   if (!(Number.isInteger(count) && count > 0))
     throw refusal({ what: `${count} modes were asked for`, mend: 'Ask for one or more' });
@@ -151,7 +151,7 @@ export function* eigenPairs(
 
 const width = 4;
 /** Blocks that a fresh start is carried on for, once all pairs have settled. */
-const secondLook = 2;
+const secondLook = 1;
 const nothing = new Float64Array(0);
 
 interface Ritz {
