@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { catalogueWith } from '../../../core/catalogue/catalogue.ts';
+import type { FramePoint } from '../../../core/loads/tube-frame.ts';
 import { sectionStress, tubeForces } from '../../../core/solve/results/tube-forces.ts';
 import { levelGrid } from './support/level-plate.ts';
 import { ready, sampleModel, solvedLoading } from './support/solved-sample.ts';
@@ -19,9 +20,9 @@ describe('forces along the tubes of a bare grid in one plane', () => {
     const exact = plate.lines.tubes.map(() => ({ moment: 0, shear: 0, torque: 0, rise: [] as [number, number][] }));
     // what is told from the supports here is told from the mean plane there: the supports lie in a plane
     const [a, b, c] = points.map((p) => plate.frame.riseAt(p, motion)) as [number, number, number];
-    const [[x0, y0], [x1], [, y2]] = points.map(({ x, y }) => [x, y]) as [number, number][];
-    const plane = (x: number, y: number) =>
-      a + ((b - a) * (x - x0!)) / (x1! - x0!) + ((c - a) * (y - y0!)) / (y2! - y0!);
+    const [p, q, r] = points as [FramePoint, FramePoint, FramePoint];
+    const plane = (x: number, y: number): number =>
+      a + ((b - a) * (x - p.x)) / (q.x - p.x) + ((c - a) * (y - p.y)) / (r.y - p.y);
     plate.frame.walk(motion, load, (tube, place, M, V, T, rise) => {
       const e = exact[tube]!;
       const { at, set } = plate.lines.tubes[tube]!;
@@ -74,7 +75,7 @@ it('moment is the slope’s integral: My changes along a tube by the area of Vz,
 
 describe('elastic stress at a section', () => {
   const none = { N: 0, Vy: 0, Vz: 0, T: 0, My: 0, Mz: 0 };
-  const section = catalogueWith([]).section('SHS 100x100x5 hot');
+  const section = catalogueWith({}).section('SHS 100x100x5 hot');
 
   it('is N/A and M/W with the printed values of EN 10210-2: A = 18.7 cm², W = 55.9 cm³', () => {
     expect(sectionStress(section, { ...none, N: 18.7e3 }).normal / 1e6).toBeCloseTo(10, 1);
@@ -91,7 +92,7 @@ describe('elastic stress at a section', () => {
   });
 
   it('counts both bending moments of a round tube as one', () => {
-    const round = catalogueWith([]).section('CHS 114.3x6.3 hot');
+    const round = catalogueWith({}).section('CHS 114.3x6.3 hot');
     const both = sectionStress(round, { ...none, My: 3e3, Mz: 4e3 });
     expect(both.normal).toBeCloseTo(sectionStress(round, { ...none, My: 5e3 }).normal, 6);
   });

@@ -1,7 +1,6 @@
 import type { Model } from '../../../../core/model.ts';
 import { plateStructure } from '../../../../core/solve/mesh/plate-structure.ts';
-import type { ReadyPlate } from '../../../../core/solve/solve-plate.ts';
-import { factorise } from '../../../../core/solve/sparse/factorise.ts';
+import { factoriser, type ReadyPlate } from '../../../../core/solve/solve-plate.ts';
 import { lumpedMasses } from '../../../../core/solve/structure/lumped-mass.ts';
 import { partElements } from '../../../../core/solve/structure/part-elements.ts';
 import type { Structure } from '../../../../core/solve/structure/structure.ts';
@@ -27,5 +26,5 @@ function plateOf(model: Model, size: number, structure: Structure): ReadyPlate {
       return material.density * thickness;
     }),
   );
-  return { model, structure, ...partElements(structure), masses, factorise, size };
+  return { model, structure, ...partElements(structure), masses, factorise: factoriser(), size };
 }

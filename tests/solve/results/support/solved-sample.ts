@@ -3,7 +3,6 @@ import { modelOf } from '../../../../core/appraise.ts';
 import { readDocument, readDocumentText, type RawDocument } from '../../../../core/document/read-document.ts';
 import type { Model } from '../../../../core/model.ts';
 import { readyPlate, solveLoading, type ReadyPlate, type SolvedLoading } from '../../../../core/solve/solve-plate.ts';
-import { factorise } from '../../../../core/solve/sparse/factorise.ts';
 
 export const sampleModel = (name: string, change: (raw: RawDocument) => void = () => {}): Model => {
   const raw = JSON.parse(readFileSync(`samples/${name}.stillplate.json`, 'utf8')) as RawDocument;
@@ -12,7 +11,7 @@ export const sampleModel = (name: string, change: (raw: RawDocument) => void = (
 };
 
 export const ready = (model: Model, size: number, without?: ReadonlySet<string>): ReadyPlate =>
-  readyPlate(model, factorise, { size, ...(without ? { without } : {}) });
+  readyPlate(model, { size, ...(without ? { without } : {}) });
 
 export function solvedLoading(
   plate: ReadyPlate,
