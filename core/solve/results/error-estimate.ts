@@ -34,7 +34,7 @@ export function errorEstimate({ structure, model }: ReadyPlate, { answer: { u } 
     const cells = cellForces(structure, panel, u);
     const index = nodeIndex(panel);
     const mean = meanAtNodes(structure, panel, cells, index);
-    const zones = hotZones(model, panel);
+    const zones = hotZones({ model, structure }, panel);
     const hot = new Map([...index.keys()].map((n) => [n, isHot(zones, structure.coordinates[3 * n]!, structure.coordinates[3 * n + 1]!)])); // prettier-ignore
     let [jump, largest] = [0, 0];
     const stress = new Float64Array(24);

@@ -1,5 +1,5 @@
-import type { Model } from '../../model.ts';
 import type { PanelMesh } from '../structure/structure.ts';
+import type { ReadyPlate } from '../solve-plate.ts';
 
 /** A place of a panel where the stress of a thin plate has no value of its own: it grows without end as the mesh gets finer,
  *  at a bolt (a point) and at the inner corner of a notch. */
@@ -13,19 +13,20 @@ export interface HotZone {
   readonly radius: number;
 }
 
-/** Hot places of a panel: one washer's diameter and 2t round a bolt; 2t round an inner corner (common practice, no source). */
-export function hotZones({ geometry, catalogue }: Model, { id }: PanelMesh): HotZone[] {
-  const panel = geometry.panels.find((p) => p.id === id)!;
+/** Hot places of a panel: one washer's diameter and 2t round each bolt that is there (a lost one heats nothing); 2t round an
+ *  inner corner (common practice, no source). */
+export function hotZones(
+  { model, structure }: Pick<ReadyPlate, 'model' | 'structure'>,
+  { id, ties }: PanelMesh,
+): HotZone[] {
+  const panel = model.panels.get(id)!;
   const { design, outline: { x0, x1, y0, y1 }, thickness: t } = panel; // prettier-ignore
   const { fixing } = design;
-  const washer = fixing.kind === 'bolted' ? catalogue.bolt(fixing.bolt).washerOuter : 0;
-  const bolts = panel.bolts.map(({ id: bolt, x, y }): HotZone => ({
-    kind: 'bolt',
-    id: bolt,
-    x,
-    y,
-    radius: washer + 2 * t,
-  }));
+  const washer = fixing.kind === 'bolted' ? model.catalogue.bolt(fixing.bolt).washerOuter : 0;
+  const there = new Set(structure.ties.slice(...ties).map((tie) => tie.id));
+  const bolts = panel.bolts
+    .filter(({ id: bolt }) => there.has(bolt))
+    .map(({ id: bolt, x, y }): HotZone => ({ kind: 'bolt', id: bolt, x, y, radius: washer + 2 * t }));
   const notch = design.cornerNotch?.si ?? 0;
   if (notch <= 0) return bolts;
   const corners = [[x0 + notch, y0 + notch], [x1 - notch, y0 + notch], [x1 - notch, y1 - notch], [x0 + notch, y1 - notch]] as const; // prettier-ignore

@@ -47,7 +47,7 @@ export function panelStress({ structure, model }: ReadyPlate, { answer: { u } }:
     const nodes = Int32Array.from(index.keys());
     const forces = meanAtNodes(structure, panel, cells, index);
     const { thickness } = structure.shells[panel.shells[0]]!;
-    const zones = hotZones(model, panel);
+    const zones = hotZones({ model, structure }, panel);
     const place = (i: number): readonly [number, number] => [
       structure.coordinates[3 * nodes[i]!]!,
       structure.coordinates[3 * nodes[i]! + 1]!,

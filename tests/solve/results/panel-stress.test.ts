@@ -146,6 +146,16 @@ describe('hot places', () => {
     }
   });
 
+  it('does not spare the place of a bolt that is lost', () => {
+    const lost = model.panels.get('A1')!.bolts[3]!.id;
+    const without = ready(model, 0.2, new Set([lost]));
+    const ids = panelStress(without, solvedLoading(without, 'service-down', { stage: 'linear' }))[0]!.hotSpots.map(
+      ({ id }) => id,
+    );
+    expect(ids).not.toContain(lost);
+    expect(ids).toContain(model.panels.get('A1')!.bolts[4]!.id);
+  });
+
   it('puts the four notch corners where the contour turns in', () => {
     const [{ hotSpots }] = panelStress(plate, solved) as [ReturnType<typeof panelStress>[number]];
     const contour = model.geometry.panels[0]!.contour;

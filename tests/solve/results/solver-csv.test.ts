@@ -4,6 +4,7 @@ import { fixingForces } from '../../../core/solve/results/fixing-forces.ts';
 import { levelled } from '../../../core/solve/results/levelled.ts';
 import { panelStress } from '../../../core/solve/results/panel-stress.ts';
 import * as csv from '../../../core/solve/results/solver-csv.ts';
+import { solverTables } from '../../../core/solve/results/solver-tables.ts';
 import { tubeForces } from '../../../core/solve/results/tube-forces.ts';
 import { ready, sampleModel, solvedLoading } from './support/solved-sample.ts';
 
@@ -61,6 +62,13 @@ describe.each([
         expect(row.join(' ')).not.toMatch(/NaN|Infinity|undefined/);
       }
     }
+  });
+
+  it('come all at once as files to write, those without rows left out', () => {
+    const files = solverTables(plate, solved, 'metric');
+    const fixing = panels ? 'welds.csv' : 'bolts.csv';
+    expect(files.map((file) => file.name)).toEqual(['nodes.csv', 'tubes.csv', 'panels.csv', fixing, 'contacts.csv', 'supports.csv']); // prettier-ignore
+    expect(files[1]!.text).toBe(csv.tubesCsv(tubes, 'metric'));
   });
 
   it('say their units, and hold the same numbers in each', () => {

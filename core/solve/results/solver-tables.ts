@@ -1,0 +1,36 @@
+import type { ReadyPlate, SolvedLoading } from '../solve-plate.ts';
+import { fixingForces } from './fixing-forces.ts';
+import { panelStress } from './panel-stress.ts';
+import {
+  boltsCsv,
+  contactsCsv,
+  nodesCsv,
+  panelsCsv,
+  supportsCsv,
+  tubesCsv,
+  weldsCsv,
+  type CsvUnits,
+} from './solver-csv.ts';
+import { tubeForces } from './tube-forces.ts';
+
+/** A file to write: its name and its text. */
+export interface SolverTable {
+  readonly name: string;
+  readonly text: string;
+}
+
+/** All tables of a solved loading as files; a table without rows is left out. */
+export function solverTables(plate: ReadyPlate, solved: SolvedLoading, units: CsvUnits): SolverTable[] {
+  const forces = fixingForces(plate, solved);
+  const { panels, contacts } = plate.structure;
+  const tables: readonly (readonly [name: string, rows: number, text: () => string])[] = [
+    ['nodes', 1, () => nodesCsv(plate, solved, units)],
+    ['tubes', 1, () => tubesCsv(tubeForces(plate, solved), units)],
+    ['panels', panels.length, () => panelsCsv(plate, panelStress(plate, solved), units)],
+    ['bolts', forces.bolts.length, () => boltsCsv(forces, units)],
+    ['welds', forces.welds.length, () => weldsCsv(forces, units)],
+    ['contacts', contacts.length, () => contactsCsv(plate, solved, units)],
+    ['supports', forces.supports.length, () => supportsCsv(forces, units)],
+  ];
+  return tables.filter(([, rows]) => rows > 0).map(([name, , text]) => ({ name: `${name}.csv`, text: text() }));
+}
