@@ -32,20 +32,28 @@ export interface LargeAnswer {
  * Balances a panel that deflects beyond small deflections by Newton's method in load steps: loads f and given motions grow
  * together from nothing; a step that fails is halved, one that went lightly makes the next one twice as long.
  *    K_T Δu = s f - F(u),   u ← u + Δu,   until |s f - F| is rounding beside what cancels in F
- * Contact opens and closes within the iteration, each point by its own opening. `flat` is taken off the shells' motion
+ * `near`: an answer that is close, as of a moment ago; it is tried first. Contact opens and closes within the iteration, each point by its own opening. `flat` is taken off the shells' motion
  * before it stretches them: a tilt of the whole panel is no slope of it (von Kármán's strain would take it for one).
  */
 export function largeNewton(
   part: LargePart,
-  { f, given, flat, steps, factorise }: { readonly f: Float64Array; readonly given: Float64Array; readonly flat: Float64Array; readonly steps: number; readonly factorise: Factorise },
+  { f, given, flat, steps, near, factorise }: { readonly f: Float64Array; readonly given: Float64Array; readonly flat: Float64Array; readonly steps: number; readonly near?: Float64Array; readonly factorise: Factorise },
 ): LargeAnswer {
   const { held } = part;
-  let u: Float64Array = new Float64Array(f.length);
+  const withGiven = (own: Float64Array, s: number): Float64Array =>
+    own.map((value, i) => (held[i] === 1 ? s * given[i]! : value));
   let [reached, step, done, iterations] = [0, 1 / steps, 0, 0];
+  if (near) {
+    const u = withGiven(near, 1);
+    const { rounds, stopped } = balanced(part, u, 1, f, flat, factorise);
+    if (stopped === null) return { u, converged: true, reached: 1, steps: 1, iterations: rounds, stopped };
+    iterations += rounds;
+  }
+  let u: Float64Array = new Float64Array(f.length);
   let stopped: LargeAnswer['stopped'] = null;
   while (reached < 1) {
     const s = Math.min(1, reached + step);
-    const v = u.map((value, i) => (held[i] === 1 ? s * given[i]! : value));
+    const v = withGiven(u, s);
     const attempt = balanced(part, v, s, f, flat, factorise);
     iterations += attempt.rounds;
     if (attempt.stopped === null) {
@@ -91,9 +99,11 @@ function balanced(
       rest = Math.max(rest, Math.abs(r[i]!));
     }
     if (!Number.isFinite(rest)) return { rounds, stopped: 'rounds' };
-    if (rest <= balance * scale) return { rounds, stopped: null };
     try {
-      const Δu = factorise({ coordinates, elements, held }).solve(r);
+      // at balance once more: a state that the next nudge would leave is no answer
+      const tangent = factorise({ coordinates, elements, held });
+      if (rest <= balance * scale) return { rounds, stopped: null };
+      const Δu = tangent.solve(r);
       for (let i = 0; i < v.length; i++) v[i]! += Δu[i]!;
     } catch (error) {
       if (error instanceof Mechanism) return { rounds, stopped: 'tangent' };

@@ -1,8 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import { slidingPlate } from '../../../core/solve/sliding-plate.ts';
 import { factoriser } from '../../../core/solve/solve-plate.ts';
-import { largeNewton, type LargeAnswer } from '../../../core/solve/structure/large-newton.ts';
-import { panelPart } from '../../../core/solve/structure/large-part.ts';
+import {
+  largeForces,
+  largeNewton,
+  linearForces,
+  type LargeAnswer,
+} from '../../../core/solve/structure/large-newton.ts';
+import { largePanels } from '../../../core/solve/structure/large-panel.ts';
+import { gathered, panelPart } from '../../../core/solve/structure/large-part.ts';
+import { ready, sampleModel, solvedLoading } from '../results/support/solved-sample.ts';
 import { barePlate, edgesOf, heldAt } from './support/bare-plate.ts';
 
 type Deflected = LargeAnswer & { readonly w: number };
@@ -108,5 +115,99 @@ describe('Newton’s method of a panel', () => {
   it('is linear for little load', () => {
     const small = deflected({ n: 8, edges: clamped }, 1e-3);
     expect(small.w / 1e-3).toBeCloseTo(deflected({ n: 8, edges: clamped }, 2e-3).w / 2e-3, 6);
+  });
+});
+
+describe('a flat panel pressed in its plane', () => {
+  it('is balanced up to k π² D/b² and no further: k = 4 hinged (Timoshenko & Gere, Theory of Elastic Stability, 2nd ed., art. 9.2)', () => {
+    const n = 12;
+    const plate = barePlate({ a: 1, b: 1, n, m: n }, material);
+    const nodes = (n + 1) ** 2;
+    const [x0, x1, y0, y1] = edgesOf(plate);
+    const held = heldAt(nodes, [
+      ...[...x0, ...x1, ...y0, ...y1].map((node) => [node, 'z'] as const),
+      [plate.at(0, 0), 'xy'],
+      [plate.at(n, 0), 'y'],
+    ]);
+    const D = (material.E * material.thickness ** 3) / (12 * (1 - material.nu ** 2));
+    const critical = 4 * Math.PI ** 2 * D;
+    const run = (N: number): LargeAnswer => {
+      const f = new Float64Array(6 * nodes);
+      for (const [edge, sign] of [[x0, 1], [x1, -1]] as const)
+        edge.forEach((node, k) => (f[6 * node]! += (sign * N * (k % n === 0 ? 0.5 : 1)) / n)); // prettier-ignore
+      const part = panelPart(plate.structure, 0, held);
+      const still = new Float64Array(f.length);
+      return largeNewton(part, { f: gathered(part, f), given: still, flat: still, steps: 1, factorise: factoriser() });
+    };
+    expect(run(0.95 * critical)).toMatchObject({ converged: true, reached: 1 });
+    const beyond = run(1.5 * critical);
+    expect(beyond).toMatchObject({ converged: false, stopped: 'tangent' });
+    expect(Math.abs(beyond.reached * 1.5 - 1)).toBeLessThan(0.02);
+  });
+});
+
+describe('panels of a plate beyond small deflections', () => {
+  const model = (times: number) =>
+    sampleModel('small', (raw) => {
+      const { service } = (raw as unknown as { loads: { service: { force: string } } }).loads;
+      const [value, unit] = service.force.split(' ') as [string, string];
+      service.force = `${times * Number(value)} ${unit}`;
+    });
+  const solve = (times: number, situation: string, beyond?: number) => {
+    const plate = ready(model(times), 0.2);
+    const solved = solvedLoading(plate, situation);
+    expect(solved.answer.settled).toBe(true);
+    const steps = largePanels(plate, solved, beyond === undefined ? {} : { beyond });
+    for (;;) {
+      const next = steps.next();
+      if (next.done) return { plate, solved, large: next.value };
+    }
+  };
+
+  it('are left as they are while they dip by less than half their thickness', () => {
+    const { solved, large } = solve(1, 'service-down');
+    expect(large.panels).toEqual([]);
+    expect(large.u).toBe(solved.answer.u);
+    expect(large.converged).toBe(true);
+  });
+
+  it('are near the linear answer under little load, and nearer under less', () => {
+    const off = [1, 0.5].map((times) => {
+      const { large } = solve(times, 'service-up', 0);
+      expect(large.converged).toBe(true);
+      expect(large.panels).toHaveLength(3);
+      return Math.max(...large.panels.map((panel) => Math.abs(panel.large! / panel.linear - 1)));
+    }) as [number, number];
+    expect(off[0]).toBeLessThan(0.03);
+    expect(off[1]).toBeLessThan(off[0]);
+  });
+
+  it('balance every node: panels with their stretch, tubes, bolts and contact as they are', () => {
+    const { plate, large } = solve(40, 'service-up');
+    expect(large.converged).toBe(true);
+    expect(large.panels.map(({ id }) => id)).toEqual(['A1', 'A2', 'A3']);
+    const { structure, elements } = plate;
+    const { coordinates, beams, panels } = structure;
+    const rest = Float64Array.from(large.outer, (value) => -value);
+    linearForces(coordinates, elements.slice(0, beams.length), large.u).forEach((value, i) => (rest[i]! += value));
+    const flat = large.flat;
+    panels.forEach((_, k) => {
+      const part = panelPart(structure, k);
+      const { force } = largeForces(part, gathered(part, large.u), gathered(part, flat));
+      force.forEach((value, i) => (rest[6 * part.nodes[Math.floor(i / 6)]! + (i % 6)]! += value));
+    });
+    const most = Math.max(...large.outer.map(Math.abs));
+    expect(Math.max(...rest.map(Math.abs)) / most).toBeLessThan(2e-6);
+    // pulled off their tubes they hang on their bolts and stretch: less than by small deflections
+    for (const panel of large.panels) expect(panel.large).toBeLessThan(panel.linear);
+    expect(large.panels[0]!.cells).toHaveLength(30 * (panels[0]!.shells[1] - panels[0]!.shells[0]));
+    // the outer ones are each other's mirror
+    expect(large.panels[0]!.large! / large.panels[2]!.large!).toBeCloseTo(1, 5);
+  });
+
+  it('ask for contact that has settled', () => {
+    const plate = ready(model(1), 0.2);
+    const linear = solvedLoading(plate, 'service-up', { stage: 'linear' });
+    expect(() => largePanels(plate, linear).next()).toThrow(/contact that has settled/);
   });
 });
