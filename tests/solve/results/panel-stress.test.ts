@@ -170,4 +170,10 @@ describe('hot places', () => {
     expect(clear).toBeGreaterThan(0);
     expect(panels.map(({ id }) => id)).toEqual(['A1', 'A2', 'A3']);
   });
+
+  it('but counts the strip between bolts, where a panel is clamped, also where cells are as long as the pitch', () => {
+    const middle = ready(sampleModel('middle'), 0.24);
+    const { all, clear } = errorEstimate(middle, solvedLoading(middle, 'service-down', { stage: 'linear' }));
+    expect(clear).toBeGreaterThan(0.5 * all);
+  });
 });
