@@ -9,10 +9,11 @@ import { deflections, type PanelDeflection } from '../results/deflections.ts';
 import { panelRecoveries } from '../results/panel-recoveries.ts';
 import { factoriser, type ReadyPlate, type SolvedLoading } from '../solve-plate.ts';
 import type { MakeKernels } from '../sparse/front-kernels.ts';
-import { contactElement, contactFaults, contactLoads, openElement } from './contact.ts';
+import { contactElement, contactFaults, contactForce, contactLoads, openElement, opening } from './contact.ts';
 import type { ElementStiffness } from './element-stiffness.ts';
 import type { Factorise } from './factorise.ts';
-import { heldStructure } from './held-structure.ts';
+import { heldStructure, type HeldAnswer } from './held-structure.ts';
+import type { StructureAnswer } from './solve-structure.ts';
 import { holdFreedoms } from './hold-freedoms.ts';
 import { largeForces, largeNewton, linearForces, type LargeAnswer } from './large-newton.ts';
 import { gathered, panelPart, type PanelPart } from './large-part.ts';
@@ -38,9 +39,9 @@ export interface LargePanel {
 export interface LargePlate {
   /** Empty where no panel deflects so far that it matters: the linear answer then stands as it was. */
   readonly panels: readonly LargePanel[];
-  /** Displacements of all nodes and forces of the supports with those panels in place. */
-  readonly u: Float64Array;
-  readonly forces: Float64Array;
+  /** The loading with those panels in place, for all that reads displacements: deflections, tubes, bolts, contact. Membrane
+   *  forces of these panels are in `cells`; taken from displacements alone they would lack the stretch. */
+  readonly solved: SolvedLoading;
   /** What loads the whole from outside, 6N: the loading, supports and inertia. */
   readonly outer: Float64Array;
   /** Tilt of each such panel as a rigid motion, 6N: no slope of it (zero elsewhere). */
@@ -67,8 +68,8 @@ const balanced = 1e-6;
  * contact opening and closing as it goes. Their tubes are the structure's own: with u the motion of the whole and v that of
  * such a panel on the tubes as they are,
  *    F(v) = f on the panel,      K u = f + Σ (K_p v - F_p(v)) on the whole,
- * turn by turn, until nothing is left over at any node. What comes out is balanced in both: edges move as far as tubes and bolts let them, and
- * the pull of the stretched panel bends the tubes. K is factored once. Yields after each panel.
+ * turn by turn, until nothing is left over at any node. Edges move as far as tubes and bolts let them, and the pull of the
+ * stretched panel bends the tubes. K is factored once. Yields after each panel.
  */
 export function* largePanels(
   plate: ReadyPlate,
@@ -85,7 +86,7 @@ export function* largePanels(
     'Tubes and welds are linear.',
   ];
   if (chosen.length === 0)
-    return { panels: [], u: solved.answer.u, forces: solved.answer.forces, outer: solved.answer.loads, flat: new Float64Array(solved.answer.u.length), deflections: before, converged: true, rounds: 0, unbalanced: 0, findings: [], cautions };
+    return { panels: [], solved, outer: solved.answer.loads, flat: new Float64Array(solved.answer.u.length), deflections: before, converged: true, rounds: 0, unbalanced: 0, findings: [], cautions };
 
   const { closed } = solved.answer;
   const { parts: supports, present } = activeSupports(plate, solved);
@@ -132,7 +133,23 @@ export function* largePanels(
     answer = whole.solve(correction);
   }
 
-  const after = deflections(plate, { ...solved, answer: { ...solved.answer, u } }).panels;
+  const state = contactState(structure, closed, new Set(chosen), u);
+  const resting = unbalanced <= balanced;
+  const converged = resting && found.every((own) => own.converged);
+  const gaps = contactLoads(structure, state.closed);
+  const asLarge: SolvedLoading = {
+    ...solved,
+    answer: {
+      ...solved.answer,
+      ...answer.held,
+      ...state,
+      u,
+      loads: answer.outer.map((value, i) => value + gaps[i]!),
+      settled: converged && state.faults === 0,
+      residual: unbalanced,
+    },
+  };
+  const after = deflections(plate, asLarge).panels;
   const panels = chosen.map((panel, k): LargePanel => {
     const { u: own, converged, reached, stopped, steps, iterations } = found[k]!;
     return {
@@ -147,18 +164,16 @@ export function* largePanels(
       cells: largeCells(structure, parts[k]!.part, own, gathered(parts[k]!.part, flat)),
     };
   });
-  const resting = unbalanced <= balanced;
   return {
     panels,
-    u,
-    forces: answer.forces,
+    solved: asLarge,
     outer: answer.outer,
     flat,
     deflections: after,
-    converged: resting && panels.every(({ converged }) => converged),
+    converged,
     rounds,
     unbalanced,
-    findings: findingsOf(solved, panels, { resting, unbalanced, rounds, others: unsettledElsewhere(structure, closed, new Set(chosen), u) }),
+    findings: findingsOf(solved, panels, { resting, unbalanced, rounds, others: state.faults }),
     cautions,
   };
 } // prettier-ignore
@@ -173,7 +188,7 @@ function linearPlate(
   factorise: Factorise,
 ) {
   const { coordinates, contacts } = structure;
-  const { closed, u, forces, loads } = solved.answer;
+  const { closed, u, loads } = solved.answer;
   const all = [...elements, ...contacts.map((part, i) => (closed[i] ? contactElement(part) : openElement(part)))];
   const held = holdFreedoms(structure);
   const factor = factorise({ coordinates, elements: all, held });
@@ -181,7 +196,7 @@ function linearPlate(
   const gaps = contactLoads(structure, Uint8Array.from(byOthers));
   const allGaps = contactLoads(structure, closed);
   return {
-    asSolved: { u, forces, outer: loads.map((value, i) => value - allGaps[i]!) } as Whole,
+    asSolved: { u, held: solved.answer, outer: loads.map((value, i) => value - allGaps[i]!) } as Whole,
     /** Largest force left over, N or N·m, at a freedom where the motion is not just said to be nil. */
     unbalanced: (motion: Float64Array, outer: Float64Array, correction: Float64Array): number =>
       linearForces(coordinates, all, motion).reduce(
@@ -198,15 +213,15 @@ function linearPlate(
         present,
         solved.situation.supports!.oneWay,
       );
-      return { u: answer.u, forces: answer.forces, outer: answer.loads.map((value, i) => value - own[i]!) };
+      return { u: answer.u, held: answer, outer: answer.loads.map((value, i) => value - own[i]!) };
     },
   };
 }
 
-/** Motion of the whole, its supports' forces, and what loads it from outside: loading, supports and inertia, 6N. */
+/** Motion of the whole, how it is held, and what loads it from outside: loading, supports and inertia, 6N. */
 interface Whole {
   readonly u: Float64Array;
-  readonly forces: Float64Array;
+  readonly held: HeldAnswer;
   readonly outer: Float64Array;
 }
 
@@ -283,18 +298,21 @@ function largeCells(structure: Structure, part: PanelPart, v: Float64Array, flat
   return out;
 }
 
-/** Points of the other panels that pull though closed, or overlap though open. */
-function unsettledElsewhere(
+/** Contact with these panels in place: theirs closed where faces meet, the others' as it was; what that leaves wrong. */
+function contactState(
   structure: Structure,
-  closed: Uint8Array,
+  before: Uint8Array,
   chosen: ReadonlySet<number>,
   u: Float64Array,
-): number {
-  const others = [...structure.contacts.keys()].filter((i) => !chosen.has(structure.contacts[i]!.panel));
-  const own = { ...structure, contacts: others.map((i) => structure.contacts[i]!) };
-  const { pulling, overlapping } = contactFaults(own, Uint8Array.from(others, (i) => closed[i]!), u);
-  return pulling.length + overlapping.length;
-} // prettier-ignore
+): Pick<StructureAnswer, 'closed' | 'pressing' | 'faults'> {
+  const closed = before.map((value, i) => {
+    const part = structure.contacts[i]!;
+    return chosen.has(part.panel) ? (opening(part, u) < 0 ? 1 : 0) : value;
+  });
+  const { pulling, overlapping } = contactFaults(structure, closed, u);
+  const pressing = Float64Array.from(structure.contacts, (part, i) => (closed[i] ? contactForce(part, u) : 0));
+  return { closed, pressing, faults: pulling.length + overlapping.length };
+}
 
 function findingsOf(
   { situation }: SolvedLoading,
