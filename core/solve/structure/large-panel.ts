@@ -70,11 +70,12 @@ const balanced = 1e-6;
  *    F(v) = f on the panel,      K u = f + Σ (K_p v - F_p(v)) on the whole,
  * turn by turn, until nothing is left over at any node. Edges move as far as tubes and bolts let them, and the pull of the
  * stretched panel bends the tubes. K is factored once. Yields after each panel.
+ * `beyond`: dip over thickness from which a panel is chosen; `most`: rounds after which it is given up, and said so.
  */
 export function* largePanels(
   plate: ReadyPlate,
   solved: SolvedLoading,
-  { beyond = smallDeflection, kernels }: { readonly beyond?: number; readonly kernels?: MakeKernels } = {},
+  { beyond = smallDeflection, most = mostRounds, kernels }: { readonly beyond?: number; readonly most?: number; readonly kernels?: MakeKernels } = {},
 ): Generator<number, LargePlate> {
   const { structure } = plate;
   if (solved.stage !== 'contact')
@@ -102,7 +103,7 @@ export function* largePanels(
   let [u, flat] = [answer.u, new Float64Array(answer.u.length)];
   let found: LargeAnswer[] = [];
   let [rounds, unbalanced] = [0, Infinity];
-  while (rounds < mostRounds) {
+  while (rounds < most) {
     rounds++;
     const near = found;
     const correction = new Float64Array(u.length);

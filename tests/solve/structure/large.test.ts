@@ -153,11 +153,11 @@ describe('panels of a plate beyond small deflections', () => {
       const [value, unit] = service.force.split(' ') as [string, string];
       service.force = `${times * Number(value)} ${unit}`;
     });
-  const solve = (times: number, situation: string, beyond?: number) => {
+  const solve = (times: number, situation: string, settings: { beyond?: number; most?: number } = {}) => {
     const plate = ready(model(times), 0.2);
     const solved = solvedLoading(plate, situation);
     expect(solved.answer.settled).toBe(true);
-    const steps = largePanels(plate, solved, beyond === undefined ? {} : { beyond });
+    const steps = largePanels(plate, solved, settings);
     for (;;) {
       const next = steps.next();
       if (next.done) return { plate, solved, large: next.value };
@@ -173,7 +173,7 @@ describe('panels of a plate beyond small deflections', () => {
 
   it('are near the linear answer under little load, and nearer under less', () => {
     const off = [1, 0.5].map((times) => {
-      const { large } = solve(times, 'service-up', 0);
+      const { large } = solve(times, 'service-up', { beyond: 0 });
       expect(large.converged).toBe(true);
       expect(large.panels).toHaveLength(3);
       return Math.max(...large.panels.map((panel) => Math.abs(panel.large! / panel.linear - 1)));
@@ -207,6 +207,15 @@ describe('panels of a plate beyond small deflections', () => {
     pressing.forEach((force, i) => expect(closed[i] ? force > 0 : force === 0).toBe(true));
     // the outer ones are each other's mirror
     expect(large.panels[0]!.large! / large.panels[2]!.large!).toBeCloseTo(1, 5);
+  });
+
+  it('say so when panels and tubes were not brought into balance', () => {
+    const { large } = solve(40, 'service-up', { most: 2 });
+    expect(large.converged).toBe(false);
+    expect(large.solved.answer.settled).toBe(false);
+    expect(large.unbalanced).toBeGreaterThan(1e-6);
+    expect(large.findings.map(({ id }) => id)).toContain('large-deflection-not-converged');
+    expect(large.findings[0]!.text).toMatch(/after 2 rounds panels and tubes were still out of balance by/);
   });
 
   it('ask for contact that has settled', () => {

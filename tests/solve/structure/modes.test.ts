@@ -144,6 +144,29 @@ describe('natural modes', () => {
   const ys = [0, 0.9, 1.6];
   const grid = bareGrid(xs, ys, { parts: 3 });
 
+  it('are met from above by Rayleigh’s method on the bend under the plate’s own weight (S. P. Timoshenko, Vibration Problems in Engineering, art. 4, from memory)', () => {
+    const supports = [grid.at(0, 0), grid.at(3, 0), grid.at(0, 2), grid.at(3, 2)].map((node): SupportPart => ({
+      id: `${node}`,
+      node,
+      offset: [0, 0, 0],
+      direction: [0, 0, 1],
+    }));
+    const support = modeSupport(grid.structure, grid.elements, factorise, { supports });
+    const weight = new Float64Array(2 * grid.structure.coordinates.length);
+    for (const { node, mass } of grid.masses) weight[6 * node + 2]! += mass;
+    const u = support.factor.solve(weight);
+    // ω² ≤ Σ m u / Σ m u², for a weight of 1 N a kilogram
+    let [work, kinetic] = [0, 0];
+    weight.forEach((mass, i) => {
+      work += mass * u[i]!;
+      kinetic += mass * u[i]! ** 2;
+    });
+    const rayleigh = sqrt(work / kinetic) / (2 * π);
+    const [first] = modes(grid, { supports }, 1).modes;
+    expect(first!.frequency).toBeLessThanOrEqual(rayleigh);
+    expect(first!.frequency / rayleigh).toBeGreaterThan(0.98);
+  });
+
   it('scale with the root of mass and of stiffness', () => {
     const base = modes(grid, {}, 5).modes;
     const heavy = modes({ ...grid, masses: grid.masses.map((m) => ({ ...m, mass: 4 * m.mass })) }, {}, 5).modes;
