@@ -22,8 +22,9 @@ export interface BucklingMode {
 }
 
 export interface BucklingSet {
-  /** From the lowest up; none where the loading compresses nothing that could give way. */
+  /** From the lowest up, to `within` times the loading; none where nothing gives way up to there. */
   readonly modes: readonly BucklingMode[];
+  readonly within: number;
   readonly converged: boolean;
 }
 
@@ -62,18 +63,20 @@ const nano = (length: number): number => Math.round(1e9 * length);
 
 /**
  * Lowest positive factors λ of (K + λ G) φ = 0: linear buckling, with G of the loading as it was solved. Contact that was
- * closed stays closed, and what is open does not close as the panel bulges. Yields the solves done so far.
+ * closed stays closed, and what is open does not close as the panel bulges. Factors beyond `within` are not looked for.
+ * Yields the solves done so far.
  */
 export function* structureBuckling(
   { structure, system, factor }: ModeSupport,
   geometric: readonly ElementStiffness[],
   count: number,
+  within = 100,
 ): Generator<number, BucklingSet> {
   const { held, coordinates } = system;
   const size = held.length;
   const G = { coordinates, held, elements: geometric };
   if (geometric.every(({ stiffness }) => stiffness.every((value) => value === 0)))
-    return { modes: [], converged: true };
+    return { modes: [], within, converged: true };
   const { pairs, converged } = yield* eigenPairs(
     {
       size,
@@ -85,7 +88,7 @@ export function* structureBuckling(
         return f;
       },
     },
-    { count },
+    { count, within },
   );
   return {
     modes: pairs.map(({ λ, shape, residual }) => ({
@@ -94,6 +97,7 @@ export function* structureBuckling(
       residual,
       most: whereIt(structure, geometric, shape),
     })),
+    within,
     converged,
   };
 }

@@ -36,6 +36,8 @@ export interface EigenSettings {
   readonly tolerance?: number;
   /** Largest number of vectors that are kept. */
   readonly most?: number;
+  /** λ beyond which pairs are of no use: they are left out, and not waited for. */
+  readonly within?: number;
 }
 
 /**
@@ -50,7 +52,7 @@ export interface EigenSettings {
  */
 export function* eigenPairs(
   problem: EigenProblem,
-  { count, tolerance = 1e-6, most = 6 * count + 60 }: EigenSettings,
+  { count, tolerance = 1e-6, most = 10 * count + 100, within = Infinity }: EigenSettings,
 ): Generator<number, EigenPairs> {
   if (!(Number.isInteger(count) && count > 0))
     throw refusal({ what: `${count} modes were asked for`, mend: 'Ask for one or more' });
@@ -121,8 +123,13 @@ export function* eigenPairs(
     const block = images(BQ.slice(last, Q.length));
     for (let j = last; j < Q.length; j++) BQ[j] = nothing;
     const out = block.map(([w, Kw]) => outside(Q, KQ, w, Kw));
+    const enough = found.length === count || (within < Infinity && Q.length >= 2 * count + 4 * width);
     const settled =
-      found.length === count && found.every(({ μ, s }) => partOf(out, s, last) <= tolerance * tolerance * μ * μ);
+      enough &&
+      found.every(({ μ, s }) => {
+        const off = Math.sqrt(partOf(out, s, last));
+        return off <= tolerance * μ || μ + off < 1 / within;
+      });
     added = join(block);
     if (Q.length >= most) {
       settledTwice = settled && looks > 0;
@@ -138,14 +145,16 @@ export function* eigenPairs(
     looks++;
   }
 
-  const pairs = found.map(({ μ, s }): EigenPair => {
-    const shape = new Float64Array(size);
-    s.forEach((c, k) => subtract(shape, Q[k]!, -c));
-    const [[w]] = images([weight(shape)]) as [readonly [Float64Array, Float64Array]];
-    const error = w.map((value, i) => value - μ * shape[i]!);
-    const norm = Math.sqrt(Math.max(dot(error, problem.stiffness(error)), 0) / dot(shape, problem.stiffness(shape)));
-    return { λ: 1 / μ, shape, residual: norm / μ };
-  });
+  const pairs = found
+    .filter(({ μ }) => μ * within >= 1)
+    .map(({ μ, s }): EigenPair => {
+      const shape = new Float64Array(size);
+      s.forEach((c, k) => subtract(shape, Q[k]!, -c));
+      const [[w]] = images([weight(shape)]) as [readonly [Float64Array, Float64Array]];
+      const error = w.map((value, i) => value - μ * shape[i]!);
+      const norm = Math.sqrt(Math.max(dot(error, problem.stiffness(error)), 0) / dot(shape, problem.stiffness(shape)));
+      return { λ: 1 / μ, shape, residual: norm / μ };
+    });
   return { pairs, converged: settledTwice && pairs.every(({ residual }) => residual <= 10 * tolerance), solves };
 }
 

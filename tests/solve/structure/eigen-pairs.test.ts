@@ -164,6 +164,18 @@ describe('lowest eigenpairs', () => {
     pairs.forEach(({ λ }, k) => expect(Math.abs(λ / values[n - 1 - k]! - 1)).toBeLessThan(1e-12));
   });
 
+  it('end where they are of no more use', () => {
+    const n = 60;
+    const steps = eigenPairs(problem(lattice(n, 1, 'held'), (u) => u.slice()), { count: 6, within: 0.03 }); // prettier-ignore
+    let next = steps.next();
+    while (!next.done) next = steps.next();
+    const exact = [1, 2, 3, 4, 5, 6].map((k) => 4 * sin((k * π) / (2 * (n + 1))) ** 2).filter((λ) => λ <= 0.03);
+    expect(exact).toHaveLength(3);
+    expect(next.value.converged).toBe(true);
+    expect(next.value.pairs).toHaveLength(3);
+    next.value.pairs.forEach(({ λ }, k) => expect(Math.abs(λ / exact[k]! - 1)).toBeLessThan(1e-10));
+  });
+
   it('say so when too few vectors were allowed', () => {
     const { converged } = run(
       problem(lattice(400, 1, 'held'), (u) => u.slice()),
