@@ -1,27 +1,32 @@
 import type { Model } from '../model.ts';
 import { deflections } from './results/deflections.ts';
+import { errorEstimate } from './results/error-estimate.ts';
 import { fixingForces } from './results/fixing-forces.ts';
 import { panelStress } from './results/panel-stress.ts';
 import { readyPlate, solveLoading } from './solve-plate.ts';
 
-/** What a mesh is judged by, SI: largest deflection, largest panel stress clear of bolts and corners, largest force of a bolt
- *  (N) or of a weld (N/m). Zero where there is no such thing. */
+/** What a mesh is judged by, SI: largest deflection, largest force of a bolt (N) or of a weld (N/m), zero where there is no
+ *  such thing; and the error of the panels' stresses clear of bolts and corners (see `errorEstimate`), as a part of them.
+ *  The largest stress is told beside it: its place may jump from mesh to mesh, so its change is no measure. */
 export interface MeshValues {
   readonly size: number;
+  /** √ of the mean area of a cell, m: bolts may ask for smaller cells than the size allows. */
+  readonly cell: number;
   readonly unknowns: number;
   readonly deflection: number;
-  readonly stress: number;
   readonly bolt: number;
   readonly weld: number;
+  readonly stressError: number;
+  readonly stress: number;
 }
 
-export const meshQuantities = ['deflection', 'stress', 'bolt', 'weld'] as const;
+export const meshQuantities = ['deflection', 'bolt', 'weld'] as const;
 export type MeshQuantity = (typeof meshQuantities)[number];
 
-/** How one value settles as cells are halved. */
+/** How one value settles as cells shrink. */
 export interface Convergence {
   readonly quantity: MeshQuantity;
-  /** log2 of the ratio of the last two changes; null with two meshes, or where they do not shrink one way. */
+  /** From the last two changes; null with two meshes, or where they do not shrink one way. */
   readonly order: number | null;
   /** Value for cells of no size, from the last two meshes and the order (2 where none was observed). */
   readonly extrapolated: number;
@@ -39,52 +44,64 @@ export interface MeshStudy {
 
 /** Largest error wanted, as a part of the value. */
 export const meshTarget = 0.02;
+
 /** Widest cell begun with: an eighth of the smallest opening, m. */
 export const firstSize = ({ geometry }: Model): number =>
   Math.min(...geometry.bays.flatMap(({ opening: o }) => [o.x1 - o.x0, o.y1 - o.y0])) / 8;
 
 /**
- * Solves the heavier direction of the service load on meshes each half as wide as the one before, linear in contact, and
- * tells how deflection, panel stress and fixing forces settle. Stops at the first mesh that is within the target (with two
- * meshes at least), or at `most`. Stress is read clear of bolts and re-entrant corners, where no mesh settles.
+ * Solves the heavier direction of the service load, linear in contact, on two meshes, the second half as wide, and where
+ * neither is within the target on a third as wide as the errors of the two promise (`most` meshes in all). Deflection and
+ * fixing forces are judged by extrapolation, the panels' stresses by how they jump between cells. Yields before each mesh.
  */
 export function* meshStudy(
   model: Model,
-  {
-    target = meshTarget,
-    most = 3,
-    least = 2,
-  }: { readonly target?: number; readonly most?: number; readonly least?: number } = {},
+  { target = meshTarget, most = 3 }: { readonly target?: number; readonly most?: number } = {},
 ): Generator<string, MeshStudy> {
   const meshes: MeshValues[] = [];
-  for (let k = 0; ; k++) {
-    const size = firstSize(model) / 2 ** k;
-    yield `mesh ${k + 1}`;
-    meshes.push(yield* valuesOf(model, size));
-    if (meshes.length < least) continue;
+  for (let size = firstSize(model); ; size = nextSize(meshes, target)) {
+    yield `mesh ${meshes.length + 1}`;
+    meshes.push(valuesOf(model, size));
+    if (meshes.length === 1) continue;
     const convergence = meshQuantities.flatMap((quantity) => convergenceOf(meshes, quantity));
-    const within = meshes.findIndex((_, i) => convergence.every(({ errors }) => errors[i]! <= target));
+    const within = meshes.findIndex(
+      ({ stressError }, i) => stressError <= target && convergence.every(({ errors }) => errors[i]! <= target),
+    );
     if (within >= 0 || meshes.length >= most)
       return { target, meshes, convergence, chosen: within >= 0 ? meshes[within]!.size : null };
   }
 }
 
-function* valuesOf(model: Model, size: number): Generator<string, MeshValues> {
+/** Half, then what the order of the stresses' error asks for, with a tenth in hand and at least a quarter of the last. */
+function nextSize(meshes: readonly MeshValues[], target: number): number {
+  const last = meshes.at(-1)!;
+  const before = meshes.at(-2);
+  if (!before || last.stressError <= target) return last.cell / 2;
+  const order = Math.log(before.stressError / last.stressError) / Math.log(before.cell / last.cell);
+  const ratio = order > 0.25 ? (target / last.stressError) ** (1 / order) : 0.5;
+  return last.cell * Math.min(0.8, Math.max(0.25, 0.9 * ratio));
+}
+
+function valuesOf(model: Model, size: number): MeshValues {
   const plate = readyPlate(model, { size });
   const service = model.loads.situations.filter((s) => s.loadCase === 'service' && s.supports !== null);
   const heavier = service.reduce((a, b) => (Math.abs(b.force) > Math.abs(a.force) ? b : a));
   const solving = solveLoading(plate, heavier, { loading: 0, variant: 0, stage: 'linear' });
   let step = solving.next();
-  for (; !step.done; step = solving.next()) yield 'contact';
+  while (!step.done) step = solving.next();
   const solved = step.value;
   const fixings = fixingForces(plate, solved);
+  const { shells, coordinates } = plate.structure;
+  const covered = shells.reduce((sum, { a, b }) => sum + a * b, 0);
   return {
     size,
-    unknowns: 2 * plate.structure.coordinates.length - 6,
+    cell: shells.length > 0 ? Math.sqrt(covered / shells.length) : size,
+    unknowns: 2 * coordinates.length - 6,
     deflection: Math.abs(deflections(plate, solved).largest.rise),
-    stress: Math.max(0, ...panelStress(plate, solved).map(({ largest }) => largest?.stress.vonMises ?? 0)),
     bolt: Math.max(0, ...fixings.bolts.map(({ pull, shear }) => Math.hypot(pull, shear))),
     weld: fixings.largest.weld?.resultant ?? 0,
+    stressError: errorEstimate(plate, solved).clear,
+    stress: Math.max(0, ...panelStress(plate, solved).map(({ largest }) => largest?.stress.vonMises ?? 0)),
   };
 }
 
@@ -92,13 +109,13 @@ function convergenceOf(meshes: readonly MeshValues[], quantity: MeshQuantity): C
   const values = meshes.map((mesh) => mesh[quantity]);
   const [a, b] = values.slice(-2) as [number, number];
   if (a === 0 && b === 0) return [];
+  const step = (i: number): number => meshes.at(i - 1)!.cell / meshes.at(i)!.cell;
   const before = values.at(-3);
   const ratio = before === undefined || b === a ? null : (a - before) / (b - a);
-  const order = ratio !== null && ratio > 1 ? Math.log2(ratio) : null;
+  const order = ratio !== null && ratio > 1 ? Math.log(ratio) / Math.log(step(-2)) : null;
   // a fast order seen once is not to be trusted further than two
-  const gain = 2 ** Math.min(order ?? 2, 2) - 1;
+  const gain = step(-1) ** Math.min(order ?? 2, 2) - 1;
   const extrapolated = b + (b - a) / gain;
-  return [
-    { quantity, order, extrapolated, errors: values.map((v) => Math.abs(v - extrapolated) / Math.abs(extrapolated)) },
-  ];
+  const errors = values.map((v) => Math.abs(v - extrapolated) / Math.abs(extrapolated));
+  return [{ quantity, order, extrapolated, errors }];
 }

@@ -71,17 +71,21 @@ export function* solveCases(model: Model, request: SolveRequest): Generator<Solv
     loadings?: (s: Situation) => readonly number[],
   ): Generator<SolveProgress, SolvedLoading[]> {
     const solved: SolvedLoading[] = [];
+    // the contact that one loading settles in is where the next of its direction begins
+    const settled = new Map<Situation['direction'], Uint8Array>();
     for (const situation of of)
       for (const loading of loadings?.(situation) ?? situation.loadings.keys())
         for (const variant of situation.present.keys()) {
           const what = `${situation.title}, ${situation.loadings[loading]!.name}`;
           yield progress(what);
-          const solving = solveLoading(on, situation, { loading, variant, stage: request.stage });
+          const start = request.stage === 'contact' ? settled.get(situation.direction) : undefined;
+          const solving = solveLoading(on, situation, { loading, variant, stage: request.stage, ...(start ? { start } : {}) }); // prettier-ignore
           let step = solving.next();
           for (; !step.done; step = solving.next()) {
             yield { done, of: Math.max(total, done), what: `${what}: contact, step ${step.value + 1}` };
           }
           solved.push(step.value);
+          settled.set(situation.direction, step.value.answer.closed);
         }
     return solved;
   }
