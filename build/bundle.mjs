@@ -59,7 +59,11 @@ const parts = {
     const outdir = bundled('page');
     await build({
       absWorkingDir: root,
-      entryPoints: { main: 'renderer/main.tsx', 'engine-worker': 'renderer/engine/worker.ts' },
+      entryPoints: {
+        main: 'renderer/main.tsx',
+        'engine-worker': 'renderer/engine/worker.ts',
+        'solver-worker': 'renderer/engine/solver-worker.ts',
+      },
       outdir,
       bundle: true,
       splitting: true,

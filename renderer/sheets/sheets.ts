@@ -7,6 +7,7 @@ import { NoteSheet } from './Note.tsx';
 import { OptionsSheet } from './Options.tsx';
 import { PanelsSheet } from './Panels.tsx';
 import { StrengthSheet } from './Strength.tsx';
+import { WholePlateSheet } from './WholePlate.tsx';
 
 /** The topics in the order of the work. */
 export const sheets: readonly { readonly name: SheetName; readonly Sheet: ComponentType }[] = [
@@ -15,6 +16,7 @@ export const sheets: readonly { readonly name: SheetName; readonly Sheet: Compon
   { name: 'fixings', Sheet: FixingsSheet },
   { name: 'loads', Sheet: LoadsSheet },
   { name: 'strength', Sheet: StrengthSheet },
+  { name: 'whole', Sheet: WholePlateSheet },
   { name: 'options', Sheet: OptionsSheet },
   { name: 'note', Sheet: NoteSheet },
 ];

@@ -1,0 +1,192 @@
+import type { RawDocument } from '../document/read-document.ts';
+import { appraise } from '../appraise.ts';
+import { readDocument } from '../document/read-document.ts';
+import type { Model } from '../model.ts';
+import type { UnitSystem } from '../quantity/format-quantity.ts';
+import { Refusal, type RefusalText } from '../refusal.ts';
+import { firstSize, meshStudy, type MeshStudy } from '../solve/mesh-study.ts';
+import { changeWords } from '../solve/results/change-words.ts';
+import { solverTables, type SolverTable } from '../solve/results/solver-tables.ts';
+import { whatChanged } from '../solve/results/what-changed.ts';
+import { solveCases, type SolvedCases, type SolveProgress } from '../solve/solve-cases.ts';
+import { loadingView, type LoadingView } from './solver-view.ts';
+
+/** Which plate is to be solved: the document as it is after an edit, under an option. `edit` numbers the states of it. */
+export interface SolveSubject {
+  readonly edit: number;
+  readonly raw: RawDocument;
+  readonly option: string | null;
+  /** The option that changes are counted from; the same as `option`: no comparison. */
+  readonly base: string | null;
+}
+
+export type SolveWish = 'all cases' | 'losses' | 'mesh study' | 'what changed';
+
+/** What the page tells the solver. */
+export type ToSolver =
+  | { readonly kind: 'solve'; readonly subject: SolveSubject }
+  | { readonly kind: 'wish'; readonly wish: SolveWish }
+  | { readonly kind: 'cancel' }
+  /** All tables of a loading shown, by its place in the last list of the stage. */
+  | { readonly kind: 'tables'; readonly set: SolvedSet['name']; readonly loading: number };
+
+/** Loadings solved together. `edit`: the state of the document that they are of. */
+export interface SolvedSet {
+  readonly name: 'linear' | 'contact' | 'all cases' | 'losses';
+  readonly edit: number;
+  readonly views: readonly LoadingView[];
+}
+
+/** What the solver tells. */
+export type FromSolver =
+  | { readonly kind: 'progress'; readonly edit: number; readonly at: string; readonly progress: SolveProgress }
+  | { readonly kind: 'set'; readonly set: SolvedSet }
+  | { readonly kind: 'study'; readonly edit: number; readonly study: MeshStudy }
+  | { readonly kind: 'changed'; readonly edit: number; readonly words: readonly string[] }
+  | { readonly kind: 'tables'; readonly edit: number; readonly tables: readonly SolverTable[] }
+  | { readonly kind: 'refused'; readonly edit: number; readonly at: string; readonly refusals: readonly RefusalText[] }
+  | { readonly kind: 'idle'; readonly edit: number; readonly cancelled: boolean }
+  | { readonly kind: 'broken'; readonly why: string };
+
+/** Where the service is heard: `later` runs its next slice after what has come meanwhile was heard. */
+export interface SolverPort {
+  readonly tell: (news: FromSolver) => void;
+  readonly later: (goOn: () => void) => void;
+}
+
+interface Task {
+  readonly at: string;
+  readonly work: Generator<SolveProgress, void>;
+}
+
+/**
+ * Solves the whole plate in slices: of each state of the document first linear, then with contact, on the first mesh; more on
+ * request. A newer state or a cancel is heard between two slices and drops what was under way, so nothing old is told after it.
+ */
+export function createSolveService({ tell, later }: SolverPort): (message: ToSolver) => void {
+  let subject: SolveSubject | null = null;
+  let model: Model | null = null;
+  let tasks: Task[] = [];
+  let isWaiting = false;
+  const kept = new Map<SolvedSet['name'], SolvedCases>();
+
+  function hear(message: ToSolver): void {
+    if (message.kind === 'solve') begin(message.subject);
+    else if (message.kind === 'cancel') {
+      const had = tasks.length > 0;
+      tasks = [];
+      if (had && subject) tell({ kind: 'idle', edit: subject.edit, cancelled: true });
+    } else if (!subject || !model) return;
+    else if (message.kind === 'wish') add(message.wish, wished(message.wish, subject, model));
+    else tables(message.set, message.loading, subject, model);
+  }
+
+  function begin(next: SolveSubject): void {
+    subject = next;
+    model = null;
+    tasks = [];
+    kept.clear();
+    add('linear', firstThenContact(next));
+  }
+
+  function add(at: string, work: Task['work']): void {
+    tasks.push({ at, work });
+    if (isWaiting) return;
+    isWaiting = true;
+    later(slice);
+  }
+
+  function slice(): void {
+    isWaiting = false;
+    const task = tasks[0];
+    if (!task || !subject) return;
+    const { edit } = subject;
+    try {
+      const step = task.work.next();
+      if (step.done) tasks.shift();
+      else tell({ kind: 'progress', edit, at: task.at, progress: step.value });
+    } catch (error) {
+      tasks.shift();
+      if (!(error instanceof Refusal)) {
+        tasks = [];
+        tell({ kind: 'broken', why: error instanceof Error ? (error.stack ?? error.message) : String(error) });
+        return;
+      }
+      tell({ kind: 'refused', edit, at: task.at, refusals: error.all });
+    }
+    if (tasks.length === 0) return tell({ kind: 'idle', edit, cancelled: false });
+    isWaiting = true;
+    later(slice);
+  }
+
+  function* firstThenContact(of: SolveSubject): Generator<SolveProgress, void> {
+    model = appraise(of.raw, readDocument(of.raw), of.option).model;
+    yield { done: 0, of: 2, what: 'linear' };
+    for (const stage of ['linear', 'contact'] as const)
+      keep(stage, of, model, yield* solveCases(model, { size: firstSize(model), stage, cases: 'service', losses: false })); // prettier-ignore
+  }
+
+  function* wished(wish: SolveWish, of: SolveSubject, on: Model): Generator<SolveProgress, void> {
+    const size = firstSize(on);
+    if (wish === 'mesh study') {
+      const studying = meshStudy(on);
+      let step = studying.next();
+      for (let done = 0; !step.done; step = studying.next()) yield { done: done++, of: 3, what: step.value };
+      tell({ kind: 'study', edit: of.edit, study: step.value });
+    } else if (wish === 'what changed') yield* change(of, on);
+    else keep(wish, of, on, yield* solveCases(on, { size, stage: 'contact', cases: wish === 'losses' ? 'service' : 'all', losses: wish === 'losses' })); // prettier-ignore
+  }
+
+  function* change(of: SolveSubject, on: Model): Generator<SolveProgress, void> {
+    const was = appraise(of.raw, readDocument(of.raw), of.base).model;
+    const request = { stage: 'contact', cases: 'service', losses: false } as const;
+    const before = yield* solveCases(was, { size: firstSize(was), ...request });
+    const after = kept.get('contact') ?? (yield* solveCases(on, { size: firstSize(on), ...request }));
+    const words = after.solved.flatMap((solved) => {
+      const same = before.solved.find(
+        ({ situation, loading, variant }) =>
+          situation.id === solved.situation.id && loading === solved.loading && variant === solved.variant,
+      );
+      if (!same) return [];
+      const changed = whatChanged({ plate: before.plate, solved: same }, { plate: after.plate, solved });
+      return [`${solved.situation.title}, ${solved.loading}`, ...changeWords(changed, unitsOf(on))];
+    });
+    tell({ kind: 'changed', edit: of.edit, words });
+  }
+
+  function keep(name: SolvedSet['name'], of: SolveSubject, on: Model, cases: SolvedCases): void {
+    kept.set(name, cases);
+    const views = listed(cases).map(({ plate, solved, without }) => {
+      const view = loadingView(plate, solved, unitsOf(on));
+      return without ? { ...view, title: `${view.title}; ${without}` } : view;
+    });
+    tell({ kind: 'set', set: { name, edit: of.edit, views } });
+  }
+
+  function tables(name: SolvedSet['name'], loading: number, of: SolveSubject, on: Model): void {
+    const cases = kept.get(name);
+    const found = cases && listed(cases)[loading];
+    if (found) tell({ kind: 'tables', edit: of.edit, tables: solverTables(found.plate, found.solved, unitsOf(on)) });
+    else
+      tell({
+        kind: 'refused',
+        edit: of.edit,
+        at: 'tables',
+        refusals: [{ what: 'This loading has not been solved as the document stands', mend: 'Wait until it is solved, then save its tables.' }], // prettier-ignore
+      });
+  }
+
+  return hear;
+}
+
+/** All loadings of a set in the order in which they are shown; of losses with what is lost. */
+function listed({ plate, solved, losses }: SolvedCases) {
+  return [
+    ...solved.map((one) => ({ plate, solved: one, without: null })),
+    ...losses.flatMap((lost) =>
+      lost.solved.map((one) => ({ plate: lost.plate, solved: one, without: `${lost.kind} ${lost.id} lost: ${lost.why}` })),
+    ),
+  ]; // prettier-ignore
+}
+
+const unitsOf = ({ document }: Model): UnitSystem => document.units;

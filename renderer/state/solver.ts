@@ -1,0 +1,130 @@
+import { create } from 'zustand';
+import type { FromSolver, SolvedSet, SolveWish, ToSolver } from '../../core/engine/solve-service.ts';
+import type { SolveProgress } from '../../core/solve/solve-cases.ts';
+import type { SolverTable } from '../../core/solve/results/solver-tables.ts';
+import type { MeshStudy } from '../../core/solve/mesh-study.ts';
+import type { RefusalText } from '../../core/refusal.ts';
+import { notify, useWorkbench } from './workbench.ts';
+
+/** What the window knows of the solved plate. Every part says of which state of the document (`edit`) it is. */
+export interface SolverState {
+  /** Number of the state that is to be shown; a part with another number is as of before. */
+  readonly edit: number;
+  readonly sets: Partial<Readonly<Record<SolvedSet['name'], SolvedSet>>>;
+  readonly study: { readonly edit: number; readonly study: MeshStudy } | null;
+  readonly changed: { readonly edit: number; readonly words: readonly string[] } | null;
+  readonly progress: { readonly at: string; readonly progress: SolveProgress } | null;
+  readonly cancelled: boolean;
+  readonly refusals: readonly RefusalText[];
+  /** What is shown: a set, or by itself the furthest that is current; a loading of it; how much larger it is drawn. */
+  readonly chosen: SolvedSet['name'] | null;
+  readonly loading: number;
+  readonly shape: boolean;
+  /** Null: chosen so that the largest displacement is a twentieth of the plate. */
+  readonly scale: number | null;
+}
+
+const empty: SolverState = {
+  edit: 0,
+  sets: {},
+  study: null,
+  changed: null,
+  progress: null,
+  cancelled: false,
+  refusals: [],
+  chosen: null,
+  loading: 0,
+  shape: false,
+  scale: null,
+};
+
+export const useSolver = create<SolverState>(() => empty);
+
+/** The set shown: the one chosen, else contact as soon as it is of this state, else linear, else the last that there was. */
+export function shownSet({ edit, sets, chosen }: SolverState): SolvedSet | null {
+  if (chosen && sets[chosen]) return sets[chosen];
+  const { contact, linear } = sets;
+  if (contact?.edit === edit) return contact;
+  return linear?.edit === edit ? linear : (contact ?? linear ?? null);
+}
+
+let worker: Worker | null = null;
+let asked: { readonly raw: unknown; readonly option: string | null; readonly document: string | undefined } | null =
+  null;
+let hearTables: ((tables: readonly SolverTable[]) => void) | null = null;
+
+/** Starts the solver, once: from then on each state of the document without faults is solved after its hand values are shown. */
+export function startSolver(): void {
+  if (worker) return;
+  started();
+  useWorkbench.subscribe(follow);
+  follow();
+}
+
+function started(): void {
+  worker = new Worker(new URL('solver-worker.js', document.baseURI), { type: 'module' });
+  worker.onmessage = ({ data }: MessageEvent<FromSolver>) => hear(data);
+  worker.onerror = (event) => {
+    event.preventDefault();
+    hear({ kind: 'broken', why: event.message });
+  };
+}
+
+const send = (message: ToSolver): void => worker?.postMessage(message);
+
+/** A state is sent when its result is there: hand values come first. */
+function follow(): void {
+  const { document: view, result, line, comparison } = useWorkbench.getState();
+  if (!view) return;
+  const same = asked?.raw === view.raw && asked.option === view.option;
+  if (same || (asked && JSON.stringify(asked.raw) === JSON.stringify(view.raw) && asked.option === view.option)) return;
+  const edit = useSolver.getState().edit + 1;
+  const other = asked !== null && asked.document !== line?.id;
+  // what was solved of another document or option is no result “as of before” of this one
+  if (other || (asked && asked.option !== view.option)) useSolver.setState({ ...empty, edit });
+  else useSolver.setState({ edit, refusals: [], cancelled: false, progress: null });
+  asked = { raw: view.raw, option: view.option, document: line?.id };
+  if (view.faults.length > 0 || !result) {
+    send({ kind: 'cancel' });
+    if (!result) asked = null;
+    return;
+  }
+  send({ kind: 'solve', subject: { edit, raw: view.raw, option: view.option, base: comparison?.base ?? null } });
+}
+
+function hear(news: FromSolver): void {
+  const { edit } = useSolver.getState();
+  if (news.kind === 'broken') {
+    console.error(news.why);
+    worker?.terminate();
+    started();
+    useSolver.setState({ progress: null });
+    notify('loud', { what: 'The solver of the whole plate stopped', mend: 'Change something or ask again; report it if it stays so.' }); // prettier-ignore
+    return;
+  }
+  // told before the newer state was heard
+  if ('edit' in news && news.edit !== edit) return;
+  if (news.kind === 'progress') useSolver.setState({ progress: { at: news.at, progress: news.progress } });
+  else if (news.kind === 'set') {
+    const { name, edit: of } = news.set;
+    if (of === edit) useSolver.setState(({ sets }) => ({ sets: { ...sets, [name]: news.set } }));
+  } else if (news.kind === 'study') useSolver.setState({ study: news });
+  else if (news.kind === 'changed') useSolver.setState({ changed: news });
+  else if (news.kind === 'refused') useSolver.setState({ refusals: news.refusals });
+  else if (news.kind === 'idle') useSolver.setState({ progress: null, cancelled: news.cancelled });
+  else hearTables?.(news.tables);
+}
+
+export const wish = (what: SolveWish): void => {
+  useSolver.setState({ refusals: [], cancelled: false });
+  send({ kind: 'wish', wish: what });
+};
+
+export const cancelSolving = (): void => send({ kind: 'cancel' });
+
+/** All tables of a loading of a set. */
+export const tablesOf = (set: SolvedSet['name'], loading: number): Promise<readonly SolverTable[]> =>
+  new Promise((resolve) => {
+    hearTables = resolve;
+    send({ kind: 'tables', set, loading });
+  });
