@@ -5,6 +5,7 @@ import type { Scene } from '../../core/scene/scene.ts';
 import { isCutAway, type Cut } from '../../core/scene/part-at.ts';
 import { Bolts } from './Bolts.tsx';
 import type { Colour } from './colour-map.ts';
+import { Deflected } from './Deflected.tsx';
 import { drawnEdges } from './drawn-edges.ts';
 import { LoadArrows } from './LoadArrows.tsx';
 import { Outline } from './Outline.tsx';
@@ -77,6 +78,7 @@ export function Plate(props: PlateSceneProps & { readonly palette: Palette }) {
       {shownLoad && shownLoad.arrows.length > 0 && (
         <LoadArrows load={shownLoad} box={scene.box} colour={palette.accent} apart={apart} />
       )}
+      <Deflected box={scene.box} colour={palette.accent} />
       <Outline edges={failing} colour={palette.fail} width={2.25} />
       <Outline edges={hovered} colour={palette.accent} width={1.75} />
       <Outline edges={selected} colour={palette.accent} width={3.5} />

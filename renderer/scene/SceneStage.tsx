@@ -3,6 +3,7 @@ import type { RootState } from '@react-three/fiber';
 import type { Reading } from '../../core/scene/reading.ts';
 import type { Scene } from '../../core/scene/scene.ts';
 import { directions } from './camera.ts';
+import { DeflectedLegend } from './Deflected.tsx';
 import { Legend } from './Legend.tsx';
 import { LoadLegend } from './LoadLegend.tsx';
 import { usePalette } from './palette.ts';
@@ -67,6 +68,7 @@ export function SceneStage({
       <aside className="scene-legends">
         {reading && palette && <Legend reading={reading} scene={scene} isDark={palette.isDark} onSelect={onSelect} />}
         {load && <LoadLegend load={load} units={scene.units} />}
+        <DeflectedLegend scene={scene} />
       </aside>
       <PartList scene={scene} reading={reading} selection={selection} onSelect={onSelect} />
     </div>

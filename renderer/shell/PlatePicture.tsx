@@ -1,14 +1,17 @@
-import { useEffect } from 'react';
+import { useEffect, useMemo } from 'react';
 import type { Scene, ScenePart } from '../../core/scene/scene.ts';
 import { SceneStage, usePlateView } from '../scene/SceneStage.tsx';
 import { showPart } from '../scene/show-views.ts';
+import { shownLoading, useSolver } from '../state/solver.ts';
 import { useWorkbench } from '../state/workbench.ts';
 import { texts } from '../texts.ts';
 
 /** The plate as it is built, in step with the sheet: what is selected in one is selected in the other. */
 export function PlatePicture() {
   const scene = useWorkbench((state) => state.scene);
-  const readings = useWorkbench((state) => state.readings);
+  const checked = useWorkbench((state) => state.readings);
+  const solved = useSolver((state) => shownLoading(state)?.readings);
+  const readings = useMemo(() => [...checked, ...(solved ?? [])], [checked, solved]);
   const selection = useWorkbench((state) => state.selection);
   const openCheck = useWorkbench((state) => state.openCheck);
   const store = usePlateView();

@@ -1,5 +1,6 @@
 import { create } from 'zustand';
 import type { FromSolver, SolvedSet, SolveWish, ToSolver } from '../../core/engine/solve-service.ts';
+import type { LoadingView } from '../../core/engine/solver-view.ts';
 import type { SolveProgress } from '../../core/solve/solve-cases.ts';
 import type { SolverTable } from '../../core/solve/results/solver-tables.ts';
 import type { MeshStudy } from '../../core/solve/mesh-study.ts';
@@ -46,6 +47,12 @@ export function shownSet({ edit, sets, chosen }: SolverState): SolvedSet | null 
   const { contact, linear } = sets;
   if (contact?.edit === edit) return contact;
   return linear?.edit === edit ? linear : (contact ?? linear ?? null);
+}
+
+/** The loading shown, where it is of the plate as it stands: what is laid over the picture. */
+export function shownLoading(state: SolverState): LoadingView | null {
+  const set = shownSet(state);
+  return set?.edit === state.edit ? (set.views[Math.min(state.loading, set.views.length - 1)] ?? null) : null;
 }
 
 let worker: Worker | null = null;
