@@ -8,6 +8,10 @@ import { fromWire, toWire, wireType } from '../../core/host/wire.ts';
 export function localHost(): Host {
   const hearers = new Set<(event: HostEvent) => void>();
   let events: EventSource | null = null;
+  let isLeaving = false;
+  window.addEventListener('pagehide', () => {
+    isLeaving = true;
+  });
 
   async function call(name: string, message: unknown): Promise<Answer<unknown>> {
     try {
@@ -15,6 +19,8 @@ export function localHost(): Host {
         method: 'POST',
         headers: { 'Content-Type': wireType },
         body: toWire(message) as Uint8Array<ArrayBuffer>,
+        // What a page says as it goes outlives it (64 kB at most).
+        keepalive: isLeaving,
       });
       // The server answers in words whatever happened; anything else is not the server.
       if (response.headers.get('Content-Type') !== wireType) return refused(gone(`it says ${response.status}`));

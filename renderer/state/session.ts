@@ -1,5 +1,6 @@
 import { applyEdit, type Edit } from '../../core/document/edit.ts';
 import { readDocumentText } from '../../core/document/read-document.ts';
+import { edited, historyOf } from '../../core/engine/history.ts';
 import type { EngineNews } from '../../core/engine/messages.ts';
 import { valueOf } from '../../core/host/answer.ts';
 import type { JournalEntry } from '../../core/host/host-schema.ts';
@@ -58,7 +59,17 @@ export function createSession(host: Host, engine: EngineClient): Session {
   let mirroring: ReturnType<typeof setTimeout> | undefined;
   let starts = 0;
   let warned = -1;
+  let isLeaving = false;
 
+  // The page goes (loaded anew, closed): the field that is being typed into hands over what it holds.
+  window.addEventListener('pagehide', () => {
+    isLeaving = true;
+    leaveField();
+  });
+  // A page that is taken out of the browser's memory holds a document that may have moved on.
+  window.addEventListener('pageshow', ({ persisted }) => {
+    if (persisted) window.location.reload();
+  });
   engine.listen(hearEngine);
   engine.onBroken((why) => void said(() => inTurn(() => startAgain(why))));
   host.listen((event) => {
@@ -79,7 +90,7 @@ export function createSession(host: Host, engine: EngineClient): Session {
 
   /** In turn, after the field that is being typed into has handed over what it holds. */
   function afterTyping<T>(work: () => Promise<T>): Promise<T> {
-    if (document.activeElement instanceof HTMLElement) document.activeElement.blur();
+    leaveField();
     return inTurn(work);
   }
 
@@ -120,6 +131,16 @@ export function createSession(host: Host, engine: EngineClient): Session {
   function keep(entries: readonly JournalEntry[]): void {
     waiting.push(...entries);
     if (entries.length > 0) void write();
+  }
+
+  /** Hands an edit to the store past the engine, for a page that goes has no time to ask it. Nobody hears the answer. */
+  function keepAtOnce(edit: Edit): void {
+    const { line, document, conflict } = useWorkbench.getState();
+    const made = document && edited(historyOf(document.raw), edit);
+    if (!line || !made || conflict) return;
+    const after = writing ? head + waiting.length : head;
+    const entries = writing ? made.entries : [...waiting, ...made.entries];
+    void host.appendEdits({ id: line.id, writer, after, name: nameNow(), entries: [...entries] });
   }
 
   /** Another window wrote: its edits are taken in, unless ours are not kept yet. */
@@ -255,7 +276,8 @@ export function createSession(host: Host, engine: EngineClient): Session {
         useWorkbench.setState({ page: 'work', keeping: { state: 'not kept', refusal: made.refusal } });
         await openUnkept(text);
       }),
-    edit: (edit) => said(() => inTurn(async () => keep(await engine.ask('edit', { edit })))),
+    edit: async (edit) =>
+      isLeaving ? keepAtOnce(edit) : said(() => inTurn(async () => keep(await engine.ask('edit', { edit })))),
     undo: () => said(() => inTurn(async () => keep(await engine.ask('undo', null)))),
     redo: () => said(() => inTurn(async () => keep(await engine.ask('redo', null)))),
     show: (option) =>
@@ -313,6 +335,11 @@ export function createSession(host: Host, engine: EngineClient): Session {
 }
 
 const nothing = (): undefined => undefined;
+
+/** The field that is being typed into hands over what it holds. */
+function leaveField(): void {
+  if (document.activeElement instanceof HTMLElement) document.activeElement.blur();
+}
 
 /** The option that is shown, to be shown again; undefined while there is none. */
 const shown = (): string | null | undefined => useWorkbench.getState().document?.option;

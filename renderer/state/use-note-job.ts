@@ -1,5 +1,6 @@
 import { useEffect } from 'react';
 import { create } from 'zustand';
+import type { Host } from '../../core/host/host.ts';
 import { Refusal } from '../../core/refusal.ts';
 import { useSession } from './session-context.ts';
 import { useWorkbench } from './workbench.ts';
@@ -7,6 +8,8 @@ import { useWorkbench } from './workbench.ts';
 interface NoteJob {
   readonly state: 'none' | 'running' | 'done';
   readonly job: string | null;
+  /** Document in the store that the pages are of; null for one that is in no store. */
+  readonly document: string | null;
   readonly done: number;
   readonly of: number;
   readonly doing: string;
@@ -16,39 +19,38 @@ interface NoteJob {
   readonly why: string | null;
 }
 
-const none: NoteJob = { state: 'none', job: null, done: 0, of: 1, doing: '', bytes: null, hash: '', why: null };
+const none: NoteJob = { state: 'none', job: null, document: null, done: 0, of: 1, doing: '', bytes: null, hash: '', why: null }; // prettier-ignore
 /** Outlives the sheet: a note goes on being set while another sheet is looked at. */
 const useJob = create<NoteJob>(() => none);
+/** The job that was handed over last, kept by the browser for this tab: a page that is loaded anew finds it again. */
+const handedOver = 'stillplate-note';
 /** Number of the note that is wanted: a newer one, or a cancel, ends the one before it wherever it is. */
 let wanted = 0;
 
 /** Sets the note of the shown option, with progress and cancel. */
 export function useNoteJob(): NoteJob & { readonly start: () => void; readonly cancel: () => void } {
   const { host, engine } = useSession();
-  const job = useJob();
+  const id = useWorkbench(({ line }) => line?.id ?? null);
+  const made = useJob();
+  // The note of another document goes on being set, and is no note of this one.
+  const job = made.document === id ? made : none;
   useEffect(
     () =>
       host.listen((event) => {
         if (!('job' in event) || event.job !== useJob.getState().job) return;
         if (event.kind === 'job-progress') useJob.setState({ done: event.done, of: event.of, doing: event.doing });
-        else if (event.kind === 'job-ended') void ended(event.job);
+        else if (event.kind === 'job-ended') void ended(host, event.job);
       }),
     [host],
   );
-  async function ended(id: string): Promise<void> {
-    const state = await host.jobState({ job: id });
-    if (!state.ok) return useJob.setState({ state: 'none', why: state.refusal.what });
-    if (state.value.state === 'cancelled') return useJob.setState({ state: 'none', job: null });
-    if (state.value.state === 'failed') return useJob.setState({ state: 'none', job: null, why: state.value.why });
-    if (state.value.state !== 'done') return;
-    const result = await host.jobResult({ job: id });
-    if (result.ok) useJob.setState({ state: 'done', bytes: result.value.bytes, job: null });
-    else useJob.setState({ state: 'none', job: null, why: result.refusal.what });
-  }
+  useEffect(() => {
+    if (id && useJob.getState() === none) void findAgain(host, id);
+  }, [host, id]);
   const start = async () => {
     const mine = ++wanted;
     const { document } = useWorkbench.getState();
-    useJob.setState({ ...none, bytes: useJob.getState().bytes, state: 'running', hash: document?.hash ?? '' });
+    if (made.job) void host.cancelJob({ job: made.job });
+    useJob.setState({ ...none, document: id, bytes: job.bytes, state: 'running', hash: document?.hash ?? '' });
     try {
       const note = await engine.ask('note', { option: document?.option ?? null });
       if (mine !== wanted) return;
@@ -56,8 +58,10 @@ export function useNoteJob(): NoteJob & { readonly start: () => void; readonly c
       if (!answer.ok) throw new Refusal([answer.refusal]);
       if (mine !== wanted) return void (await host.cancelJob({ job: answer.value.job }));
       useJob.setState({ job: answer.value.job });
+      const { job: started, document: of, hash } = useJob.getState();
+      sessionStorage.setItem(handedOver, JSON.stringify({ job: started, document: of, hash }));
       // It may have ended before we knew its id.
-      await ended(answer.value.job);
+      await ended(host, answer.value.job);
     } catch (error) {
       if (!(error instanceof Refusal)) throw error;
       useJob.setState({ state: 'none', job: null, why: `${error.what}. ${error.mend}` });
@@ -68,10 +72,32 @@ export function useNoteJob(): NoteJob & { readonly start: () => void; readonly c
     start: () => void start(),
     cancel: () => {
       wanted++;
-      const { job: id } = useJob.getState();
-      if (id) void host.cancelJob({ job: id });
+      const { job: running } = useJob.getState();
+      if (running) void host.cancelJob({ job: running });
       // The note is not handed over yet: nothing needs to be stopped but the handing over.
       else useJob.setState({ state: 'none' });
     },
   };
+}
+
+/** Takes over how a job ended, if it did. */
+async function ended(host: Host, job: string): Promise<void> {
+  const answer = await host.jobState({ job });
+  if (!answer.ok) return useJob.setState({ state: 'none', job: null, why: answer.refusal.what });
+  const { state, why, done, of, doing } = answer.value;
+  if (state === 'running') return useJob.setState({ done, of, doing });
+  if (state !== 'done') return useJob.setState({ state: 'none', job: null, why });
+  const result = await host.jobResult({ job });
+  if (result.ok) useJob.setState({ state: 'done', bytes: result.value.bytes, job: null });
+  else useJob.setState({ state: 'none', job: null, why: result.refusal.what });
+}
+
+/** The note of this document that was handed over before the page was loaded anew, if the desktop still knows it. */
+async function findAgain(host: Host, document: string): Promise<void> {
+  const kept = JSON.parse(sessionStorage.getItem(handedOver) ?? 'null') as Pick<NoteJob, 'job' | 'document' | 'hash'> | null; // prettier-ignore
+  if (!kept?.job || kept.document !== document) return;
+  const known = await host.listJobs({});
+  if (!known.ok || !known.value.includes(kept.job) || useJob.getState() !== none) return;
+  useJob.setState({ ...none, ...kept, state: 'running' });
+  await ended(host, kept.job);
 }

@@ -1,31 +1,25 @@
 import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { Browser, Locator } from 'playwright-core';
+import type { Locator } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { texts } from '../../../renderer/texts.ts';
 import { ran } from '../../command/ran.ts';
-import { openBrowser } from '../browser.ts';
 import { readPdf } from '../../host/read-pdf.ts';
-import { serveStillplate, type Served } from '../support/served.ts';
-import { bytesOf, openWorkbench } from '../support/workbench.ts';
+import { program } from '../support/program.ts';
+import { bytesOf } from '../support/workbench.ts';
 
-let browser: Browser;
-let served: Served;
+const at = program();
 let folder: string;
 beforeAll(async () => {
-  browser = await openBrowser();
-  served = await serveStillplate();
   folder = await mkdtemp(join(tmpdir(), 'stillplate-note-'));
 });
 afterAll(async () => {
-  await browser.close();
-  await served.close();
   await rm(folder, { recursive: true, force: true });
 });
 
 it('leads from a first visit to a note on disk that says what the command line says of the same document', async () => {
-  const window = await openWorkbench(browser, served);
+  const window = await at.open();
   const { page, sheet } = window;
 
   // First visit: what this is for, and four samples drawn as plans.
@@ -64,7 +58,7 @@ it('leads from a first visit to a note on disk that says what the command line s
   await expect.poll(() => plan.innerText()).toMatch(/4\.20? m × 2\.60? m/);
   await page.getByRole('button', { name: texts.newPlate.make }).click();
   await page.getByText(texts.headline.decides).waitFor();
-  const [line] = await served.documents();
+  const [line] = await at.served.documents();
   expect(line!.name).toBe('Fathom trial plate');
   const { id } = line!;
 
@@ -72,7 +66,7 @@ it('leads from a first visit to a note on disk that says what the command line s
   await window.open('panels');
   const bay = (name: string): Locator => sheet.locator(`[data-bay="${name}"]`);
   const panels = async (): Promise<Record<string, string>> =>
-    (await served.stored(id)).raw['panels'] as Record<string, string>;
+    (await at.served.stored(id)).raw['panels'] as Record<string, string>;
   expect(Object.keys(await panels())).toHaveLength(15);
   await bay('A1').hover();
   await page.mouse.down();
@@ -92,7 +86,7 @@ it('leads from a first visit to a note on disk that says what the command line s
   await window.open('options');
   await window.kept(id, () => sheet.getByRole('button', { name: texts.options.duplicate }).click());
   const strip = page.getByRole('navigation', { name: texts.sheets.options });
-  const madeOf = async () => ((await served.stored(id)).raw['options'] as { id: string; title: string }[]).at(-1)!;
+  const madeOf = async () => ((await at.served.stored(id)).raw['options'] as { id: string; title: string }[]).at(-1)!;
   const shown = strip.locator('[aria-current=true]');
   await expect.poll(async () => (await shown.innerText()).includes((await madeOf()).title)).toBe(true);
   await window.open('fixings');
@@ -100,7 +94,7 @@ it('leads from a first visit to a note on disk that says what the command line s
   const bolted = await headline.innerText();
   await window.kept(id, () => sheet.getByRole('button', { name: texts.fixings.welded, exact: true }).click());
   await expect.poll(() => headline.innerText()).not.toBe(bolted);
-  const { raw, hash } = await served.stored(id);
+  const { raw, hash } = await at.served.stored(id);
   const options = raw['options'] as { id: string; title: string; changes: { designs?: Record<string, unknown> } }[];
   const made = options.at(-1)!;
   expect(made.changes.designs).toMatchObject({ bolted: { fixing: { kind: 'welded' } } });

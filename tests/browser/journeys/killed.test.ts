@@ -2,11 +2,12 @@ import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { texts } from '../../../renderer/texts.ts';
 import { openBrowser } from '../browser.ts';
+import { withoutPicture } from '../support/program.ts';
 import { serveStillplate } from '../support/served.ts';
 import { openWorkbench } from '../support/workbench.ts';
 
 let browser: Browser;
-beforeAll(async () => void (browser = await openBrowser()));
+beforeAll(async () => void (browser = await openBrowser(withoutPicture)));
 afterAll(() => browser.close());
 
 /** Kill points of the whole chain, page to disk; the store's own tests have more. */

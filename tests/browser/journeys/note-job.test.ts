@@ -1,48 +1,32 @@
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, it } from 'vitest';
+import { expect, it } from 'vitest';
 import { valueOf } from '../../../core/host/answer.ts';
 import { texts } from '../../../renderer/texts.ts';
-import { openBrowser } from '../browser.ts';
-import { serveStillplate, type Served } from '../support/served.ts';
-import { openWorkbench } from '../support/workbench.ts';
+import { program, withoutPicture } from '../support/program.ts';
 
-let browser: Browser;
-let served: Served;
-beforeAll(async () => {
-  browser = await openBrowser();
-  served = await serveStillplate();
-});
-afterAll(async () => {
-  await browser.close();
-  await served.close();
-});
+const at = program(withoutPicture);
 
 it('goes on with a note while the page is loaded anew, finds its end, and cancels one', async () => {
-  const window = await openWorkbench(browser, served);
+  const window = await at.open();
   const { page, sheet } = window;
   await window.openSample('inch');
   await window.open('note');
   await sheet.getByRole('button', { name: texts.note.make, exact: true }).click();
   await sheet.getByRole('progressbar', { name: texts.note.progress }).waitFor();
-  await expect.poll(async () => valueOf(await served.host.listJobs({})).length).toBe(1);
-  const [job] = valueOf(await served.host.listJobs({}));
-  const { state } = valueOf(await served.host.jobState({ job: job! }));
+  await expect.poll(async () => valueOf(await at.served.host.listJobs({})).length).toBe(1);
+  const [job] = valueOf(await at.served.host.listJobs({}));
+  const { state } = valueOf(await at.served.host.jobState({ job: job! }));
   expect(state).toBe('running');
   await page.reload();
-  await page.locator('.recent button.name').first().click();
-  await page.getByText(texts.headline.decides).waitFor();
-  await window.open('note');
-  // The page shows no pages that it does not have, and the job ends whole in the program.
+  // The page is where it was, and finds the job that the program goes on with: nothing is made anew.
   const running = sheet.getByRole('progressbar', { name: texts.note.progress });
-  await expect
-    .poll(async () => valueOf(await served.host.jobState({ job: job! })).state, { timeout: 120_000 })
-    .toBe('done');
-  const { bytes } = valueOf(await served.host.jobResult({ job: job! }));
-  expect(Buffer.from(bytes.subarray(0, 5)).toString()).toBe('%PDF-');
   const pages = sheet.locator('.pdf-pages canvas');
-  await expect.poll(async () => (await running.count()) === 0).toBe(true);
-  if ((await pages.count()) === 0)
-    expect(await sheet.getByRole('button', { name: texts.note.make, exact: true }).isEnabled()).toBe(true);
+  await pages.first().waitFor({ timeout: 120_000 });
+  expect(await running.count()).toBe(0);
+  expect(valueOf(await at.served.host.listJobs({}))).toEqual([job]);
+  expect(valueOf(await at.served.host.jobState({ job: job! })).state).toBe('done');
+  const { bytes } = valueOf(await at.served.host.jobResult({ job: job! }));
+  expect(Buffer.from(bytes.subarray(0, 5)).toString()).toBe('%PDF-');
+  expect(await page.getByText(texts.note.stale).count()).toBe(0);
 
   // Cancelled: no pages, nothing running, and it can be made after all.
   const make = sheet.getByRole('button', { name: new RegExp(`^(${texts.note.make}|${texts.note.again})$`) });
@@ -50,9 +34,9 @@ it('goes on with a note while the page is loaded anew, finds its end, and cancel
   await sheet.getByRole('button', { name: texts.note.cancel, exact: true }).click();
   await running.waitFor({ state: 'hidden' });
   // Nothing goes on behind the page: what was handed over is cancelled, or nothing was handed over.
-  const left = valueOf(await served.host.listJobs({})).filter((each) => each !== job);
+  const left = valueOf(await at.served.host.listJobs({})).filter((each) => each !== job);
   const ends = async () =>
-    Promise.all(left.map(async (each) => valueOf(await served.host.jobState({ job: each })).state));
+    Promise.all(left.map(async (each) => valueOf(await at.served.host.jobState({ job: each })).state));
   await expect.poll(ends).toEqual(left.map(() => 'cancelled'));
   expect(await make.isEnabled()).toBe(true);
   await make.click();

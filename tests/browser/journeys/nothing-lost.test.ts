@@ -1,29 +1,18 @@
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, it } from 'vitest';
+import { expect, it } from 'vitest';
 import { texts } from '../../../renderer/texts.ts';
-import { openBrowser } from '../browser.ts';
-import { serveStillplate, type Served } from '../support/served.ts';
-import { openWorkbench, type Workbench } from '../support/workbench.ts';
+import { program, withoutPicture } from '../support/program.ts';
+import type { Workbench } from '../support/workbench.ts';
 
-let browser: Browser;
-let served: Served;
-beforeAll(async () => {
-  browser = await openBrowser();
-  served = await serveStillplate();
-});
-afterAll(async () => {
-  await browser.close();
-  await served.close();
-});
+const at = program(withoutPicture);
 
 const undo = (window: Workbench) => window.page.getByRole('button', { name: texts.headline.undo, exact: true });
 const redo = (window: Workbench) => window.page.getByRole('button', { name: texts.headline.redo, exact: true });
 
 it('goes back to the start and forth to the end by undo and redo, hash by hash', async () => {
-  const window = await openWorkbench(browser, served);
+  const window = await at.open();
   const { page, sheet } = window;
   const id = await window.openSample('small');
-  const hashes = [(await served.stored(id)).hash];
+  const hashes = [(await at.served.stored(id)).hash];
   const steps: (() => Promise<unknown>)[] = [
     () => window.open('panels').then(() => window.type(texts.fields.thickness[0], '7 mm')),
     () => window.type(texts.fields.thickness[0], '7 kg'),
@@ -36,19 +25,19 @@ it('goes back to the start and forth to the end by undo and redo, hash by hash',
   ];
   for (const step of steps) {
     await window.kept(id, step);
-    hashes.push((await served.stored(id)).hash);
+    hashes.push((await at.served.stored(id)).hash);
   }
   expect(new Set(hashes).size).toBe(hashes.length);
   for (let n = steps.length - 1; n >= 0; n--) {
     await window.kept(id, () => undo(window).click());
-    expect((await served.stored(id)).hash).toBe(hashes[n]);
+    expect((await at.served.stored(id)).hash).toBe(hashes[n]);
   }
   expect(await window.hash()).toBe(hashes[0]);
   expect(await undo(window).isDisabled()).toBe(true);
   // The keyboard goes forth where the mouse went back.
   for (let n = 1; n <= steps.length; n++) {
     await window.kept(id, () => page.keyboard.press(n % 2 === 0 ? 'Control+y' : 'Control+Shift+z'));
-    expect((await served.stored(id)).hash).toBe(hashes[n]);
+    expect((await at.served.stored(id)).hash).toBe(hashes[n]);
   }
   expect(await window.hash()).toBe(hashes.at(-1));
   expect(await redo(window).isDisabled()).toBe(true);
@@ -56,39 +45,62 @@ it('goes back to the start and forth to the end by undo and redo, hash by hash',
 });
 
 it('finds every acknowledged edit after the page was loaded anew, and after closing without saving', async () => {
-  const window = await openWorkbench(browser, served);
+  const window = await at.open();
   const { page } = window;
   const id = await window.openSample('small');
   await window.open('loads');
   for (const depth of ['23 m', '24 m', '25 kg', '26 m'])
     await window.kept(id, () => window.type(texts.fields.depth[0], depth));
-  const { hash } = await served.stored(id);
+  const { hash } = await at.served.stored(id);
 
-  // Loaded anew in the middle of typing.
+  expect(await window.hash()).toBe(hash);
+
+  // Loaded anew in the middle of typing: the page is where it was, and what was typed is an edit like any other.
   await window.field(texts.fields.wavePeriod[0]).fill('8.');
   await page.reload();
-  const plates = page.locator('.recent');
-  await plates.getByRole('button', { name: 'Tern Skerry' }).first().click();
-  await page.getByText(texts.headline.decides).waitFor();
-  expect((await served.stored(id)).hash).toBe(hash);
-  expect(await window.hash()).toBe(hash);
-  // The steps are there too.
+  await expect.poll(() => window.field(texts.fields.wavePeriod[0]).inputValue()).toBe('8.');
+  expect((await at.served.stored(id)).raw['loads']).toMatchObject({ service: { wavePeriod: '8.' } });
+  // It has no unit, so nothing is judged before it is taken back.
   await window.kept(id, () => undo(window).click());
-  expect((await served.stored(id)).raw['water']).toMatchObject({ depth: '25 kg' });
+  await page.getByText(texts.headline.decides).waitFor();
+  expect((await at.served.stored(id)).hash).toBe(hash);
+  expect(await window.hash()).toBe(hash);
+  // The steps before are there too.
+  await window.kept(id, () => undo(window).click());
+  expect((await at.served.stored(id)).raw['water']).toMatchObject({ depth: '25 kg' });
   await window.kept(id, () => redo(window).click());
 
   // What is typed is handed over when its sheet is left, by mouse or by key, and when the document is closed.
   await window.open('loads');
   await window.field(texts.fields.wavePeriod[0]).fill('8.2 s');
   await window.kept(id, () => page.keyboard.press('Alt+1'));
-  expect((await served.stored(id)).raw['loads']).toMatchObject({ service: { wavePeriod: '8.2 s' } });
+  expect((await at.served.stored(id)).raw['loads']).toMatchObject({ service: { wavePeriod: '8.2 s' } });
   await window.open('loads');
   await window.field(texts.fields.depth[0]).fill('27 m');
   await window.allPlates();
-  const last = await served.stored(id);
+  const last = await at.served.stored(id);
   expect(last.raw['water']).toMatchObject({ depth: '27 m' });
-  await plates.getByRole('button', { name: 'Tern Skerry' }).first().click();
+  await page.locator('.recent').getByRole('button', { name: 'Tern Skerry' }).first().click();
   await page.getByText(texts.headline.decides).waitFor();
   expect(await window.hash()).toBe(last.hash);
+  await window.close();
+});
+
+it('starts the engine again after it broke, and opens the document at its last edit', async () => {
+  const broken = 'the engine was broken on purpose';
+  const window = await at.open(new RegExp(broken));
+  const { page } = window;
+  const id = await window.openSample('small');
+  await window.open('loads');
+  await window.kept(id, () => window.type(texts.fields.depth[0], '33 m'));
+  const { hash } = await at.served.stored(id);
+  const [worker] = page.workers();
+  await worker!.evaluate(`setTimeout(() => { throw new Error('${broken}'); }) && null`);
+  await page.locator('.notice.loud', { hasText: broken }).waitFor();
+  await expect.poll(() => window.field(texts.fields.depth[0]).inputValue()).toBe('33 m');
+  await window.kept(id, () => window.type(texts.fields.depth[0], '34 m'));
+  await window.kept(id, () => undo(window).click());
+  expect((await at.served.stored(id)).hash).toBe(hash);
+  expect(await window.hash()).toBe(hash);
   await window.close();
 });

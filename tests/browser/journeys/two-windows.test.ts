@@ -1,26 +1,14 @@
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, it } from 'vitest';
+import { expect, it } from 'vitest';
 import { texts } from '../../../renderer/texts.ts';
-import { openBrowser } from '../browser.ts';
-import { serveStillplate, type Served } from '../support/served.ts';
-import { openWorkbench } from '../support/workbench.ts';
+import { program } from '../support/program.ts';
 
-let browser: Browser;
-let served: Served;
-beforeAll(async () => {
-  browser = await openBrowser();
-  served = await serveStillplate();
-});
-afterAll(async () => {
-  await browser.close();
-  await served.close();
-});
+const at = program();
 
 it('shows an edit of one window in the other, and keeps both documents where both edited at once', async () => {
-  const first = await openWorkbench(browser, served);
+  const first = await at.open();
   const id = await first.openSample('small');
   await first.open('loads');
-  const second = await openWorkbench(browser, served);
+  const second = await at.open();
   await second.page.locator('.recent button.name').first().click();
   await second.page.getByText(texts.headline.decides).waitFor();
   await second.open('loads');
@@ -42,7 +30,7 @@ it('shows an edit of one window in the other, and keeps both documents where bot
   await first.page.getByText(texts.history.revision(1)).waitFor();
   await first.page.locator('dialog').getByRole('button', { name: texts.dialog.close, exact: true }).click();
   await second.kept(id, () => second.page.getByRole('button', { name: texts.headline.undo, exact: true }).click());
-  const agreed = (await served.stored(id)).hash;
+  const agreed = (await at.served.stored(id)).hash;
   await expect.poll(() => first.hash()).toBe(agreed);
 
   // Both at once: the second window's message is held back until the first's edit is on the disk.
@@ -60,11 +48,11 @@ it('shows an edit of one window in the other, and keeps both documents where bot
   // What is typed meanwhile is not lost either.
   await second.type(texts.fields.wavePeriod[0], '7.5 s');
   await question.getByRole('button', { name: texts.notices.keepBoth }).click();
-  await expect.poll(async () => (await served.documents()).length).toBe(2);
+  await expect.poll(async () => (await at.served.documents()).length).toBe(2);
   await question.waitFor({ state: 'hidden' });
-  const theirs = (await served.stored(id)).raw;
-  const other = (await served.documents()).find((line) => line.id !== id)!;
-  const mine = (await served.stored(other.id)).raw;
+  const theirs = (await at.served.stored(id)).raw;
+  const other = (await at.served.documents()).find((line) => line.id !== id)!;
+  const mine = (await at.served.stored(other.id)).raw;
   expect(theirs['water']).toMatchObject({ depth: '31 m' });
   expect(mine['water']).toMatchObject({ depth: '41 m' });
   expect(mine['loads']).toMatchObject({ service: { wavePeriod: '7.5 s' } });
@@ -72,7 +60,7 @@ it('shows an edit of one window in the other, and keeps both documents where bot
   // Each window goes on with its own.
   await second.kept(other.id, () => second.type(depth, '42 m'));
   expect(await first.field(depth).inputValue()).toBe('31 m');
-  expect((await served.documents()).map(({ name }) => name).sort()[1]).toContain('(mine)');
+  expect((await at.served.documents()).map(({ name }) => name).sort()[1]).toContain('(mine)');
   await first.close();
   await second.close();
 });
