@@ -66,9 +66,9 @@ export function SceneStage({
         />
       </div>
       <aside className="scene-legends">
+        <DeflectedLegend scene={scene} />
         {reading && palette && <Legend reading={reading} scene={scene} isDark={palette.isDark} onSelect={onSelect} />}
         {load && <LoadLegend load={load} units={scene.units} />}
-        <DeflectedLegend scene={scene} />
       </aside>
       <PartList scene={scene} reading={reading} selection={selection} onSelect={onSelect} />
     </div>
