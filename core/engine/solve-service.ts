@@ -16,8 +16,6 @@ export interface SolveSubject {
   readonly edit: number;
   readonly raw: RawDocument;
   readonly option: string | null;
-  /** The option that changes are counted from; the same as `option`: no comparison. */
-  readonly base: string | null;
 }
 
 export type SolveWish = 'all cases' | 'losses' | 'mesh study' | 'what changed';
@@ -25,7 +23,8 @@ export type SolveWish = 'all cases' | 'losses' | 'mesh study' | 'what changed';
 /** What the page tells the solver. */
 export type ToSolver =
   | { readonly kind: 'solve'; readonly subject: SolveSubject }
-  | { readonly kind: 'wish'; readonly wish: SolveWish }
+  /** `base`: the option that changes are counted from. */
+  | { readonly kind: 'wish'; readonly wish: SolveWish; readonly base: string | null }
   | { readonly kind: 'cancel' }
   /** All tables of a loading shown, by its place in the last list of the stage. */
   | { readonly kind: 'tables'; readonly set: SolvedSet['name']; readonly loading: number };
@@ -77,7 +76,7 @@ export function createSolveService({ tell, later }: SolverPort): (message: ToSol
       tasks = [];
       if (had && subject) tell({ kind: 'idle', edit: subject.edit, cancelled: true });
     } else if (!subject || !model) return;
-    else if (message.kind === 'wish') add(message.wish, wished(message.wish, subject, model));
+    else if (message.kind === 'wish') add(message.wish, wished(message, subject, model));
     else tables(message.set, message.loading, subject, model);
   }
 
@@ -126,19 +125,23 @@ export function createSolveService({ tell, later }: SolverPort): (message: ToSol
       keep(stage, of, model, yield* solveCases(model, { size: firstSize(model), stage, cases: 'service', losses: false })); // prettier-ignore
   }
 
-  function* wished(wish: SolveWish, of: SolveSubject, on: Model): Generator<SolveProgress, void> {
+  function* wished(
+    { wish, base }: { wish: SolveWish; base: string | null },
+    of: SolveSubject,
+    on: Model,
+  ): Generator<SolveProgress, void> {
     const size = firstSize(on);
     if (wish === 'mesh study') {
       const studying = meshStudy(on);
       let step = studying.next();
       for (let done = 0; !step.done; step = studying.next()) yield { done: done++, of: 3, what: step.value };
       tell({ kind: 'study', edit: of.edit, study: step.value });
-    } else if (wish === 'what changed') yield* change(of, on);
+    } else if (wish === 'what changed') yield* change(of, base, on);
     else keep(wish, of, on, yield* solveCases(on, { size, stage: 'contact', cases: wish === 'losses' ? 'service' : 'all', losses: wish === 'losses' })); // prettier-ignore
   }
 
-  function* change(of: SolveSubject, on: Model): Generator<SolveProgress, void> {
-    const was = appraise(of.raw, readDocument(of.raw), of.base).model;
+  function* change(of: SolveSubject, base: string | null, on: Model): Generator<SolveProgress, void> {
+    const was = appraise(of.raw, readDocument(of.raw), base).model;
     const request = { stage: 'contact', cases: 'service', losses: false } as const;
     const before = yield* solveCases(was, { size: firstSize(was), ...request });
     const after = kept.get('contact') ?? (yield* solveCases(on, { size: firstSize(on), ...request }));

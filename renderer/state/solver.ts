@@ -81,7 +81,7 @@ const send = (message: ToSolver): void => worker?.postMessage(message);
 
 /** A state is sent when its result is there: hand values come first. */
 function follow(): void {
-  const { document: view, result, line, comparison } = useWorkbench.getState();
+  const { document: view, result, line } = useWorkbench.getState();
   if (!view) return;
   const same = asked?.raw === view.raw && asked.option === view.option;
   if (same || (asked && JSON.stringify(asked.raw) === JSON.stringify(view.raw) && asked.option === view.option)) return;
@@ -96,7 +96,7 @@ function follow(): void {
     if (!result) asked = null;
     return;
   }
-  send({ kind: 'solve', subject: { edit, raw: view.raw, option: view.option, base: comparison?.base ?? null } });
+  send({ kind: 'solve', subject: { edit, raw: view.raw, option: view.option } });
 }
 
 function hear(news: FromSolver): void {
@@ -124,7 +124,7 @@ function hear(news: FromSolver): void {
 
 export const wish = (what: SolveWish): void => {
   useSolver.setState({ refusals: [], cancelled: false });
-  send({ kind: 'wish', wish: what });
+  send({ kind: 'wish', wish: what, base: useWorkbench.getState().comparison?.base ?? null });
 };
 
 export const cancelSolving = (): void => send({ kind: 'cancel' });

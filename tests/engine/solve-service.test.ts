@@ -19,7 +19,7 @@ function started() {
   return { hear, news, step, rest, of };
 }
 
-const subject = (edit: number, raw: RawDocument = small): SolveSubject => ({ edit, raw, option: null, base: null });
+const subject = (edit: number, raw: RawDocument = small): SolveSubject => ({ edit, raw, option: null });
 
 it('solves linear first, then contact, and every number and node of what it tells is finite', () => {
   const { hear, rest, of } = started();
