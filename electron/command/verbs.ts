@@ -4,6 +4,7 @@ import { compareVerb } from './compare.ts';
 import { newVerb } from './new.ts';
 import { noteVerb } from './note.ts';
 import { panelVerb } from './panel.ts';
+import { solveVerb } from './solve.ts';
 import type { Terminal } from './terminal.ts';
 import { validateVerb } from './validate.ts';
 
@@ -26,4 +27,5 @@ export const verbs: Readonly<Record<string, Verb>> = {
   note: noteVerb,
   catalogue: catalogueVerb,
   panel: panelVerb,
+  solve: solveVerb,
 };

@@ -1,5 +1,5 @@
 import type { Geometry, Panel, Rectangle, Tube } from '../../geometry/geometry.ts';
-import { latticeLines } from './lattice-lines.ts';
+import { distinct, latticeLines, touch } from './lattice-lines.ts';
 
 /** A panel as a lattice: lines in m, and the cells that are there (row by row, x fastest; notches left out). */
 export interface Lattice {
@@ -12,8 +12,8 @@ export interface Lattice {
 const least = 0.003;
 
 /**
- * Lines through every bolt, edge and notch, through the edges of the tubes' flats and the borders of bays, and between
- * them so that no cell is wider than `size`. Holes are left out of the lattice: they are small beside the bays, and the
+ * Lines through every bolt, edge and notch, through the edges of the tubes' flats, midway between bolts (there a panel's
+ * edge bends most), and between them so that no cell is wider than `size`. Holes are left out of the lattice: they are small beside the bays, and the
  * checks of bolts and net sections take them off by themselves.
  */
 export function panelLattice(
@@ -27,12 +27,12 @@ export function panelLattice(
     cornerNotch > 0 ? [low + cornerNotch, high - cornerNotch] : [];
   const xs = latticeLines(
     [x0, x1, ...notch(x0, x1), ...panel.bolts.map((bolt) => bolt.x)],
-    crossTubes.flatMap(flatEdges),
+    [...crossTubes.flatMap(flatEdges), ...betweenBolts(panel.bolts.map((bolt) => bolt.x))],
     { size, least },
   );
   const ys = latticeLines(
     [y0, y1, ...notch(y0, y1), ...panel.bolts.map((bolt) => bolt.y)],
-    mainTubes.flatMap(flatEdges),
+    [...mainTubes.flatMap(flatEdges), ...betweenBolts(panel.bolts.map((bolt) => bolt.y))],
     { size, least },
   );
   const [nx, ny] = [xs.length - 1, ys.length - 1];
@@ -51,3 +51,9 @@ export const flatEdges = ({ at, section }: Tube): number[] => {
   const half = section.width / 2 - section.outerRadius;
   return half > 0 ? [at - half, at + half] : [at];
 };
+
+/** Midway between neighbouring bolts, m. */
+function betweenBolts(places: readonly number[]): number[] {
+  const own = distinct(places, touch);
+  return own.slice(1).map((place, i) => (own[i]! + place) / 2);
+}

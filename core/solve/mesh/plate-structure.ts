@@ -294,7 +294,7 @@ function meetings(
         tube,
         nodes: [nodeAt(nearestLine(xs, x), nearestLine(ys, y)), node],
         offsets: [panelOffset, offset],
-        stiffness: boltTieStiffness(row, { ...clamped(tubes[tube]!), grip }),
+        stiffness: boltTieStiffness(row, { ...clamped(tubes[tube]!), grip }, fixing.shear),
         length: 0,
       });
     }

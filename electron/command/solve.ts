@@ -1,0 +1,229 @@
+import { mkdir } from 'node:fs/promises';
+import { join, resolve } from 'node:path';
+import { appraise } from '../../core/appraise.ts';
+import { printedUnit, quantityText, significant } from '../../core/quantity/format-quantity.ts';
+import { readQuantity } from '../../core/quantity/read-quantity.ts';
+import { programVersion } from '../../core/result.ts';
+import type { MeshStudy } from '../../core/solve/mesh-study.ts';
+import { balanceReport } from '../../core/solve/results/balance-report.ts';
+import { deflections } from '../../core/solve/results/deflections.ts';
+import { errorEstimate } from '../../core/solve/results/error-estimate.ts';
+import { fixingForces } from '../../core/solve/results/fixing-forces.ts';
+import { loadPath } from '../../core/solve/results/load-path.ts';
+import { panelStress } from '../../core/solve/results/panel-stress.ts';
+import { solverTables } from '../../core/solve/results/solver-tables.ts';
+import { tubeForces } from '../../core/solve/results/tube-forces.ts';
+import { solveCases, type SolvedCases } from '../../core/solve/solve-cases.ts';
+import type { ReadyPlate, SolvedLoading } from '../../core/solve/solve-plate.ts';
+import { panelBuckling } from '../../core/solve/structure/buckling-of-panels.ts';
+import { largePanels, smallDeflection } from '../../core/solve/structure/large-panel.ts';
+import { plateModes } from '../../core/solve/structure/plate-modes.ts';
+import { openDocument } from '../host/open-document.ts';
+import { writeFileWhole } from '../host/write-file.ts';
+import { chosenOption } from './chosen-option.ts';
+import { optionsOf } from './options-of.ts';
+import { exit } from './terminal.ts';
+import type { Verb } from './verbs.ts';
+
+const usage = 'solve FILE [--option ID] [--size LENGTH] [--linear] [--all] [--losses] [--modes] [--buckling] [--large] [--csv FOLDER] [--json]'; // prettier-ignore
+
+/** The plate as one structure: tubes, panels, fixings and contact together. */
+export const solveVerb: Verb = {
+  usage,
+  purpose: 'solves the plate as one structure: deflection, stress, bolts, contact, modes, buckling',
+  help: [
+    '  --option ID    the option; by default the chosen one; "base" is the document as it stands',
+    '  --size 60mm    widest cell of the mesh; by a mesh study within 2 % where it is not given',
+    '  --linear       contact as the load’s direction presses or pulls the panels; otherwise contact is settled',
+    '  --all          every load case, not only service down and up',
+    '  --losses       also with the worst bolt row, panel and joint lost, and each leg',
+    '  --modes        natural modes, hung, in air and in water     --buckling   of the panels in service',
+    '  --large        panels that dip by more than half their thickness, with their stretch',
+    '  --csv FOLDER   tables of every solved loading: nodes, tubes, panels, bolts, welds, contact, supports',
+    '  --json         one object, SI',
+    '',
+    'Ends with 1 where contact did not settle, a mode or panel did not, or no mesh came within 2 %.',
+    '',
+    'Example: stillplate solve samples/small.stillplate.json --losses',
+  ].join('\n'),
+  run: async (args, on) => {
+    const flags = ['linear', 'all', 'losses', 'modes', 'buckling', 'large', 'json'] as const;
+    const { values, file } = optionsOf(
+      args,
+      {
+        option: { type: 'string' },
+        size: { type: 'string' },
+        csv: { type: 'string' },
+        ...(Object.fromEntries(flags.map((flag) => [flag, { type: 'boolean' }])) as Record<(typeof flags)[number], { type: 'boolean' }>), // prettier-ignore
+      },
+      usage,
+      1,
+    );
+    const { raw, document } = await openDocument(resolve(on.folder, file));
+    const { model, optionTitle } = appraise(raw, document, chosenOption(document, values.option));
+    const { units } = model.document;
+    const text = (si: number, unit: string): string => quantityText(si, printedUnit(unit, units), 4);
+    const cases = finish(
+      solveCases(model, {
+        stage: values.linear ? 'linear' : 'contact',
+        cases: values.all ? 'all' : 'service',
+        losses: values.losses ?? false,
+        ...(values.size === undefined ? {} : { size: readQuantity(values.size, 'length').si }),
+      }),
+    );
+    const all = [
+      ...cases.solved.map((solved) => ({ plate: cases.plate, solved, without: null as string | null })),
+      ...cases.losses.flatMap((loss) =>
+        loss.solved.map((solved) => ({ plate: loss.plate, solved, without: `${loss.kind} ${loss.id}` })),
+      ),
+    ];
+    const lines = all.map(({ plate, solved, without }) => ({ without, ...summary(plate, solved) }));
+    const modes = values.modes ? finish(plateModes(cases.plate, { holding: 'hung', count: 6 })) : null;
+    const inService = cases.solved.filter(({ situation }) => situation.loadCase === 'service');
+    const buckling = values.buckling
+      ? inService.map((solved) => ({ solved, ...finish(panelBuckling(cases.plate, solved, { count: 1 })) }))
+      : [];
+    const large = values.large
+      ? inService
+          .filter((solved) =>
+            deflections(cases.plate, solved).panels.some(({ dipOverThickness }) => dipOverThickness > smallDeflection),
+          ) // prettier-ignore
+          .map((solved) => ({ of: solved, ...finish(largePanels(cases.plate, solved)) }))
+      : [];
+
+    if (values.csv !== undefined) {
+      for (const [i, { plate, solved }] of all.entries()) {
+        const folder = join(resolve(on.folder, values.csv), `${String(i + 1).padStart(3, '0')} ${solved.situation.id}`);
+        await mkdir(folder, { recursive: true });
+        for (const table of solverTables(plate, solved, units)) await writeFileWhole(join(folder, table.name), table.text); // prettier-ignore
+      }
+    }
+
+    const frequencies = modes && {
+      air: modes.air.modes.map(({ frequency }) => frequency),
+      water: modes.water.modes.map(({ frequency }) => frequency),
+      findings: [...modes.findings.map((finding) => finding.text), ...modes.cautions],
+    };
+    const factors = buckling.map(({ solved, modes: found, within }) => ({
+      situation: solved.situation.id,
+      loading: solved.loading,
+      factor: found[0]?.factor ?? null,
+      within,
+      part: found[0] ? `${found[0].most.kind} ${found[0].most.id}` : null,
+    }));
+    const stretched = large.map(({ of: { situation, loading }, converged, panels }) => ({
+      situation: situation.id,
+      loading,
+      converged,
+      panels: panels.map(({ id, linear, large: dip }) => ({ id, linear, large: dip })),
+    }));
+    if (values.json)
+      on.out(JSON.stringify({ schema: 'stillplate-solution/1', programVersion, option: optionTitle, mesh: meshOf(cases), loadings: lines, modes: frequencies, buckling: factors, large: stretched, cautions }, null, 2)); // prettier-ignore
+    else {
+      on.out(`${model.document.project.name}. ${optionTitle}. Solved as one structure.`);
+      for (const line of meshText(cases, text)) on.out(line);
+      for (const line of lines) {
+        on.out('');
+        on.out(`${line.title}, ${line.loading}${line.variants > 1 ? `, variant ${line.variant + 1}` : ''}${line.without ? `, without ${line.without}` : ''}`); // prettier-ignore
+        on.out(`  largest deflection ${text(line.deflection, 'mm')} at ${line.deflectionAt}; panels dip ${text(line.dip, 'mm')}`); // prettier-ignore
+        on.out(`  panel stress ${text(line.stress, 'MPa')}${line.stressAt ? ` in ${line.stressAt}` : ''}; tube moment ${text(line.moment, 'kN*m')} (by hand ${text(line.momentByHand, 'kN*m')})`); // prettier-ignore
+        on.out(`  bolt pull ${text(line.pull, 'kN')}, shear ${text(line.shear, 'kN')}; weld ${text(line.weld, 'N/mm')}; contact ${text(line.contact, 'kN')}`); // prettier-ignore
+        on.out(`  panels hand ${percent(line.toMain)} of the load to main tubes, ${percent(line.toCross)} to cross tubes; stress error ${percent(line.stressError)}`); // prettier-ignore
+        on.out(line.settled ? `  contact settled in ${line.steps} steps; balance to ${line.residual.toExponential(0)}` : `  CONTACT DID NOT SETTLE: ${line.faults} points are wrong after ${line.steps} steps; do not use these numbers`); // prettier-ignore
+      }
+      if (frequencies) {
+        on.out('');
+        on.out(`Natural frequencies, hung: in air ${hertz(frequencies.air)}; in water ${hertz(frequencies.water)}`);
+        for (const finding of frequencies.findings) on.out(`  ${finding}`);
+      }
+      for (const { situation, loading, factor, within, part } of factors)
+        on.out(factor === null ? `Buckling, ${situation}, ${loading}: none up to ${within} times the load` : `Buckling, ${situation}, ${loading}: at ${significant(factor, 3)} times the load, ${part}`); // prettier-ignore
+      for (const { situation, loading, converged, panels } of stretched)
+        on.out(`Large deflection, ${situation}, ${loading}${converged ? '' : ' DID NOT CONVERGE'}: ${panels.map(({ id, linear, large: dip }) => `${id} dips ${dip === null ? 'unknown' : text(dip, 'mm')} (linear ${text(linear, 'mm')})`).join('; ')}`); // prettier-ignore
+      on.out('');
+      for (const caution of cautions) on.out(caution);
+    }
+    const sound =
+      lines.every(({ settled }) => settled || values.linear) &&
+      (cases.study === null || cases.study.chosen !== null) &&
+      (modes === null || (modes.air.converged && modes.water.converged)) &&
+      buckling.every(({ converged }) => converged) &&
+      stretched.every(({ converged }) => converged);
+    return sound ? exit.passes : exit.failsOrUnjudged;
+  },
+};
+
+const cautions = [
+  'Tubes keep the shape of their sections, joints are rigid, lines and legs do not stretch: all make the plate stiffer than it is. Walls under panels and joints are judged by the checks.',
+  'Panels whose bolts are fitted or slip-resistant bend with the tubes and take load off them; that counts only while the check of slip passes. Bolts with clearance are taken to slip.',
+  'Bolt pulls include prying on rigid walls, without preload: an upper bound. Judge them with the larger of hand and solver. The numbers are for a licensed engineer to judge.',
+];
+
+function finish<T>(steps: Generator<unknown, T>): T {
+  let step = steps.next();
+  while (!step.done) step = steps.next();
+  return step.value;
+}
+
+function summary(plate: ReadyPlate, solved: SolvedLoading) {
+  const { situation, loading, variant, answer } = solved;
+  const bend = deflections(plate, solved);
+  const fixings = fixingForces(plate, solved);
+  const stresses = panelStress(plate, solved);
+  const worst = stresses.reduce<(typeof stresses)[number] | null>(
+    (best, panel) => ((panel.largest?.stress.vonMises ?? 0) > (best?.largest?.stress.vonMises ?? 0) ? panel : best),
+    null,
+  );
+  const path = loadPath(plate, solved);
+  const { part, id, x, y } = bend.largest.point;
+  return {
+    situation: situation.id,
+    title: situation.title,
+    loading,
+    variant,
+    variants: situation.present.length,
+    stage: solved.stage,
+    deflection: bend.largest.rise,
+    deflectionAt: `${part} ${id} (x ${x.toFixed(3)} m, y ${y.toFixed(3)} m)`,
+    dip: Math.max(0, ...bend.panels.map(({ dip }) => Math.abs(dip?.rise ?? 0))),
+    stress: worst?.largest?.stress.vonMises ?? 0,
+    stressAt: worst ? `panel ${worst.id}` : '',
+    stressError: errorEstimate(plate, solved).clear,
+    moment: Math.max(0, ...tubeForces(plate, solved).map(({ largest }) => Math.abs(largest.My.value))),
+    momentByHand: Math.max(0, ...[...situation.tubes.values()].map(({ moment }) => moment)),
+    pull: fixings.largest.pull?.pull ?? 0,
+    shear: fixings.largest.shear?.shear ?? 0,
+    weld: fixings.largest.weld?.resultant ?? 0,
+    contact: fixings.contacts.reduce((sum, { force }) => sum + force, 0),
+    toMain: path.toMainTubes.all,
+    toCross: path.toCrossTubes.all,
+    supports: Object.fromEntries(fixings.supports.map((support) => [support.id, support.along])),
+    settled: answer.settled,
+    steps: answer.steps,
+    faults: answer.faults,
+    residual: balanceReport(plate, solved).residual,
+  };
+}
+
+const meshOf = ({ plate, study }: SolvedCases): { size: number; unknowns: number; study: MeshStudy | null } => ({
+  size: plate.size,
+  unknowns: 2 * plate.structure.coordinates.length - 6,
+  study,
+});
+
+function meshText(cases: SolvedCases, text: (si: number, unit: string) => string): string[] {
+  const { size, unknowns, study } = meshOf(cases);
+  const lines = [`Mesh: cells up to ${text(size, 'mm')}, ${unknowns} unknowns.`];
+  if (!study) return [...lines, 'The mesh was given; no study of its error was made.'];
+  for (const { size: own, unknowns: count, stressError } of study.meshes)
+    lines.push(`  cells up to ${text(own, 'mm')}: ${count} unknowns, stress error ${percent(stressError)}`);
+  for (const { quantity, order, errors } of study.convergence)
+    lines.push(
+      `  ${quantity}: errors ${errors.map(percent).join(', ')}${order === null ? '' : `, order ${order.toFixed(1)}`}`,
+    );
+  if (study.chosen === null) lines.push(`  NO MESH CAME WITHIN ${percent(study.target)}: the finest is taken.`);
+  return lines;
+}
+
+const percent = (part: number): string => `${(100 * part).toFixed(1)} %`;
+const hertz = (of: readonly number[]): string => of.map((f) => `${significant(f, 3)} Hz`).join(', ');
