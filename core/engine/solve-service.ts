@@ -4,11 +4,11 @@ import { readDocument } from '../document/read-document.ts';
 import type { Model } from '../model.ts';
 import type { UnitSystem } from '../quantity/format-quantity.ts';
 import { Refusal, type RefusalText } from '../refusal.ts';
-import { firstSize, meshStudy, type MeshStudy } from '../solve/mesh-study.ts';
-import { changeWords } from '../solve/results/change-words.ts';
-import { solverTables, type SolverTable } from '../solve/results/solver-tables.ts';
-import { whatChanged } from '../solve/results/what-changed.ts';
-import { solveCases, type SolvedCases, type SolveProgress } from '../solve/solve-cases.ts';
+import { firstSize, meshStudy, type MeshStudy } from '../plate/mesh-study.ts';
+import { changeWords } from '../plate/results/change-words.ts';
+import { solverTables, type SolverTable } from '../plate/results/solver-tables.ts';
+import { whatChanged } from '../plate/results/what-changed.ts';
+import { solveCases, type SolvedCases, type SolveProgress } from '../plate/solve-cases.ts';
 import { loadingView, type LoadingView } from './solver-view.ts';
 
 /** Which plate is to be solved: the document as it is after an edit, under an option. `edit` numbers the states of it. */

@@ -1,16 +1,16 @@
 import { quantityText, printedUnit, significant, type UnitSystem } from '../quantity/format-quantity.ts';
 import type { Situation } from '../loads/situation.ts';
 import type { Reading } from '../scene/reading.ts';
-import { balanceReport } from '../solve/results/balance-report.ts';
-import { balanceWords } from '../solve/results/balance-words.ts';
-import { deflections, type RiseAt } from '../solve/results/deflections.ts';
-import { errorEstimate } from '../solve/results/error-estimate.ts';
-import { fixingForces, type BoltForce, type ContactForce, type WeldForce } from '../solve/results/fixing-forces.ts';
-import { levelled } from '../solve/results/levelled.ts';
-import { loadPath, type LoadPath } from '../solve/results/load-path.ts';
-import { panelStress, type PanelStress } from '../solve/results/panel-stress.ts';
-import { tubeForces } from '../solve/results/tube-forces.ts';
-import type { ReadyPlate, SolvedLoading } from '../solve/solve-plate.ts';
+import { balanceReport } from '../plate/results/balance-report.ts';
+import { balanceWords } from '../plate/results/balance-words.ts';
+import { deflections, type RiseAt } from '../plate/results/deflections.ts';
+import { errorEstimate } from '../plate/results/error-estimate.ts';
+import { fixingForces, type BoltForce, type ContactForce, type WeldForce } from '../plate/results/fixing-forces.ts';
+import { levelled } from '../plate/results/levelled.ts';
+import { loadPath, type LoadPath } from '../plate/results/load-path.ts';
+import { panelStress, type PanelStress } from '../plate/results/panel-stress.ts';
+import { tubeForces } from '../plate/results/tube-forces.ts';
+import type { ReadyPlate, SolvedLoading } from '../plate/solve-plate.ts';
 import { pointMotion } from '../solve/structure/point-force.ts';
 
 /** A number of the whole plate, with the hand's number for the same thing where there is one. SI; `unit`: of print. */

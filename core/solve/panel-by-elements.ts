@@ -1,7 +1,7 @@
 import { refusal } from '../refusal.ts';
 import { shellForces, shellRecovery } from './elements/shell-recovery.ts';
 import { shellStiffness, shellUnits } from './elements/shell-stiffness.ts';
-import { latticeLines, nearestLine } from './mesh/lattice-lines.ts';
+import { latticeLines, nearestLine } from './lattice-lines.ts';
 import { elementProduct } from './sparse/element-product.ts';
 import { factorise, type FactoriseOptions } from './sparse/factorise.ts';
 import type { StiffnessSystem } from './sparse/stiffness-system.ts';

@@ -1,4 +1,4 @@
-import type { MeshStudy } from '../../core/solve/mesh-study.ts';
+import type { MeshStudy } from '../../core/plate/mesh-study.ts';
 import { printedUnit, quantityText, significant, type UnitSystem } from '../../core/quantity/format-quantity.ts';
 import { texts } from '../texts.ts';
 

@@ -1,9 +1,9 @@
 import { create } from 'zustand';
 import type { FromSolver, SolvedSet, SolveWish, ToSolver } from '../../core/engine/solve-service.ts';
 import type { LoadingView } from '../../core/engine/solver-view.ts';
-import type { SolveProgress } from '../../core/solve/solve-cases.ts';
-import type { SolverTable } from '../../core/solve/results/solver-tables.ts';
-import type { MeshStudy } from '../../core/solve/mesh-study.ts';
+import type { SolveProgress } from '../../core/plate/solve-cases.ts';
+import type { SolverTable } from '../../core/plate/results/solver-tables.ts';
+import type { MeshStudy } from '../../core/plate/mesh-study.ts';
 import type { RefusalText } from '../../core/refusal.ts';
 import { notify, useWorkbench } from './workbench.ts';
 

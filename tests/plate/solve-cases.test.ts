@@ -3,16 +3,19 @@ import { describe, expect, it } from 'vitest';
 import { modelOf } from '../../core/appraise.ts';
 import { readDocument } from '../../core/document/read-document.ts';
 import type { Model } from '../../core/model.ts';
-import { meshStudy, meshTarget } from '../../core/solve/mesh-study.ts';
-import { plateStructure } from '../../core/solve/mesh/plate-structure.ts';
-import { deflections } from '../../core/solve/results/deflections.ts';
-import { fixingForces } from '../../core/solve/results/fixing-forces.ts';
-import { tubeForces } from '../../core/solve/results/tube-forces.ts';
-import { solveCases, type SolvedCases } from '../../core/solve/solve-cases.ts';
-import { readyPlate, solveLoading, type SolvedLoading } from '../../core/solve/solve-plate.ts';
+import { meshStudy, meshTarget } from '../../core/plate/mesh-study.ts';
+import { plateStructure } from '../../core/plate/mesh/plate-structure.ts';
+import { deflections } from '../../core/plate/results/deflections.ts';
+import { fixingForces } from '../../core/plate/results/fixing-forces.ts';
+import { tubeForces } from '../../core/plate/results/tube-forces.ts';
+import { solveCases, type SolvedCases } from '../../core/plate/solve-cases.ts';
+import { readyPlate, solveLoading, type SolvedLoading } from '../../core/plate/solve-plate.ts';
 
-const raw = JSON.parse(readFileSync('samples/small.stillplate.json', 'utf8')) as Record<string, unknown>;
-type Changes = (document: any) => void;
+const raw = JSON.parse(readFileSync('samples/small.stillplate.json', 'utf8')) as SmallDocument;
+interface SmallDocument {
+  designs: { 'bolted-5': { thickness: string; fixing: { shear: string } } };
+}
+type Changes = (document: SmallDocument) => void;
 const modelWith = (change: Changes = () => undefined): Model => {
   const copy = structuredClone(raw);
   change(copy);

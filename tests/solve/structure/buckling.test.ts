@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { factorise } from '../../../core/solve/sparse/factorise.ts';
-import { panelBuckling, type PanelBuckling } from '../../../core/solve/structure/buckling-of-panels.ts';
+import { panelBuckling, type PanelBuckling } from '../../../core/plate/buckling-of-panels.ts';
 import {
   geometricElements,
   structureBuckling,
@@ -8,8 +8,8 @@ import {
 } from '../../../core/solve/structure/buckling-of-structure.ts';
 import { modeSupport } from '../../../core/solve/structure/modes-support.ts';
 import { partElements } from '../../../core/solve/structure/part-elements.ts';
-import type { ReadyPlate, SolvedLoading } from '../../../core/solve/solve-plate.ts';
-import { ready, sampleModel, solvedLoading } from '../results/support/solved-sample.ts';
+import type { ReadyPlate, SolvedLoading } from '../../../core/plate/solve-plate.ts';
+import { ready, sampleModel, solvedLoading } from '../../plate/results/support/solved-sample.ts';
 import { bareGrid, shs100x5 } from './support/bare-grid.ts';
 import { barePlate, edgesOf, heldAt, solvedWith, type BarePlate } from './support/bare-plate.ts';
 

@@ -1,15 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import { slidingPlate } from '../../../core/solve/sliding-plate.ts';
-import { factoriser } from '../../../core/solve/solve-plate.ts';
+import { factoriser } from '../../../core/plate/solve-plate.ts';
 import {
   largeForces,
   largeNewton,
   linearForces,
   type LargeAnswer,
 } from '../../../core/solve/structure/large-newton.ts';
-import { largePanels } from '../../../core/solve/structure/large-panel.ts';
-import { gathered, panelPart } from '../../../core/solve/structure/large-part.ts';
-import { ready, sampleModel, solvedLoading } from '../results/support/solved-sample.ts';
+import { largePanels } from '../../../core/plate/large-panel.ts';
+import { gathered, panelPart } from '../../../core/plate/large-part.ts';
+import { ready, sampleModel, solvedLoading } from '../../plate/results/support/solved-sample.ts';
 import { barePlate, edgesOf, heldAt } from './support/bare-plate.ts';
 
 type Deflected = LargeAnswer & { readonly w: number };

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import type { ReadyPlate } from '../../../core/solve/solve-plate.ts';
+import type { ReadyPlate } from '../../../core/plate/solve-plate.ts';
 import {
   addedMassByArea,
   openPlateReduction,
   plateCoefficient,
-} from '../../../core/solve/structure/added-mass-by-area.ts';
-import { plateMassesIn } from '../../../core/solve/structure/modes-masses.ts';
+} from '../../../core/plate/added-mass-by-area.ts';
+import { plateMassesIn } from '../../../core/plate/modes-masses.ts';
 import { massProduct } from '../../../core/solve/structure/modes-of-structure.ts';
 import {
   closedByWeight,
@@ -13,8 +13,8 @@ import {
   plateModes,
   type PlateModes,
   type PlateModesSettings,
-} from '../../../core/solve/structure/plate-modes.ts';
-import { ready, sampleModel } from '../results/support/solved-sample.ts';
+} from '../../../core/plate/plate-modes.ts';
+import { ready, sampleModel } from '../../plate/results/support/solved-sample.ts';
 
 const { PI: π } = Math;
 

@@ -1,0 +1,145 @@
+import type { HollowSection } from '../catalogue/rows.ts';
+import type { Model } from '../model.ts';
+import { refusal } from '../refusal.ts';
+import type { Source } from '../source.ts';
+import { monotoneCubic } from '../solve/monotone-cubic.ts';
+import type { PointMass } from '../solve/structure/lumped-mass.ts';
+import type { BeamPart, Structure } from '../solve/structure/structure.ts';
+
+/** Water that moves with the plate across its plane, lumped at the structure's points. kg. */
+export interface AddedMass {
+  readonly points: readonly PointMass[];
+  readonly total: number;
+  /** `open plate`: the closed plate's mass, less for what is open. `each part alone`: more than half is open, where no such
+   *  rule holds; tubes and panels are taken each alone, which is the least it can be. */
+  readonly method: 'open plate' | 'each part alone';
+  /** Part of the outline that is open; coefficient of the closed outline; the rule's reduction (1 for parts alone). */
+  readonly openRatio: number;
+  readonly coefficient: number;
+  readonly reduction: number;
+  readonly sources: readonly Source[];
+  readonly cautions: readonly string[];
+}
+
+/** Added mass of a thin rectangle moving across its plane, m = C ρ (π/4) s² l with s ≤ l its sides: C by s/l.
+ *  Source: DNV-RP-C205, app. D (rectangular plates), from memory; each value was computed anew by a panel method and agrees
+ *  to 0.001, but for 0.8318 at s/l = 1/3. */
+export const plateCoefficient = (shorter: number, longer: number): number => byRatio(shorter / longer);
+const byRatio = monotoneCubic(
+  [0, 0.1, 0.2, 0.25, 1 / 3, 0.4, 0.5, 2 / 3, 0.8, 1],
+  [1, 0.947, 0.897, 0.872, 0.83, 0.801, 0.757, 0.69, 0.642, 0.579],
+);
+
+/** Added mass of a long rectangular bar per length, m = C ρ π (w/2)², w across the motion, d along it: C by d/w to 10.
+ *  Source: DNV-RP-C205, app. D (two-dimensional bodies), from memory; 1.513 for the square by conformal mapping. */
+const barCoefficient = monotoneCubic([0, 0.1, 0.2, 0.5, 1, 2, 5, 10], [1, 1.14, 1.21, 1.36, 1.51, 1.7, 1.98, 2.23]);
+
+/** What is left of a closed plate's added mass with part p of it open: 1 to p = 0.05, then
+ *    0.7 + 0.3 cos(π (p - 0.05)/0.34) to 0.34,   exp((0.1 - p)/0.28) to 0.5.   Refuses p beyond.
+ *  Its data are of motions about as large as the plate; of the small ones of a mode there is less. It errs on the side of
+ *  lower frequencies. Source: DNV-RP-N103 (2017), sec. 4, perforated plates, from memory. */
+export function openPlateReduction(p: number): number {
+  if (!(p >= 0 && p <= mostOpen))
+    throw refusal({
+      what: `No rule for added mass holds with ${Math.round(100 * p)} % open`,
+      mend: 'Take each part alone above 50 %',
+    });
+  if (p <= 0.05) return 1;
+  return p < 0.34 ? 0.7 + 0.3 * Math.cos((Math.PI * (p - 0.05)) / 0.34) : Math.exp((0.1 - p) / 0.28);
+}
+const mostOpen = 0.5;
+
+/** The water's added mass over panels and tubes in the shares of their solid plan area, up and down only. */
+export function addedMassByArea({ geometry, mass, loads }: Model, structure: Structure): AddedMass {
+  const rho = mass.waterDensity;
+  const { outline, areas } = geometry;
+  const [shorter, longer] = [outline.x1 - outline.x0, outline.y1 - outline.y0].sort((a, b) => a - b) as [
+    number,
+    number,
+  ];
+  const coefficient = plateCoefficient(shorter, longer);
+  const openRatio = Math.max(areas.openRatio, 0);
+  const closed = coefficient * rho * (Math.PI / 4) * shorter ** 2 * longer;
+  const { shares } = loads.plate;
+  const alone = openRatio > mostOpen;
+  const points: PointMass[] = [];
+  if (alone) {
+    shares.tubes.forEach(({ section, from, to }, tube) =>
+      layOnTube(points, structure, tube, from, to, rho * perLength(section) * (to - from)),
+    );
+    structure.panels.forEach((_, index) => {
+      const { id } = structure.panels[index]!;
+      const { outline: o } = geometry.panels.find((panel) => panel.id === id)!;
+      const [s, l] = [o.x1 - o.x0, o.y1 - o.y0].sort((a, b) => a - b) as [number, number];
+      layOnCells(points, structure, (shell) => shell.panel === index, plateCoefficient(s, l) * rho * (Math.PI / 4) * s ** 2 * l); // prettier-ignore
+    });
+  } else {
+    const whole = closed * openPlateReduction(openRatio);
+    shares.fields.forEach(({ part }, field) =>
+      layOnCells(points, structure, (shell) => shell.field === field, whole * part.area),
+    );
+    for (const { tube, from, to, part } of shares.strips)
+      layOnTube(points, structure, tube, from, to, whole * part.area);
+  }
+  return {
+    points,
+    total: points.reduce((sum, point) => sum + point.mass, 0),
+    method: alone ? 'each part alone' : 'open plate',
+    openRatio,
+    coefficient,
+    reduction: alone ? 1 : openPlateReduction(openRatio),
+    sources: alone ? [coefficients] : [coefficients, openPlates],
+    cautions: [
+      'Water is laid on panels and tubes by their plan area and resists only across the plate; it is not yet solved as a flow about this plate.',
+      alone
+        ? 'More than half of the outline is open: tubes and panels are taken each alone, the least that the water can add.'
+        : 'The rule for open plates is from motions about as large as the plate; at the small ones of a mode the water adds less and frequencies lie higher, between those in water and those in air.',
+      'Surface and seabed are taken as more than a plate’s breadth away, and the depth of the tubes is left out: it adds about a tenth.',
+    ],
+  };
+}
+
+const coefficients: Source = { document: 'DNV-RP-C205', clause: 'app. D', memory: true };
+const openPlates: Source = { document: 'DNV-RP-N103', edition: '2017', clause: 'sec. 4', memory: true };
+
+/** m² of water to a metre of tube. */
+const perLength = ({ shape, width, height }: HollowSection): number =>
+  (shape === 'round' ? 1 : barCoefficient(height / width)) * Math.PI * (width / 2) ** 2;
+
+/** A mass over the cells that are picked, by area, a quarter of each to its corners. */
+function layOnCells(
+  points: PointMass[],
+  { shells }: Structure,
+  picked: (shell: Structure['shells'][number]) => boolean,
+  mass: number,
+): void {
+  const own = shells.filter(picked);
+  const area = own.reduce((sum, { a, b }) => sum + a * b, 0);
+  const corner = new Map<number, number>();
+  for (const { nodes, a, b } of own)
+    for (const node of nodes) corner.set(node, (corner.get(node) ?? 0) + (mass * a * b) / (4 * area));
+  for (const [node, kg] of corner) points.push({ node, offset: [0, 0, 0], mass: kg });
+}
+
+/** A mass along a tube from one place to another on the beams that lie there, half of each part to either end; on the
+ *  nearest beam where none does (in a joint). */
+function layOnTube(
+  points: PointMass[],
+  { tubes, beams }: Structure,
+  tube: number,
+  from: number,
+  to: number,
+  mass: number,
+): void {
+  const own = beams.slice(...tubes[tube]!.beams);
+  const covered = own.map((beam) => Math.max(0, Math.min(to, beam.to) - Math.max(from, beam.from)));
+  const total = covered.reduce((sum, length) => sum + length, 0);
+  const lay = ({ nodes, offsets }: BeamPart, kg: number): void => {
+    for (const end of [0, 1] as const) points.push({ node: nodes[end], offset: offsets[end], mass: kg / 2 });
+  };
+  if (total > 0) own.forEach((beam, k) => covered[k]! > 0 && lay(beam, (mass * covered[k]!) / total));
+  else {
+    const away = ({ from: low, to: high }: BeamPart): number => Math.max(low - to, from - high);
+    lay(own.reduce((best, beam) => (away(beam) < away(best) ? beam : best)), mass); // prettier-ignore
+  }
+}

@@ -1,0 +1,201 @@
+import { inUnit, printedUnit, type UnitSystem } from '../../quantity/format-quantity.ts';
+import { shellStress } from '../../solve/elements/shell-stress.ts';
+import type { ReadyPlate, SolvedLoading } from '../solve-plate.ts';
+import { csvTable } from './csv-table.ts';
+import type { FixingForces } from './fixing-forces.ts';
+import { levelled } from './levelled.ts';
+import type { PanelStress } from './panel-stress.ts';
+import type { TubeForces } from './tube-forces.ts';
+
+/** Units of the columns: SI, or those of a document's system. */
+export type CsvUnits = UnitSystem | 'SI';
+
+interface Column<T> {
+  readonly name: string;
+  /** SI unit and the one printed in the metric system; left out for names and counts. */
+  readonly unit?: readonly [si: string, metric: string];
+  readonly of: (row: T) => string | number;
+}
+
+const length = ['m', 'mm'] as const;
+const turn = ['rad', 'rad'] as const;
+const force = ['N', 'N'] as const;
+const moment = ['N*m', 'N*m'] as const;
+const lineForce = ['N/m', 'N/m'] as const;
+const lineMoment = ['N*m/m', 'N*m/m'] as const;
+const stress = ['Pa', 'MPa'] as const;
+
+/** A table with its units in the header, “rise [mm]”. */
+function table<T>(columns: readonly Column<T>[], rows: Iterable<T>, units: CsvUnits): string {
+  const printed = columns.map(({ unit }) => unit && (units === 'SI' ? unit[0] : printedUnit(unit[1], units)));
+  const header = columns.map(({ name }, i) => (printed[i] ? `${name} [${printed[i]}]` : name));
+  const lines = [...rows].map((row) =>
+    columns.map(({ of }, i) => {
+      const value = of(row);
+      return printed[i] && typeof value === 'number' ? inUnit(value, printed[i]) : value;
+    }),
+  );
+  return csvTable(header, lines);
+}
+
+/** Displacements of all nodes, from where deflections are told. */
+export function nodesCsv(plate: ReadyPlate, solved: SolvedLoading, units: CsvUnits): string {
+  const { coordinates, tubes, panels } = plate.structure;
+  const u = levelled(plate, solved);
+  const part: string[] = Array.from({ length: coordinates.length / 3 }, () => '');
+  for (const { id, nodes } of tubes) for (const n of nodes) part[n] = part[n] ? `${part[n]} and ${id}` : `tube ${id}`;
+  for (const { id, nodes } of panels) for (const n of nodes) if (n >= 0) part[n] = `panel ${id}`;
+  const columns: Column<number>[] = [
+    { name: 'node', of: (n) => n },
+    { name: 'part', of: (n) => part[n]! },
+    ...['x', 'y', 'z'].map((name, k): Column<number> => ({ name, unit: length, of: (n) => coordinates[3 * n + k]! })),
+    ...['ux', 'uy', 'uz'].map((name, k): Column<number> => ({ name, unit: length, of: (n) => u[6 * n + k]! })),
+    ...['rx', 'ry', 'rz'].map((name, k): Column<number> => ({ name, unit: turn, of: (n) => u[6 * n + 3 + k]! })),
+  ];
+  return table(columns, part.keys(), units);
+}
+
+/** Forces and stresses along all tubes. Signs as in `TubeForces`. */
+export function tubesCsv(tubes: readonly TubeForces[], units: CsvUnits): string {
+  type Row = readonly [TubeForces, number];
+  const rows = tubes.flatMap((tube) => Array.from(tube.at, (_, i): Row => [tube, i]));
+  const column = (name: string, unit: Column<Row>['unit'], key: 'at' | keyof TubeForces['largest']): Column<Row> => ({
+    name,
+    ...(unit ? { unit } : {}),
+    of: ([tube, i]) => tube[key][i]!,
+  });
+  return table<Row>(
+    [
+      { name: 'tube', of: ([{ id }]) => id },
+      column('along', length, 'at'),
+      column('N', force, 'N'),
+      column('Vy', force, 'Vy'),
+      column('Vz', force, 'Vz'),
+      column('T', moment, 'T'),
+      column('My', moment, 'My'),
+      column('Mz', moment, 'Mz'),
+      column('rise', length, 'rise'),
+      column('normal stress', stress, 'normal'),
+      column('von Mises at the far fibre', stress, 'fibre'),
+      column('von Mises at the neutral axis', stress, 'axis'),
+    ],
+    rows,
+    units,
+  );
+}
+
+/** Forces per width and stresses of all panels at their nodes. Signs as in `PanelStress`; `hot`: 1 where stress is no measure. */
+export function panelsCsv(
+  { structure: { coordinates } }: ReadyPlate,
+  panels: readonly PanelStress[],
+  units: CsvUnits,
+): string {
+  type Row = readonly [PanelStress, number];
+  const rows = panels.flatMap((panel) => Array.from(panel.nodes, (_, i): Row => [panel, i]));
+  const place = (name: string, k: number): Column<Row> => ({
+    name,
+    unit: length,
+    of: ([{ nodes }, i]) => coordinates[3 * nodes[i]! + k]!,
+  });
+  const forces = ['Nx', 'Ny', 'Nxy', 'Mx', 'My', 'Mxy'].map((name, k): Column<Row> => ({
+    name,
+    unit: k < 3 ? lineForce : lineMoment,
+    of: ([panel, i]) => panel.forces[6 * i + k]!,
+  })); // prettier-ignore
+  const on = (side: 'top' | 'bottom'): Column<Row>[] => {
+    const at = ([{ forces: own, thickness }, i]: Row) => shellStress(own.subarray(6 * i, 6 * i + 6), thickness, side);
+    return [
+      { name: `von Mises ${side}`, unit: stress, of: (row) => at(row).vonMises },
+      { name: `larger principal ${side}`, unit: stress, of: (row) => at(row).largest },
+      { name: `lesser principal ${side}`, unit: stress, of: (row) => at(row).least },
+      { name: `angle of the larger from x ${side}`, unit: turn, of: (row) => at(row).angle },
+    ];
+  };
+  return table<Row>(
+    [
+      { name: 'panel', of: ([{ id }]) => id },
+      place('x', 0),
+      place('y', 1),
+      ...forces,
+      ...on('top'),
+      ...on('bottom'),
+      { name: 'hot', of: ([{ hot }, i]) => hot[i]! },
+    ],
+    rows,
+    units,
+  );
+}
+
+/** Forces in bolts. Signs as in `BoltForce`. */
+export const boltsCsv = ({ bolts }: FixingForces, units: CsvUnits): string =>
+  table(
+    [
+      { name: 'bolt', of: ({ id }) => id },
+      { name: 'panel', of: ({ panel }) => panel },
+      { name: 'tube', of: ({ tube }) => tube },
+      { name: 'x', unit: length, of: ({ x }) => x },
+      { name: 'y', unit: length, of: ({ y }) => y },
+      { name: 'pull', unit: force, of: ({ pull }) => pull },
+      { name: 'shear x', unit: force, of: ({ shearX }) => shearX },
+      { name: 'shear y', unit: force, of: ({ shearY }) => shearY },
+      { name: 'shear', unit: force, of: ({ shear }) => shear },
+      { name: 'bending', unit: moment, of: ({ bending }) => bending },
+      { name: 'torsion', unit: moment, of: ({ torsion }) => torsion },
+    ],
+    bolts,
+    units,
+  );
+
+/** Forces per length in welds. Signs as in `WeldForce`. */
+export const weldsCsv = ({ welds }: FixingForces, units: CsvUnits): string =>
+  table(
+    [
+      { name: 'weld', of: ({ id }) => id },
+      { name: 'panel', of: ({ panel }) => panel },
+      { name: 'tube', of: ({ tube }) => tube },
+      { name: 'x', unit: length, of: ({ x }) => x },
+      { name: 'y', unit: length, of: ({ y }) => y },
+      { name: 'length', unit: length, of: (weld) => weld.length },
+      { name: 'along', unit: lineForce, of: ({ along }) => along },
+      { name: 'across', unit: lineForce, of: ({ across }) => across },
+      { name: 'pull', unit: lineForce, of: ({ pull }) => pull },
+      { name: 'resultant', unit: lineForce, of: ({ resultant }) => resultant },
+      { name: 'opening moment', unit: lineMoment, of: ({ opening }) => opening },
+    ],
+    welds,
+    units,
+  );
+
+/** Contact at each point of each panel on each tube: force, area, and whether it is closed. */
+export function contactsCsv({ structure }: ReadyPlate, { answer }: SolvedLoading, units: CsvUnits): string {
+  const { contacts, panels, tubes, coordinates } = structure;
+  return table<number>(
+    [
+      { name: 'panel', of: (i) => panels[contacts[i]!.panel]!.id },
+      { name: 'tube', of: (i) => tubes[contacts[i]!.tube]!.id },
+      { name: 'x', unit: length, of: (i) => coordinates[3 * contacts[i]!.nodes[0]]! },
+      { name: 'y', unit: length, of: (i) => coordinates[3 * contacts[i]!.nodes[0] + 1]! },
+      { name: 'area', unit: ['m^2', 'mm^2'], of: (i) => contacts[i]!.area },
+      { name: 'closed', of: (i) => answer.closed[i]! },
+      { name: 'force', unit: force, of: (i) => answer.pressing[i]! },
+      { name: 'pressure', unit: stress, of: (i) => answer.pressing[i]! / contacts[i]!.area },
+    ],
+    contacts.keys(),
+    units,
+  );
+}
+
+/** Forces of supports on the plate. Signs as in `SupportForce`. */
+export const supportsCsv = ({ supports }: FixingForces, units: CsvUnits): string =>
+  table(
+    [
+      { name: 'support', of: ({ id }) => id },
+      { name: 'state', of: ({ state }) => state },
+      { name: 'vertical', unit: force, of: ({ vertical }) => vertical },
+      { name: 'along its line', unit: force, of: ({ along }) => along },
+      { name: 'x', unit: force, of: ({ inPlan }) => inPlan[0] },
+      { name: 'y', unit: force, of: ({ inPlan }) => inPlan[1] },
+    ],
+    supports,
+    units,
+  );

@@ -1,0 +1,122 @@
+import type { Model } from '../model.ts';
+import type { Situation } from '../loads/situation.ts';
+import { plateStructure } from './mesh/plate-structure.ts';
+import { factorise, type Factorisation } from '../solve/sparse/factorise.ts';
+import type { MakeKernels } from '../solve/sparse/front-kernels.ts';
+import { inWords } from './mechanism-words.ts';
+import { frontKernels } from '../solve/sparse/wasm-kernels.ts';
+import type { Factorise } from '../solve/structure/factorise.ts';
+import { loadVector } from './load-vector.ts';
+import { lumpedMasses } from '../solve/structure/lumped-mass.ts';
+import { partElements } from '../solve/structure/part-elements.ts';
+import { plateSupports } from './plate-supports.ts';
+import { solveStructure, type ReadyStructure, type StructureAnswer } from '../solve/structure/solve-structure.ts';
+import type { Beam } from '../solve/elements/beam.ts';
+
+/** The meshed plate of a model, ready for its load cases. */
+export interface ReadyPlate extends ReadyStructure {
+  readonly model: Model;
+  readonly beams: readonly Beam[];
+  readonly size: number;
+}
+
+/** One loading of one load case on one set of supports, solved. */
+export interface SolvedLoading {
+  readonly situation: Situation;
+  /** Name of the loading, index of the variant of supports among `situation.present`. */
+  readonly loading: string;
+  readonly variant: number;
+  readonly applied: Float64Array;
+  readonly answer: StructureAnswer;
+  /** `linear`: contact as pressed or pulled by the load's direction; `contact`: contact settled. */
+  readonly stage: 'linear' | 'contact';
+}
+
+/** Meshes the model with cells no wider than `size`, m; panels, bolts and crossings of `without` are left out, by id. */
+export function readyPlate(
+  model: Model,
+  {
+    size,
+    without,
+    kernels,
+  }: { readonly size: number; readonly without?: ReadonlySet<string>; readonly kernels?: MakeKernels },
+): ReadyPlate {
+  const structure = plateStructure(model, { size, levels: 'as built', ...(without ? { without } : {}) });
+  const { beams, elements } = partElements(structure);
+  return {
+    model,
+    structure,
+    beams,
+    elements,
+    masses: plateMasses(model, structure),
+    factorise: factoriser(kernels),
+    size,
+  };
+}
+
+/** Factors one system after another that have the same pattern: the order of elimination is found once. */
+export function factoriser(kernels: MakeKernels = frontKernels): Factorise {
+  let elimination: Factorisation['elimination'] | undefined;
+  return (system) => {
+    const factored = factorise(system, { kernels, ...(elimination ? { elimination } : {}) });
+    elimination = factored.elimination;
+    return factored;
+  };
+}
+
+/** Masses of the tubes with the water in them, and of the panels' plates; what else the plate has (fasteners, welds,
+ *  coating, extras) lies on the tubes, so that all of it is the mass that the loads move. */
+function plateMasses(
+  { geometry, mass, loads }: Model,
+  structure: ReadyStructure['structure'],
+): ReadyStructure['masses'] {
+  const rho = mass.waterDensity;
+  const perLength = [...geometry.mainTubes, ...geometry.crossTubes].map(
+    ({ section, material, flooded }) =>
+      material.density * section.nominalArea + (flooded ? rho * section.innerArea : 0),
+  );
+  const panels = new Map(geometry.panels.map((panel) => [panel.id, panel]));
+  const perArea = structure.panels.map(({ id }) => {
+    const { material, thickness } = panels.get(id)!;
+    return material.density * thickness;
+  });
+  const onPanels = lumpedMasses({ ...structure, beams: [] }, perLength, perArea);
+  const onTubes = lumpedMasses({ ...structure, shells: [] }, perLength, perArea);
+  const sum = (of: ReadyStructure['masses']): number => of.reduce((total, { mass: m }) => total + m, 0);
+  const scale = (loads.plate.movingMass - sum(onPanels)) / sum(onTubes);
+  return [...onPanels, ...onTubes.map((point) => ({ ...point, mass: scale * point.mass }))];
+}
+
+/** Closed points to begin with: those of panels that the load's direction presses onto their tubes. */
+export function contactToBegin({ model, structure }: ReadyPlate, { direction }: Situation): Uint8Array {
+  const pressed = new Map(model.geometry.panels.map(({ id, pressedBy }) => [id, pressedBy === direction]));
+  return Uint8Array.from(structure.contacts, ({ panel }) => (pressed.get(structure.panels[panel]!.id) ? 1 : 0));
+}
+
+/** Solves one loading of a case on one variant of its supports; yields after each set of closed points. */
+export function* solveLoading(
+  plate: ReadyPlate,
+  situation: Situation,
+  { loading: index, variant, stage, start }: { readonly loading: number; readonly variant: number; readonly stage: SolvedLoading['stage']; readonly start?: Uint8Array }, // prettier-ignore
+): Generator<number, SolvedLoading> {
+  const loading = situation.loadings[index]!;
+  const set = situation.supports!;
+  const applied = loadVector(plate.structure, plate.model.loads.plate, loading);
+  let answer: StructureAnswer;
+  try {
+    answer = yield* solveStructure(
+      plate,
+      applied,
+      {
+        supports: plateSupports(plate.structure, set),
+        present: situation.present[variant]!,
+        oneWay: set.oneWay,
+      },
+      start ?? contactToBegin(plate, situation),
+      stage === 'linear' ? 'as begun' : 'settled',
+    );
+  } catch (error) {
+    throw inWords(error, plate.structure);
+  }
+  return { situation, loading: loading.name, variant, applied, answer, stage };
+}
