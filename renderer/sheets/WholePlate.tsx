@@ -264,6 +264,7 @@ function Tables({
     setBusy(true);
     try {
       const tables = await tablesOf(name, loading);
+      if (tables.length === 0) return;
       // one file, each table under its name: a browser asks once
       const text = tables.map((table) => `${table.name}\r\n${table.text}`).join('\r\n');
       const saved = await saveBytes(host, 'whole-plate.csv', new TextEncoder().encode(text), 'text/csv');

@@ -105,10 +105,13 @@ function hear(news: FromSolver): void {
     console.error(news.why);
     worker?.terminate();
     started();
+    answerTables([]);
     useSolver.setState({ progress: null });
     notify('loud', { what: 'The solver of the whole plate stopped', mend: 'Change something or ask again; report it if it stays so.' }); // prettier-ignore
     return;
   }
+  if (news.kind === 'tables' || (news.kind === 'refused' && news.at === 'tables'))
+    answerTables(news.kind === 'tables' && news.edit === edit ? news.tables : []);
   // told before the newer state was heard
   if ('edit' in news && news.edit !== edit) return;
   if (news.kind === 'progress') useSolver.setState({ progress: { at: news.at, progress: news.progress } });
@@ -119,7 +122,11 @@ function hear(news: FromSolver): void {
   else if (news.kind === 'changed') useSolver.setState({ changed: news });
   else if (news.kind === 'refused') useSolver.setState({ refusals: news.refusals });
   else if (news.kind === 'idle') useSolver.setState({ progress: null, cancelled: news.cancelled });
-  else hearTables?.(news.tables);
+}
+
+function answerTables(tables: readonly SolverTable[]): void {
+  hearTables?.(tables);
+  hearTables = null;
 }
 
 export const wish = (what: SolveWish): void => {
@@ -129,7 +136,7 @@ export const wish = (what: SolveWish): void => {
 
 export const cancelSolving = (): void => send({ kind: 'cancel' });
 
-/** All tables of a loading of a set. */
+/** All tables of a loading of a set; none where the document has moved on or the solver refused (which it then says). */
 export const tablesOf = (set: SolvedSet['name'], loading: number): Promise<readonly SolverTable[]> =>
   new Promise((resolve) => {
     hearTables = resolve;

@@ -19,7 +19,7 @@ type Changes = (document: SmallDocument) => void;
 const modelWith = (change: Changes = () => undefined): Model => {
   const copy = structuredClone(raw);
   change(copy);
-  return modelOf(readDocument(copy));
+  return modelOf(readDocument({ ...copy }));
 };
 const run = <T>(steps: Generator<unknown, T>): T => {
   let step = steps.next();
