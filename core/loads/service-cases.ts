@@ -90,8 +90,12 @@ function serviceCase(context: CaseContext, service: ServiceForce, direction: Dir
   const ownWeight = service.holdsWeight ? 0 : 1;
   const weightFactor = ownWeight * (worse ? factor(accidental ? 'gamma_F_accidental' : 'gamma_F_permanent') : 1);
 
-  const partOf = (panel: Panel | null, of: Spread): number =>
-    fields.reduce((sum, field) => (field.panel === panel ? sum + field.part[of] : sum), 0);
+  const parts = new Map<Panel, Record<Spread, number>>();
+  for (const { panel, part } of fields) {
+    const known = parts.get(panel) ?? { area: 0, shape: 0 };
+    parts.set(panel, { area: known.area + part.area, shape: known.shape + part.shape });
+  }
+  const partOf = (panel: Panel | null, of: Spread): number => (panel ? (parts.get(panel)?.[of] ?? 0) : 0);
   const loading = (of: Spread, lost: Panel | null): Loading => {
     const scale = force / (1 - partOf(lost, of));
     return {
@@ -157,11 +161,10 @@ function serviceCase(context: CaseContext, service: ServiceForce, direction: Dir
 
 /** Panels, that with the largest part of the force first. */
 function byShare({ geometry, plate: { fields } }: CaseContext): Panel[] {
-  const part = (panel: Panel): number =>
-    fields.reduce((sum, field) => (field.panel === panel ? sum + Math.max(field.part.area, field.part.shape) : sum), 0);
-  return geometry.panels
-    .filter((panel) => fields.some((field) => field.panel === panel))
-    .sort((a, b) => part(b) - part(a));
+  const part = new Map<Panel, number>();
+  for (const field of fields)
+    part.set(field.panel, (part.get(field.panel) ?? 0) + Math.max(field.part.area, field.part.shape));
+  return geometry.panels.filter((panel) => part.has(panel)).sort((a, b) => part.get(b)! - part.get(a)!);
 }
 
 function slackFindings(

@@ -19,12 +19,15 @@ export function inertiaOf(
   frame: RigidFrame,
   free: readonly RigidMotion[],
 ): Inertia {
-  const at = (motion: RigidMotion, freedom: number): number => {
-    const { x, y } = model.nodes[Math.floor(freedom / 3)]!;
-    const felt = feltAt(frame, freedom % 3, x, y);
-    const value = felt[0] * motion[0] + felt[1] * motion[1] + felt[2] * motion[2];
-    return freedom % 3 ? value / frame.length : value;
-  };
+  // what each freedom feels of each free motion, found once: every load of every case asks for it
+  const felt = free.map((motion) =>
+    Float64Array.from({ length: 3 * model.nodes.length }, (_, freedom) => {
+      const { x, y } = model.nodes[Math.floor(freedom / 3)]!;
+      const own = feltAt(frame, freedom % 3, x, y);
+      const value = own[0] * motion[0] + own[1] * motion[1] + own[2] * motion[2];
+      return freedom % 3 ? value / frame.length : value;
+    }),
+  );
   /** ∫ m w v over the grid, for w and v straight along each member. */
   const product = (w: (node: number) => number, v: (node: number) => number): number => {
     let sum = model.nodes.reduce((total, { mass = 0 }, i) => total + mass * w(i) * v(i), 0);
@@ -34,10 +37,10 @@ export function inertiaOf(
     });
     return sum;
   };
-  const shapes = free.map(
+  const shapes = felt.map(
     (motion) =>
       (node: number): number =>
-        at(motion, 3 * node),
+        motion[3 * node]!,
   );
   const M = envelope(new Int32Array(free.length));
   shapes.forEach((w, i) => shapes.slice(0, i + 1).forEach((v, j) => (M.entries[M.start[i]! + j] = product(w, v))));
@@ -51,19 +54,19 @@ export function inertiaOf(
   const solved = (right: number[]): Float64Array => solveUpper(M, solveLower(M, Float64Array.from(right)));
   return {
     balance: (nodal, lines) => {
-      const work = free.map((motion) => {
-        let sum = nodal.reduce((total, force, i) => total + force * at(motion, i), 0);
+      const work = felt.map((motion) => {
+        let sum = nodal.reduce((total, force, i) => total + force * motion[i]!, 0);
         beams.forEach(({ length, freedoms, cos, sin }, e) => {
           const { start, end, torque } = lines[e]!;
-          const [w1, w2] = [at(motion, freedoms[0]!), at(motion, freedoms[3]!)];
+          const [w1, w2] = [motion[freedoms[0]!]!, motion[freedoms[3]!]!];
           sum += (length / 6) * (2 * start * w1 + start * w2 + end * w1 + 2 * end * w2);
-          sum += torque * length * (cos * at(motion, freedoms[1]!) + sin * at(motion, freedoms[2]!));
+          sum += torque * length * (cos * motion[freedoms[1]!]! + sin * motion[freedoms[2]!]!);
         });
         return sum;
       });
       const rate = solved(work);
       const acceleration = (freedom: number): number =>
-        free.reduce((sum, motion, k) => sum + rate[k]! * at(motion, freedom), 0);
+        felt.reduce((sum, motion, k) => sum + rate[k]! * motion[freedom]!, 0);
       model.nodes.forEach(({ mass = 0 }, i) => (nodal[3 * i]! -= mass * acceleration(3 * i)));
       beams.forEach(({ mass, freedoms }, e) => {
         const { start, end, torque } = lines[e]!;
@@ -77,7 +80,7 @@ export function inertiaOf(
     },
     level: (u) => {
       const part = solved(shapes.map((shape) => product((node) => u[3 * node]!, shape)));
-      u.forEach((_, i) => free.forEach((motion, k) => (u[i]! -= part[k]! * at(motion, i))));
+      u.forEach((_, i) => felt.forEach((motion, k) => (u[i]! -= part[k]! * motion[i]!)));
     },
   };
 }
