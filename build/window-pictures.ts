@@ -41,6 +41,11 @@ export async function windowPictures(root: string): Promise<readonly string[]> {
     await page.locator('.explained math').first().waitFor();
     await page.locator('.explained').first().scrollIntoViewIfNeeded();
     await picture('window-check');
+    await sheet('whole');
+    await page.locator('[data-solved="now"]').getByText(`${texts.whole.sets.contact}.`).waitFor();
+    await page.getByRole('checkbox', { name: texts.whole.shape }).check();
+    await page.mouse.move(700, 840);
+    await picture('window-whole');
     await sheet('options');
     await page.locator('.comparison-plot').first().waitFor();
     await picture('window-options');
