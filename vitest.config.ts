@@ -14,6 +14,8 @@ export default defineConfig({
   test: {
     testTimeout: 60_000,
     hookTimeout: 120_000,
+    // two: the solver's tests fill a core each, and a small machine has two
+    maxWorkers: 2,
     reporters: report ? ['default', ['json', { outputFile: report }]] : ['default'],
     // A browser fills a small machine: those tests run after the others, not beside them (groupOrder).
     projects: [

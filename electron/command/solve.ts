@@ -44,7 +44,7 @@ export const solveVerb: Verb = {
     '',
     'Ends with 1 where contact did not settle, a mode or panel did not, or no mesh came within 2 %.',
     '',
-    'Example: stillplate solve samples/small.stillplate.json --losses',
+    'Example: stillplate solve samples/small.stillplate.json --size 100mm --linear',
   ].join('\n'),
   run: async (args, on) => {
     const flags = ['linear', 'all', 'losses', 'modes', 'buckling', 'large', 'json'] as const;
