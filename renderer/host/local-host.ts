@@ -9,7 +9,7 @@ export function localHost(): Host {
   const hearers = new Set<(event: HostEvent) => void>();
   let events: EventSource | null = null;
   let isLeaving = false;
-  window.addEventListener('pagehide', () => {
+  addEventListener('pagehide', () => {
     isLeaving = true;
   });
 

@@ -45,6 +45,8 @@ export async function pageClient(server: LocalServer, cookie: string): Promise<H
     path.startsWith('/call/')
       ? realFetch(`${base}${path}`, { ...init, headers: { ...(init.headers as Record<string, string>), ...headers } })
       : realFetch(path, init);
+  // the page never goes here
+  world['addEventListener'] = () => undefined;
   world['EventSource'] = class {
     onmessage: ((event: { data: string }) => void) | null = null;
     constructor(path: string) {
