@@ -8,7 +8,7 @@ import { firstSize, meshStudy, type MeshStudy } from '../plate/mesh-study.ts';
 import { changeWords } from '../plate/results/change-words.ts';
 import { solverTables, type SolverTable } from '../plate/results/solver-tables.ts';
 import { whatChanged } from '../plate/results/what-changed.ts';
-import { solveCases, type SolvedCases, type SolveProgress } from '../plate/solve-cases.ts';
+import { everySolved, solveCases, type SolvedCases, type SolveProgress } from '../plate/solve-cases.ts';
 import { loadingView, type LoadingView } from './solver-view.ts';
 
 /** Which plate is to be solved: the document as it is after an edit, under an option. `edit` numbers the states of it. */
@@ -159,16 +159,16 @@ export function createSolveService({ tell, later }: SolverPort): (message: ToSol
 
   function keep(name: SolvedSet['name'], of: SolveSubject, on: Model, cases: SolvedCases): void {
     kept.set(name, cases);
-    const views = listed(cases).map(({ plate, solved, without }) => {
+    const views = everySolved(cases).map(({ plate, solved, lost }) => {
       const view = loadingView(plate, solved, unitsOf(on));
-      return without ? { ...view, title: `${view.title}; ${without}` } : view;
+      return lost ? { ...view, title: `${view.title}; ${lost.kind} ${lost.id} lost: ${lost.why}` } : view;
     });
     tell({ kind: 'set', set: { name, edit: of.edit, views } });
   }
 
   function tables(name: SolvedSet['name'], loading: number, of: SolveSubject, on: Model): void {
     const cases = kept.get(name);
-    const found = cases && listed(cases)[loading];
+    const found = cases && everySolved(cases)[loading];
     if (found) tell({ kind: 'tables', edit: of.edit, tables: solverTables(found.plate, found.solved, unitsOf(on)) });
     else
       tell({
@@ -180,16 +180,6 @@ export function createSolveService({ tell, later }: SolverPort): (message: ToSol
   }
 
   return hear;
-}
-
-/** All loadings of a set in the order in which they are shown; of losses with what is lost. */
-function listed({ plate, solved, losses }: SolvedCases) {
-  return [
-    ...solved.map((one) => ({ plate, solved: one, without: null })),
-    ...losses.flatMap((lost) =>
-      lost.solved.map((one) => ({ plate: lost.plate, solved: one, without: `${lost.kind} ${lost.id} lost: ${lost.why}` })),
-    ),
-  ]; // prettier-ignore
 }
 
 const unitsOf = ({ document }: Model): UnitSystem => document.units;

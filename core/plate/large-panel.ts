@@ -6,7 +6,7 @@ import { eliminate } from '../solve/eliminate.ts';
 import { cellPlaces } from './results/cell-forces.ts';
 import { activeSupports } from './results/active-supports.ts';
 import { deflections, type PanelDeflection } from './results/deflections.ts';
-import { panelRecoveries } from './results/panel-recoveries.ts';
+import { shellRecoveries } from '../solve/structure/shell-recoveries.ts';
 import { factoriser, type ReadyPlate, type SolvedLoading } from './solve-plate.ts';
 import type { MakeKernels } from '../solve/sparse/front-kernels.ts';
 import {
@@ -14,8 +14,8 @@ import {
   contactFaults,
   contactForce,
   contactLoads,
-  openElement,
   opening,
+  withContact,
 } from '../solve/structure/contact.ts';
 import type { ElementStiffness } from '../solve/structure/element-stiffness.ts';
 import type { Factorise } from '../solve/structure/factorise.ts';
@@ -197,7 +197,7 @@ function linearPlate(
 ) {
   const { coordinates, contacts } = structure;
   const { closed, u, loads } = solved.answer;
-  const all = [...elements, ...contacts.map((part, i) => (closed[i] ? contactElement(part) : openElement(part)))];
+  const all = withContact(elements, structure, closed);
   const held = holdFreedoms(structure);
   const factor = factorise({ coordinates, elements: all, held });
   const byOthers = contacts.map(({ panel }, i) => (closed[i] && !chosen.has(panel) ? 1 : 0));
@@ -290,7 +290,7 @@ function tiltOf({ ties, contacts, panels, coordinates }: Structure, part: PanelP
 
 /** Forces in a panel's cells: membrane forces with the stretch, moments by the motion as in small deflection. */
 function largeCells(structure: Structure, part: PanelPart, v: Float64Array, flat: Float64Array): Float64Array {
-  const recoveries = panelRecoveries(structure);
+  const recoveries = shellRecoveries(structure);
   const [first] = structure.panels[part.panel]!.shells;
   const out = new Float64Array(6 * cellPlaces * part.shells.length);
   part.shells.forEach(({ nodes, shell }, e) => {

@@ -1,6 +1,7 @@
-import { shellLarge, type LargeShell } from '../solve/elements/shell-large.ts';
-import type { ContactPart, ShellPart, Structure } from '../solve/structure/structure.ts';
+import { shellLarge } from '../solve/elements/shell-large.ts';
+import type { ContactPart, Structure } from '../solve/structure/structure.ts';
 import type { LargePart } from '../solve/structure/large-newton.ts';
+import { perShell } from '../solve/structure/per-shell.ts';
 import { tieElement } from '../solve/structure/tie.ts';
 
 /** A panel of a structure taken by itself: its nodes first, then the nodes of tubes to which it is tied or on which it lies,
@@ -22,9 +23,10 @@ export function panelPart(structure: Structure, panel: number, held?: Uint8Array
     local.set(node, nodes.length);
     return nodes.push(node) - 1;
   };
-  const parts = structure.shells.slice(...mesh.shells);
-  const largeOf = largeShells();
-  const shells = parts.map((part) => ({ nodes: part.nodes.map(at), shell: largeOf(part) }));
+  const large = largeShells(structure).slice(...mesh.shells);
+  const shells = structure.shells
+    .slice(...mesh.shells)
+    .map(({ nodes: corners }, i) => ({ nodes: corners.map(at), shell: large[i]! }));
   const own = nodes.length;
   const pair = ([a, b]: readonly [number, number]): readonly [number, number] => [at(a), at(b)];
   const ties = structure.ties.slice(...mesh.ties).map((tie) => tieElement({ ...tie, nodes: pair(tie.nodes) }));
@@ -43,14 +45,5 @@ export function panelPart(structure: Structure, panel: number, held?: Uint8Array
 export const gathered = ({ nodes }: PanelPart, whole: Float64Array): Float64Array =>
   Float64Array.from({ length: 6 * nodes.length }, (_, i) => whole[6 * nodes[Math.floor(i / 6)]! + (i % 6)]!);
 
-/** Equal rectangles of one thickness share what they are. */
-function largeShells(): (part: ShellPart) => LargeShell {
-  const known = new Map<string, LargeShell>();
-  return ({ a, b, E, nu, thickness }) => {
-    const key = `${Math.round(1e9 * a)} ${Math.round(1e9 * b)} ${E} ${nu} ${thickness}`;
-    const made =
-      known.get(key) ?? shellLarge(Float64Array.of(0, 0, 0, a, 0, 0, a, b, 0, 0, b, 0), { thickness, E, nu });
-    known.set(key, made);
-    return made;
-  };
-}
+/** Each shell of a structure for large deflection. */
+const largeShells = perShell((xyz, { E, nu, thickness }) => shellLarge(xyz, { thickness, E, nu }));

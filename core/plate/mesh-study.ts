@@ -1,4 +1,5 @@
 import type { Model } from '../model.ts';
+import { drained } from '../solve/drained.ts';
 import { deflections } from './results/deflections.ts';
 import { errorEstimate } from './results/error-estimate.ts';
 import { fixingForces } from './results/fixing-forces.ts';
@@ -87,10 +88,7 @@ function valuesOf(model: Model, size: number): MeshValues {
   const plate = readyPlate(model, { size });
   const service = model.loads.situations.filter((s) => s.loadCase === 'service' && s.supports !== null);
   const heavier = service.reduce((a, b) => (Math.abs(b.force) > Math.abs(a.force) ? b : a));
-  const solving = solveLoading(plate, heavier, { loading: 0, variant: 0, stage: 'linear' });
-  let step = solving.next();
-  while (!step.done) step = solving.next();
-  const solved = step.value;
+  const solved = drained(solveLoading(plate, heavier, { loading: 0, variant: 0, stage: 'linear' }));
   const fixings = fixingForces(plate, solved);
   const { shells, coordinates } = plate.structure;
   const covered = shells.reduce((sum, { a, b }) => sum + a * b, 0);

@@ -5,7 +5,7 @@ import { factoriser, type ReadyPlate } from './solve-plate.ts';
 import type { MakeKernels } from '../solve/sparse/front-kernels.ts';
 import { addedMassByArea, type AddedMass } from './added-mass-by-area.ts';
 import type { PointMass } from '../solve/structure/lumped-mass.ts';
-import { plateMassesIn } from './modes-masses.ts';
+import { plateMassesIn } from './plate-masses.ts';
 import { structureModes, type Mode, type ModeSet } from '../solve/structure/modes-of-structure.ts';
 import { modeSupport, type ModeSupport } from '../solve/structure/modes-support.ts';
 import { plateSupports } from './plate-supports.ts';

@@ -1,6 +1,7 @@
 import type { SupportSet } from '../loads/support-set.ts';
 import { nearestLine } from '../solve/lattice-lines.ts';
-import { noOffset, type Structure, type SupportPart, type Vector } from '../solve/structure/structure.ts';
+import { noOffset, type Structure, type SupportPart } from '../solve/structure/structure.ts';
+import type { Vector } from '../solve/vector.ts';
 
 /** The document's supports on the structure's nodes. A leg's force goes through the point at which its line of action
  *  meets the level of the tube's axis, and leans towards the apex. */

@@ -1,6 +1,7 @@
 import type { Situation } from '../loads/situation.ts';
 import type { Model } from '../model.ts';
-import { firstSize, meshStudy, type MeshStudy } from './mesh-study.ts';
+import { meshStudy, type MeshStudy } from './mesh-study.ts';
+import { beamEndForces } from '../solve/elements/beam-forces.ts';
 import { fixingForces } from './results/fixing-forces.ts';
 import { readyPlate, solveLoading, type ReadyPlate, type SolvedLoading } from './solve-plate.ts';
 
@@ -36,6 +37,16 @@ export interface SolvedCases {
   readonly losses: readonly LostPart[];
 }
 
+/** All that was solved in the order in which it is shown: the whole plate, then with each part lost. */
+export const everySolved = ({
+  plate,
+  solved,
+  losses,
+}: SolvedCases): { readonly plate: ReadyPlate; readonly solved: SolvedLoading; readonly lost: LostPart | null }[] => [
+  ...solved.map((one) => ({ plate, solved: one, lost: null })),
+  ...losses.flatMap((lost) => lost.solved.map((one) => ({ plate: lost.plate, solved: one, lost }))),
+];
+
 /**
  * Solves the load cases of a model as one structure. Yields what it is about to do, so that a caller may stop it there.
  * Each loading (both spreads of the pressure) on each variant of supports is solved by itself. Losses: of all rows of
@@ -59,10 +70,10 @@ export function* solveCases(model: Model, request: SolveRequest): Generator<Solv
   if (request.size === undefined) {
     const studying = meshStudy(model);
     let step = studying.next();
-    for (; !step.done; step = studying.next()) if (step.value !== 'contact') yield progress(step.value);
+    for (; !step.done; step = studying.next()) yield progress(step.value);
     study = step.value;
   }
-  const size = request.size ?? study?.chosen ?? study?.meshes.at(-1)?.size ?? firstSize(model);
+  const size = request.size ?? study!.chosen ?? study!.meshes.at(-1)!.size;
   const plate = readyPlate(model, { size });
 
   function* allOf(
@@ -177,10 +188,10 @@ function worstJoint(plate: ReadyPlate, service: readonly SolvedLoading[]): strin
       let sum = 0;
       for (let i = first; i < last; i++) {
         const { nodes } = structure.beams[i]!;
-        const end = nodes.indexOf(node!);
-        if (end < 0) continue;
-        const K = beams[i]!.stiffness;
-        for (let c = 0; c < 12; c++) sum += K[12 * (6 * end + 2) + c]! * answer.u[6 * nodes[c < 6 ? 0 : 1] + (c % 6)]!;
+        if (!nodes.includes(node!)) continue;
+        const own = Float64Array.from(nodes.flatMap((n) => [...answer.u.subarray(6 * n, 6 * n + 6)]));
+        const { start, end } = beamEndForces(beams[i]!, own);
+        sum += nodes[0] === node ? -start.Vz : end.Vz;
       }
       if (Math.abs(sum) > most) [most, worst] = [Math.abs(sum), id];
     }

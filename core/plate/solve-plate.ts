@@ -7,7 +7,7 @@ import { inWords } from './mechanism-words.ts';
 import { frontKernels } from '../solve/sparse/wasm-kernels.ts';
 import type { Factorise } from '../solve/structure/factorise.ts';
 import { loadVector } from './load-vector.ts';
-import { lumpedMasses } from '../solve/structure/lumped-mass.ts';
+import { movingMasses } from './plate-masses.ts';
 import { partElements } from '../solve/structure/part-elements.ts';
 import { plateSupports } from './plate-supports.ts';
 import { solveStructure, type ReadyStructure, type StructureAnswer } from '../solve/structure/solve-structure.ts';
@@ -48,7 +48,7 @@ export function readyPlate(
     structure,
     beams,
     elements,
-    masses: plateMasses(model, structure),
+    masses: movingMasses(model, structure),
     factorise: factoriser(kernels),
     size,
   };
@@ -62,29 +62,6 @@ export function factoriser(kernels: MakeKernels = frontKernels): Factorise {
     elimination = factored.elimination;
     return factored;
   };
-}
-
-/** Masses of the tubes with the water in them, and of the panels' plates; what else the plate has (fasteners, welds,
- *  coating, extras) lies on the tubes, so that all of it is the mass that the loads move. */
-function plateMasses(
-  { geometry, mass, loads }: Model,
-  structure: ReadyStructure['structure'],
-): ReadyStructure['masses'] {
-  const rho = mass.waterDensity;
-  const perLength = [...geometry.mainTubes, ...geometry.crossTubes].map(
-    ({ section, material, flooded }) =>
-      material.density * section.nominalArea + (flooded ? rho * section.innerArea : 0),
-  );
-  const panels = new Map(geometry.panels.map((panel) => [panel.id, panel]));
-  const perArea = structure.panels.map(({ id }) => {
-    const { material, thickness } = panels.get(id)!;
-    return material.density * thickness;
-  });
-  const onPanels = lumpedMasses({ ...structure, beams: [] }, perLength, perArea);
-  const onTubes = lumpedMasses({ ...structure, shells: [] }, perLength, perArea);
-  const sum = (of: ReadyStructure['masses']): number => of.reduce((total, { mass: m }) => total + m, 0);
-  const scale = (loads.plate.movingMass - sum(onPanels)) / sum(onTubes);
-  return [...onPanels, ...onTubes.map((point) => ({ ...point, mass: scale * point.mass }))];
 }
 
 /** Closed points to begin with: those of panels that the load's direction presses onto their tubes. */
@@ -101,7 +78,7 @@ export function* solveLoading(
 ): Generator<number, SolvedLoading> {
   const loading = situation.loadings[index]!;
   const set = situation.supports!;
-  const applied = loadVector(plate.structure, plate.model.loads.plate, loading);
+  const applied = loadVector(plate, plate.model.loads.plate, loading);
   let answer: StructureAnswer;
   try {
     answer = yield* solveStructure(

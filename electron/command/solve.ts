@@ -13,11 +13,12 @@ import { loadPath } from '../../core/plate/results/load-path.ts';
 import { panelStress } from '../../core/plate/results/panel-stress.ts';
 import { solverTables } from '../../core/plate/results/solver-tables.ts';
 import { tubeForces } from '../../core/plate/results/tube-forces.ts';
-import { solveCases, type SolvedCases } from '../../core/plate/solve-cases.ts';
+import { everySolved, solveCases, type SolvedCases } from '../../core/plate/solve-cases.ts';
 import type { ReadyPlate, SolvedLoading } from '../../core/plate/solve-plate.ts';
 import { panelBuckling } from '../../core/plate/buckling-of-panels.ts';
 import { largePanels, smallDeflection } from '../../core/plate/large-panel.ts';
 import { plateModes } from '../../core/plate/plate-modes.ts';
+import { drained } from '../../core/solve/drained.ts';
 import { openDocument } from '../host/open-document.ts';
 import { writeFileWhole } from '../host/write-file.ts';
 import { chosenOption } from './chosen-option.ts';
@@ -63,7 +64,7 @@ export const solveVerb: Verb = {
     const { model, optionTitle } = appraise(raw, document, chosenOption(document, values.option));
     const { units } = model.document;
     const text = (si: number, unit: string): string => quantityText(si, printedUnit(unit, units), 4);
-    const cases = finish(
+    const cases = drained(
       solveCases(model, {
         stage: values.linear ? 'linear' : 'contact',
         cases: values.all ? 'all' : 'service',
@@ -71,24 +72,22 @@ export const solveVerb: Verb = {
         ...(values.size === undefined ? {} : { size: readQuantity(values.size, 'length').si }),
       }),
     );
-    const all = [
-      ...cases.solved.map((solved) => ({ plate: cases.plate, solved, without: null as string | null })),
-      ...cases.losses.flatMap((loss) =>
-        loss.solved.map((solved) => ({ plate: loss.plate, solved, without: `${loss.kind} ${loss.id}` })),
-      ),
-    ];
-    const lines = all.map(({ plate, solved, without }) => ({ without, ...summary(plate, solved) }));
-    const modes = values.modes ? finish(plateModes(cases.plate, { holding: 'hung', count: 6 })) : null;
+    const all = everySolved(cases);
+    const lines = all.map(({ plate, solved, lost }) => ({
+      without: lost && `${lost.kind} ${lost.id}`,
+      ...summary(plate, solved),
+    }));
+    const modes = values.modes ? drained(plateModes(cases.plate, { holding: 'hung', count: 6 })) : null;
     const inService = cases.solved.filter(({ situation }) => situation.loadCase === 'service');
     const buckling = values.buckling
-      ? inService.map((solved) => ({ solved, ...finish(panelBuckling(cases.plate, solved, { count: 1 })) }))
+      ? inService.map((solved) => ({ solved, ...drained(panelBuckling(cases.plate, solved, { count: 1 })) }))
       : [];
     const large = values.large
       ? inService
           .filter((solved) =>
             deflections(cases.plate, solved).panels.some(({ dipOverThickness }) => dipOverThickness > smallDeflection),
           ) // prettier-ignore
-          .map((solved) => ({ of: solved, ...finish(largePanels(cases.plate, solved)) }))
+          .map((solved) => ({ of: solved, ...drained(largePanels(cases.plate, solved)) }))
       : [];
 
     if (values.csv !== undefined) {
@@ -158,12 +157,6 @@ const cautions = [
   'Panels whose bolts are fitted or slip-resistant bend with the tubes and take load off them; that counts only while the check of slip passes. Bolts with clearance are taken to slip.',
   'Bolt pulls include prying on rigid walls, without preload: an upper bound. Judge them with the larger of hand and solver. The numbers are for a licensed engineer to judge.',
 ];
-
-function finish<T>(steps: Generator<unknown, T>): T {
-  let step = steps.next();
-  while (!step.done) step = steps.next();
-  return step.value;
-}
 
 function summary(plate: ReadyPlate, solved: SolvedLoading) {
   const { situation, loading, variant, answer } = solved;

@@ -9,8 +9,8 @@ import type {
   Structure,
   TiePart,
   TubeMesh,
-  Vector,
 } from '../../solve/structure/structure.ts';
+import type { Vector } from '../../solve/vector.ts';
 import { nearestLine, touch } from '../../solve/lattice-lines.ts';
 import { panelLattice, type Lattice } from './panel-lattice.ts';
 import { boltTieStiffness, contactStiffness, weldTieStiffness, type Clamped } from './tie-stiffness.ts';

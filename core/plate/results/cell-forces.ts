@@ -1,6 +1,6 @@
 import { shellForces } from '../../solve/elements/shell-recovery.ts';
 import type { PanelMesh, Structure } from '../../solve/structure/structure.ts';
-import { panelRecoveries } from './panel-recoveries.ts';
+import { shellRecoveries } from '../../solve/structure/shell-recoveries.ts';
 
 /** Places of a cell at which forces are given: the middle, then its corners anticlockwise from the low one. */
 export const cellPlaces = 5;
@@ -8,7 +8,7 @@ export const cellPlaces = 5;
 /** Forces per width in the cells of a panel: Nx Ny Nxy (N/m, tension positive), Mx My Mxy (N, positive where the top is
  *  pulled) at five places of each cell, 30 numbers a cell, along x and y of the plate. */
 export function cellForces(structure: Structure, { shells: [first, last] }: PanelMesh, u: Float64Array): Float64Array {
-  const recoveries = panelRecoveries(structure);
+  const recoveries = shellRecoveries(structure);
   const out = new Float64Array(6 * cellPlaces * (last - first));
   const own = new Float64Array(24);
   for (let e = first; e < last; e++) {

@@ -1,3 +1,4 @@
+import { drained } from '../../solve/drained.ts';
 import { addPointForce, pointMotion } from '../../solve/structure/point-force.ts';
 import { solveStructure } from '../../solve/structure/solve-structure.ts';
 import type { ReadyPlate, SolvedLoading } from '../solve-plate.ts';
@@ -33,7 +34,7 @@ export function deflectionSplit(plate: ReadyPlate, solved: SolvedLoading, point:
   addPointForce(unit, point.node, point.offset, [0, 0, 1]);
   // the unit force works on an elastic body: gaps and preload are loads, and belong to the real answer alone
   const elastic = { ...structure, contacts: structure.contacts.map((part) => ({ ...part, gap: 0 })) };
-  const { u: v, forces } = last(
+  const { u: v, forces } = drained(
     solveStructure({ ...plate, structure: elastic }, unit, { supports, present: active, oneWay: false }, closed, 'as begun'),
   ); // prettier-ignore
   const u = levelled(plate, solved);
@@ -46,11 +47,4 @@ export function deflectionSplit(plate: ReadyPlate, solved: SolvedLoading, point:
   const parts = { ...workOfParts(plate, closed, v, u), suspension };
   const rise = riseOf(point, u);
   return { point, rise, parts, rest: splitParts.reduce((rest, part) => rest - parts[part], rise) };
-}
-
-function last<T>(steps: Generator<unknown, T>): T {
-  for (;;) {
-    const step = steps.next();
-    if (step.done) return step.value;
-  }
 }

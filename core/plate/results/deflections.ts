@@ -1,7 +1,8 @@
 import { eliminate } from '../../solve/eliminate.ts';
 import { feltAt, spanOf } from '../../solve/rigid-motion.ts';
 import { pointMotion } from '../../solve/structure/point-force.ts';
-import type { PanelMesh, Structure, Vector } from '../../solve/structure/structure.ts';
+import type { PanelMesh, Structure } from '../../solve/structure/structure.ts';
+import type { Vector } from '../../solve/vector.ts';
 import type { ReadyPlate, SolvedLoading } from '../solve-plate.ts';
 import { activeSupports } from './active-supports.ts';
 import { levelled } from './levelled.ts';

@@ -1,6 +1,5 @@
-import { eliminate } from '../../solve/eliminate.ts';
-import { inertiaForces } from '../../solve/structure/lumped-mass.ts';
 import { addPointForce, addRigidMotion, pointMotion, resultantOf } from '../../solve/structure/point-force.ts';
+import { addScaled, dot, leastResisted, overMass, rigidMass, timesMass } from '../../solve/structure/rigid-mass.ts';
 import type { ReadyPlate, SolvedLoading } from '../solve-plate.ts';
 import { activeSupports } from './active-supports.ts';
 
@@ -15,13 +14,7 @@ export function levelled(plate: ReadyPlate, solved: SolvedLoading): Float64Array
   const { structure: { coordinates }, masses } = plate; // prettier-ignore
   const { parts, active } = activeSupports(plate, solved);
   const u = Float64Array.from(solved.answer.u);
-  const M = [0, 1, 2, 3, 4, 5].map((k) => {
-    const unit = new Float64Array(6);
-    unit[k] = -1;
-    return resultantOf(coordinates, inertiaForces({ coordinates }, masses, unit));
-  });
-  const overMass = (b: Float64Array): Float64Array =>
-    eliminate(b.map((_, i) => i).reduce<Float64Array[]>((rows, i) => [...rows, Float64Array.of(...M.map((column) => column[i]!), b[i]!)], [])); // prettier-ignore
+  const M = rigidMass(coordinates, masses);
   /** Motions that supports resist, orthonormal in the mass. */
   const resisted: Float64Array[] = [];
   for (const i of active) {
@@ -29,11 +22,11 @@ export function levelled(plate: ReadyPlate, solved: SolvedLoading): Float64Array
     const load = new Float64Array(u.length);
     addPointForce(load, node, offset, direction);
     const t = resultantOf(coordinates, load);
-    const whole = Math.sqrt(dot(t, overMass(t)));
-    const d = overMass(t);
+    const whole = Math.sqrt(dot(t, overMass(M, t)));
+    const d = overMass(M, t);
     for (const e of [...resisted, ...resisted]) addScaled(d, e, -dot(e, timesMass(M, d)));
     const size = Math.sqrt(Math.max(dot(d, timesMass(M, d)), 0));
-    if (size > leastPart * whole) resisted.push(d.map((value) => value / size));
+    if (size > leastResisted * whole) resisted.push(d.map((value) => value / size));
   }
   const moved = new Float64Array(u.length);
   for (const { node, offset, mass } of masses) {
@@ -41,20 +34,8 @@ export function levelled(plate: ReadyPlate, solved: SolvedLoading): Float64Array
     addPointForce(moved, node, offset, [mass * x, mass * y, mass * z]);
   }
   const r = resultantOf(coordinates, moved);
-  const mean = overMass(r);
+  const mean = overMass(M, r);
   for (const d of resisted) addScaled(mean, d, -dot(d, r));
   addRigidMotion(coordinates, mean.map((value) => -value), u); // prettier-ignore
   return u;
 }
-
-/** A support that resists less than this of a new motion resists none: rounding. As in `heldStructure`. */
-const leastPart = 1e-7;
-
-const dot = (a: Float64Array, b: Float64Array): number => a.reduce((sum, value, i) => sum + value * b[i]!, 0);
-const addScaled = (into: Float64Array, of: Float64Array, scale: number): void =>
-  of.forEach((value, i) => (into[i]! += scale * value));
-const timesMass = (M: readonly Float64Array[], x: Float64Array): Float64Array => {
-  const out = new Float64Array(6);
-  M.forEach((column, k) => addScaled(out, column, x[k]!));
-  return out;
-};

@@ -1,6 +1,6 @@
-import { nearestLine } from '../../solve/lattice-lines.ts';
 import { pointMotion } from '../../solve/structure/point-force.ts';
-import { noOffset, type Structure, type Vector } from '../../solve/structure/structure.ts';
+import { noOffset, type Structure } from '../../solve/structure/structure.ts';
+import type { Vector } from '../../solve/vector.ts';
 
 /** A point of the plate that moves: on a tube's axis or on a panel's mid-plane, at a node of its mesh. x, y: m in plan. */
 export interface PlatePoint {
@@ -59,7 +59,3 @@ export function pointOn(
   const nearest = among.reduce((best, p) => (away(p) < away(best) ? p : best));
   return { point: nearest, apart: away(nearest) };
 }
-
-/** The point of a tube nearest to a place along it, m. */
-export const tubePointAt = (structure: Structure, tube: number, along: number): PlatePoint =>
-  tubePoints(structure, tube)[nearestLine(structure.tubes[tube]!.stations, along)]!;

@@ -1,7 +1,7 @@
 import type { HollowSection } from '../../catalogue/rows.ts';
 import type { ReadyPlate, SolvedLoading } from '../solve-plate.ts';
-import { beamCourse } from './beam-course.ts';
-import { beamPieces } from './beam-pieces.ts';
+import { beamCourse } from '../beam-course.ts';
+import { loadPieces } from '../load-pieces.ts';
 import { levelled } from './levelled.ts';
 import { loadingOf } from './loading-of.ts';
 
@@ -37,12 +37,12 @@ export type TubeQuantity = (typeof tubeQuantities)[number];
 export function tubeForces(plate: ReadyPlate, solved: SolvedLoading): TubeForces[] {
   const { structure, beams, model } = plate;
   const u = levelled(plate, solved);
-  const pieces = beamPieces(structure, model.loads.plate, loadingOf(solved));
+  const { onBeams } = loadPieces(structure, model.loads.plate, loadingOf(solved));
   return structure.tubes.map(({ id, set, beams: [first, last] }): TubeForces => {
     const { section } = model.tubes.get(id)!;
     const stations = structure.beams.slice(first, last).flatMap(({ nodes: [a, b], from }, k) => {
       const own = Float64Array.of(...u.subarray(6 * a, 6 * a + 6), ...u.subarray(6 * b, 6 * b + 6));
-      return beamCourse(beams[first + k]!, own, pieces[first + k]!).map((state) => ({
+      return beamCourse(beams[first + k]!, own, onBeams[first + k]!).map((state) => ({
         at: from + state.s,
         ...state,
         ...sectionStress(section, state),

@@ -1,6 +1,6 @@
 import { opening } from '../../solve/structure/contact.ts';
+import { shellElements } from '../../solve/structure/shell-elements.ts';
 import type { ReadyPlate } from '../solve-plate.ts';
-import { panelUnits } from './panel-units.ts';
 
 /** Kinds of parts that give way under load. */
 export const partKinds = [
@@ -26,7 +26,7 @@ export function workOfParts(
   const work = Object.fromEntries(partKinds.map((kind) => [kind, 0])) as Record<PartKind, number>;
   const of = (e: number): number => product(elements[e]!.stiffness, elements[e]!.nodes, v, u);
   beams.forEach(({ tube }, e) => (work[tubes[tube]!.set === 'main' ? 'main tubes' : 'cross tubes'] += of(e)));
-  const units = panelUnits(structure);
+  const units = shellElements(structure);
   shells.forEach(({ nodes, thickness }, e) => {
     const bent = thickness ** 3 * product(units[e]!.bending, nodes, v, u);
     work['panels in bending'] += bent;

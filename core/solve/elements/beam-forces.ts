@@ -99,7 +99,8 @@ function endLoad(beam: Beam, load: BeamLineLoad): Float64Array {
   return f;
 }
 
-function times(A: Float64Array, x: Float64Array): Float64Array {
+/** A x for 12 × 12. */
+export function times(A: Float64Array, x: Float64Array): Float64Array {
   const out = new Float64Array(12);
   for (let i = 0; i < 12; i++) for (let j = 0; j < 12; j++) out[i]! += A[12 * i + j]! * x[j]!;
   return out;

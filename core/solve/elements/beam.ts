@@ -1,7 +1,6 @@
 import { refusal, requirePositive } from '../../refusal.ts';
 import { envelope, envelopeCholesky, solveLower, solveUpper } from '../envelope-cholesky.ts';
-
-type Vector = readonly [number, number, number];
+import type { Vector } from '../vector.ts';
 
 /** Section of a beam in its own axes: y and z through the shear centre, principal. Ay: area that carries shear along y,
  *  Az along z, in m²; Infinity for a beam stiff in shear. Iy in m⁴ bends in the plane of x and z. */

@@ -1,8 +1,7 @@
 import { refusal, requirePositive } from '../../refusal.ts';
 import { spring } from './spring.ts';
 import type { Spring } from './spring.ts';
-
-type Vector = readonly [number, number, number];
+import type { Vector } from '../vector.ts';
 
 /** A straight line (sling, leg, strut) from a point of the structure to a fixed one: N/m along it and nothing across; its
  *  small motions do not turn it. offset: from the node to the line's lower end, to: from there to the fixed end, m, global

@@ -48,23 +48,3 @@ export function globalFromLocal(shape: ShellShape, K: Float64Array, part: ShellP
       }
   return out;
 }
-
-/** Tᵀ f: forces on one part's local freedoms (3n) as forces on the nodes' global freedoms (6n). */
-export function globalForces(shape: ShellShape, f: Float64Array, part: ShellPart): Float64Array {
-  const out = new Float64Array(6 * shape.count);
-  for (let i = 0; i < shape.count; i++) {
-    const T = localFromGlobal(shape, i, part);
-    for (let c = 0; c < 6; c++) for (let k = 0; k < 3; k++) out[6 * i + c]! += T[6 * k + c]! * f[3 * i + k]!;
-  }
-  return out;
-}
-
-/** T u: one part's local displacements (3n) from the nodes' global ones (6n, those of the element only). */
-export function localDisplacements(shape: ShellShape, u: Float64Array, part: ShellPart): Float64Array {
-  const out = new Float64Array(3 * shape.count);
-  for (let i = 0; i < shape.count; i++) {
-    const T = localFromGlobal(shape, i, part);
-    for (let k = 0; k < 3; k++) for (let c = 0; c < 6; c++) out[3 * i + k]! += T[6 * k + c]! * u[6 * i + c]!;
-  }
-  return out;
-}

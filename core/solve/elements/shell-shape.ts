@@ -1,4 +1,5 @@
 import { refusal } from '../../refusal.ts';
+import type { Vector } from '../vector.ts';
 
 /** A flat element in its own plane: nodes run round it counter-clockwise seen from +z.
  *  axes: rows e1, e2, e3 of the local axes in global components. xy: 2n, nodes in the plane from the middle, m.
@@ -54,7 +55,6 @@ export function shellShape(xyz: Float64Array): ShellShape {
   return { count, axes, xy, height, area };
 }
 
-type Vector = readonly [number, number, number];
 const minus = (a: Vector, b: Vector): Vector => [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
 const scaled = (a: Vector, s: number): Vector => [a[0] * s, a[1] * s, a[2] * s];
 const dot = (a: Vector, b: Vector): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];

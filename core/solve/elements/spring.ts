@@ -1,6 +1,5 @@
 import { refusal } from '../../refusal.ts';
-
-type Vector = readonly [number, number, number];
+import type { Vector } from '../vector.ts';
 
 /** A spring between two points, or between a point and the ground when it has one node.
  *  offsets: from each node to the spring's end, m, global axes, rigid. axes: rows x y z of the spring's own directions, orthonormal, 9 by rows; global

@@ -2,11 +2,12 @@ import { beamEndForces } from '../elements/beam-forces.ts';
 import { beamGeometric } from '../elements/beam-mass.ts';
 import type { Beam } from '../elements/beam.ts';
 import { shellGeometric } from '../elements/shell-geometric.ts';
-import { shellForces, shellRecovery, type ShellRecovery } from '../elements/shell-recovery.ts';
+import { shellForces } from '../elements/shell-recovery.ts';
 import { elementProduct } from '../sparse/element-product.ts';
 import { eigenPairs } from './eigen-pairs.ts';
 import type { ElementStiffness } from './element-stiffness.ts';
 import type { ModeSupport } from './modes-support.ts';
+import { shellRecoveries } from './shell-recoveries.ts';
 import type { Structure } from './structure.ts';
 
 /** One way in which a structure buckles. */
@@ -37,29 +38,19 @@ export function geometricElements({ structure, beams }: { readonly structure: St
     nodes.forEach((n, i) => out.set(u.subarray(6 * n, 6 * n + 6), 6 * i));
     return out;
   };
-  const recoveries = new Map<string, ShellRecovery>();
-  const recoveryOf = ({ a, b, E, nu }: Structure['shells'][number], xyz: Float64Array): ShellRecovery => {
-    const key = `${nano(a)} ${nano(b)} ${E} ${nu}`;
-    const made = recoveries.get(key) ?? shellRecovery(xyz, { E, nu });
-    recoveries.set(key, made);
-    return made;
-  };
+  const recoveries = shellRecoveries(structure);
   return [
     ...structure.beams.map(({ nodes }, e): ElementStiffness => {
       const { start, end } = beamEndForces(beams[e]!, own(nodes));
       return { nodes, stiffness: beamGeometric(beams[e]!, (start.N + end.N) / 2) };
     }),
-    ...structure.shells.map((part): ElementStiffness => {
-      const { nodes, thickness, a, b } = part;
+    ...structure.shells.map(({ nodes, thickness, a, b }, e): ElementStiffness => {
       const xyz = Float64Array.of(0, 0, 0, a, 0, 0, a, b, 0, 0, b, 0);
-      const N = shellForces(recoveryOf(part, xyz), thickness, own(nodes)).subarray(0, 3);
+      const N = shellForces(recoveries[e]!, thickness, own(nodes)).subarray(0, 3);
       return { nodes, stiffness: shellGeometric(xyz, N) };
     }),
   ];
 } // prettier-ignore
-
-/** Nanometres tell shapes apart, as in `partElements`. */
-const nano = (length: number): number => Math.round(1e9 * length);
 
 /**
  * Lowest positive factors λ of (K + λ G) φ = 0: linear buckling, with G of the loading as it was solved. Contact that was

@@ -2,11 +2,6 @@ import type { ElementStiffness } from './element-stiffness.ts';
 import { addPointForce } from './point-force.ts';
 import type { ContactPart, Structure } from './structure.ts';
 
-/** Which points of contact are closed, and what presses them. */
-export interface ContactState {
-  readonly closed: Uint8Array;
-}
-
 /** How far a point's faces have come apart, m: negative where they overlap by the elastic squeeze of the parts. Its rows:
  *  the panel's uz, and the tube's uz + θx r_y - θy r_x. */
 export function opening({ nodes: [panel, tube], offset: [rx, ry], side, gap }: ContactPart, u: Float64Array): number {
@@ -29,6 +24,16 @@ export function contactElement({ nodes, offset: [rx, ry], stiffness }: ContactPa
 /** An open point: no stiffness, but its place in the pattern, so that one order of elimination serves every contact set. */
 export const openElement = ({ nodes }: ContactPart): ElementStiffness => ({ nodes, stiffness: nothing });
 const nothing = new Float64Array(144);
+
+/** Elements with those of contact behind them, closed or open; open where none is said to be closed. */
+export const withContact = (
+  elements: readonly ElementStiffness[],
+  { contacts }: Pick<Structure, 'contacts'>,
+  closed?: Uint8Array,
+): ElementStiffness[] => [
+  ...elements,
+  ...contacts.map((part, i) => (closed?.[i] ? contactElement(part) : openElement(part))),
+];
 
 /** Loads, 6N, by which closed points with a gap or a preload push or pull at no displacement: -k gap along the opening. */
 export function contactLoads({ contacts, coordinates }: Structure, closed: Uint8Array): Float64Array {

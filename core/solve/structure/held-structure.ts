@@ -1,6 +1,6 @@
 import { eliminate } from '../eliminate.ts';
-import type { PointMass } from './lumped-mass.ts';
-import { inertiaForces } from './lumped-mass.ts';
+import { inertiaForces, type PointMass } from './lumped-mass.ts';
+import { addScaled, dot, leastResisted, overMass, rigidMass } from './rigid-mass.ts';
 import { addPointForce, addRigidMotion, pointMotion, resultantOf } from './point-force.ts';
 import type { SupportPart } from './structure.ts';
 
@@ -40,9 +40,9 @@ export function heldStructure(
   oneWay: boolean,
 ): HeldAnswer {
   const { coordinates, masses, solve } = free;
-  const M = massMatrix(coordinates, masses);
+  const M = rigidMass(coordinates, masses);
   const relieved = (loads: Float64Array): Float64Array => {
-    const inertia = inertiaForces({ coordinates }, masses, solveSix(M, resultantOf(coordinates, loads)));
+    const inertia = inertiaForces({ coordinates }, masses, overMass(M, resultantOf(coordinates, loads)));
     return loads.map((value, i) => value + inertia[i]!);
   };
   const unit = supports.map(({ node, offset, direction }) => {
@@ -64,15 +64,15 @@ export function heldStructure(
     const basis: Float64Array[] = [];
     for (const i of active) {
       const t = Float64Array.from(T[i]!);
-      const before = Math.sqrt(dot(t, solveSix(M, t)));
-      for (const b of basis) addScaled(t, b, -dot(b, solveSix(M, t)));
-      const size = Math.sqrt(Math.max(dot(t, solveSix(M, t)), 0));
-      if (size > 1e-7 * before) basis.push(t.map((value) => value / size));
+      const before = Math.sqrt(dot(t, overMass(M, t)));
+      for (const b of basis) addScaled(t, b, -dot(b, overMass(M, t)));
+      const size = Math.sqrt(Math.max(dot(t, overMass(M, t)), 0));
+      if (size > leastResisted * before) basis.push(t.map((value) => value / size));
     }
     const n = active.length;
     const r = basis.length;
     const rows = Array.from({ length: n + r }, () => new Float64Array(n + r + 1));
-    const duals = basis.map((b) => solveSix(M, b));
+    const duals = basis.map((b) => overMass(M, b));
     const scale = Math.max(...active.map((i) => Math.abs(along(supports[i]!, byUnit.get(i)!))), 0) || 1;
     active.forEach((i, k) => {
       active.forEach((j, l) => (rows[k]![l] = along(supports[i]!, byUnit.get(j)!) / scale));
@@ -108,7 +108,7 @@ export function heldStructure(
   active.forEach((i, k) => (forces[i] = answer.V[k]!));
   const resultant = Float64Array.from(total);
   active.forEach((i, k) => addScaled(resultant, T[i]!, answer.V[k]!));
-  const acceleration = solveSix(M, resultant);
+  const acceleration = overMass(M, resultant);
   const loads = Float64Array.from(f);
   active.forEach((i, k) => addScaled(loads, unit[i]!, answer.V[k]!));
   addScaled(loads, inertiaForces({ coordinates }, masses, acceleration), 1);
@@ -134,21 +134,5 @@ function motionOf(
   return u;
 }
 
-/** Mass as the six rigid motions feel it: 6 × 6 by columns. */
-function massMatrix(coordinates: Float64Array, masses: readonly PointMass[]): readonly Float64Array[] {
-  return [0, 1, 2, 3, 4, 5].map((k) => {
-    const unit = new Float64Array(6);
-    unit[k] = 1;
-    return resultantOf(coordinates, inertiaForces({ coordinates }, masses, unit)).map((value) => -value);
-  });
-}
-
-function solveSix(M: readonly Float64Array[], b: ArrayLike<number>): Float64Array {
-  return eliminate([0, 1, 2, 3, 4, 5].map((i) => Float64Array.from([...M.map((column) => column[i]!), b[i]!])));
-}
-
-const dot = (a: Float64Array, b: Float64Array): number => a.reduce((sum, value, i) => sum + value * b[i]!, 0);
-const addScaled = (into: Float64Array, of: Float64Array, scale: number): void =>
-  of.forEach((value, i) => (into[i]! += scale * value));
 const leastOf = (V: Float64Array): number => V.reduce((best, v, i) => (best < 0 || v < V[best]! ? i : best), -1);
 const largest = (u: Float64Array): number => u.reduce((most, value) => Math.max(most, Math.abs(value)), 0);

@@ -1,5 +1,6 @@
 import { addPointForce } from './point-force.ts';
-import type { Structure, Vector } from './structure.ts';
+import type { Structure } from './structure.ts';
+import type { Vector } from '../vector.ts';
 
 /** Mass at a point that a node carries on a rigid arm, kg. */
 export interface PointMass {

@@ -1,11 +1,12 @@
 import type { StiffnessSystem } from '../sparse/stiffness-system.ts';
-import { contactElement, openElement } from './contact.ts';
+import { withContact } from './contact.ts';
 import { denseEigenpairs } from './eigen-dense.ts';
 import type { ElementStiffness } from './element-stiffness.ts';
 import type { Factored, Factorise } from './factorise.ts';
 import { holdFreedoms } from './hold-freedoms.ts';
 import { addRigidMotion, pointMotion } from './point-force.ts';
-import type { Structure, SupportPart, Vector } from './structure.ts';
+import type { Structure, SupportPart } from './structure.ts';
+import type { Vector } from '../vector.ts';
 
 /** A structure as it moves by small amounts: what is stiff, what holds it, and the motions that nothing holds. */
 export interface ModeSupport {
@@ -41,8 +42,8 @@ export function modeSupport(
   factorise: Factorise,
   { supports = [], held = new Uint8Array(2 * structure.coordinates.length), closed }: ModeHolding,
 ): ModeSupport {
-  const { contacts, coordinates } = structure;
-  const all = [...elements, ...contacts.map((part, i) => (closed?.[i] ? contactElement(part) : openElement(part)))];
+  const { coordinates } = structure;
+  const all = withContact(elements, structure, closed);
   const springs = supports.map((support) => ({ support, stiffness: stiffer * ownStiffness(all, support) }));
   const rigid = freeMotions(structure, supports, held);
   const rest = Uint8Array.from(held);

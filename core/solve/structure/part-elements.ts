@@ -1,7 +1,8 @@
 import { beam, type Beam } from '../elements/beam.ts';
-import { shellStiffness, shellUnits, type ShellUnits } from '../elements/shell-stiffness.ts';
 import type { ElementStiffness } from './element-stiffness.ts';
-import type { BeamPart, ShellPart, Structure } from './structure.ts';
+import { nano } from './per-shell.ts';
+import { shellElements } from './shell-elements.ts';
+import type { BeamPart, Structure } from './structure.ts';
 import { tieElement } from './tie.ts';
 
 /** The structure's parts as elements, without contact: beams, shells and ties, in that order. Equal parts share a matrix. */
@@ -12,12 +13,12 @@ export interface PartElements {
 
 export function partElements(structure: Structure): PartElements {
   const beams = beamsOf(structure);
-  const shells = shellMatrices(structure);
+  const shells = shellElements(structure);
   return {
     beams,
     elements: [
       ...structure.beams.map(({ nodes }, i): ElementStiffness => ({ nodes, stiffness: beams[i]!.stiffness })),
-      ...structure.shells.map(({ nodes }, i): ElementStiffness => ({ nodes, stiffness: shells[i]! })),
+      ...structure.shells.map(({ nodes }, i): ElementStiffness => ({ nodes, stiffness: shells[i]!.stiffness })),
       ...structure.ties.map(tieElement),
     ],
   };
@@ -42,27 +43,6 @@ function beamsOf({ coordinates, beams }: Structure): Beam[] {
       start: { offset: offsets[0] },
       end: { offset: offsets[1] },
     });
-    known.set(key, made);
-    return made;
-  });
-}
-
-const nano = (length: number): number => Math.round(1e9 * length);
-
-function shellMatrices({ shells }: Structure): Float64Array[] {
-  const units = new Map<string, ShellUnits>();
-  const known = new Map<string, Float64Array>();
-  return shells.map(({ a, b, E, nu, thickness }: ShellPart) => {
-    const shape = `${nano(a)} ${nano(b)} ${E} ${nu}`;
-    const key = `${shape} ${thickness}`;
-    const found = known.get(key);
-    if (found) return found;
-    let unit = units.get(shape);
-    if (!unit) {
-      unit = shellUnits(Float64Array.of(0, 0, 0, a, 0, 0, a, b, 0, 0, b, 0), { E, nu });
-      units.set(shape, unit);
-    }
-    const made = shellStiffness(unit, thickness);
     known.set(key, made);
     return made;
   });

@@ -1,4 +1,4 @@
-import type { Vector } from './structure.ts';
+import type { Vector } from '../vector.ts';
 
 /** Adds a force and a moment that act at a point, off a node by a rigid arm, to the loads f (6N) of the node:
  *    F_node = F,   M_node = M + r × F   */

@@ -1,6 +1,7 @@
+import { elementProduct } from '../sparse/element-product.ts';
 import type { ElementStiffness } from './element-stiffness.ts';
 import type { Factorise } from './factorise.ts';
-import { contactElement, openElement, contactFaults, contactForce, contactLoads } from './contact.ts';
+import { contactFaults, contactForce, contactLoads, withContact } from './contact.ts';
 import { heldStructure, type HeldAnswer } from './held-structure.ts';
 import { holdFreedoms } from './hold-freedoms.ts';
 import type { PointMass } from './lumped-mass.ts';
@@ -51,10 +52,11 @@ export function* solveStructure(
   contact: 'as begun' | 'settled',
 ): Generator<number, StructureAnswer> {
   const { structure } = ready;
+  const held = holdFreedoms(structure);
   let closed = Uint8Array.from(start);
   const seen = new Set<string>();
   for (let steps = 1; ; steps++) {
-    const answer = solveOnce(ready, f, holding, closed);
+    const answer = solveOnce(ready, f, holding, closed, held);
     const { pulling, overlapping } = contactFaults(structure, closed, answer.u);
     const faults = pulling.length + overlapping.length;
     seen.add(closed.join(''));
@@ -92,46 +94,16 @@ function solveOnce(
   f: Float64Array,
   { supports, present, oneWay }: Holding,
   closed: Uint8Array,
+  held: Uint8Array,
 ): HeldAnswer & { residual: number; held: number } {
-  const held = holdFreedoms(structure);
-  const system = {
-    coordinates: structure.coordinates,
-    elements: [
-      ...elements,
-      ...structure.contacts.map((part, i) => (closed[i] ? contactElement(part) : openElement(part))),
-    ],
-    held,
-  };
+  const { coordinates } = structure;
+  const system = { coordinates, elements: withContact(elements, structure, closed), held };
   const factor = factorise(system);
   const applied = contactLoads(structure, closed).map((value, i) => value + f[i]!);
-  const answer = heldStructure(
-    { coordinates: structure.coordinates, masses, solve: (loads) => factor.solve(loads) },
-    applied,
-    supports,
-    present,
-    oneWay,
-  );
+  const solve = (loads: Float64Array): Float64Array => factor.solve(loads);
+  const answer = heldStructure({ coordinates, masses, solve }, applied, supports, present, oneWay);
   const most = answer.loads.reduce((m, value) => Math.max(m, Math.abs(value)), 0);
-  const left = leftAtHeld(system.elements, answer.u, answer.loads, held);
+  const carried = elementProduct(system, answer.u, new Float64Array(held.length));
+  const left = carried.reduce((m, value, i) => (held[i] ? Math.max(m, Math.abs(value - answer.loads[i]!)) : m), 0);
   return { ...answer, residual: factor.residual(answer.u, answer.loads), held: most > 0 ? left / most : 0 };
-}
-
-/** Largest force that the held freedoms would carry, N. */
-function leftAtHeld(elements: readonly ElementStiffness[], u: Float64Array, f: Float64Array, held: Uint8Array): number {
-  const carried = f.map((value) => -value);
-  for (const { nodes, stiffness } of elements) {
-    if (!nodes.some((n) => held.subarray(6 * n, 6 * n + 6).includes(1))) continue;
-    const size = 6 * nodes.length;
-    nodes.forEach((n, a) => {
-      for (let i = 0; i < 6; i++) {
-        if (!held[6 * n + i]) continue;
-        let sum = 0;
-        nodes.forEach((m, b) => {
-          for (let j = 0; j < 6; j++) sum += stiffness[(6 * a + i) * size + 6 * b + j]! * u[6 * m + j]!;
-        });
-        carried[6 * n + i]! += sum;
-      }
-    });
-  }
-  return carried.reduce((m, value, i) => (held[i] ? Math.max(m, Math.abs(value)) : m), 0);
 }

@@ -1,3 +1,6 @@
+import type { BeamSection as SectionShape } from '../elements/beam.ts';
+import type { Vector } from '../vector.ts';
+
 /** The plate as one structure of nodes and parts. Each node has six freedoms ux uy uz rx ry rz in the axes of the
  *  geometry (x along the main tubes, z up), freedom k of node n at 6 n + k. SI. Every part knows the place it stands for. */
 export interface Structure {
@@ -11,20 +14,10 @@ export interface Structure {
   readonly tubes: readonly TubeMesh[];
 }
 
-export type Vector = readonly [x: number, y: number, z: number];
-
-/** Section and material of a beam: SI. y, z: axes of the section; z is up for a tube that lies level. */
-export interface BeamSection {
+/** Section and material of a beam, SI; z of the section is up for a tube that lies level. */
+export interface BeamSection extends SectionShape {
   readonly E: number;
   readonly G: number;
-  readonly A: number;
-  /** Second moments for bending in the upright plane (about the level axis) and in plan. */
-  readonly Iy: number;
-  readonly Iz: number;
-  readonly J: number;
-  /** Shear areas for a force sideways and upright. */
-  readonly Ay: number;
-  readonly Az: number;
 }
 
 /** A length of tube between two of its nodes. Offsets run from the node to the end of the beam on the tube's axis. */

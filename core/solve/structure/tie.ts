@@ -1,5 +1,6 @@
 import type { ElementStiffness } from './element-stiffness.ts';
-import type { TiePart, Vector } from './structure.ts';
+import type { TiePart } from './structure.ts';
+import type { Vector } from '../vector.ts';
 
 /** What a tie carries between panel and tube, as the force of the tube on the panel, N and N·m: pull along z (positive
  *  draws the panel onto the tube's level from wherever it went), shears along x and y, moments about x, y and z. */

@@ -5,7 +5,7 @@ import {
   openPlateReduction,
   plateCoefficient,
 } from '../../../core/plate/added-mass-by-area.ts';
-import { plateMassesIn } from '../../../core/plate/modes-masses.ts';
+import { plateMassesIn } from '../../../core/plate/plate-masses.ts';
 import { massProduct } from '../../../core/solve/structure/modes-of-structure.ts';
 import {
   closedByWeight,

@@ -1,18 +1,12 @@
-import { beamShape } from '../../solve/elements/beam-shape.ts';
-import type { Beam } from '../../solve/elements/beam.ts';
-import { gaussLegendre } from '../../solve/gauss-legendre.ts';
-import type { LoadPiece } from './beam-pieces.ts';
+import { times, type BeamForces } from '../solve/elements/beam-forces.ts';
+import { beamShape } from '../solve/elements/beam-shape.ts';
+import type { Beam } from '../solve/elements/beam.ts';
+import { gaussLegendre } from '../solve/gauss-legendre.ts';
+import type { LoadPiece } from './load-pieces.ts';
 
-/** A section of a beam at s from its start, m: forces as in `BeamForces` (what the part beyond does to the part before,
- *  local axes), and the rise of its axis along local z, m. */
-export interface BeamSectionState {
+/** A section of a beam at s from its start, m, with the rise of its axis along local z, m. */
+export interface BeamSectionState extends BeamForces {
   readonly s: number;
-  readonly N: number;
-  readonly Vy: number;
-  readonly Vz: number;
-  readonly T: number;
-  readonly My: number;
-  readonly Mz: number;
   readonly rise: number;
 }
 
@@ -88,7 +82,7 @@ function zeroOfShear(V: number, a: number, b: number, span: number): number[] {
 const gauss = gaussLegendre(3);
 
 /** Forces on the ends (12, local axes) that do the work of the load: three points are exact for a cubic times a line. */
-function endLoads(beam: Beam, pieces: readonly LoadPiece[]): Float64Array {
+export function endLoads(beam: Beam, pieces: readonly LoadPiece[]): Float64Array {
   const f = new Float64Array(12);
   for (const { low, high, q, t } of pieces)
     for (let p = 0; p < 3; p++) {
@@ -99,12 +93,6 @@ function endLoads(beam: Beam, pieces: readonly LoadPiece[]): Float64Array {
       for (let i = 0; i < 12; i++) f[i]! += up * N[24 + i]! + turn * N[36 + i]!;
     }
   return f;
-}
-
-function times(A: Float64Array, x: Float64Array): Float64Array {
-  const out = new Float64Array(12);
-  for (let i = 0; i < 12; i++) for (let j = 0; j < 12; j++) out[i]! += A[12 * i + j]! * x[j]!;
-  return out;
 }
 
 const minus = (a: Float64Array, b: Float64Array): Float64Array => a.map((value, i) => value - b[i]!);
