@@ -83,8 +83,14 @@ const send = (message: ToSolver): void => worker?.postMessage(message);
 function follow(): void {
   const { document: view, result, line } = useWorkbench.getState();
   if (!view) return;
-  const same = asked?.raw === view.raw && asked.option === view.option;
-  if (same || (asked && JSON.stringify(asked.raw) === JSON.stringify(view.raw) && asked.option === view.option)) return;
+  if (asked && asked.option === view.option) {
+    if (asked.raw === view.raw) return;
+    if (JSON.stringify(asked.raw) === JSON.stringify(view.raw)) {
+      // told again as it was: known by itself from now on, so that no later change of the window compares it anew
+      asked = { ...asked, raw: view.raw };
+      return;
+    }
+  }
   const edit = useSolver.getState().edit + 1;
   const other = asked !== null && asked.document !== line?.id;
   // what was solved of another document or option is no result “as of before” of this one
