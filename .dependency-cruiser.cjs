@@ -9,7 +9,8 @@ const order = [
   // What the desktop does for the window, as types and schemas. It knows documents, no plate.
   ['host'],
   // Numerical methods know no plate: they stand left of the loads, which ask them for the forces in the grid of tubes.
-  ['water', 'solve'],
+  // A record of a test or of the sea, read and reduced to numbers, needs no plate either.
+  ['water', 'solve', 'record', 'tank'],
   ['geometry'],
   ['mass'],
   ['loads'],
@@ -71,7 +72,7 @@ module.exports = {
       from: { path: '^core/' },
       to: {
         path: 'node_modules/',
-        pathNot: 'node_modules/(mathjs|zod|clipper2-ts|canonicalize|earcut|@noble/hashes)/',
+        pathNot: 'node_modules/(mathjs|zod|clipper2-ts|canonicalize|d3-dsv|earcut|@noble/hashes)/',
       },
     },
     {
