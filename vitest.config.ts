@@ -12,8 +12,8 @@ const inElectron = ['tests/electron/**/*.test.ts'];
 
 export default defineConfig({
   test: {
-    testTimeout: 60_000,
-    hookTimeout: 120_000,
+    testTimeout: 120_000,
+    hookTimeout: 300_000,
     // two: the solver's tests fill a core each, and a small machine has two
     maxWorkers: 2,
     reporters: report ? ['default', ['json', { outputFile: report }]] : ['default'],
@@ -50,8 +50,8 @@ export default defineConfig({
           globalSetup: ['tests/browser/support/bundle-once.ts'],
           fileParallelism: false,
           isolate: false,
-          testTimeout: 180_000,
-          expect: { poll: { timeout: 60_000, interval: 100 } },
+          testTimeout: 600_000,
+          expect: { poll: { timeout: 180_000, interval: 100 } },
         },
       },
     ],

@@ -108,7 +108,7 @@ it('leads from a first visit to a note on disk that says what the command line s
   // The note of the option that is shown, read in the window, then saved.
   await window.open('note');
   await sheet.getByRole('button', { name: texts.note.make }).click();
-  await sheet.locator('.pdf-pages canvas').first().waitFor({ timeout: 120_000 });
+  await sheet.locator('.pdf-pages canvas').first().waitFor({ timeout: 240_000 });
   const download = page.waitForEvent('download');
   await sheet.getByRole('button', { name: texts.note.save }).click();
   const pdf = join(folder, 'note.pdf');

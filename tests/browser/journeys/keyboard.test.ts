@@ -78,7 +78,7 @@ it('makes a plate, changes it and makes its note without a mouse', async () => {
   await keys.press('Alt+7');
   await tabTo(page, texts.note.make);
   await keys.press('Enter');
-  await sheet.locator('.pdf-pages canvas').first().waitFor({ timeout: 120_000 });
+  await sheet.locator('.pdf-pages canvas').first().waitFor({ timeout: 240_000 });
   const download = page.waitForEvent('download');
   await tabTo(page, texts.note.save);
   await keys.press('Enter');

@@ -20,7 +20,7 @@ it('goes on with a note while the page is loaded anew, finds its end, and cancel
   // The page is where it was, and finds the job that the program goes on with: nothing is made anew.
   const running = sheet.getByRole('progressbar', { name: texts.note.progress });
   const pages = sheet.locator('.pdf-pages canvas');
-  await pages.first().waitFor({ timeout: 120_000 });
+  await pages.first().waitFor({ timeout: 240_000 });
   expect(await running.count()).toBe(0);
   expect(valueOf(await at.served.host.listJobs({}))).toEqual([job]);
   expect(valueOf(await at.served.host.jobState({ job: job! })).state).toBe('done');
@@ -40,6 +40,6 @@ it('goes on with a note while the page is loaded anew, finds its end, and cancel
   await expect.poll(ends).toEqual(left.map(() => 'cancelled'));
   expect(await make.isEnabled()).toBe(true);
   await make.click();
-  await pages.first().waitFor({ timeout: 120_000 });
+  await pages.first().waitFor({ timeout: 240_000 });
   await window.close();
 });

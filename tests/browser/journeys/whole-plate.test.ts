@@ -58,4 +58,4 @@ it('solves the whole plate beside the hand values, again after an edit, draws it
     }
     await page.setViewportSize({ width: 1440, height: 900 });
   } // prettier-ignore
-}, 180_000);
+}, 600_000);

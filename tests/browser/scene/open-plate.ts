@@ -44,7 +44,7 @@ export async function openPlate(
     colorScheme: dark ? 'dark' : 'light',
     reducedMotion: 'reduce',
   });
-  page.setDefaultTimeout(120_000);
+  page.setDefaultTimeout(240_000);
   await page.route(`${origin}/**`, (route) => {
     const { pathname } = new URL(route.request().url());
     if (pathname === '/page.js') return route.fulfill({ contentType: 'text/javascript', body: script });

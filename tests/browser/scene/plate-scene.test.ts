@@ -262,7 +262,7 @@ describe('the middle sample', () => {
           const rgb = await pixelAt([0.35, 0.5, -0.15]);
           return Math.max(...rgb.map((c, i) => Math.abs(c - panelColour[i]!)));
         },
-        { timeout: 60_000, interval: 500 },
+        { timeout: 180_000, interval: 500 },
       )
       .toBeLessThanOrEqual(1);
   });

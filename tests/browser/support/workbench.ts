@@ -34,7 +34,7 @@ export interface Workbench {
 }
 
 /** How long anything may take on a machine that is busy. */
-const patience = 60_000;
+const patience = 180_000;
 
 /**
  * Opens the window in a browser of its own (no cookies of another). Closing it fails where anything went against the
