@@ -555,7 +555,7 @@ export const texts = {
     density: ['Density of the water', 'Of sea water; leave empty to have it worked out from salinity and temperature.'],
     salinity: ['Salinity', 'Practical salinity, 35 for the open ocean.'],
     temperature: ['Temperature', 'Of the water at the plate; with salinity it gives the density.'],
-    latitude: ['Latitude', 'Kept with the document; weights take the standard gravity of 9.80665 m/s².'],
+    latitude: ['Latitude', 'Gives local gravity for water pressure and waves; weights take the standard gravity of 9.80665 m/s².'],
     force: ['Force', 'Of the water on the plate, as stated by a tank test, a calculation or a measurement.'],
     measure: ['It is', 'Amplitude: from the middle to the largest. Range: from the largest up to the largest down.'],
     level: [
