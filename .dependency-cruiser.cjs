@@ -15,6 +15,8 @@ const order = [
   ['mass'],
   ['loads'],
   ['fixings'],
+  // Cycles, S-N curves and damage: it knows stresses and counts, no plate.
+  ['fatigue'],
   // What checks read, gathered. It is made in appraise.ts, so that the types are known to the left of what makes them.
   ['model.ts'],
   // The plate as one structure: meshed from the model, solved by the methods in solve, and what came out.
