@@ -48,6 +48,7 @@ export const optionalParts: ReadonlySet<string> = new Set([
   'water',
   'protection',
   'basis',
+  'fatigue',
 ]);
 
 /**

@@ -10,7 +10,7 @@ const words: Readonly<Record<string, string>> = {
   youngModulus: 'modulus', upToThickness: 'up to a thickness of', correlationFactor: 'beta_w', heatAffected: 'beside a weld', across: 'across the fibres', outerRadius: 'outer radius', innerRadius: 'inner radius', nominalWall: 'wall as ordered',
   tensileArea: 'tensile area', headAcrossFlats: 'across flats', headAcrossCorners: 'across corners', headHeight: 'height of the head', nutHeight: 'height of the nut', washerOuter: 'washer', washerInner: 'bore of the washer', washerThickness: 'thickness of the washer',
   holeFine: 'fine hole', holeMedium: 'medium hole', holeCoarse: 'coarse hole', holeNormal: 'normal hole', holeOversize: 'oversize hole', shortSlotLength: 'short slot', longSlotLength: 'long slot', alphaV: 'alpha_v', alphaVShank: 'alpha_v of the shank',
-  nominal: 'nominal stresses', shearThreads: 'shear with threads', shearShank: 'shear of the shank', hardnessMax: 'largest hardness HV', boltClasses: 'bolt classes', weldMetals: 'weld metals', stockPlates: 'plate stock',
+  nominal: 'nominal stresses', shearThreads: 'shear with threads', shearShank: 'shear of the shank', hardnessMax: 'largest hardness HV', largestRange: 'largest range', inCycles: 'cycles of the largest range', forcePerMetre: 'force for a metre of wave amplitude', apart: 'slams and snaps', boltClasses: 'bolt classes', weldMetals: 'weld metals', stockPlates: 'plate stock',
 };
 
 /** The path in words: `grid.mainTubes.spacing` → "grid, main tubes, spacing". */

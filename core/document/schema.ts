@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { sameSpelling } from '../catalogue/spelling.ts';
+import { fatigueField } from './fatigue-field.ts';
 import { quantity } from './quantity-field.ts';
 import { text } from './text-field.ts';
 import { userCatalogue } from './user-catalogue.ts';
@@ -367,6 +368,7 @@ const changes = z.strictObject({
   panels: z.record(z.string(), z.string().nullable()).optional(),
   grid: z.record(z.string(), merge).optional(),
   loads: z.record(z.string(), merge).optional(),
+  fatigue: z.record(z.string(), merge).optional(),
   water: z.record(z.string(), merge).optional(),
   protection: z.record(z.string(), merge).optional(),
   basis: z.record(z.string(), merge).optional(),
@@ -427,6 +429,44 @@ function circleOf(
 }
 
 /** What a window keeps of itself in the document, as it likes: no part of what is computed, hashed or changed by an option. */
+/** Where the checks take their forces from, and where an engineer lets the smaller of two demands stand. */
+const forces = withRule(
+  z.strictObject({
+    /** `hand`: the formulas of plates and the grid of tubes. `hand and solver`: the whole plate solved as well, and the larger demand governs. */
+    from: z.enum(['hand', 'hand and solver']).default('hand'),
+    /** Widest cell of the mesh; an eighth of the smallest opening where it is left out. */
+    mesh: length().optional(),
+    choose: z
+      .array(
+        z.strictObject({
+          check: text,
+          /** A bay, tube, crossing or eye; every place of the check where it is left out. */
+          place: text.optional(),
+          take: z.enum(['hand', 'solver']),
+          reason: z
+            .string()
+            .max(200)
+            .regex(/^\P{Cc}*$/u, 'a text is one line, without control characters')
+            .default(''),
+        }),
+      )
+      .default([]),
+  }),
+  ['choose.*.reason'],
+  ({ choose }): Fault[] =>
+    choose.flatMap(({ check, place, take, reason }, i) =>
+      reason.trim() === ''
+        ? [
+            {
+              path: ['choose', i, 'reason'],
+              what: `The demand by ${take} is chosen for ${check}${place === undefined ? '' : ` at ${place}`} without a reason`,
+              mend: 'Say why the other demand does not count; the reason is printed in the note.',
+            },
+          ]
+        : [],
+    ),
+);
+
 const view = withRule(z.record(z.string(), z.json()), [], (given): Fault[] => {
   const size = JSON.stringify(given).length;
   return size <= largestView
@@ -457,7 +497,9 @@ export const documentSchema = withRule(
       protection,
       mass: massAllowances,
       loads,
+      fatigue: fatigueField.optional(),
       catalogue: userCatalogue.prefault({}),
+      forces: forces.optional(),
       options: options.default([]),
       /** The option that the note is about; null is the document as it stands. */
       chosen: id.nullable().default(null),
@@ -508,4 +550,5 @@ export type WeldedFixing = Extract<Fixing, { kind: 'welded' }>;
 export type TubeSet = z.infer<typeof tubeSet>;
 export type Eye = z.infer<typeof eye>;
 export type Loads = z.infer<typeof loads>;
+export type FatigueFields = z.infer<typeof fatigueField>;
 export type PlateOption = z.infer<typeof option>;

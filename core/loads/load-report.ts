@@ -11,7 +11,7 @@ import { liftOutCase } from './lift-out-case.ts';
 import { plateLoads } from './plate-loads.ts';
 import type { FieldShare } from './plan-shares.ts';
 import { pressureShape } from './pressure-shape.ts';
-import { serviceCases } from './service-cases.ts';
+import { serviceCases, serviceSwing } from './service-cases.ts';
 import { serviceForce } from './service-force.ts';
 import type { LoadReport } from './situation.ts';
 import { supportSets, type SupportSet } from './support-set.ts';
@@ -80,6 +80,7 @@ export function loadReport(
   const share = ({ part, area }: FieldShare) => ({ area: part.area, shape: part.shape, solid: area });
   return {
     situations: cases.flatMap(({ situations }) => situations),
+    swing: serviceSwing(context, service),
     plate,
     definition: [
       ...service.definition,

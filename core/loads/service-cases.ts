@@ -6,6 +6,7 @@ import { holdingFindings } from './holding-findings.ts';
 import { pathWords } from './path-words.ts';
 import { spreads, spreadWords, type Spread } from './plan-shares.ts';
 import type { ServiceForce } from './service-force.ts';
+import type { ServiceSwing } from './situation.ts';
 import { solveCase, type CaseInput, type Loading, type SolvedCase } from './solve-case.ts';
 
 const directions = ['down', 'up'] as const;
@@ -61,6 +62,18 @@ export function serviceCases(context: CaseContext, service: ServiceForce): CaseR
   }
   findings.push(...lossFindings(context));
   return { situations: solved.map(({ situation }) => situation), findings };
+}
+
+/**
+ * The stated force at its peak and at its trough, every factor 1 and nothing lost: between them a cycle of the service
+ * runs. Weight is taken whole for the force down and at its least for the force up, which makes the swing no smaller.
+ */
+export function serviceSwing(context: CaseContext, service: ServiceForce): ServiceSwing {
+  const plain: CaseContext = { ...context, factor: () => 1 };
+  const { missing: _without, ...stated } = service;
+  const at = (direction: Direction) =>
+    solveCase(context.plate, serviceCase(plain, { ...stated, loadFactor: 1 }, direction, {})).situation;
+  return { up: at('up'), down: at('down'), amplitude: service.amplitude };
 }
 
 const legWord = ({ document }: CaseContext): string =>

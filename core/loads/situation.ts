@@ -108,8 +108,17 @@ export interface TubeForces {
   readonly wallLine: number;
 }
 
+/** The two ends of a cycle of the stated force, without load factors: what fatigue counts from. */
+export interface ServiceSwing {
+  readonly up: Situation;
+  readonly down: Situation;
+  /** Of the stated force, N: the swing is twice as large. */
+  readonly amplitude: number;
+}
+
 export interface LoadReport {
   readonly situations: readonly Situation[];
+  readonly swing: ServiceSwing;
   /** The plate as tubes that carry, with its fields, weights and inertia: what the loadings are laid on. */
   readonly plate: PlateLoads;
   /** Sentence on the stated load: amplitude or range, extreme or mean, what it includes, and what the other readings would give. */
