@@ -1,20 +1,23 @@
 import { bolted, boltForceInputs } from './bolt-inputs.ts';
 import { boltSecondOpinion } from './bolt-second-opinion.ts';
 import { boltShearBounds, boltShearBoundsInputs, boltShearInputs, boltShearResistance } from './bolt-shear.ts';
-import type { Check, SecondOpinion, Step } from './check.ts';
+import type { Check, Input, SecondOpinion, Step } from './check.ts';
 import { fieldAt, fieldPlaces, panelAt } from './field-inputs.ts';
 import { basisFactor, constant } from './inputs.ts';
 import { liftDynamicFactor } from '../loads/lift-dynamic-factor.ts';
 
 const { a_b, b_b, n_x, n_y } = boltForceInputs;
 
+/** Weight of the field of panel that hangs on edge. */
+export const hungWeight: Step = {
+  symbol: 'W',
+  expression: 'gamma_L * k_dyn * rho * A_f * t_0 * g',
+  unit: 'kN',
+  meaning: 'weight of the field of panel in air, factored',
+};
+
 const forces: readonly Step[] = [
-  {
-    symbol: 'W',
-    expression: 'gamma_L * k_dyn * rho * A_f * t_0 * g',
-    unit: 'kN',
-    meaning: 'weight of the field of panel in air, factored',
-  },
+  hungWeight,
   {
     symbol: 'F_v',
     kernel: 'bolts.rowLost.inPlane',
@@ -23,6 +26,42 @@ const forces: readonly Step[] = [
     meaning: 'largest shear of the bolts that are left, elastic group about its centroid, worst row and direction',
   },
 ];
+
+/** What the weight of a panel that hangs on edge follows from. */
+export const hungInputs = {
+  A_f: {
+    unit: 'm^2',
+    meaning: 'area of the field',
+    from: 'geometry',
+    read: (model, bay) => fieldAt(model, bay).area,
+  },
+  t_0: {
+    unit: 'mm',
+    meaning: 'thickness as built',
+    from: 'document: designs',
+    read: (model, bay) => panelAt(model, bay).thickness,
+  },
+  rho: {
+    unit: 'kg/m^3',
+    meaning: 'density of the panel',
+    from: 'catalogue: materials',
+    read: (model, bay) => panelAt(model, bay).material.density,
+  },
+  g: constant(9.80665, 'm/s^2', 'gravity', 'standard value'),
+  k_dyn: {
+    unit: '1',
+    meaning: 'dynamic factor of a lift in air: stated, or of 0027/ND Rev 11, 5.5.1 for the panel alone',
+    from: 'document: loads',
+    read: (model, bay) => {
+      const panel = panelAt(model, bay);
+      return (
+        model.document.loads.liftInAir?.dynamicFactor?.value ??
+        liftDynamicFactor(panel.area * panel.thickness * panel.material.density)
+      );
+    },
+  },
+  gamma_L: basisFactor('gamma_F_lift', 'load factor on lifted weight'),
+} as const satisfies Readonly<Record<string, Input>>;
 
 /** Bounds of F_v by equilibrium. */
 const forceBounds: SecondOpinion = {
@@ -58,38 +97,7 @@ export const boltGroupInPlane: Check = {
   once: true,
   inputs: {
     ...{ a_b, b_b, n_x, n_y },
-    A_f: {
-      unit: 'm^2',
-      meaning: 'area of the field',
-      from: 'geometry',
-      read: (model, bay) => fieldAt(model, bay).area,
-    },
-    t_0: {
-      unit: 'mm',
-      meaning: 'thickness as built',
-      from: 'document: designs',
-      read: (model, bay) => panelAt(model, bay).thickness,
-    },
-    rho: {
-      unit: 'kg/m^3',
-      meaning: 'density of the panel',
-      from: 'catalogue: materials',
-      read: (model, bay) => panelAt(model, bay).material.density,
-    },
-    g: constant(9.80665, 'm/s^2', 'gravity', 'standard value'),
-    k_dyn: {
-      unit: '1',
-      meaning: 'dynamic factor of a lift in air: stated, or of 0027/ND Rev 11, 5.5.1 for the panel alone',
-      from: 'document: loads',
-      read: (model, bay) => {
-        const panel = panelAt(model, bay);
-        return (
-          model.document.loads.liftInAir?.dynamicFactor?.value ??
-          liftDynamicFactor(panel.area * panel.thickness * panel.material.density)
-        );
-      },
-    },
-    gamma_L: basisFactor('gamma_F_lift', 'load factor on lifted weight'),
+    ...hungInputs,
     ...boltShearInputs,
     ...boltShearBoundsInputs,
     gamma_M2: basisFactor('gamma_M2', 'partial factor on bolts', 'partial factors'),

@@ -147,6 +147,46 @@ export function panelBendingBolts_allowableStress(v: Readonly<Record<"p" | "t" |
   return [_a_p, _b_p, _r_b, _sigma_rows, _p_lost, _sigma_lost, _sigma_Ed, _sigma_Rd, _p_y, _sigma_low, _sigma_high];
 }
 
+export function panelStress_partialFactors(v: Readonly<Record<"sigma_n" | "alpha_n" | "t_n" | "p" | "a" | "b" | "t" | "f_y" | "gamma_M0", number>>, k: Readonly<Record<"yieldLine.hinged", (...values: number[]) => number>>): number[] {
+  const _sigma_n = v.sigma_n;
+  const _alpha_n = v.alpha_n;
+  const _t_n = v.t_n;
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _f_y = v.f_y;
+  const _gamma_M0 = v.gamma_M0;
+  const _alpha_e = finite(_alpha_n * Math.pow(finite(_t / _t_n, "t / t_n"), 3), "alpha_e");
+  const _k_2 = finite(_alpha_e >= 10 ? 1 : Math.abs(_alpha_e / finite(_alpha_e - 1, "alpha_e - 1")), "k_2");
+  const _sigma_Ed = finite(_k_2 * _sigma_n * Math.pow(finite(_t_n / _t, "t_n / t"), 2), "sigma_Ed");
+  const _sigma_Rd = finite(_f_y / _gamma_M0, "sigma_Rd");
+  const _p_y = finite(k["yieldLine.hinged"](_a, _b, _t, _f_y), "p_y");
+  const _sigma_low = finite(_p / finite(4 / finite(Math.sqrt(3), "sqrt(3)") * _p_y, "4 / sqrt(3) * p_y") * _f_y, "sigma_low");
+  const _range0 = finite(_alpha_e > 1 ? 1 : 0, "range0");
+  return [_alpha_e, _k_2, _sigma_Ed, _sigma_Rd, _p_y, _sigma_low, _range0];
+}
+
+export function panelStress_allowableStress(v: Readonly<Record<"sigma_n" | "alpha_n" | "t_n" | "p" | "a" | "b" | "t" | "f_y" | "Omega_b", number>>, k: Readonly<Record<"yieldLine.hinged", (...values: number[]) => number>>): number[] {
+  const _sigma_n = v.sigma_n;
+  const _alpha_n = v.alpha_n;
+  const _t_n = v.t_n;
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _f_y = v.f_y;
+  const _Omega_b = v.Omega_b;
+  const _alpha_e = finite(_alpha_n * Math.pow(finite(_t / _t_n, "t / t_n"), 3), "alpha_e");
+  const _k_2 = finite(_alpha_e >= 10 ? 1 : Math.abs(_alpha_e / finite(_alpha_e - 1, "alpha_e - 1")), "k_2");
+  const _sigma_Ed = finite(_k_2 * _sigma_n * Math.pow(finite(_t_n / _t, "t_n / t"), 2), "sigma_Ed");
+  const _sigma_Rd = finite(_f_y / _Omega_b, "sigma_Rd");
+  const _p_y = finite(k["yieldLine.hinged"](_a, _b, _t, _f_y), "p_y");
+  const _sigma_low = finite(_p / finite(4 / finite(Math.sqrt(3), "sqrt(3)") * _p_y, "4 / sqrt(3) * p_y") * _f_y, "sigma_low");
+  const _range0 = finite(_alpha_e > 1 ? 1 : 0, "range0");
+  return [_alpha_e, _k_2, _sigma_Ed, _sigma_Rd, _p_y, _sigma_low, _range0];
+}
+
 export function panelShear_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "f_y" | "four" | "L" | "gamma_M0", number>>, k: Readonly<Record<"plate.hinged.reaction" | "plate.held.reaction", (...values: number[]) => number>>): number[] {
   const _p = v.p;
   const _a = v.a;
@@ -243,6 +283,50 @@ export function panelDeflectionFourSides_allowableStress(v: Readonly<Record<"p_s
   return [_w_hinged, _w_slides, _w_held, _g, _r_w, _w_Ed, _w_lim, _D, _s_w, _k_plate, _k_sheet, _w_low, _w_high, _range0];
 }
 
+export function panelDeflectionFourSidesBySolution_partialFactors(v: Readonly<Record<"p_ser" | "a" | "b" | "t" | "E" | "nu" | "EI_edge" | "k_w" | "w_1" | "t_n" | "s_o" | "p_F", number>>, k: Readonly<Record<"plate.onEdgeBeams.g", (...values: number[]) => number>>): number[] {
+  const _p_ser = v.p_ser;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _EI_edge = v.EI_edge;
+  const _k_w = v.k_w;
+  const _w_1 = v.w_1;
+  const _t_n = v.t_n;
+  const _s_o = v.s_o;
+  const _p_F = v.p_F;
+  const _g = finite(k["plate.onEdgeBeams.g"](_a, _b, _t, _E, _nu, _p_ser, _EI_edge), "g");
+  const _w_Ed = finite(_w_1 * _p_ser / _p_F * Math.pow(finite(_t_n / _t, "t_n / t"), 3), "w_Ed");
+  const _w_lim = finite(Math.min(_a, _b) / _k_w, "w_lim");
+  const _D = finite(_E * Math.pow(_t, 3) / finite(12 * (1 - Math.pow(_nu, 2)), "12 * (1 - nu ^ 2)"), "D");
+  const _w_low = finite(0.98 * 0.00126 * _p_ser * Math.pow(_s_o, 4) / _D, "w_low");
+  const _range0 = finite(_g >= 0.5 ? 1 : 0, "range0");
+  return [_g, _w_Ed, _w_lim, _D, _w_low, _range0];
+}
+
+export function panelDeflectionFourSidesBySolution_allowableStress(v: Readonly<Record<"p_ser" | "a" | "b" | "t" | "E" | "nu" | "EI_edge" | "k_w" | "w_1" | "t_n" | "s_o" | "p_F", number>>, k: Readonly<Record<"plate.onEdgeBeams.g", (...values: number[]) => number>>): number[] {
+  const _p_ser = v.p_ser;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _EI_edge = v.EI_edge;
+  const _k_w = v.k_w;
+  const _w_1 = v.w_1;
+  const _t_n = v.t_n;
+  const _s_o = v.s_o;
+  const _p_F = v.p_F;
+  const _g = finite(k["plate.onEdgeBeams.g"](_a, _b, _t, _E, _nu, _p_ser, _EI_edge), "g");
+  const _w_Ed = finite(_w_1 * _p_ser / _p_F * Math.pow(finite(_t_n / _t, "t_n / t"), 3), "w_Ed");
+  const _w_lim = finite(Math.min(_a, _b) / _k_w, "w_lim");
+  const _D = finite(_E * Math.pow(_t, 3) / finite(12 * (1 - Math.pow(_nu, 2)), "12 * (1 - nu ^ 2)"), "D");
+  const _w_low = finite(0.98 * 0.00126 * _p_ser * Math.pow(_s_o, 4) / _D, "w_low");
+  const _range0 = finite(_g >= 0.5 ? 1 : 0, "range0");
+  return [_g, _w_Ed, _w_lim, _D, _w_low, _range0];
+}
+
 export function panelDeflectionTwoSides_partialFactors(v: Readonly<Record<"p_ser" | "t" | "E" | "nu" | "L" | "B" | "h" | "k_w", number>>, k: Readonly<Record<"plate.twoSided.hinged.deflection" | "plate.twoSided.held.deflection", (...values: number[]) => number>>): number[] {
   const _p_ser = v.p_ser;
   const _t = v.t;
@@ -279,6 +363,42 @@ export function panelDeflectionTwoSides_allowableStress(v: Readonly<Record<"p_se
   const _w_low = finite(_p_ser * Math.pow(_L, 4) / finite(384 * _D, "384 * D"), "w_low");
   const _w_high = finite(5 / 384 * _p_ser * Math.pow(_L, 4) / finite(_D * (1 - _nu), "D * (1 - nu)"), "w_high");
   return [_w_hinged, _w_held, _w_Ed, _w_lim, _D, _w_low, _w_high];
+}
+
+export function panelDeflectionTwoSidesBySolution_partialFactors(v: Readonly<Record<"p_ser" | "t" | "E" | "nu" | "L" | "k_w" | "w_1" | "t_n" | "s_o" | "p_F", number>>): number[] {
+  const _p_ser = v.p_ser;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _L = v.L;
+  const _k_w = v.k_w;
+  const _w_1 = v.w_1;
+  const _t_n = v.t_n;
+  const _s_o = v.s_o;
+  const _p_F = v.p_F;
+  const _w_Ed = finite(_w_1 * _p_ser / _p_F * Math.pow(finite(_t_n / _t, "t_n / t"), 3), "w_Ed");
+  const _w_lim = finite(_L / _k_w, "w_lim");
+  const _D = finite(_E * Math.pow(_t, 3) / finite(12 * (1 - Math.pow(_nu, 2)), "12 * (1 - nu ^ 2)"), "D");
+  const _w_low = finite(0.98 * 0.00126 * _p_ser * Math.pow(_s_o, 4) / _D, "w_low");
+  return [_w_Ed, _w_lim, _D, _w_low];
+}
+
+export function panelDeflectionTwoSidesBySolution_allowableStress(v: Readonly<Record<"p_ser" | "t" | "E" | "nu" | "L" | "k_w" | "w_1" | "t_n" | "s_o" | "p_F", number>>): number[] {
+  const _p_ser = v.p_ser;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _L = v.L;
+  const _k_w = v.k_w;
+  const _w_1 = v.w_1;
+  const _t_n = v.t_n;
+  const _s_o = v.s_o;
+  const _p_F = v.p_F;
+  const _w_Ed = finite(_w_1 * _p_ser / _p_F * Math.pow(finite(_t_n / _t, "t_n / t"), 3), "w_Ed");
+  const _w_lim = finite(_L / _k_w, "w_lim");
+  const _D = finite(_E * Math.pow(_t, 3) / finite(12 * (1 - Math.pow(_nu, 2)), "12 * (1 - nu ^ 2)"), "D");
+  const _w_low = finite(0.98 * 0.00126 * _p_ser * Math.pow(_s_o, 4) / _D, "w_low");
+  return [_w_Ed, _w_lim, _D, _w_low];
 }
 
 export function panelDeflectionBolts_partialFactors(v: Readonly<Record<"p_ser" | "t" | "E" | "nu" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "k_w", number>>, k: Readonly<Record<"plate.bolted.deflection", (...values: number[]) => number>>): number[] {
@@ -347,6 +467,44 @@ export function panelDeflectionBolts_allowableStress(v: Readonly<Record<"p_ser" 
   const _w_over = finite(1.2 * 12 * _p_ser / finite(_E * Math.pow(_t, 3), "E * t ^ 3") * (Math.pow(_i_x, 3) * (_i_x / 8 + _a_b / 4) + Math.pow(_i_y, 3) * (_i_y / 8 + _b_b / 4)), "w_over");
   const _w_high = finite(1.02 * Math.min(finite(_w_both + _w_row_x + _w_row_y, "w_both + w_row_x + w_row_y"), finite(5 / 384 * _p_ser * Math.pow(_a_b, 4) / finite(_D * (1 - _nu), "D * (1 - nu)") + _w_row_y, "5 / 384 * p_ser * a_b ^ 4 / (D * (1 - nu)) + w_row_y"), finite(5 / 384 * _p_ser * Math.pow(_b_b, 4) / finite(_D * (1 - _nu), "D * (1 - nu)") + _w_row_x, "5 / 384 * p_ser * b_b ^ 4 / (D * (1 - nu)) + w_row_x")) + _w_over, "w_high");
   return [_a_p, _b_p, _r_b, _w_Ed, _w_lim, _D, _s_x, _s_y, _a_r, _b_r, _w_lines, _w_gap, _w_low, _w_both, _w_row_x, _w_row_y, _w_over, _w_high];
+}
+
+export function panelDeflectionBoltsBySolution_partialFactors(v: Readonly<Record<"p_ser" | "t" | "E" | "nu" | "a_b" | "b_b" | "k_w" | "w_1" | "t_n" | "s_o" | "p_F", number>>): number[] {
+  const _p_ser = v.p_ser;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _a_b = v.a_b;
+  const _b_b = v.b_b;
+  const _k_w = v.k_w;
+  const _w_1 = v.w_1;
+  const _t_n = v.t_n;
+  const _s_o = v.s_o;
+  const _p_F = v.p_F;
+  const _w_Ed = finite(_w_1 * _p_ser / _p_F * Math.pow(finite(_t_n / _t, "t_n / t"), 3), "w_Ed");
+  const _w_lim = finite(Math.min(_a_b, _b_b) / _k_w, "w_lim");
+  const _D = finite(_E * Math.pow(_t, 3) / finite(12 * (1 - Math.pow(_nu, 2)), "12 * (1 - nu ^ 2)"), "D");
+  const _w_low = finite(0.98 * 0.00126 * _p_ser * Math.pow(_s_o, 4) / _D, "w_low");
+  return [_w_Ed, _w_lim, _D, _w_low];
+}
+
+export function panelDeflectionBoltsBySolution_allowableStress(v: Readonly<Record<"p_ser" | "t" | "E" | "nu" | "a_b" | "b_b" | "k_w" | "w_1" | "t_n" | "s_o" | "p_F", number>>): number[] {
+  const _p_ser = v.p_ser;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _a_b = v.a_b;
+  const _b_b = v.b_b;
+  const _k_w = v.k_w;
+  const _w_1 = v.w_1;
+  const _t_n = v.t_n;
+  const _s_o = v.s_o;
+  const _p_F = v.p_F;
+  const _w_Ed = finite(_w_1 * _p_ser / _p_F * Math.pow(finite(_t_n / _t, "t_n / t"), 3), "w_Ed");
+  const _w_lim = finite(Math.min(_a_b, _b_b) / _k_w, "w_lim");
+  const _D = finite(_E * Math.pow(_t, 3) / finite(12 * (1 - Math.pow(_nu, 2)), "12 * (1 - nu ^ 2)"), "D");
+  const _w_low = finite(0.98 * 0.00126 * _p_ser * Math.pow(_s_o, 4) / _D, "w_low");
+  return [_w_Ed, _w_lim, _D, _w_low];
 }
 
 export function boltTension_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y" | "A_s" | "A_b" | "f_ub" | "k_2" | "countersunk" | "gamma_R" | "gamma_M2", number>>, k: Readonly<Record<"plate.bolted.boltPush" | "bolts.rowLost.group" | "bolts.rowLost.plate" | "plate.held.momentEdge" | "bolts.rowLost.edgeMoment", (...values: number[]) => number>>): number[] {
@@ -465,6 +623,36 @@ export function boltTension_allowableStress(v: Readonly<Record<"p" | "a" | "b" |
   return [_s_x, _s_y, _p_off, _p_lost, _r_b, _a_p, _b_p, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _F_t_Rd, _F_all, _F_low, _F_strip, _L_m, _M_high, _F_high, _R_low, _A_2, _R_high, _u, _u_low, _u_high];
 }
 
+export function boltTensionBySolution_partialFactors(v: Readonly<Record<"A_s" | "A_b" | "f_ub" | "k_2" | "countersunk" | "gamma_R" | "gamma_M2", number>>): number[] {
+  const _A_s = v.A_s;
+  const _A_b = v.A_b;
+  const _f_ub = v.f_ub;
+  const _k_2 = v.k_2;
+  const _countersunk = v.countersunk;
+  const _gamma_R = v.gamma_R;
+  const _gamma_M2 = v.gamma_M2;
+  const _F_t_Rd = finite(_k_2 * _f_ub * _A_s / _gamma_M2, "F_t_Rd");
+  const _R_low = finite((_countersunk > 0 ? 0.8 : 1) * 0.7 * _f_ub * _A_s / _gamma_R, "R_low");
+  const _A_2 = finite(Math.pow(finite((Math.sqrt(_A_b) + 2 * Math.sqrt(_A_s)) / 3, "(sqrt(A_b) + 2 * sqrt(A_s)) / 3"), 2), "A_2");
+  const _R_high = finite(_f_ub * _A_2 / _gamma_R, "R_high");
+  return [_F_t_Rd, _R_low, _A_2, _R_high];
+}
+
+export function boltTensionBySolution_allowableStress(v: Readonly<Record<"A_s" | "A_b" | "f_ub" | "F_nt" | "countersunk" | "gamma_R" | "Omega_J", number>>): number[] {
+  const _A_s = v.A_s;
+  const _A_b = v.A_b;
+  const _f_ub = v.f_ub;
+  const _F_nt = v.F_nt;
+  const _countersunk = v.countersunk;
+  const _gamma_R = v.gamma_R;
+  const _Omega_J = v.Omega_J;
+  const _F_t_Rd = finite(_F_nt * _A_b / _Omega_J, "F_t_Rd");
+  const _R_low = finite((_countersunk > 0 ? 0.8 : 1) * 0.7 * _f_ub * _A_s / _gamma_R, "R_low");
+  const _A_2 = finite(Math.pow(finite((Math.sqrt(_A_b) + 2 * Math.sqrt(_A_s)) / 3, "(sqrt(A_b) + 2 * sqrt(A_s)) / 3"), 2), "A_2");
+  const _R_high = finite(_f_ub * _A_2 / _gamma_R, "R_high");
+  return [_F_t_Rd, _R_low, _A_2, _R_high];
+}
+
 export function boltShear_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "A_s" | "A_b" | "threads" | "f_ub" | "alpha_v" | "gamma_R" | "gamma_M2", number>>, k: Readonly<Record<"inPlanePull.hinged", (...values: number[]) => number>>): number[] {
   const _p = v.p;
   const _a = v.a;
@@ -548,6 +736,37 @@ export function boltShear_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "
   const _u_low = finite(_F_v_Rd > finite(0 * _F_v_Rd, "0 * F_v_Rd") ? Math.max(finite(_F_least / _F_v_Rd, "F_least / F_v_Rd"), finite(_F_v / _R_high, "F_v / R_high")) : 0, "u_low");
   const _u_high = finite(_F_v_Rd > finite(0 * _F_v_Rd, "0 * F_v_Rd") ? Math.min(finite(_F_most / _F_v_Rd, "F_most / F_v_Rd"), finite(_F_v / _R_low, "F_v / R_low")) : 0, "u_high");
   return [_s_x, _s_y, _L_n, _N_pull, _F_v, _F_v_Rd, _N_bent, _N_cable, _N_high, _N_E, _N_low, _F_most, _F_least, _R_low, _A_2, _R_high, _u, _u_low, _u_high];
+}
+
+export function boltShearBySolution_partialFactors(v: Readonly<Record<"A_s" | "A_b" | "threads" | "f_ub" | "alpha_v" | "gamma_R" | "gamma_M2", number>>): number[] {
+  const _A_s = v.A_s;
+  const _A_b = v.A_b;
+  const _threads = v.threads;
+  const _f_ub = v.f_ub;
+  const _alpha_v = v.alpha_v;
+  const _gamma_R = v.gamma_R;
+  const _gamma_M2 = v.gamma_M2;
+  const _A_v = finite(_threads > 0 ? _A_s : _A_b, "A_v");
+  const _F_v_Rd = finite(_alpha_v * _f_ub * _A_v / _gamma_M2, "F_v_Rd");
+  const _R_low = finite(0.5 * _f_ub * _A_s / _gamma_R, "R_low");
+  const _A_2 = finite(_threads > 0 ? Math.pow(finite((Math.sqrt(_A_b) + 2 * Math.sqrt(_A_s)) / 3, "(sqrt(A_b) + 2 * sqrt(A_s)) / 3"), 2) : _A_b, "A_2");
+  const _R_high = finite(0.62 * _f_ub * _A_2 / _gamma_R, "R_high");
+  return [_A_v, _F_v_Rd, _R_low, _A_2, _R_high];
+}
+
+export function boltShearBySolution_allowableStress(v: Readonly<Record<"A_s" | "A_b" | "threads" | "f_ub" | "F_nv" | "gamma_R" | "Omega_J", number>>): number[] {
+  const _A_s = v.A_s;
+  const _A_b = v.A_b;
+  const _threads = v.threads;
+  const _f_ub = v.f_ub;
+  const _F_nv = v.F_nv;
+  const _gamma_R = v.gamma_R;
+  const _Omega_J = v.Omega_J;
+  const _F_v_Rd = finite(_F_nv * _A_b / _Omega_J, "F_v_Rd");
+  const _R_low = finite(0.5 * _f_ub * _A_s / _gamma_R, "R_low");
+  const _A_2 = finite(_threads > 0 ? Math.pow(finite((Math.sqrt(_A_b) + 2 * Math.sqrt(_A_s)) / 3, "(sqrt(A_b) + 2 * sqrt(A_s)) / 3"), 2) : _A_b, "A_2");
+  const _R_high = finite(0.62 * _f_ub * _A_2 / _gamma_R, "R_high");
+  return [_F_v_Rd, _R_low, _A_2, _R_high];
 }
 
 export function boltCombined_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y" | "A_s" | "A_b" | "f_ub" | "k_2" | "threads" | "alpha_v" | "gamma_M2" | "gamma_R", number>>, k: Readonly<Record<"plate.bolted.boltPush" | "bolts.rowLost.group" | "bolts.rowLost.plate" | "plate.held.momentEdge" | "bolts.rowLost.edgeMoment" | "inPlanePull.hinged", (...values: number[]) => number>>): number[] {
@@ -664,6 +883,50 @@ export function boltCombined_allowableStress(v: Readonly<Record<"p" | "a" | "b" 
   return [_s_x, _s_y, _p_off, _p_lost, _r_b, _a_p, _b_p, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _L_n, _N_pull, _F_v, _F_v_Rd, _F_t_Rd, _u, _u_e, _u_most, _u_least, _u_low, _u_high];
 }
 
+export function boltCombinedBySolution_partialFactors(v: Readonly<Record<"A_s" | "A_b" | "f_ub" | "k_2" | "threads" | "alpha_v" | "gamma_M2" | "gamma_R" | "F_t" | "F_v", number>>): number[] {
+  const _A_s = v.A_s;
+  const _A_b = v.A_b;
+  const _f_ub = v.f_ub;
+  const _k_2 = v.k_2;
+  const _threads = v.threads;
+  const _alpha_v = v.alpha_v;
+  const _gamma_M2 = v.gamma_M2;
+  const _gamma_R = v.gamma_R;
+  const _F_t = v.F_t;
+  const _F_v = v.F_v;
+  const _A_v = finite(_threads > 0 ? _A_s : _A_b, "A_v");
+  const _F_v_Rd = finite(_alpha_v * _f_ub * _A_v / _gamma_M2, "F_v_Rd");
+  const _F_t_Rd = finite(_k_2 * _f_ub * _A_s / _gamma_M2, "F_t_Rd");
+  const _u = finite(_F_v / _F_v_Rd + _F_t / finite(1.4 * _F_t_Rd, "1.4 * F_t_Rd"), "u");
+  const _u_e = finite(Math.sqrt(Math.pow(finite(_F_v / _F_v_Rd, "F_v / F_v_Rd"), 2) + Math.pow(finite(_F_t / _F_t_Rd, "F_t / F_t_Rd"), 2)), "u_e");
+  const _u_most = finite(Math.sqrt(Math.pow(finite(_F_v / 0.5, "F_v / 0.5"), 2) + Math.pow(finite(_F_t / 0.56, "F_t / 0.56"), 2)) * _gamma_R / finite(_f_ub * _A_s, "f_ub * A_s"), "u_most");
+  const _u_least = finite(Math.sqrt(Math.pow(finite(_F_v / 0.62, "F_v / 0.62"), 2) + Math.pow(_F_t, 2)) * _gamma_R / finite(_f_ub * _A_b, "f_ub * A_b"), "u_least");
+  const _u_low = finite(Math.max(_u_e, _u_least) / 1.4, "u_low");
+  const _u_high = finite(1.25 * Math.min(_u_e, _u_most), "u_high");
+  return [_A_v, _F_v_Rd, _F_t_Rd, _u, _u_e, _u_most, _u_least, _u_low, _u_high];
+}
+
+export function boltCombinedBySolution_allowableStress(v: Readonly<Record<"A_s" | "A_b" | "f_ub" | "F_nt" | "F_nv" | "Omega_J" | "gamma_R" | "F_t" | "F_v", number>>): number[] {
+  const _A_s = v.A_s;
+  const _A_b = v.A_b;
+  const _f_ub = v.f_ub;
+  const _F_nt = v.F_nt;
+  const _F_nv = v.F_nv;
+  const _Omega_J = v.Omega_J;
+  const _gamma_R = v.gamma_R;
+  const _F_t = v.F_t;
+  const _F_v = v.F_v;
+  const _F_v_Rd = finite(_F_nv * _A_b / _Omega_J, "F_v_Rd");
+  const _F_t_Rd = finite(_F_nt * _A_b / _Omega_J, "F_t_Rd");
+  const _u = finite((_F_v / _F_v_Rd + _F_t / _F_t_Rd) / 1.3, "u");
+  const _u_e = finite(Math.sqrt(Math.pow(finite(_F_v / _F_v_Rd, "F_v / F_v_Rd"), 2) + Math.pow(finite(_F_t / _F_t_Rd, "F_t / F_t_Rd"), 2)), "u_e");
+  const _u_most = finite(Math.sqrt(Math.pow(finite(_F_v / 0.5, "F_v / 0.5"), 2) + Math.pow(finite(_F_t / 0.56, "F_t / 0.56"), 2)) * _gamma_R / finite(_f_ub * _A_s, "f_ub * A_s"), "u_most");
+  const _u_least = finite(Math.sqrt(Math.pow(finite(_F_v / 0.62, "F_v / 0.62"), 2) + Math.pow(_F_t, 2)) * _gamma_R / finite(_f_ub * _A_b, "f_ub * A_b"), "u_least");
+  const _u_low = finite(Math.max(_u_e, _u_least) / 1.4, "u_low");
+  const _u_high = finite(1.25 * Math.min(_u_e, _u_most), "u_high");
+  return [_F_v_Rd, _F_t_Rd, _u, _u_e, _u_most, _u_least, _u_low, _u_high];
+}
+
 export function boltBearingPanel_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "d" | "d_0" | "e_1" | "e_2" | "p_1" | "f_yp" | "f_u" | "stainless" | "p_2" | "f_ub" | "k_h" | "gamma_M2" | "gamma_R", number>>, k: Readonly<Record<"inPlanePull.hinged", (...values: number[]) => number>>): number[] {
   const _p = v.p;
   const _a = v.a;
@@ -760,6 +1023,52 @@ export function boltBearingPanel_allowableStress(v: Readonly<Record<"p" | "a" | 
   const _u_low = finite(_F_b_Rd > finite(0 * _F_b_Rd, "0 * F_b_Rd") ? Math.max(finite(_F_least / _F_b_Rd, "F_least / F_b_Rd"), finite(_F_v / _R_high, "F_v / R_high")) : 0, "u_low");
   const _u_high = finite(_F_b_Rd > finite(0 * _F_b_Rd, "0 * F_b_Rd") ? Math.min(finite(_F_most / _F_b_Rd, "F_most / F_b_Rd"), finite(_F_v / _R_low, "F_v / R_low")) : 0, "u_high");
   return [_s_x, _s_y, _L_n, _N_pull, _F_v, _f_b, _l_c, _F_b_Rd, _N_bent, _N_cable, _N_high, _N_E, _N_low, _F_most, _F_least, _l_own, _R_low, _R_high, _u, _u_low, _u_high];
+}
+
+export function boltBearingPanelBySolution_partialFactors(v: Readonly<Record<"t" | "d" | "d_0" | "e_1" | "e_2" | "p_1" | "f_yp" | "f_u" | "stainless" | "p_2" | "f_ub" | "k_h" | "gamma_M2" | "gamma_R", number>>): number[] {
+  const _t = v.t;
+  const _d = v.d;
+  const _d_0 = v.d_0;
+  const _e_1 = v.e_1;
+  const _e_2 = v.e_2;
+  const _p_1 = v.p_1;
+  const _f_yp = v.f_yp;
+  const _f_u = v.f_u;
+  const _stainless = v.stainless;
+  const _p_2 = v.p_2;
+  const _f_ub = v.f_ub;
+  const _k_h = v.k_h;
+  const _gamma_M2 = v.gamma_M2;
+  const _gamma_R = v.gamma_R;
+  const _f_b = finite(_stainless > 0 ? Math.min(_f_u, finite(0.5 * _f_yp + 0.6 * _f_u, "0.5 * f_yp + 0.6 * f_u")) : _f_u, "f_b");
+  const _alpha_b = finite(Math.min(finite(_e_1 / finite(3 * _d_0, "3 * d_0"), "e_1 / (3 * d_0)"), finite(_p_1 / finite(3 * _d_0, "3 * d_0") - 1 / 4, "p_1 / (3 * d_0) - 1 / 4"), finite(_f_ub / _f_b, "f_ub / f_b"), 1), "alpha_b");
+  const _k_1 = finite(Math.min(finite(2.8 * _e_2 / _d_0 - 1.7, "2.8 * e_2 / d_0 - 1.7"), finite(1.4 * _p_2 / _d_0 - 1.7, "1.4 * p_2 / d_0 - 1.7"), 2.5), "k_1");
+  const _F_b_Rd = finite(Math.min(finite(_k_h * _k_1 * _alpha_b, "k_h * k_1 * alpha_b"), 1.5) * _f_b * _d * _t / _gamma_M2, "F_b_Rd");
+  const _l_own = finite(Math.min(finite(_e_1 - _d_0 / 2, "e_1 - d_0 / 2"), finite((_p_1 - _d_0) / 2, "(p_1 - d_0) / 2")), "l_own");
+  const _R_low = finite(0.8 * _f_yp * _d * _t * Math.min(1, finite(_l_own / _d_0, "l_own / d_0")) / _gamma_R, "R_low");
+  const _R_high = finite(Math.min(finite(2 / finite(Math.sqrt(3), "sqrt(3)") * Math.min(_e_1, finite(_p_1 - _d_0 / 2, "p_1 - d_0 / 2")), "2 / sqrt(3) * min(e_1, p_1 - d_0 / 2)"), finite(3 * _d, "3 * d")) * _t * _f_u / _gamma_R, "R_high");
+  return [_f_b, _alpha_b, _k_1, _F_b_Rd, _l_own, _R_low, _R_high];
+}
+
+export function boltBearingPanelBySolution_allowableStress(v: Readonly<Record<"t" | "d" | "d_0" | "e_1" | "e_2" | "p_1" | "f_yp" | "f_u" | "stainless" | "Omega_J" | "gamma_R", number>>): number[] {
+  const _t = v.t;
+  const _d = v.d;
+  const _d_0 = v.d_0;
+  const _e_1 = v.e_1;
+  const _e_2 = v.e_2;
+  const _p_1 = v.p_1;
+  const _f_yp = v.f_yp;
+  const _f_u = v.f_u;
+  const _stainless = v.stainless;
+  const _Omega_J = v.Omega_J;
+  const _gamma_R = v.gamma_R;
+  const _f_b = finite(_stainless > 0 ? Math.min(_f_u, finite(0.5 * _f_yp + 0.6 * _f_u, "0.5 * f_yp + 0.6 * f_u")) : _f_u, "f_b");
+  const _l_c = finite(Math.min(finite(Math.min(_e_1, _e_2) - _d_0 / 2, "min(e_1, e_2) - d_0 / 2"), finite(_p_1 - _d_0, "p_1 - d_0")), "l_c");
+  const _F_b_Rd = finite(Math.min(finite(1.2 * _l_c, "1.2 * l_c"), finite(2.4 * _d, "2.4 * d")) * _t * _f_b / _Omega_J, "F_b_Rd");
+  const _l_own = finite(Math.min(finite(_e_1 - _d_0 / 2, "e_1 - d_0 / 2"), finite((_p_1 - _d_0) / 2, "(p_1 - d_0) / 2")), "l_own");
+  const _R_low = finite(0.8 * _f_yp * _d * _t * Math.min(1, finite(_l_own / _d_0, "l_own / d_0")) / _gamma_R, "R_low");
+  const _R_high = finite(Math.min(finite(2 / finite(Math.sqrt(3), "sqrt(3)") * Math.min(_e_1, finite(_p_1 - _d_0 / 2, "p_1 - d_0 / 2")), "2 / sqrt(3) * min(e_1, p_1 - d_0 / 2)"), finite(3 * _d, "3 * d")) * _t * _f_u / _gamma_R, "R_high");
+  return [_f_b, _l_c, _F_b_Rd, _l_own, _R_low, _R_high];
 }
 
 export function boltBearingTube_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "d" | "d_0" | "e_w" | "p_1" | "t_w" | "f_yw" | "f_uw" | "stainless_w" | "p_2" | "f_ub" | "k_h" | "gamma_M2" | "gamma_R", number>>, k: Readonly<Record<"inPlanePull.hinged", (...values: number[]) => number>>): number[] {
@@ -860,6 +1169,50 @@ export function boltBearingTube_allowableStress(v: Readonly<Record<"p" | "a" | "
   return [_s_x, _s_y, _L_n, _N_pull, _F_v, _f_b, _l_c, _F_b_Rd, _N_bent, _N_cable, _N_high, _N_E, _N_low, _F_most, _F_least, _l_own, _R_low, _R_high, _u, _u_low, _u_high];
 }
 
+export function boltBearingTubeBySolution_partialFactors(v: Readonly<Record<"d" | "d_0" | "e_w" | "p_1" | "t_w" | "f_yw" | "f_uw" | "stainless_w" | "p_2" | "f_ub" | "k_h" | "gamma_M2" | "gamma_R", number>>): number[] {
+  const _d = v.d;
+  const _d_0 = v.d_0;
+  const _e_w = v.e_w;
+  const _p_1 = v.p_1;
+  const _t_w = v.t_w;
+  const _f_yw = v.f_yw;
+  const _f_uw = v.f_uw;
+  const _stainless_w = v.stainless_w;
+  const _p_2 = v.p_2;
+  const _f_ub = v.f_ub;
+  const _k_h = v.k_h;
+  const _gamma_M2 = v.gamma_M2;
+  const _gamma_R = v.gamma_R;
+  const _f_b = finite(_stainless_w > 0 ? Math.min(_f_uw, finite(0.5 * _f_yw + 0.6 * _f_uw, "0.5 * f_yw + 0.6 * f_uw")) : _f_uw, "f_b");
+  const _alpha_b = finite(Math.min(finite(_e_w / finite(3 * _d_0, "3 * d_0"), "e_w / (3 * d_0)"), finite(_p_1 / finite(3 * _d_0, "3 * d_0") - 1 / 4, "p_1 / (3 * d_0) - 1 / 4"), finite(_f_ub / _f_b, "f_ub / f_b"), 1), "alpha_b");
+  const _k_1 = finite(Math.min(finite(1.4 * _p_2 / _d_0 - 1.7, "1.4 * p_2 / d_0 - 1.7"), 2.5), "k_1");
+  const _F_b_Rd = finite(Math.min(finite(_k_h * _k_1 * _alpha_b, "k_h * k_1 * alpha_b"), 1.5) * _f_b * _d * _t_w / _gamma_M2, "F_b_Rd");
+  const _l_own = finite(Math.min(finite(_e_w - _d_0 / 2, "e_w - d_0 / 2"), finite((_p_1 - _d_0) / 2, "(p_1 - d_0) / 2")), "l_own");
+  const _R_low = finite(0.8 * _f_yw * _d * _t_w * Math.min(1, finite(_l_own / _d_0, "l_own / d_0")) / _gamma_R, "R_low");
+  const _R_high = finite(Math.min(finite(2 / finite(Math.sqrt(3), "sqrt(3)") * Math.min(_e_w, finite(_p_1 - _d_0 / 2, "p_1 - d_0 / 2")), "2 / sqrt(3) * min(e_w, p_1 - d_0 / 2)"), finite(3 * _d, "3 * d")) * _t_w * _f_uw / _gamma_R, "R_high");
+  return [_f_b, _alpha_b, _k_1, _F_b_Rd, _l_own, _R_low, _R_high];
+}
+
+export function boltBearingTubeBySolution_allowableStress(v: Readonly<Record<"d" | "d_0" | "e_w" | "p_1" | "t_w" | "f_yw" | "f_uw" | "stainless_w" | "Omega_J" | "gamma_R", number>>): number[] {
+  const _d = v.d;
+  const _d_0 = v.d_0;
+  const _e_w = v.e_w;
+  const _p_1 = v.p_1;
+  const _t_w = v.t_w;
+  const _f_yw = v.f_yw;
+  const _f_uw = v.f_uw;
+  const _stainless_w = v.stainless_w;
+  const _Omega_J = v.Omega_J;
+  const _gamma_R = v.gamma_R;
+  const _f_b = finite(_stainless_w > 0 ? Math.min(_f_uw, finite(0.5 * _f_yw + 0.6 * _f_uw, "0.5 * f_yw + 0.6 * f_uw")) : _f_uw, "f_b");
+  const _l_c = finite(Math.min(finite(_e_w - _d_0 / 2, "e_w - d_0 / 2"), finite(_p_1 - _d_0, "p_1 - d_0")), "l_c");
+  const _F_b_Rd = finite(Math.min(finite(1.2 * _l_c, "1.2 * l_c"), finite(2.4 * _d, "2.4 * d")) * _t_w * _f_b / _Omega_J, "F_b_Rd");
+  const _l_own = finite(Math.min(finite(_e_w - _d_0 / 2, "e_w - d_0 / 2"), finite((_p_1 - _d_0) / 2, "(p_1 - d_0) / 2")), "l_own");
+  const _R_low = finite(0.8 * _f_yw * _d * _t_w * Math.min(1, finite(_l_own / _d_0, "l_own / d_0")) / _gamma_R, "R_low");
+  const _R_high = finite(Math.min(finite(2 / finite(Math.sqrt(3), "sqrt(3)") * Math.min(_e_w, finite(_p_1 - _d_0 / 2, "p_1 - d_0 / 2")), "2 / sqrt(3) * min(e_w, p_1 - d_0 / 2)"), finite(3 * _d, "3 * d")) * _t_w * _f_uw / _gamma_R, "R_high");
+  return [_f_b, _l_c, _F_b_Rd, _l_own, _R_low, _R_high];
+}
+
 export function boltTearOut_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "d_0" | "e_1" | "f_yp" | "f_u" | "gamma_M0" | "gamma_R", number>>, k: Readonly<Record<"inPlanePull.hinged", (...values: number[]) => number>>): number[] {
   const _p = v.p;
   const _a = v.a;
@@ -941,6 +1294,37 @@ export function boltTearOut_allowableStress(v: Readonly<Record<"p" | "a" | "b" |
   const _u_low = finite(_V_eff_Rd > finite(0 * _V_eff_Rd, "0 * V_eff_Rd") ? Math.max(finite(_F_least / _V_eff_Rd, "F_least / V_eff_Rd"), finite(_F_v / _R_high, "F_v / R_high")) : 0, "u_low");
   const _u_high = finite(_V_eff_Rd > finite(0 * _V_eff_Rd, "0 * V_eff_Rd") ? Math.min(finite(_F_most / _V_eff_Rd, "F_most / V_eff_Rd"), finite(_F_v / _R_low, "F_v / R_low")) : 0, "u_high");
   return [_s_x, _s_y, _L_n, _N_pull, _F_v, _A_nv, _A_gv, _V_eff_Rd, _N_bent, _N_cable, _N_high, _N_E, _N_low, _F_most, _F_least, _R_low, _R_high, _u, _u_low, _u_high];
+}
+
+export function boltTearOutBySolution_partialFactors(v: Readonly<Record<"t" | "d_0" | "e_1" | "f_yp" | "f_u" | "gamma_M0" | "gamma_R", number>>): number[] {
+  const _t = v.t;
+  const _d_0 = v.d_0;
+  const _e_1 = v.e_1;
+  const _f_yp = v.f_yp;
+  const _f_u = v.f_u;
+  const _gamma_M0 = v.gamma_M0;
+  const _gamma_R = v.gamma_R;
+  const _A_nv = finite(2 * (_e_1 - _d_0 / 2) * _t, "A_nv");
+  const _V_eff_Rd = finite(_f_yp * _A_nv / finite(Math.sqrt(3) * _gamma_M0, "sqrt(3) * gamma_M0"), "V_eff_Rd");
+  const _R_low = finite(_f_yp * (_e_1 - _d_0 / 2) * _t / _gamma_R, "R_low");
+  const _R_high = finite(2 / finite(Math.sqrt(3), "sqrt(3)") * _f_u * _e_1 * _t / _gamma_R, "R_high");
+  return [_A_nv, _V_eff_Rd, _R_low, _R_high];
+}
+
+export function boltTearOutBySolution_allowableStress(v: Readonly<Record<"t" | "d_0" | "e_1" | "f_yp" | "f_u" | "Omega_J" | "gamma_R", number>>): number[] {
+  const _t = v.t;
+  const _d_0 = v.d_0;
+  const _e_1 = v.e_1;
+  const _f_yp = v.f_yp;
+  const _f_u = v.f_u;
+  const _Omega_J = v.Omega_J;
+  const _gamma_R = v.gamma_R;
+  const _A_nv = finite(2 * (_e_1 - _d_0 / 2) * _t, "A_nv");
+  const _A_gv = finite(2 * _e_1 * _t, "A_gv");
+  const _V_eff_Rd = finite(Math.min(finite(0.6 * _f_u * _A_nv, "0.6 * f_u * A_nv"), finite(0.6 * _f_yp * _A_gv, "0.6 * f_yp * A_gv")) / _Omega_J, "V_eff_Rd");
+  const _R_low = finite(_f_yp * (_e_1 - _d_0 / 2) * _t / _gamma_R, "R_low");
+  const _R_high = finite(2 / finite(Math.sqrt(3), "sqrt(3)") * _f_u * _e_1 * _t / _gamma_R, "R_high");
+  return [_A_nv, _A_gv, _V_eff_Rd, _R_low, _R_high];
 }
 
 export function boltPullThrough_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y" | "d_m" | "f_u" | "f_yp" | "s_h" | "e_h" | "gamma_M2" | "gamma_R", number>>, k: Readonly<Record<"plate.bolted.boltPush" | "bolts.rowLost.group" | "bolts.rowLost.plate" | "plate.held.momentEdge" | "bolts.rowLost.edgeMoment", (...values: number[]) => number>>): number[] {
@@ -1057,6 +1441,36 @@ export function boltPullThrough_allowableStress(v: Readonly<Record<"p" | "a" | "
   return [_s_x, _s_y, _p_off, _p_lost, _r_b, _a_p, _b_p, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _B_p_Rd, _F_all, _F_low, _F_strip, _L_m, _M_high, _F_high, _R_low, _R_high, _u, _u_low, _u_high];
 }
 
+export function boltPullThroughBySolution_partialFactors(v: Readonly<Record<"t" | "d_m" | "f_u" | "f_yp" | "s_h" | "e_h" | "gamma_M2" | "gamma_R", number>>): number[] {
+  const _t = v.t;
+  const _d_m = v.d_m;
+  const _f_u = v.f_u;
+  const _f_yp = v.f_yp;
+  const _s_h = v.s_h;
+  const _e_h = v.e_h;
+  const _gamma_M2 = v.gamma_M2;
+  const _gamma_R = v.gamma_R;
+  const _B_p_Rd = finite(0.6 * Math.PI * _d_m * _t * _f_u / _gamma_M2, "B_p_Rd");
+  const _R_low = finite(Math.PI * _s_h * _t * _f_yp / finite(Math.sqrt(3) * _gamma_R, "sqrt(3) * gamma_R"), "R_low");
+  const _R_high = finite(Math.PI * _e_h * _t * _f_u / finite(Math.sqrt(3) * _gamma_R, "sqrt(3) * gamma_R"), "R_high");
+  return [_B_p_Rd, _R_low, _R_high];
+}
+
+export function boltPullThroughBySolution_allowableStress(v: Readonly<Record<"t" | "d_m" | "f_u" | "f_yp" | "s_h" | "e_h" | "Omega_J" | "gamma_R", number>>): number[] {
+  const _t = v.t;
+  const _d_m = v.d_m;
+  const _f_u = v.f_u;
+  const _f_yp = v.f_yp;
+  const _s_h = v.s_h;
+  const _e_h = v.e_h;
+  const _Omega_J = v.Omega_J;
+  const _gamma_R = v.gamma_R;
+  const _B_p_Rd = finite(0.6 * Math.PI * _d_m * _t * _f_u / _Omega_J, "B_p_Rd");
+  const _R_low = finite(Math.PI * _s_h * _t * _f_yp / finite(Math.sqrt(3) * _gamma_R, "sqrt(3) * gamma_R"), "R_low");
+  const _R_high = finite(Math.PI * _e_h * _t * _f_u / finite(Math.sqrt(3) * _gamma_R, "sqrt(3) * gamma_R"), "R_high");
+  return [_B_p_Rd, _R_low, _R_high];
+}
+
 export function boltWallPull_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y" | "t_w" | "f_yw" | "gamma_M0" | "gamma_R", number>>, k: Readonly<Record<"plate.bolted.boltPush" | "bolts.rowLost.group" | "bolts.rowLost.plate" | "plate.held.momentEdge" | "bolts.rowLost.edgeMoment", (...values: number[]) => number>>): number[] {
   const _p = v.p;
   const _a = v.a;
@@ -1165,6 +1579,30 @@ export function boltWallPull_allowableStress(v: Readonly<Record<"p" | "a" | "b" 
   const _u_low = finite(_F_w_Rd > finite(0 * _F_w_Rd, "0 * F_w_Rd") ? Math.max(finite(_F_low / _F_w_Rd, "F_low / F_w_Rd"), finite(_F_t / _R_high, "F_t / R_high")) : 0, "u_low");
   const _u_high = finite(_F_w_Rd > finite(0 * _F_w_Rd, "0 * F_w_Rd") ? Math.min(finite(_F_high / _F_w_Rd, "F_high / F_w_Rd"), finite(_F_t / _R_low, "F_t / R_low")) : 0, "u_high");
   return [_s_x, _s_y, _p_off, _p_lost, _r_b, _a_p, _b_p, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _F_w_Rd, _F_all, _F_low, _F_strip, _L_m, _M_high, _F_high, _m_pl, _R_low, _R_high, _u, _u_low, _u_high];
+}
+
+export function boltWallPullBySolution_partialFactors(v: Readonly<Record<"t_w" | "f_yw" | "gamma_M0" | "gamma_R", number>>): number[] {
+  const _t_w = v.t_w;
+  const _f_yw = v.f_yw;
+  const _gamma_M0 = v.gamma_M0;
+  const _gamma_R = v.gamma_R;
+  const _F_w_Rd = finite(Math.PI * _f_yw * Math.pow(_t_w, 2) / _gamma_M0, "F_w_Rd");
+  const _m_pl = finite(_f_yw * Math.pow(_t_w, 2) / 4, "m_pl");
+  const _R_low = finite(2 * Math.PI * _m_pl / _gamma_R, "R_low");
+  const _R_high = finite(16 * _m_pl / _gamma_R, "R_high");
+  return [_F_w_Rd, _m_pl, _R_low, _R_high];
+}
+
+export function boltWallPullBySolution_allowableStress(v: Readonly<Record<"t_w" | "f_yw" | "Omega_b" | "gamma_R", number>>): number[] {
+  const _t_w = v.t_w;
+  const _f_yw = v.f_yw;
+  const _Omega_b = v.Omega_b;
+  const _gamma_R = v.gamma_R;
+  const _F_w_Rd = finite(Math.PI * _f_yw * Math.pow(_t_w, 2) / _Omega_b, "F_w_Rd");
+  const _m_pl = finite(_f_yw * Math.pow(_t_w, 2) / 4, "m_pl");
+  const _R_low = finite(2 * Math.PI * _m_pl / _gamma_R, "R_low");
+  const _R_high = finite(16 * _m_pl / _gamma_R, "R_high");
+  return [_F_w_Rd, _m_pl, _R_low, _R_high];
 }
 
 export function boltAnchorage_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y", number>>, k: Readonly<Record<"plate.bolted.boltPush" | "bolts.rowLost.group" | "bolts.rowLost.plate" | "plate.held.momentEdge" | "bolts.rowLost.edgeMoment", (...values: number[]) => number>>): number[] {
@@ -1379,6 +1817,38 @@ export function boltSlip_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t
   return [_s_x, _s_y, _p_off, _p_lost, _r_b, _a_p, _b_p, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _L_n, _N_pull, _F_v, _F_pC, _F_s_Rd, _N_bent, _N_cable, _N_high, _N_E, _N_low, _F_most, _F_least, _C_low, _R_low, _R_high, _u, _u_low, _u_high];
 }
 
+export function boltSlipBySolution_partialFactors(v: Readonly<Record<"A_s" | "f_ub" | "mu" | "k_s" | "gamma_M3" | "gamma_R" | "F_t", number>>): number[] {
+  const _A_s = v.A_s;
+  const _f_ub = v.f_ub;
+  const _mu = v.mu;
+  const _k_s = v.k_s;
+  const _gamma_M3 = v.gamma_M3;
+  const _gamma_R = v.gamma_R;
+  const _F_t = v.F_t;
+  const _F_pC = finite(0.7 * _f_ub * _A_s, "F_pC");
+  const _F_s_Rd = finite(_k_s * _mu * (_F_pC - 0.8 * _F_t) / _gamma_M3, "F_s_Rd");
+  const _C_low = finite(0.8 * 0.7 * _f_ub * _A_s - 1.5 * _F_t, "C_low");
+  const _R_low = finite(_C_low > finite(0 * _C_low, "0 * C_low") ? 0.85 * _mu * _C_low / _gamma_R : _F_s_Rd, "R_low");
+  const _R_high = finite(_mu * (0.8 * _f_ub * _A_s - 0.5 * _F_t) / _gamma_R, "R_high");
+  return [_F_pC, _F_s_Rd, _C_low, _R_low, _R_high];
+}
+
+export function boltSlipBySolution_allowableStress(v: Readonly<Record<"A_s" | "f_ub" | "mu" | "k_s" | "Omega_slip" | "gamma_R" | "F_t", number>>): number[] {
+  const _A_s = v.A_s;
+  const _f_ub = v.f_ub;
+  const _mu = v.mu;
+  const _k_s = v.k_s;
+  const _Omega_slip = v.Omega_slip;
+  const _gamma_R = v.gamma_R;
+  const _F_t = v.F_t;
+  const _F_pC = finite(0.7 * _f_ub * _A_s, "F_pC");
+  const _F_s_Rd = finite(_k_s * _mu * (1.13 * _F_pC - 1.5 * _F_t) / _Omega_slip, "F_s_Rd");
+  const _C_low = finite(0.8 * 0.7 * _f_ub * _A_s - 1.5 * _F_t, "C_low");
+  const _R_low = finite(_C_low > finite(0 * _C_low, "0 * C_low") ? 0.85 * _mu * _C_low / _gamma_R : _F_s_Rd, "R_low");
+  const _R_high = finite(_mu * (0.8 * _f_ub * _A_s - 0.5 * _F_t) / _gamma_R, "R_high");
+  return [_F_pC, _F_s_Rd, _C_low, _R_low, _R_high];
+}
+
 export function boltEdgeDistance_partialFactors(v: Readonly<Record<"d_0", number>>): number[] {
   const _d_0 = v.d_0;
   const _e_req = finite(1.2 * _d_0, "e_req");
@@ -1547,6 +2017,58 @@ export function boltGroupInPlane_allowableStress(v: Readonly<Record<"a_b" | "b_b
   return [_W, _F_v, _F_v_Rd, _F_mean, _F_one, _R_low, _A_2, _R_high, _u, _u_low, _u_high];
 }
 
+export function boltGroupUltimate_partialFactors(v: Readonly<Record<"a_b" | "b_b" | "n_x" | "n_y" | "A_f" | "t_0" | "rho" | "g" | "k_dyn" | "gamma_L" | "A_s" | "A_b" | "threads" | "f_ub" | "alpha_v" | "gamma_M2", number>>, k: Readonly<Record<"bolts.rowLost.coefficient" | "bolts.rowLost.inPlane", (...values: number[]) => number>>): number[] {
+  const _a_b = v.a_b;
+  const _b_b = v.b_b;
+  const _n_x = v.n_x;
+  const _n_y = v.n_y;
+  const _A_f = v.A_f;
+  const _t_0 = v.t_0;
+  const _rho = v.rho;
+  const _g = v.g;
+  const _k_dyn = v.k_dyn;
+  const _gamma_L = v.gamma_L;
+  const _A_s = v.A_s;
+  const _A_b = v.A_b;
+  const _threads = v.threads;
+  const _f_ub = v.f_ub;
+  const _alpha_v = v.alpha_v;
+  const _gamma_M2 = v.gamma_M2;
+  const _W = finite(_gamma_L * _k_dyn * _rho * _A_f * _t_0 * _g, "W");
+  const _A_v = finite(_threads > 0 ? _A_s : _A_b, "A_v");
+  const _F_v_Rd = finite(_alpha_v * _f_ub * _A_v / _gamma_M2, "F_v_Rd");
+  const _C = finite(k["bolts.rowLost.coefficient"](_a_b, _b_b, _n_x, _n_y), "C");
+  const _P_Rd = finite(_C * _F_v_Rd, "P_Rd");
+  const _F_1 = finite(k["bolts.rowLost.inPlane"](_a_b, _b_b, _n_x, _n_y, _W), "F_1");
+  const _P_low = finite(0.95 * _F_v_Rd * _W / _F_1, "P_low");
+  const _P_high = finite((2 * _n_x + 2 * _n_y - 4 - Math.min(_n_x, _n_y)) * _F_v_Rd, "P_high");
+  return [_W, _A_v, _F_v_Rd, _C, _P_Rd, _F_1, _P_low, _P_high];
+}
+
+export function boltGroupUltimate_allowableStress(v: Readonly<Record<"a_b" | "b_b" | "n_x" | "n_y" | "A_f" | "t_0" | "rho" | "g" | "k_dyn" | "gamma_L" | "A_b" | "F_nv" | "Omega_J", number>>, k: Readonly<Record<"bolts.rowLost.coefficient" | "bolts.rowLost.inPlane", (...values: number[]) => number>>): number[] {
+  const _a_b = v.a_b;
+  const _b_b = v.b_b;
+  const _n_x = v.n_x;
+  const _n_y = v.n_y;
+  const _A_f = v.A_f;
+  const _t_0 = v.t_0;
+  const _rho = v.rho;
+  const _g = v.g;
+  const _k_dyn = v.k_dyn;
+  const _gamma_L = v.gamma_L;
+  const _A_b = v.A_b;
+  const _F_nv = v.F_nv;
+  const _Omega_J = v.Omega_J;
+  const _W = finite(_gamma_L * _k_dyn * _rho * _A_f * _t_0 * _g, "W");
+  const _F_v_Rd = finite(_F_nv * _A_b / _Omega_J, "F_v_Rd");
+  const _C = finite(k["bolts.rowLost.coefficient"](_a_b, _b_b, _n_x, _n_y), "C");
+  const _P_Rd = finite(_C * _F_v_Rd, "P_Rd");
+  const _F_1 = finite(k["bolts.rowLost.inPlane"](_a_b, _b_b, _n_x, _n_y, _W), "F_1");
+  const _P_low = finite(0.95 * _F_v_Rd * _W / _F_1, "P_low");
+  const _P_high = finite((2 * _n_x + 2 * _n_y - 4 - Math.min(_n_x, _n_y)) * _F_v_Rd, "P_high");
+  return [_W, _F_v_Rd, _C, _P_Rd, _F_1, _P_low, _P_high];
+}
+
 export function weldDirectional_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "h" | "h_x" | "h_y" | "l_f" | "k_r" | "a_w" | "f_u" | "beta_w" | "gamma_M2", number>>, k: Readonly<Record<"plate.hinged.reaction" | "plate.held.reaction" | "plate.held.momentEdge" | "plate.hinged.cornerForce" | "inPlanePull.hinged", (...values: number[]) => number>>): number[] {
   const _p = v.p;
   const _a = v.a;
@@ -1637,6 +2159,64 @@ export function weldDirectional_allowableStress(v: Readonly<Record<"p" | "a" | "
   return [_V_hinged, _V_held, _M_held, _R_c, _L_n, _V_e, _M_e, _f_c, _f_z, _N_pull, _f_h, _e_r, _m_r, _f_r, _f_w, _F_nw, _f_Rd, _u, _u_Rd, _u_high, _u_low];
 }
 
+export function weldDirectionalBySolution_partialFactors(v: Readonly<Record<"k_r" | "a_w" | "f_u" | "beta_w" | "gamma_M2" | "f_1z" | "f_1h" | "f_1l" | "m_1", number>>): number[] {
+  const _k_r = v.k_r;
+  const _a_w = v.a_w;
+  const _f_u = v.f_u;
+  const _beta_w = v.beta_w;
+  const _gamma_M2 = v.gamma_M2;
+  const _f_1z = v.f_1z;
+  const _f_1h = v.f_1h;
+  const _f_1l = v.f_1l;
+  const _m_1 = v.m_1;
+  const _f_z = finite(_k_r * _f_1z, "f_z");
+  const _f_h = finite(_k_r * _f_1h, "f_h");
+  const _e_r = finite(_a_w / finite(2 * Math.sqrt(2), "2 * sqrt(2)"), "e_r");
+  const _m_r = finite(Math.abs(_f_z) * _e_r + _k_r * _m_1, "m_r");
+  const _sigma_s = finite(Math.abs(_f_z + _f_h) / finite(Math.sqrt(2) * _a_w, "sqrt(2) * a_w") + 6 * _m_r / finite(Math.pow(_a_w, 2), "a_w ^ 2"), "sigma_s");
+  const _tau_s = finite(Math.abs(_f_z - _f_h) / finite(Math.sqrt(2) * _a_w, "sqrt(2) * a_w"), "tau_s");
+  const _sigma_v = finite(Math.sqrt(Math.pow(_sigma_s, 2) + 3 * (Math.pow(_tau_s, 2) + Math.pow(finite(_k_r * _f_1l / _a_w, "k_r * f_1l / a_w"), 2))), "sigma_v");
+  const _f_r = finite(Math.sqrt(Math.pow(_f_z, 2) + Math.pow(_f_h, 2) + Math.pow(finite(_k_r * _f_1l, "k_r * f_1l"), 2)), "f_r");
+  const _f_w = finite(_f_r + 6 * _m_r / _a_w, "f_w");
+  const _f_Rd = finite(_f_u / finite(Math.sqrt(3) * _beta_w * _gamma_M2, "sqrt(3) * beta_w * gamma_M2") * _a_w, "f_Rd");
+  const _sigma_v_Rd = finite(_f_u / finite(_beta_w * _gamma_M2, "beta_w * gamma_M2"), "sigma_v_Rd");
+  const _sigma_s_Rd = finite(0.9 * _f_u / _gamma_M2, "sigma_s_Rd");
+  const _u = finite(Math.max(finite(_sigma_v / _sigma_v_Rd, "sigma_v / sigma_v_Rd"), finite(_sigma_s / _sigma_s_Rd, "sigma_s / sigma_s_Rd")), "u");
+  const _u_Rd = finite(1, "u_Rd");
+  const _u_high = finite(_f_w / _f_Rd, "u_high");
+  const _u_low = finite(_f_r / finite(Math.sqrt(3) * _f_Rd, "sqrt(3) * f_Rd"), "u_low");
+  return [_f_z, _f_h, _e_r, _m_r, _sigma_s, _tau_s, _sigma_v, _f_r, _f_w, _f_Rd, _sigma_v_Rd, _sigma_s_Rd, _u, _u_Rd, _u_high, _u_low];
+}
+
+export function weldDirectionalBySolution_allowableStress(v: Readonly<Record<"k_r" | "a_w" | "f_u" | "F_EXX" | "f_yb" | "t_b" | "theta" | "Omega_J" | "Omega_v" | "f_1z" | "f_1h" | "f_1l" | "m_1", number>>): number[] {
+  const _k_r = v.k_r;
+  const _a_w = v.a_w;
+  const _f_u = v.f_u;
+  const _F_EXX = v.F_EXX;
+  const _f_yb = v.f_yb;
+  const _t_b = v.t_b;
+  const _theta = v.theta;
+  const _Omega_J = v.Omega_J;
+  const _Omega_v = v.Omega_v;
+  const _f_1z = v.f_1z;
+  const _f_1h = v.f_1h;
+  const _f_1l = v.f_1l;
+  const _m_1 = v.m_1;
+  const _f_z = finite(_k_r * _f_1z, "f_z");
+  const _f_h = finite(_k_r * _f_1h, "f_h");
+  const _e_r = finite(_a_w / finite(2 * Math.sqrt(2), "2 * sqrt(2)"), "e_r");
+  const _m_r = finite(Math.abs(_f_z) * _e_r + _k_r * _m_1, "m_r");
+  const _f_r = finite(Math.sqrt(Math.pow(_f_z, 2) + Math.pow(_f_h, 2) + Math.pow(finite(_k_r * _f_1l, "k_r * f_1l"), 2)), "f_r");
+  const _f_w = finite(_f_r + 6 * _m_r / _a_w, "f_w");
+  const _F_nw = finite(0.6 * _F_EXX * (1 + 0.5 * Math.pow(finite(Math.sin(_theta), "sin(theta)"), 1.5)), "F_nw");
+  const _f_Rd = finite(Math.min(finite(_F_nw * _a_w / _Omega_J, "F_nw * a_w / Omega_J"), finite(0.6 * _f_u * _t_b / _Omega_J, "0.6 * f_u * t_b / Omega_J"), finite(0.6 * _f_yb * _t_b / _Omega_v, "0.6 * f_yb * t_b / Omega_v")), "f_Rd");
+  const _u = finite(_f_w / _f_Rd, "u");
+  const _u_Rd = finite(1, "u_Rd");
+  const _u_high = finite(_f_w / _f_Rd, "u_high");
+  const _u_low = finite(_f_r / finite(Math.sqrt(3) * _f_Rd, "sqrt(3) * f_Rd"), "u_low");
+  return [_f_z, _f_h, _e_r, _m_r, _f_r, _f_w, _F_nw, _f_Rd, _u, _u_Rd, _u_high, _u_low];
+}
+
 export function weldThroat_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "h" | "h_x" | "h_y" | "l_f" | "k_r" | "a_w" | "f_u" | "beta_w" | "gamma_M2", number>>, k: Readonly<Record<"plate.hinged.reaction" | "plate.held.reaction" | "plate.held.momentEdge" | "plate.hinged.cornerForce" | "inPlanePull.hinged", (...values: number[]) => number>>): number[] {
   const _p = v.p;
   const _a = v.a;
@@ -1720,6 +2300,59 @@ export function weldThroat_allowableStress(v: Readonly<Record<"p" | "a" | "b" | 
   const _f_low = finite(_sigma_v * _a_w / finite(Math.sqrt(3), "sqrt(3)"), "f_low");
   const _f_high = finite(2 * _sigma_v * _a_w / finite(Math.sqrt(3), "sqrt(3)"), "f_high");
   return [_V_hinged, _V_held, _M_held, _R_c, _L_n, _V_e, _M_e, _f_c, _f_z, _N_pull, _f_h, _e_r, _m_r, _f_r, _f_w, _f_Rd, _sigma_s, _tau_s, _sigma_v, _f_low, _f_high];
+}
+
+export function weldThroatBySolution_partialFactors(v: Readonly<Record<"k_r" | "a_w" | "f_u" | "beta_w" | "gamma_M2" | "f_1z" | "f_1h" | "f_1l" | "m_1", number>>): number[] {
+  const _k_r = v.k_r;
+  const _a_w = v.a_w;
+  const _f_u = v.f_u;
+  const _beta_w = v.beta_w;
+  const _gamma_M2 = v.gamma_M2;
+  const _f_1z = v.f_1z;
+  const _f_1h = v.f_1h;
+  const _f_1l = v.f_1l;
+  const _m_1 = v.m_1;
+  const _f_z = finite(_k_r * _f_1z, "f_z");
+  const _f_h = finite(_k_r * _f_1h, "f_h");
+  const _e_r = finite(_a_w / finite(2 * Math.sqrt(2), "2 * sqrt(2)"), "e_r");
+  const _m_r = finite(Math.abs(_f_z) * _e_r + _k_r * _m_1, "m_r");
+  const _f_r = finite(Math.sqrt(Math.pow(_f_z, 2) + Math.pow(_f_h, 2) + Math.pow(finite(_k_r * _f_1l, "k_r * f_1l"), 2)), "f_r");
+  const _f_w = finite(_f_r + 6 * _m_r / _a_w, "f_w");
+  const _f_Rd = finite(_f_u / finite(Math.sqrt(3) * _beta_w * _gamma_M2, "sqrt(3) * beta_w * gamma_M2") * _a_w, "f_Rd");
+  const _sigma_s = finite(Math.abs(_f_z + _f_h) / finite(Math.sqrt(2) * _a_w, "sqrt(2) * a_w") + 6 * _m_r / finite(Math.pow(_a_w, 2), "a_w ^ 2"), "sigma_s");
+  const _tau_s = finite(Math.abs(_f_z - _f_h) / finite(Math.sqrt(2) * _a_w, "sqrt(2) * a_w"), "tau_s");
+  const _sigma_v = finite(Math.sqrt(Math.pow(_sigma_s, 2) + 3 * (Math.pow(_tau_s, 2) + Math.pow(finite(_k_r * _f_1l / _a_w, "k_r * f_1l / a_w"), 2))), "sigma_v");
+  const _f_low = finite(_sigma_v * _a_w / finite(Math.sqrt(3), "sqrt(3)"), "f_low");
+  const _f_high = finite(2 * _sigma_v * _a_w / finite(Math.sqrt(3), "sqrt(3)"), "f_high");
+  return [_f_z, _f_h, _e_r, _m_r, _f_r, _f_w, _f_Rd, _sigma_s, _tau_s, _sigma_v, _f_low, _f_high];
+}
+
+export function weldThroatBySolution_allowableStress(v: Readonly<Record<"k_r" | "a_w" | "f_u" | "F_EXX" | "f_yb" | "t_b" | "Omega_J" | "Omega_v" | "f_1z" | "f_1h" | "f_1l" | "m_1", number>>): number[] {
+  const _k_r = v.k_r;
+  const _a_w = v.a_w;
+  const _f_u = v.f_u;
+  const _F_EXX = v.F_EXX;
+  const _f_yb = v.f_yb;
+  const _t_b = v.t_b;
+  const _Omega_J = v.Omega_J;
+  const _Omega_v = v.Omega_v;
+  const _f_1z = v.f_1z;
+  const _f_1h = v.f_1h;
+  const _f_1l = v.f_1l;
+  const _m_1 = v.m_1;
+  const _f_z = finite(_k_r * _f_1z, "f_z");
+  const _f_h = finite(_k_r * _f_1h, "f_h");
+  const _e_r = finite(_a_w / finite(2 * Math.sqrt(2), "2 * sqrt(2)"), "e_r");
+  const _m_r = finite(Math.abs(_f_z) * _e_r + _k_r * _m_1, "m_r");
+  const _f_r = finite(Math.sqrt(Math.pow(_f_z, 2) + Math.pow(_f_h, 2) + Math.pow(finite(_k_r * _f_1l, "k_r * f_1l"), 2)), "f_r");
+  const _f_w = finite(_f_r + 6 * _m_r / _a_w, "f_w");
+  const _f_Rd = finite(Math.min(finite(0.6 * _F_EXX * _a_w / _Omega_J, "0.6 * F_EXX * a_w / Omega_J"), finite(0.6 * _f_u * _t_b / _Omega_J, "0.6 * f_u * t_b / Omega_J"), finite(0.6 * _f_yb * _t_b / _Omega_v, "0.6 * f_yb * t_b / Omega_v")), "f_Rd");
+  const _sigma_s = finite(Math.abs(_f_z + _f_h) / finite(Math.sqrt(2) * _a_w, "sqrt(2) * a_w") + 6 * _m_r / finite(Math.pow(_a_w, 2), "a_w ^ 2"), "sigma_s");
+  const _tau_s = finite(Math.abs(_f_z - _f_h) / finite(Math.sqrt(2) * _a_w, "sqrt(2) * a_w"), "tau_s");
+  const _sigma_v = finite(Math.sqrt(Math.pow(_sigma_s, 2) + 3 * (Math.pow(_tau_s, 2) + Math.pow(finite(_k_r * _f_1l / _a_w, "k_r * f_1l / a_w"), 2))), "sigma_v");
+  const _f_low = finite(_sigma_v * _a_w / finite(Math.sqrt(3), "sqrt(3)"), "f_low");
+  const _f_high = finite(2 * _sigma_v * _a_w / finite(Math.sqrt(3), "sqrt(3)"), "f_high");
+  return [_f_z, _f_h, _e_r, _m_r, _f_r, _f_w, _f_Rd, _sigma_s, _tau_s, _sigma_v, _f_low, _f_high];
 }
 
 export function weldSize_partialFactors(v: Readonly<Record<"t_p" | "t_w" | "a_3" | "a_2" | "a_6", number>>): number[] {
@@ -1892,6 +2525,78 @@ export function tubeBending_allowableStress(v: Readonly<Record<"M_statics" | "ro
   return [_b_f, _W_el_n, _W_pl_n, _lambda_f, _lambda_w, _beta_y, _M_p, _M_f, _M_w, _M_o, _M_n, _r_3, _Y_t, _part_n, _M_r, _M_Rd, _M_high, _range0, _range1];
 }
 
+export function tubeBendingBySolution_partialFactors(v: Readonly<Record<"M_statics" | "round" | "H" | "B" | "t" | "W_el" | "W_pl" | "n_h" | "d_h" | "f_y" | "f_u" | "V" | "A_v" | "f_235" | "gamma_M0" | "gamma_M2", number>>): number[] {
+  const _M_statics = v.M_statics;
+  const _round = v.round;
+  const _H = v.H;
+  const _B = v.B;
+  const _t = v.t;
+  const _W_el = v.W_el;
+  const _W_pl = v.W_pl;
+  const _n_h = v.n_h;
+  const _d_h = v.d_h;
+  const _f_y = v.f_y;
+  const _f_u = v.f_u;
+  const _V = v.V;
+  const _A_v = v.A_v;
+  const _f_235 = v.f_235;
+  const _gamma_M0 = v.gamma_M0;
+  const _gamma_M2 = v.gamma_M2;
+  const _b_f = finite(_round > 0 ? Math.PI / 4 * (_B - 2 * _t) : _B - 2 * _t, "b_f");
+  const _W_el_n = finite(_W_el - _n_h * _d_h * _t * (_H - _t), "W_el_n");
+  const _W_pl_n = finite(_W_pl - _n_h * _d_h * _t * (_H - _t), "W_pl_n");
+  const _lambda_f = finite((_B - 3 * _t) / _t, "lambda_f");
+  const _lambda_w = finite((_H - 3 * _t) / _t, "lambda_w");
+  const _epsilon = finite(Math.sqrt(_f_235 / _f_y), "epsilon");
+  const _r_2 = finite(_round > 0 ? _H / _t / finite(70 * Math.pow(_epsilon, 2), "70 * epsilon ^ 2") : Math.max(finite(_lambda_f / finite(38 * _epsilon, "38 * epsilon"), "lambda_f / (38 * epsilon)"), finite(_lambda_w / finite(83 * _epsilon, "83 * epsilon"), "lambda_w / (83 * epsilon)")), "r_2");
+  const _r_3 = finite(_round > 0 ? _H / _t / finite(90 * Math.pow(_epsilon, 2), "90 * epsilon ^ 2") : Math.max(finite(_lambda_f / finite(42 * _epsilon, "42 * epsilon"), "lambda_f / (42 * epsilon)"), finite(_lambda_w / finite(124 * _epsilon, "124 * epsilon"), "lambda_w / (124 * epsilon)")), "r_3");
+  const _W = finite(_r_2 <= 1 ? _W_pl_n : _W_el_n, "W");
+  const _V_pl = finite(_A_v * _f_y / finite(Math.sqrt(3) * _gamma_M0, "sqrt(3) * gamma_M0"), "V_pl");
+  const _rho = finite(_V > finite(0.5 * _V_pl, "0.5 * V_pl") ? Math.pow(finite(2 * _V / _V_pl - 1, "2 * V / V_pl - 1"), 2) : 0, "rho");
+  const _f_d = finite(_n_h > 0 ? Math.min(finite(_f_y / _gamma_M0, "f_y / gamma_M0"), finite(0.9 * _f_u / _gamma_M2, "0.9 * f_u / gamma_M2")) : _f_y / _gamma_M0, "f_d");
+  const _M_Rd = finite((1 - _rho) * _W * _f_d, "M_Rd");
+  const _M_high = finite(_M_statics, "M_high");
+  const _range0 = finite(_r_3 <= 1 ? 1 : 0, "range0");
+  const _range1 = finite(finite(_n_h * _d_h, "n_h * d_h") < _b_f ? 1 : 0, "range1");
+  return [_b_f, _W_el_n, _W_pl_n, _lambda_f, _lambda_w, _epsilon, _r_2, _r_3, _W, _V_pl, _rho, _f_d, _M_Rd, _M_high, _range0, _range1];
+}
+
+export function tubeBendingBySolution_allowableStress(v: Readonly<Record<"M_statics" | "round" | "H" | "B" | "t" | "W_el" | "W_pl" | "n_h" | "d_h" | "f_y" | "f_u" | "E" | "Omega_b", number>>): number[] {
+  const _M_statics = v.M_statics;
+  const _round = v.round;
+  const _H = v.H;
+  const _B = v.B;
+  const _t = v.t;
+  const _W_el = v.W_el;
+  const _W_pl = v.W_pl;
+  const _n_h = v.n_h;
+  const _d_h = v.d_h;
+  const _f_y = v.f_y;
+  const _f_u = v.f_u;
+  const _E = v.E;
+  const _Omega_b = v.Omega_b;
+  const _b_f = finite(_round > 0 ? Math.PI / 4 * (_B - 2 * _t) : _B - 2 * _t, "b_f");
+  const _W_el_n = finite(_W_el - _n_h * _d_h * _t * (_H - _t), "W_el_n");
+  const _W_pl_n = finite(_W_pl - _n_h * _d_h * _t * (_H - _t), "W_pl_n");
+  const _lambda_f = finite((_B - 3 * _t) / _t, "lambda_f");
+  const _lambda_w = finite((_H - 3 * _t) / _t, "lambda_w");
+  const _beta_y = finite(Math.sqrt(_f_y / _E), "beta_y");
+  const _M_p = finite(_W_pl_n * _f_y, "M_p");
+  const _M_f = finite(finite(_lambda_f * _beta_y, "lambda_f * beta_y") <= 1.12 ? _M_p : Math.min(_M_p, finite(_M_p - (_M_p - _f_y * _W_el_n) * (3.57 * _lambda_f * _beta_y - 4), "M_p - (M_p - f_y * W_el_n) * (3.57 * lambda_f * beta_y - 4)")), "M_f");
+  const _M_w = finite(finite(_lambda_w * _beta_y, "lambda_w * beta_y") <= 2.42 ? _M_p : Math.min(_M_p, finite(_M_p - (_M_p - _f_y * _W_el_n) * (0.305 * _lambda_w * _beta_y - 0.738), "M_p - (M_p - f_y * W_el_n) * (0.305 * lambda_w * beta_y - 0.738)")), "M_w");
+  const _M_o = finite(finite(_H / _t, "H / t") <= finite(0.07 * _E / _f_y, "0.07 * E / f_y") ? _M_p : Math.min(_M_p, finite((0.021 * _E / finite(_H / _t, "H / t") + _f_y) * _W_el_n, "(0.021 * E / (H / t) + f_y) * W_el_n")), "M_o");
+  const _M_n = finite(_round > 0 ? _M_o : Math.min(_M_f, _M_w), "M_n");
+  const _r_3 = finite(_round > 0 ? _H / _t / finite(0.31 * _E / _f_y, "0.31 * E / f_y") : Math.max(finite(_lambda_f * _beta_y / 1.4, "lambda_f * beta_y / 1.4"), finite(_lambda_w * _beta_y / 5.7, "lambda_w * beta_y / 5.7")), "r_3");
+  const _Y_t = finite(_f_y <= finite(0.8 * _f_u, "0.8 * f_u") ? 1 : 1.1, "Y_t");
+  const _part_n = finite((_B - _n_h * _d_h) / _B, "part_n");
+  const _M_r = finite(_n_h === 0 ? _M_n : finite(_f_u * _part_n, "f_u * part_n") >= finite(_Y_t * _f_y, "Y_t * f_y") ? _M_n : Math.min(_M_n, finite(_f_u * _part_n * _W_el, "f_u * part_n * W_el")), "M_r");
+  const _M_Rd = finite(_M_r / _Omega_b, "M_Rd");
+  const _M_high = finite(_M_statics, "M_high");
+  const _range0 = finite(_r_3 <= 1 ? 1 : 0, "range0");
+  const _range1 = finite(finite(_n_h * _d_h, "n_h * d_h") < _b_f ? 1 : 0, "range1");
+  return [_b_f, _W_el_n, _W_pl_n, _lambda_f, _lambda_w, _beta_y, _M_p, _M_f, _M_w, _M_o, _M_n, _r_3, _Y_t, _part_n, _M_r, _M_Rd, _M_high, _range0, _range1];
+}
+
 export function tubeShear_partialFactors(v: Readonly<Record<"round" | "H" | "t" | "f_y" | "A_v" | "f_235" | "gamma_M0", number>>): number[] {
   const _round = v.round;
   const _H = v.H;
@@ -1910,6 +2615,41 @@ export function tubeShear_partialFactors(v: Readonly<Record<"round" | "H" | "t" 
 }
 
 export function tubeShear_allowableStress(v: Readonly<Record<"round" | "H" | "t" | "f_y" | "A" | "E" | "Omega_v", number>>): number[] {
+  const _round = v.round;
+  const _H = v.H;
+  const _t = v.t;
+  const _f_y = v.f_y;
+  const _A = v.A;
+  const _E = v.E;
+  const _Omega_v = v.Omega_v;
+  const _r_w = finite(_round > 0 ? 0 : (_H - 3 * _t) / _t / finite(1.1 * Math.sqrt(5 * _E / _f_y), "1.1 * sqrt(5 * E / f_y)"), "r_w");
+  const _F_cr = finite(_round > 0 ? Math.min(finite(0.6 * _f_y, "0.6 * f_y"), finite(0.78 * _E / finite(Math.pow(finite(_H / _t, "H / t"), 1.5), "(H / t) ^ 1.5"), "0.78 * E / (H / t) ^ 1.5")) : 0.6 * _f_y, "F_cr");
+  const _tau_Rd = finite(_F_cr / _Omega_v, "tau_Rd");
+  const _V_Rd = finite(_round > 0 ? _A / 2 * _tau_Rd : 2 * (_H - 3 * _t) * _t * _tau_Rd, "V_Rd");
+  const _V_high = finite(2 * _H * _t * _tau_Rd, "V_high");
+  const _V_low = finite(1.5 * (_H - 4 * _t) * _t * _tau_Rd, "V_low");
+  const _range0 = finite(_r_w <= 1 ? 1 : 0, "range0");
+  return [_r_w, _F_cr, _tau_Rd, _V_Rd, _V_high, _V_low, _range0];
+}
+
+export function tubeShearBySolution_partialFactors(v: Readonly<Record<"round" | "H" | "t" | "f_y" | "A_v" | "f_235" | "gamma_M0", number>>): number[] {
+  const _round = v.round;
+  const _H = v.H;
+  const _t = v.t;
+  const _f_y = v.f_y;
+  const _A_v = v.A_v;
+  const _f_235 = v.f_235;
+  const _gamma_M0 = v.gamma_M0;
+  const _r_w = finite(_round > 0 ? 0 : (_H - 3 * _t) / _t / finite(72 * Math.sqrt(_f_235 / _f_y), "72 * sqrt(f_235 / f_y)"), "r_w");
+  const _tau_Rd = finite(_f_y / finite(Math.sqrt(3) * _gamma_M0, "sqrt(3) * gamma_M0"), "tau_Rd");
+  const _V_Rd = finite(_A_v * _tau_Rd, "V_Rd");
+  const _V_high = finite(2 * _H * _t * _tau_Rd, "V_high");
+  const _V_low = finite(1.5 * (_H - 4 * _t) * _t * _tau_Rd, "V_low");
+  const _range0 = finite(_r_w <= 1 ? 1 : 0, "range0");
+  return [_r_w, _tau_Rd, _V_Rd, _V_high, _V_low, _range0];
+}
+
+export function tubeShearBySolution_allowableStress(v: Readonly<Record<"round" | "H" | "t" | "f_y" | "A" | "E" | "Omega_v", number>>): number[] {
   const _round = v.round;
   const _H = v.H;
   const _t = v.t;
@@ -2014,6 +2754,93 @@ export function tubeTorsion_allowableStress(v: Readonly<Record<"M" | "V" | "T" |
   return [_b_f, _W_el_n, _A_n, _part_t, _sigma, _tau_T, _F_cr, _sigma_Rd, _tau_Rd, _r_s, _r_V, _r_T, _r_t, _u, _u_Rd, _t_low, _t_high, _u_low, _u_high, _range0, _range1];
 }
 
+export function tubeTorsionBySolution_partialFactors(v: Readonly<Record<"M" | "V" | "T" | "N" | "round" | "H" | "B" | "t" | "A" | "W_el" | "W_t" | "n_h" | "d_h" | "E" | "f_y" | "f_u" | "A_v" | "gamma_M0" | "gamma_M2", number>>): number[] {
+  const _M = v.M;
+  const _V = v.V;
+  const _T = v.T;
+  const _N = v.N;
+  const _round = v.round;
+  const _H = v.H;
+  const _B = v.B;
+  const _t = v.t;
+  const _A = v.A;
+  const _W_el = v.W_el;
+  const _W_t = v.W_t;
+  const _n_h = v.n_h;
+  const _d_h = v.d_h;
+  const _E = v.E;
+  const _f_y = v.f_y;
+  const _f_u = v.f_u;
+  const _A_v = v.A_v;
+  const _gamma_M0 = v.gamma_M0;
+  const _gamma_M2 = v.gamma_M2;
+  const _b_f = finite(_round > 0 ? Math.PI / 4 * (_B - 2 * _t) : _B - 2 * _t, "b_f");
+  const _W_el_n = finite(_W_el - _n_h * _d_h * _t * (_H - _t), "W_el_n");
+  const _A_n = finite(_A - 2 * _n_h * _d_h * _t, "A_n");
+  const _part_t = finite((_b_f - _n_h * _d_h) / _b_f, "part_t");
+  const _sigma = finite(_N / _A_n + _M / _W_el_n, "sigma");
+  const _tau_T = finite(_T / finite(_W_t * _part_t, "W_t * part_t"), "tau_T");
+  const _f_d = finite(_n_h > 0 ? Math.min(finite(_f_y / _gamma_M0, "f_y / gamma_M0"), finite(0.9 * _f_u / _gamma_M2, "0.9 * f_u / gamma_M2")) : _f_y / _gamma_M0, "f_d");
+  const _tau_Rd = finite(_f_d / finite(Math.sqrt(3), "sqrt(3)"), "tau_Rd");
+  const _r_s = finite(_sigma / _f_d, "r_s");
+  const _r_V = finite(_V / _A_v / _tau_Rd, "r_V");
+  const _r_T = finite(_tau_T / _tau_Rd, "r_T");
+  const _r_t = finite(_r_V + _r_T, "r_t");
+  const _u = finite(Math.sqrt(Math.pow(_r_s, 2) + Math.pow(_r_t, 2)), "u");
+  const _u_Rd = finite(1, "u_Rd");
+  const _t_low = finite(_T / finite(2 * (_round > 0 ? Math.PI / 4 * Math.pow(finite(_H - _t, "H - t"), 2) : (_H - _t) * (_B - _t)) * _t * _tau_Rd, "2 * (round > 0 ? pi / 4 * (H - t) ^ 2 : (H - t) * (B - t)) * t * tau_Rd"), "t_low");
+  const _t_high = finite(_T / finite(2 * (_round > 0 ? Math.PI / 4 : 0.95) * (_H - 2 * _t) * (_B - 2 * _t) * _t * _part_t * _tau_Rd, "2 * (round > 0 ? pi / 4 : 0.95) * (H - 2 * t) * (B - 2 * t) * t * part_t * tau_Rd"), "t_high");
+  const _u_low = finite(Math.max(_r_s, finite(Math.min(_t_low, finite(Math.pow(_t_low, 2), "t_low ^ 2")), "min(t_low, t_low ^ 2)")), "u_low");
+  const _u_high = finite(_r_s + (_r_V + _t_high) * Math.max(1, finite(_r_V + _t_high, "r_V + t_high")), "u_high");
+  const _range0 = finite(_round > 0 || finite((_H - 3 * _t) / _t, "(H - 3 * t) / t") <= finite(2.45 * Math.sqrt(_E / _f_y), "2.45 * sqrt(E / f_y)") ? 1 : 0, "range0");
+  const _range1 = finite(finite(_n_h * _d_h, "n_h * d_h") < _b_f ? 1 : 0, "range1");
+  return [_b_f, _W_el_n, _A_n, _part_t, _sigma, _tau_T, _f_d, _tau_Rd, _r_s, _r_V, _r_T, _r_t, _u, _u_Rd, _t_low, _t_high, _u_low, _u_high, _range0, _range1];
+}
+
+export function tubeTorsionBySolution_allowableStress(v: Readonly<Record<"M" | "V" | "T" | "N" | "round" | "H" | "B" | "t" | "A" | "W_el" | "W_t" | "n_h" | "d_h" | "E" | "f_y" | "f_u" | "Omega_b" | "Omega_v" | "Omega_J", number>>): number[] {
+  const _M = v.M;
+  const _V = v.V;
+  const _T = v.T;
+  const _N = v.N;
+  const _round = v.round;
+  const _H = v.H;
+  const _B = v.B;
+  const _t = v.t;
+  const _A = v.A;
+  const _W_el = v.W_el;
+  const _W_t = v.W_t;
+  const _n_h = v.n_h;
+  const _d_h = v.d_h;
+  const _E = v.E;
+  const _f_y = v.f_y;
+  const _f_u = v.f_u;
+  const _Omega_b = v.Omega_b;
+  const _Omega_v = v.Omega_v;
+  const _Omega_J = v.Omega_J;
+  const _b_f = finite(_round > 0 ? Math.PI / 4 * (_B - 2 * _t) : _B - 2 * _t, "b_f");
+  const _W_el_n = finite(_W_el - _n_h * _d_h * _t * (_H - _t), "W_el_n");
+  const _A_n = finite(_A - 2 * _n_h * _d_h * _t, "A_n");
+  const _part_t = finite((_b_f - _n_h * _d_h) / _b_f, "part_t");
+  const _sigma = finite(_N / _A_n + _M / _W_el_n, "sigma");
+  const _tau_T = finite(_T / finite(_W_t * _part_t, "W_t * part_t"), "tau_T");
+  const _F_cr = finite(_round > 0 ? Math.min(finite(0.6 * _f_y, "0.6 * f_y"), finite(0.6 * _E / finite(Math.pow(finite(_H / _t, "H / t"), 1.5), "(H / t) ^ 1.5"), "0.6 * E / (H / t) ^ 1.5")) : 0.6 * _f_y, "F_cr");
+  const _sigma_Rd = finite(_n_h > 0 ? Math.min(finite(_f_y / _Omega_b, "f_y / Omega_b"), finite(_f_u / _Omega_J, "f_u / Omega_J")) : _f_y / _Omega_b, "sigma_Rd");
+  const _tau_Rd = finite(_n_h > 0 ? Math.min(finite(_F_cr / _Omega_v, "F_cr / Omega_v"), finite(0.6 * _f_u / _Omega_J, "0.6 * f_u / Omega_J")) : _F_cr / _Omega_v, "tau_Rd");
+  const _r_s = finite(_sigma / _sigma_Rd, "r_s");
+  const _r_V = finite(_V / finite(_round > 0 ? _A / 2 : 2 * (_H - 3 * _t) * _t, "round > 0 ? A / 2 : 2 * (H - 3 * t) * t") * _Omega_v / finite(0.6 * _f_y, "0.6 * f_y"), "r_V");
+  const _r_T = finite(_tau_T / _tau_Rd, "r_T");
+  const _r_t = finite(_r_V + _r_T, "r_t");
+  const _u = finite(_r_T > 0.2 ? _r_s + Math.pow(_r_t, 2) : Math.max(_r_s, _r_V, _r_T), "u");
+  const _u_Rd = finite(1, "u_Rd");
+  const _t_low = finite(_T / finite(2 * (_round > 0 ? Math.PI / 4 * Math.pow(finite(_H - _t, "H - t"), 2) : (_H - _t) * (_B - _t)) * _t * _tau_Rd, "2 * (round > 0 ? pi / 4 * (H - t) ^ 2 : (H - t) * (B - t)) * t * tau_Rd"), "t_low");
+  const _t_high = finite(_T / finite(2 * (_round > 0 ? Math.PI / 4 : 0.95) * (_H - 2 * _t) * (_B - 2 * _t) * _t * _part_t * _tau_Rd, "2 * (round > 0 ? pi / 4 : 0.95) * (H - 2 * t) * (B - 2 * t) * t * part_t * tau_Rd"), "t_high");
+  const _u_low = finite(Math.max(_r_s, finite(Math.min(_t_low, finite(Math.pow(_t_low, 2), "t_low ^ 2")), "min(t_low, t_low ^ 2)")), "u_low");
+  const _u_high = finite(_r_s + (_r_V + _t_high) * Math.max(1, finite(_r_V + _t_high, "r_V + t_high")), "u_high");
+  const _range0 = finite(_round > 0 || finite((_H - 3 * _t) / _t, "(H - 3 * t) / t") <= finite(2.45 * Math.sqrt(_E / _f_y), "2.45 * sqrt(E / f_y)") ? 1 : 0, "range0");
+  const _range1 = finite(finite(_n_h * _d_h, "n_h * d_h") < _b_f ? 1 : 0, "range1");
+  return [_b_f, _W_el_n, _A_n, _part_t, _sigma, _tau_T, _F_cr, _sigma_Rd, _tau_Rd, _r_s, _r_V, _r_T, _r_t, _u, _u_Rd, _t_low, _t_high, _u_low, _u_high, _range0, _range1];
+}
+
 export function tubeAxialBending_partialFactors(v: Readonly<Record<"M" | "N" | "round" | "H" | "B" | "t" | "A" | "I_min" | "W_el" | "W_pl" | "n_h" | "d_h" | "E" | "f_y" | "f_u" | "f_235" | "L_cr" | "alpha" | "C_m" | "gamma_M1" | "gamma_M0" | "gamma_M2", number>>): number[] {
   const _M = v.M;
   const _N = v.N;
@@ -2071,6 +2898,120 @@ export function tubeAxialBending_partialFactors(v: Readonly<Record<"M" | "N" | "
 }
 
 export function tubeAxialBending_allowableStress(v: Readonly<Record<"M" | "N" | "round" | "H" | "B" | "t" | "A" | "I_min" | "W_el" | "W_pl" | "n_h" | "d_h" | "E" | "f_y" | "f_u" | "L_cr" | "C_m" | "Omega_b" | "Omega_J", number>>): number[] {
+  const _M = v.M;
+  const _N = v.N;
+  const _round = v.round;
+  const _H = v.H;
+  const _B = v.B;
+  const _t = v.t;
+  const _A = v.A;
+  const _I_min = v.I_min;
+  const _W_el = v.W_el;
+  const _W_pl = v.W_pl;
+  const _n_h = v.n_h;
+  const _d_h = v.d_h;
+  const _E = v.E;
+  const _f_y = v.f_y;
+  const _f_u = v.f_u;
+  const _L_cr = v.L_cr;
+  const _C_m = v.C_m;
+  const _Omega_b = v.Omega_b;
+  const _Omega_J = v.Omega_J;
+  const _N_cr = finite(Math.pow(Math.PI, 2) * _E * _I_min / finite(Math.pow(_L_cr, 2), "L_cr ^ 2"), "N_cr");
+  const _b_f = finite(_round > 0 ? Math.PI / 4 * (_B - 2 * _t) : _B - 2 * _t, "b_f");
+  const _W_el_n = finite(_W_el - _n_h * _d_h * _t * (_H - _t), "W_el_n");
+  const _W_pl_n = finite(_W_pl - _n_h * _d_h * _t * (_H - _t), "W_pl_n");
+  const _lambda_f = finite((_B - 3 * _t) / _t, "lambda_f");
+  const _lambda_w = finite((_H - 3 * _t) / _t, "lambda_w");
+  const _beta_y = finite(Math.sqrt(_f_y / _E), "beta_y");
+  const _M_p = finite(_W_pl_n * _f_y, "M_p");
+  const _M_f = finite(finite(_lambda_f * _beta_y, "lambda_f * beta_y") <= 1.12 ? _M_p : Math.min(_M_p, finite(_M_p - (_M_p - _f_y * _W_el_n) * (3.57 * _lambda_f * _beta_y - 4), "M_p - (M_p - f_y * W_el_n) * (3.57 * lambda_f * beta_y - 4)")), "M_f");
+  const _M_w = finite(finite(_lambda_w * _beta_y, "lambda_w * beta_y") <= 2.42 ? _M_p : Math.min(_M_p, finite(_M_p - (_M_p - _f_y * _W_el_n) * (0.305 * _lambda_w * _beta_y - 0.738), "M_p - (M_p - f_y * W_el_n) * (0.305 * lambda_w * beta_y - 0.738)")), "M_w");
+  const _M_o = finite(finite(_H / _t, "H / t") <= finite(0.07 * _E / _f_y, "0.07 * E / f_y") ? _M_p : Math.min(_M_p, finite((0.021 * _E / finite(_H / _t, "H / t") + _f_y) * _W_el_n, "(0.021 * E / (H / t) + f_y) * W_el_n")), "M_o");
+  const _M_n = finite(_round > 0 ? _M_o : Math.min(_M_f, _M_w), "M_n");
+  const _r_3 = finite(_round > 0 ? _H / _t / finite(0.31 * _E / _f_y, "0.31 * E / f_y") : Math.max(finite(_lambda_f * _beta_y / 1.4, "lambda_f * beta_y / 1.4"), finite(_lambda_w * _beta_y / 5.7, "lambda_w * beta_y / 5.7")), "r_3");
+  const _F_e = finite(_N_cr / _A, "F_e");
+  const _F_cr = finite(finite(_f_y / _F_e, "f_y / F_e") <= 2.25 ? Math.pow(0.658, finite(_f_y / _F_e, "f_y / F_e")) * _f_y : 0.877 * _F_e, "F_cr");
+  const _r_N = finite(_N * _Omega_b / finite(_A * _f_y, "A * f_y"), "r_N");
+  const _r_M = finite(_M * _Omega_b / _M_n, "r_M");
+  const _r_c = finite(_N * _Omega_b / finite(_A * _F_cr, "A * F_cr"), "r_c");
+  const _r_e = finite(1.6 * _N / _N_cr, "r_e");
+  const _B_m = finite(_r_e < 0.9 ? _C_m / finite(1 - _r_e, "1 - r_e") : 10 * _C_m, "B_m");
+  const _u_b = finite((_r_e < 0.9 ? 0 : 1) + (_r_c >= 0.2 ? _r_c + 8 / 9 * _r_M * _B_m : _r_c / 2 + _r_M * _B_m), "u_b");
+  const _Y_t = finite(_f_y <= finite(0.8 * _f_u, "0.8 * f_u") ? 1 : 1.1, "Y_t");
+  const _part_n = finite((_B - _n_h * _d_h) / _B, "part_n");
+  const _M_r = finite(_n_h === 0 ? _M_n : finite(_f_u * _part_n, "f_u * part_n") >= finite(_Y_t * _f_y, "Y_t * f_y") ? _M_n : Math.min(_M_n, finite(_f_u * _part_n * _W_el, "f_u * part_n * W_el")), "M_r");
+  const _A_n = finite(_A - 2 * _n_h * _d_h * _t, "A_n");
+  const _u_n = finite(_n_h > 0 ? _N * _Omega_J / finite(_A_n * _f_u, "A_n * f_u") + _M * _Omega_b / _M_r : 0, "u_n");
+  const _u = finite(Math.max(_u_b, _u_n), "u");
+  const _u_Rd = finite(1, "u_Rd");
+  const _n_E = finite(_r_N * Math.max(1, finite(_A * _f_y / _N_cr, "A * f_y / N_cr")), "n_E");
+  const _n_R = finite(_r_N * (1 + _A * _f_y / finite(0.8 * _N_cr, "0.8 * N_cr")), "n_R");
+  const _p = finite(1.6 * _N / _N_cr, "p");
+  const _u_low = finite((_n_E < 0.2 ? _n_E / 2 : _n_E) + 8 / 9 * _C_m * _r_M, "u_low");
+  const _u_high = finite(_p < 0.9 ? _n_R + _C_m * _r_M / finite(Math.cos(Math.PI / 2 * Math.sqrt(_p)), "cos(pi / 2 * sqrt(p))") : 1 + _n_R + _C_m * _r_M * (10 + _n_R), "u_high");
+  const _range0 = finite(_r_3 <= 1 ? 1 : 0, "range0");
+  const _range1 = finite(finite(_n_h * _d_h, "n_h * d_h") < _b_f ? 1 : 0, "range1");
+  return [_N_cr, _b_f, _W_el_n, _W_pl_n, _lambda_f, _lambda_w, _beta_y, _M_p, _M_f, _M_w, _M_o, _M_n, _r_3, _F_e, _F_cr, _r_N, _r_M, _r_c, _r_e, _B_m, _u_b, _Y_t, _part_n, _M_r, _A_n, _u_n, _u, _u_Rd, _n_E, _n_R, _p, _u_low, _u_high, _range0, _range1];
+}
+
+export function tubeAxialBendingBySolution_partialFactors(v: Readonly<Record<"M" | "N" | "round" | "H" | "B" | "t" | "A" | "I_min" | "W_el" | "W_pl" | "n_h" | "d_h" | "E" | "f_y" | "f_u" | "f_235" | "L_cr" | "alpha" | "C_m" | "gamma_M1" | "gamma_M0" | "gamma_M2", number>>): number[] {
+  const _M = v.M;
+  const _N = v.N;
+  const _round = v.round;
+  const _H = v.H;
+  const _B = v.B;
+  const _t = v.t;
+  const _A = v.A;
+  const _I_min = v.I_min;
+  const _W_el = v.W_el;
+  const _W_pl = v.W_pl;
+  const _n_h = v.n_h;
+  const _d_h = v.d_h;
+  const _E = v.E;
+  const _f_y = v.f_y;
+  const _f_u = v.f_u;
+  const _f_235 = v.f_235;
+  const _L_cr = v.L_cr;
+  const _alpha = v.alpha;
+  const _C_m = v.C_m;
+  const _gamma_M1 = v.gamma_M1;
+  const _gamma_M0 = v.gamma_M0;
+  const _gamma_M2 = v.gamma_M2;
+  const _N_cr = finite(Math.pow(Math.PI, 2) * _E * _I_min / finite(Math.pow(_L_cr, 2), "L_cr ^ 2"), "N_cr");
+  const _b_f = finite(_round > 0 ? Math.PI / 4 * (_B - 2 * _t) : _B - 2 * _t, "b_f");
+  const _W_el_n = finite(_W_el - _n_h * _d_h * _t * (_H - _t), "W_el_n");
+  const _W_pl_n = finite(_W_pl - _n_h * _d_h * _t * (_H - _t), "W_pl_n");
+  const _lambda_f = finite((_B - 3 * _t) / _t, "lambda_f");
+  const _lambda_w = finite((_H - 3 * _t) / _t, "lambda_w");
+  const _epsilon = finite(Math.sqrt(_f_235 / _f_y), "epsilon");
+  const _r_2 = finite(_round > 0 ? _H / _t / finite(70 * Math.pow(_epsilon, 2), "70 * epsilon ^ 2") : Math.max(_lambda_f, _lambda_w) / finite(38 * _epsilon, "38 * epsilon"), "r_2");
+  const _r_3 = finite(_round > 0 ? _H / _t / finite(90 * Math.pow(_epsilon, 2), "90 * epsilon ^ 2") : Math.max(_lambda_f, _lambda_w) / finite(42 * _epsilon, "42 * epsilon"), "r_3");
+  const _W = finite(_r_2 <= 1 ? _W_pl_n : _W_el_n, "W");
+  const _lambda_bar = finite(Math.sqrt(_A * _f_y / _N_cr), "lambda_bar");
+  const _Phi = finite(0.5 * (1 + _alpha * (_lambda_bar - 0.2) + Math.pow(_lambda_bar, 2)), "Phi");
+  const _chi = finite(_lambda_bar <= 0.2 ? 1 : 1 / finite(_Phi + Math.sqrt(Math.pow(_Phi, 2) - Math.pow(_lambda_bar, 2)), "Phi + sqrt(Phi ^ 2 - lambda_bar ^ 2)"), "chi");
+  const _r_N = finite(_N * _gamma_M1 / finite(_A * _f_y, "A * f_y"), "r_N");
+  const _r_M = finite(_M * _gamma_M1 / finite(_W * _f_y, "W * f_y"), "r_M");
+  const _n = finite(_r_N / _chi, "n");
+  const _k_yy = finite(_C_m * (1 + Math.min(finite(Math.max(finite(_lambda_bar - 0.2, "lambda_bar - 0.2"), 0), "max(lambda_bar - 0.2, 0)"), 0.8) * _n), "k_yy");
+  const _u_b = finite(_n + _k_yy * _r_M, "u_b");
+  const _A_n = finite(_A - 2 * _n_h * _d_h * _t, "A_n");
+  const _f_d = finite(_n_h > 0 ? Math.min(finite(_f_y / _gamma_M0, "f_y / gamma_M0"), finite(0.9 * _f_u / _gamma_M2, "0.9 * f_u / gamma_M2")) : _f_y / _gamma_M0, "f_d");
+  const _u_n = finite(_N / finite(_A_n * _f_d, "A_n * f_d") + _M / finite(_W * _f_d, "W * f_d"), "u_n");
+  const _u = finite(Math.max(_u_b, _u_n), "u");
+  const _u_Rd = finite(1, "u_Rd");
+  const _n_E = finite(_r_N * Math.max(1, finite(_A * _f_y / _N_cr, "A * f_y / N_cr")), "n_E");
+  const _n_R = finite(_r_N * (1 + _A * _f_y / finite(0.8 * _N_cr, "0.8 * N_cr")), "n_R");
+  const _p = finite(1.6 * _N / _N_cr, "p");
+  const _u_low = finite((_n_E < 0.2 ? _n_E / 2 : _n_E) + 8 / 9 * _C_m * _r_M, "u_low");
+  const _u_high = finite(_p < 0.9 ? _n_R + _C_m * _r_M / finite(Math.cos(Math.PI / 2 * Math.sqrt(_p)), "cos(pi / 2 * sqrt(p))") : 1 + _n_R + _C_m * _r_M * (10 + _n_R), "u_high");
+  const _range0 = finite(_r_3 <= 1 ? 1 : 0, "range0");
+  const _range1 = finite(finite(_n_h * _d_h, "n_h * d_h") < _b_f ? 1 : 0, "range1");
+  return [_N_cr, _b_f, _W_el_n, _W_pl_n, _lambda_f, _lambda_w, _epsilon, _r_2, _r_3, _W, _lambda_bar, _Phi, _chi, _r_N, _r_M, _n, _k_yy, _u_b, _A_n, _f_d, _u_n, _u, _u_Rd, _n_E, _n_R, _p, _u_low, _u_high, _range0, _range1];
+}
+
+export function tubeAxialBendingBySolution_allowableStress(v: Readonly<Record<"M" | "N" | "round" | "H" | "B" | "t" | "A" | "I_min" | "W_el" | "W_pl" | "n_h" | "d_h" | "E" | "f_y" | "f_u" | "L_cr" | "C_m" | "Omega_b" | "Omega_J", number>>): number[] {
   const _M = v.M;
   const _N = v.N;
   const _round = v.round;
@@ -2252,6 +3193,36 @@ export function tubeDeflection_allowableStress(v: Readonly<Record<"w_F" | "w_o" 
   return [_w, _w_lim, _w_high];
 }
 
+export function tubeDeflectionBySolution_partialFactors(v: Readonly<Record<"w_F" | "w_o" | "gamma_F" | "L" | "n_L" | "M" | "I" | "E", number>>): number[] {
+  const _w_F = v.w_F;
+  const _w_o = v.w_o;
+  const _gamma_F = v.gamma_F;
+  const _L = v.L;
+  const _n_L = v.n_L;
+  const _M = v.M;
+  const _I = v.I;
+  const _E = v.E;
+  const _w = finite(_w_F / _gamma_F, "w");
+  const _w_lim = finite(_L / _n_L, "w_lim");
+  const _w_high = finite((_M * Math.pow(_L, 2) / finite(2 * _E * _I, "2 * E * I") + _w_o) / _gamma_F, "w_high");
+  return [_w, _w_lim, _w_high];
+}
+
+export function tubeDeflectionBySolution_allowableStress(v: Readonly<Record<"w_F" | "w_o" | "gamma_F" | "L" | "n_L" | "M" | "I" | "E", number>>): number[] {
+  const _w_F = v.w_F;
+  const _w_o = v.w_o;
+  const _gamma_F = v.gamma_F;
+  const _L = v.L;
+  const _n_L = v.n_L;
+  const _M = v.M;
+  const _I = v.I;
+  const _E = v.E;
+  const _w = finite(_w_F / _gamma_F, "w");
+  const _w_lim = finite(_L / _n_L, "w_lim");
+  const _w_high = finite((_M * Math.pow(_L, 2) / finite(2 * _E * _I, "2 * E * I") + _w_o) / _gamma_F, "w_high");
+  return [_w, _w_lim, _w_high];
+}
+
 export function crossingJoint_partialFactors(v: Readonly<Record<"M_1" | "N_1" | "b_0" | "h_0" | "t_0" | "b_1" | "h_1" | "f_y0" | "M_0" | "N_0" | "W_0" | "A_0" | "gamma_M5", number>>): number[] {
   const _M_1 = v.M_1;
   const _N_1 = v.N_1;
@@ -2314,6 +3285,68 @@ export function crossingJoint_allowableStress(v: Readonly<Record<"M_1" | "N_1" |
   return [_beta, _n, _k_n, _f_d, _eta, _N_Rd, _M_Rd, _u, _u_Rd, _N_fan, _range0, _range1, _range2, _range3];
 }
 
+export function crossingJointBySolution_partialFactors(v: Readonly<Record<"M_1" | "N_1" | "b_0" | "h_0" | "t_0" | "b_1" | "h_1" | "f_y0" | "M_0" | "N_0" | "W_0" | "A_0" | "gamma_M5", number>>): number[] {
+  const _M_1 = v.M_1;
+  const _N_1 = v.N_1;
+  const _b_0 = v.b_0;
+  const _h_0 = v.h_0;
+  const _t_0 = v.t_0;
+  const _b_1 = v.b_1;
+  const _h_1 = v.h_1;
+  const _f_y0 = v.f_y0;
+  const _M_0 = v.M_0;
+  const _N_0 = v.N_0;
+  const _W_0 = v.W_0;
+  const _A_0 = v.A_0;
+  const _gamma_M5 = v.gamma_M5;
+  const _beta = finite(_b_1 / _b_0, "beta");
+  const _n = finite((_N_0 / _A_0 + _M_0 / _W_0) / _f_y0, "n");
+  const _k_n = finite(Math.min(1, finite(1.3 - 0.4 * _n / _beta, "1.3 - 0.4 * n / beta")), "k_n");
+  const _f_d = finite(_k_n * _f_y0 / _gamma_M5, "f_d");
+  const _eta = finite(_h_1 / _b_0, "eta");
+  const _N_Rd = finite(_f_d * Math.pow(_t_0, 2) / finite(1 - _beta, "1 - beta") * (2 * _eta + 4 * Math.sqrt(1 - _beta)), "N_Rd");
+  const _M_Rd = finite(_f_d * Math.pow(_t_0, 2) * (_h_1 * (1 + _beta) / finite(2 * (1 - _beta), "2 * (1 - beta)") + Math.sqrt(2 * _b_0 * _b_1 * (1 + _beta) / finite(1 - _beta, "1 - beta"))), "M_Rd");
+  const _u = finite(_N_1 / _N_Rd + _M_1 / _M_Rd, "u");
+  const _u_Rd = finite(1, "u_Rd");
+  const _N_fan = finite(Math.PI * _f_d * Math.pow(_t_0, 2), "N_fan");
+  const _range0 = finite(_beta >= 0.25 ? 1 : 0, "range0");
+  const _range1 = finite(finite(_b_0 / _t_0, "b_0 / t_0") <= 35 && finite(_h_0 / _t_0, "h_0 / t_0") <= 35 ? 1 : 0, "range1");
+  const _range2 = finite(0.5 <= finite(_h_0 / _b_0, "h_0 / b_0") && finite(_h_0 / _b_0, "h_0 / b_0") <= 2 ? 1 : 0, "range2");
+  const _range3 = finite(_k_n > 0 ? 1 : 0, "range3");
+  return [_beta, _n, _k_n, _f_d, _eta, _N_Rd, _M_Rd, _u, _u_Rd, _N_fan, _range0, _range1, _range2, _range3];
+}
+
+export function crossingJointBySolution_allowableStress(v: Readonly<Record<"M_1" | "N_1" | "b_0" | "h_0" | "t_0" | "b_1" | "h_1" | "f_y0" | "M_0" | "N_0" | "W_0" | "A_0" | "Omega_b", number>>): number[] {
+  const _M_1 = v.M_1;
+  const _N_1 = v.N_1;
+  const _b_0 = v.b_0;
+  const _h_0 = v.h_0;
+  const _t_0 = v.t_0;
+  const _b_1 = v.b_1;
+  const _h_1 = v.h_1;
+  const _f_y0 = v.f_y0;
+  const _M_0 = v.M_0;
+  const _N_0 = v.N_0;
+  const _W_0 = v.W_0;
+  const _A_0 = v.A_0;
+  const _Omega_b = v.Omega_b;
+  const _beta = finite(_b_1 / _b_0, "beta");
+  const _n = finite((_N_0 / _A_0 + _M_0 / _W_0) / finite(0.6 * _f_y0, "0.6 * f_y0"), "n");
+  const _k_n = finite(Math.min(1, finite(1.3 - 0.4 * _n / _beta, "1.3 - 0.4 * n / beta")), "k_n");
+  const _f_d = finite(_k_n * _f_y0 / _Omega_b, "f_d");
+  const _eta = finite(_h_1 / _b_0, "eta");
+  const _N_Rd = finite(_f_d * Math.pow(_t_0, 2) / finite(1 - _beta, "1 - beta") * (2 * _eta + 4 * Math.sqrt(1 - _beta)), "N_Rd");
+  const _M_Rd = finite(_f_d * Math.pow(_t_0, 2) * (_h_1 * (1 + _beta) / finite(2 * (1 - _beta), "2 * (1 - beta)") + Math.sqrt(2 * _b_0 * _b_1 * (1 + _beta) / finite(1 - _beta, "1 - beta"))), "M_Rd");
+  const _u = finite(_N_1 / _N_Rd + _M_1 / _M_Rd, "u");
+  const _u_Rd = finite(1, "u_Rd");
+  const _N_fan = finite(Math.PI * _f_d * Math.pow(_t_0, 2), "N_fan");
+  const _range0 = finite(_beta >= 0.25 ? 1 : 0, "range0");
+  const _range1 = finite(finite(_b_0 / _t_0, "b_0 / t_0") <= 35 && finite(_h_0 / _t_0, "h_0 / t_0") <= 35 ? 1 : 0, "range1");
+  const _range2 = finite(0.5 <= finite(_h_0 / _b_0, "h_0 / b_0") && finite(_h_0 / _b_0, "h_0 / b_0") <= 2 ? 1 : 0, "range2");
+  const _range3 = finite(_k_n > 0 ? 1 : 0, "range3");
+  return [_beta, _n, _k_n, _f_d, _eta, _N_Rd, _M_Rd, _u, _u_Rd, _N_fan, _range0, _range1, _range2, _range3];
+}
+
 export function crossingThroat_partialFactors(v: Readonly<Record<"M_1" | "V_1" | "N_1" | "a_w" | "f_u" | "beta_w" | "b_1" | "h_1" | "gamma_M2", number>>): number[] {
   const _M_1 = v.M_1;
   const _V_1 = v.V_1;
@@ -2334,6 +3367,44 @@ export function crossingThroat_partialFactors(v: Readonly<Record<"M_1" | "V_1" |
 }
 
 export function crossingThroat_allowableStress(v: Readonly<Record<"M_1" | "V_1" | "N_1" | "a_w" | "f_u" | "b_1" | "h_1" | "t_1" | "Omega_J", number>>): number[] {
+  const _M_1 = v.M_1;
+  const _V_1 = v.V_1;
+  const _N_1 = v.N_1;
+  const _a_w = v.a_w;
+  const _f_u = v.f_u;
+  const _b_1 = v.b_1;
+  const _h_1 = v.h_1;
+  const _t_1 = v.t_1;
+  const _Omega_J = v.Omega_J;
+  const _f_n = finite(_N_1 / finite(2 * (_b_1 + _h_1), "2 * (b_1 + h_1)") + _M_1 / finite(Math.pow(_b_1, 2) / 3 + _b_1 * _h_1, "b_1 ^ 2 / 3 + b_1 * h_1"), "f_n");
+  const _f_v = finite(_V_1 / finite(2 * _b_1, "2 * b_1"), "f_v");
+  const _f_w = finite(Math.sqrt(Math.pow(_f_n, 2) + Math.pow(_f_v, 2)), "f_w");
+  const _f_Rd = finite(Math.min(finite(0.6 * _f_u * _a_w, "0.6 * f_u * a_w"), finite(0.6 * _f_u * _t_1, "0.6 * f_u * t_1")) / _Omega_J, "f_Rd");
+  const _f_low = finite(Math.max(finite(_N_1 / finite(2 * (_b_1 + _h_1), "2 * (b_1 + h_1)") + _M_1 / finite(_b_1 * (_b_1 / 2 + _h_1), "b_1 * (b_1 / 2 + h_1)"), "N_1 / (2 * (b_1 + h_1)) + M_1 / (b_1 * (b_1 / 2 + h_1))"), finite(_V_1 / finite(2 * (_b_1 + _h_1), "2 * (b_1 + h_1)"), "V_1 / (2 * (b_1 + h_1))")), "f_low");
+  const _f_high = finite(Math.sqrt(Math.pow(finite(_N_1 / finite(2 * (_b_1 + _h_1), "2 * (b_1 + h_1)") + _M_1 / finite(_b_1 * _h_1, "b_1 * h_1"), "N_1 / (2 * (b_1 + h_1)) + M_1 / (b_1 * h_1)"), 2) + Math.pow(finite(_V_1 / finite(2 * _b_1, "2 * b_1"), "V_1 / (2 * b_1)"), 2)), "f_high");
+  return [_f_n, _f_v, _f_w, _f_Rd, _f_low, _f_high];
+}
+
+export function crossingThroatBySolution_partialFactors(v: Readonly<Record<"M_1" | "V_1" | "N_1" | "a_w" | "f_u" | "beta_w" | "b_1" | "h_1" | "gamma_M2", number>>): number[] {
+  const _M_1 = v.M_1;
+  const _V_1 = v.V_1;
+  const _N_1 = v.N_1;
+  const _a_w = v.a_w;
+  const _f_u = v.f_u;
+  const _beta_w = v.beta_w;
+  const _b_1 = v.b_1;
+  const _h_1 = v.h_1;
+  const _gamma_M2 = v.gamma_M2;
+  const _f_n = finite(_N_1 / finite(2 * (_b_1 + _h_1), "2 * (b_1 + h_1)") + _M_1 / finite(Math.pow(_b_1, 2) / 3 + _b_1 * _h_1, "b_1 ^ 2 / 3 + b_1 * h_1"), "f_n");
+  const _f_v = finite(_V_1 / finite(2 * _b_1, "2 * b_1"), "f_v");
+  const _f_w = finite(Math.sqrt(Math.pow(_f_n, 2) + Math.pow(_f_v, 2)), "f_w");
+  const _f_Rd = finite(_f_u / finite(Math.sqrt(3) * _beta_w * _gamma_M2, "sqrt(3) * beta_w * gamma_M2") * _a_w, "f_Rd");
+  const _f_low = finite(Math.max(finite(_N_1 / finite(2 * (_b_1 + _h_1), "2 * (b_1 + h_1)") + _M_1 / finite(_b_1 * (_b_1 / 2 + _h_1), "b_1 * (b_1 / 2 + h_1)"), "N_1 / (2 * (b_1 + h_1)) + M_1 / (b_1 * (b_1 / 2 + h_1))"), finite(_V_1 / finite(2 * (_b_1 + _h_1), "2 * (b_1 + h_1)"), "V_1 / (2 * (b_1 + h_1))")), "f_low");
+  const _f_high = finite(Math.sqrt(Math.pow(finite(_N_1 / finite(2 * (_b_1 + _h_1), "2 * (b_1 + h_1)") + _M_1 / finite(_b_1 * _h_1, "b_1 * h_1"), "N_1 / (2 * (b_1 + h_1)) + M_1 / (b_1 * h_1)"), 2) + Math.pow(finite(_V_1 / finite(2 * _b_1, "2 * b_1"), "V_1 / (2 * b_1)"), 2)), "f_high");
+  return [_f_n, _f_v, _f_w, _f_Rd, _f_low, _f_high];
+}
+
+export function crossingThroatBySolution_allowableStress(v: Readonly<Record<"M_1" | "V_1" | "N_1" | "a_w" | "f_u" | "b_1" | "h_1" | "t_1" | "Omega_J", number>>): number[] {
   const _M_1 = v.M_1;
   const _V_1 = v.V_1;
   const _N_1 = v.N_1;
@@ -2404,6 +3475,35 @@ export function eyeNetTension_allowableStress(v: Readonly<Record<"t_e" | "d_0" |
   return [_b_eff, _F_Rd, _b_B, _F_high];
 }
 
+export function eyeNetTensionBySolution_partialFactors(v: Readonly<Record<"t_e" | "d_0" | "c_e" | "f_y" | "f_u" | "gamma_M0", number>>): number[] {
+  const _t_e = v.t_e;
+  const _d_0 = v.d_0;
+  const _c_e = v.c_e;
+  const _f_y = v.f_y;
+  const _f_u = v.f_u;
+  const _gamma_M0 = v.gamma_M0;
+  const _F_Rd = finite(2 * _t_e * _f_y * (_c_e - _d_0 / 3) / _gamma_M0, "F_Rd");
+  const _b_B = finite(Math.min(_c_e, finite(4 * _t_e, "4 * t_e"), finite(0.6 * _f_u / _f_y * Math.sqrt(_c_e * _d_0), "0.6 * f_u / f_y * sqrt(c_e * d_0)")), "b_B");
+  const _F_high = finite(2 * _t_e * _b_B * _f_u, "F_high");
+  return [_F_Rd, _b_B, _F_high];
+}
+
+export function eyeNetTensionBySolution_allowableStress(v: Readonly<Record<"t_e" | "d_0" | "c_e" | "f_y" | "f_u" | "b_16" | "Omega_J" | "Omega_b", number>>): number[] {
+  const _t_e = v.t_e;
+  const _d_0 = v.d_0;
+  const _c_e = v.c_e;
+  const _f_y = v.f_y;
+  const _f_u = v.f_u;
+  const _b_16 = v.b_16;
+  const _Omega_J = v.Omega_J;
+  const _Omega_b = v.Omega_b;
+  const _b_eff = finite(Math.min(finite(2 * _t_e + _b_16, "2 * t_e + b_16"), _c_e), "b_eff");
+  const _F_Rd = finite(Math.min(finite(2 * _t_e * _b_eff * _f_u / _Omega_J, "2 * t_e * b_eff * f_u / Omega_J"), finite((2 * _c_e + _d_0) * _t_e * _f_y / _Omega_b, "(2 * c_e + d_0) * t_e * f_y / Omega_b")), "F_Rd");
+  const _b_B = finite(Math.min(_c_e, finite(4 * _t_e, "4 * t_e"), finite(0.6 * _f_u / _f_y * Math.sqrt(_c_e * _d_0), "0.6 * f_u / f_y * sqrt(c_e * d_0)")), "b_B");
+  const _F_high = finite(2 * _t_e * _b_B * _f_u, "F_high");
+  return [_b_eff, _F_Rd, _b_B, _F_high];
+}
+
 export function eyeTearOut_partialFactors(v: Readonly<Record<"t_e" | "d_0" | "d" | "a_e" | "f_u" | "f_y" | "gamma_M0", number>>): number[] {
   const _t_e = v.t_e;
   const _d_0 = v.d_0;
@@ -2422,6 +3522,37 @@ export function eyeTearOut_partialFactors(v: Readonly<Record<"t_e" | "d_0" | "d"
 }
 
 export function eyeTearOut_allowableStress(v: Readonly<Record<"t_e" | "d_0" | "d" | "a_e" | "f_u" | "Omega_J", number>>): number[] {
+  const _t_e = v.t_e;
+  const _d_0 = v.d_0;
+  const _d = v.d;
+  const _a_e = v.a_e;
+  const _f_u = v.f_u;
+  const _Omega_J = v.Omega_J;
+  const _F_Rd = finite(0.6 * _f_u * 2 * _t_e * (_a_e + _d / 2) / _Omega_J, "F_Rd");
+  const _phi = finite(55 * Math.PI / 180 * _d / _d_0, "phi");
+  const _l_s = finite(_a_e + _d / 2 * (1 - Math.cos(_phi)), "l_s");
+  const _F_high = finite(0.7 * _f_u * 2 * _t_e * _l_s / 1.2, "F_high");
+  return [_F_Rd, _phi, _l_s, _F_high];
+}
+
+export function eyeTearOutBySolution_partialFactors(v: Readonly<Record<"t_e" | "d_0" | "d" | "a_e" | "f_u" | "f_y" | "gamma_M0", number>>): number[] {
+  const _t_e = v.t_e;
+  const _d_0 = v.d_0;
+  const _d = v.d;
+  const _a_e = v.a_e;
+  const _f_u = v.f_u;
+  const _f_y = v.f_y;
+  const _gamma_M0 = v.gamma_M0;
+  const _F_g = finite(2 * _t_e * _f_y * (_a_e - 2 * _d_0 / 3) / _gamma_M0, "F_g");
+  const _F_s = finite(2 * _t_e * _a_e * _f_y / finite(Math.sqrt(3) * _gamma_M0, "sqrt(3) * gamma_M0"), "F_s");
+  const _F_Rd = finite(Math.min(_F_g, _F_s), "F_Rd");
+  const _phi = finite(55 * Math.PI / 180 * _d / _d_0, "phi");
+  const _l_s = finite(_a_e + _d / 2 * (1 - Math.cos(_phi)), "l_s");
+  const _F_high = finite(0.7 * _f_u * 2 * _t_e * _l_s / 1.2, "F_high");
+  return [_F_g, _F_s, _F_Rd, _phi, _l_s, _F_high];
+}
+
+export function eyeTearOutBySolution_allowableStress(v: Readonly<Record<"t_e" | "d_0" | "d" | "a_e" | "f_u" | "Omega_J", number>>): number[] {
   const _t_e = v.t_e;
   const _d_0 = v.d_0;
   const _d = v.d;
@@ -2463,6 +3594,34 @@ export function eyeBearing_allowableStress(v: Readonly<Record<"t_e" | "d_0" | "d
   return [_F_Rd, _F_low, _F_high, _range0];
 }
 
+export function eyeBearingBySolution_partialFactors(v: Readonly<Record<"t_e" | "d_0" | "d" | "f_y" | "f_u" | "gamma_M0", number>>): number[] {
+  const _t_e = v.t_e;
+  const _d_0 = v.d_0;
+  const _d = v.d;
+  const _f_y = v.f_y;
+  const _f_u = v.f_u;
+  const _gamma_M0 = v.gamma_M0;
+  const _F_Rd = finite(1.5 * _t_e * _d * _f_y / _gamma_M0, "F_Rd");
+  const _F_low = finite(0.75 * _t_e * _d * _f_y, "F_low");
+  const _F_high = finite(1.5 * _t_e * _d * _f_u, "F_high");
+  const _range0 = finite(_d >= finite(0.9 * _d_0, "0.9 * d_0") ? 1 : 0, "range0");
+  return [_F_Rd, _F_low, _F_high, _range0];
+}
+
+export function eyeBearingBySolution_allowableStress(v: Readonly<Record<"t_e" | "d_0" | "d" | "f_y" | "f_u" | "Omega_J", number>>): number[] {
+  const _t_e = v.t_e;
+  const _d_0 = v.d_0;
+  const _d = v.d;
+  const _f_y = v.f_y;
+  const _f_u = v.f_u;
+  const _Omega_J = v.Omega_J;
+  const _F_Rd = finite(1.8 * _f_y * _t_e * _d / _Omega_J, "F_Rd");
+  const _F_low = finite(0.75 * _t_e * _d * _f_y, "F_low");
+  const _F_high = finite(1.5 * _t_e * _d * _f_u, "F_high");
+  const _range0 = finite(_d >= finite(0.9 * _d_0, "0.9 * d_0") ? 1 : 0, "range0");
+  return [_F_Rd, _F_low, _F_high, _range0];
+}
+
 export function eyeFoot_partialFactors(v: Readonly<Record<"F_z" | "F_l" | "F_q" | "t_e" | "h_e" | "l_e" | "f_y" | "gamma_M0", number>>): number[] {
   const _F_z = v.F_z;
   const _F_l = v.F_l;
@@ -2483,6 +3642,44 @@ export function eyeFoot_partialFactors(v: Readonly<Record<"F_z" | "F_l" | "F_q" 
 }
 
 export function eyeFoot_allowableStress(v: Readonly<Record<"F_z" | "F_l" | "F_q" | "t_e" | "h_e" | "l_e" | "f_y" | "Omega_b", number>>): number[] {
+  const _F_z = v.F_z;
+  const _F_l = v.F_l;
+  const _F_q = v.F_q;
+  const _t_e = v.t_e;
+  const _h_e = v.h_e;
+  const _l_e = v.l_e;
+  const _f_y = v.f_y;
+  const _Omega_b = v.Omega_b;
+  const _sigma = finite(_F_z / finite(_t_e * _l_e, "t_e * l_e") + 6 * _F_l * _h_e / finite(_t_e * Math.pow(_l_e, 2), "t_e * l_e ^ 2") + 6 * _F_q * _h_e / finite(_l_e * Math.pow(_t_e, 2), "l_e * t_e ^ 2"), "sigma");
+  const _tau = finite(1.5 * (_F_l + _F_q) / finite(_t_e * _l_e, "t_e * l_e"), "tau");
+  const _sigma_v = finite(Math.sqrt(Math.pow(_sigma, 2) + 3 * Math.pow(_tau, 2)), "sigma_v");
+  const _sigma_Rd = finite(_f_y / _Omega_b, "sigma_Rd");
+  const _sigma_p = finite((_F_z + 4 * _h_e * (_F_l / _l_e + _F_q / _t_e)) / finite(_t_e * _l_e, "t_e * l_e"), "sigma_p");
+  const _sigma_low = finite(Math.max(_sigma_p, finite(Math.sqrt(3) * (_F_l + _F_q) / finite(_t_e * _l_e, "t_e * l_e"), "sqrt(3) * (F_l + F_q) / (t_e * l_e)")), "sigma_low");
+  const _sigma_high = finite(Math.sqrt(Math.pow(_sigma, 2) + 4 * Math.pow(_tau, 2)), "sigma_high");
+  return [_sigma, _tau, _sigma_v, _sigma_Rd, _sigma_p, _sigma_low, _sigma_high];
+}
+
+export function eyeFootBySolution_partialFactors(v: Readonly<Record<"F_z" | "F_l" | "F_q" | "t_e" | "h_e" | "l_e" | "f_y" | "gamma_M0", number>>): number[] {
+  const _F_z = v.F_z;
+  const _F_l = v.F_l;
+  const _F_q = v.F_q;
+  const _t_e = v.t_e;
+  const _h_e = v.h_e;
+  const _l_e = v.l_e;
+  const _f_y = v.f_y;
+  const _gamma_M0 = v.gamma_M0;
+  const _sigma = finite(_F_z / finite(_t_e * _l_e, "t_e * l_e") + 6 * _F_l * _h_e / finite(_t_e * Math.pow(_l_e, 2), "t_e * l_e ^ 2") + 6 * _F_q * _h_e / finite(_l_e * Math.pow(_t_e, 2), "l_e * t_e ^ 2"), "sigma");
+  const _tau = finite(1.5 * (_F_l + _F_q) / finite(_t_e * _l_e, "t_e * l_e"), "tau");
+  const _sigma_v = finite(Math.sqrt(Math.pow(_sigma, 2) + 3 * Math.pow(_tau, 2)), "sigma_v");
+  const _sigma_Rd = finite(_f_y / _gamma_M0, "sigma_Rd");
+  const _sigma_p = finite((_F_z + 4 * _h_e * (_F_l / _l_e + _F_q / _t_e)) / finite(_t_e * _l_e, "t_e * l_e"), "sigma_p");
+  const _sigma_low = finite(Math.max(_sigma_p, finite(Math.sqrt(3) * (_F_l + _F_q) / finite(_t_e * _l_e, "t_e * l_e"), "sqrt(3) * (F_l + F_q) / (t_e * l_e)")), "sigma_low");
+  const _sigma_high = finite(Math.sqrt(Math.pow(_sigma, 2) + 4 * Math.pow(_tau, 2)), "sigma_high");
+  return [_sigma, _tau, _sigma_v, _sigma_Rd, _sigma_p, _sigma_low, _sigma_high];
+}
+
+export function eyeFootBySolution_allowableStress(v: Readonly<Record<"F_z" | "F_l" | "F_q" | "t_e" | "h_e" | "l_e" | "f_y" | "Omega_b", number>>): number[] {
   const _F_z = v.F_z;
   const _F_l = v.F_l;
   const _F_q = v.F_q;
@@ -2556,6 +3753,61 @@ export function eyeWeld_allowableStress(v: Readonly<Record<"F_z" | "F_l" | "F_q"
   return [_l_w, _f_z, _f_h, _f_l, _f_r, _f_Rd, _u, _u_Rd, _u_high, _u_low, _range0];
 }
 
+export function eyeWeldBySolution_partialFactors(v: Readonly<Record<"F_z" | "F_l" | "F_q" | "t_e" | "h_e" | "a_w" | "l_0" | "f_u" | "beta_w" | "gamma_M2", number>>): number[] {
+  const _F_z = v.F_z;
+  const _F_l = v.F_l;
+  const _F_q = v.F_q;
+  const _t_e = v.t_e;
+  const _h_e = v.h_e;
+  const _a_w = v.a_w;
+  const _l_0 = v.l_0;
+  const _f_u = v.f_u;
+  const _beta_w = v.beta_w;
+  const _gamma_M2 = v.gamma_M2;
+  const _l_w = finite(_l_0 - 2 * _a_w, "l_w");
+  const _f_z = finite(_F_z / finite(2 * _l_w, "2 * l_w") + 3 * _F_l * _h_e / finite(Math.pow(_l_w, 2), "l_w ^ 2") + _F_q * _h_e / finite(_t_e * _l_w, "t_e * l_w"), "f_z");
+  const _f_h = finite(_F_q / finite(2 * _l_w, "2 * l_w"), "f_h");
+  const _f_l = finite(_F_l / finite(2 * _l_w, "2 * l_w"), "f_l");
+  const _sigma_s = finite((_f_z + _f_h) / finite(Math.sqrt(2) * _a_w, "sqrt(2) * a_w"), "sigma_s");
+  const _tau_s = finite(Math.abs(_f_z - _f_h) / finite(Math.sqrt(2) * _a_w, "sqrt(2) * a_w"), "tau_s");
+  const _tau_l = finite(_f_l / _a_w, "tau_l");
+  const _sigma_v = finite(Math.sqrt(Math.pow(_sigma_s, 2) + 3 * (Math.pow(_tau_s, 2) + Math.pow(_tau_l, 2))), "sigma_v");
+  const _f_r = finite(Math.sqrt(Math.pow(_f_z, 2) + Math.pow(_f_h, 2) + Math.pow(_f_l, 2)), "f_r");
+  const _f_Rd = finite(_f_u / finite(Math.sqrt(3) * _beta_w * _gamma_M2, "sqrt(3) * beta_w * gamma_M2") * _a_w, "f_Rd");
+  const _sigma_v_Rd = finite(_f_u / finite(_beta_w * _gamma_M2, "beta_w * gamma_M2"), "sigma_v_Rd");
+  const _sigma_s_Rd = finite(0.9 * _f_u / _gamma_M2, "sigma_s_Rd");
+  const _u = finite(Math.max(finite(_sigma_v / _sigma_v_Rd, "sigma_v / sigma_v_Rd"), finite(_sigma_s / _sigma_s_Rd, "sigma_s / sigma_s_Rd")), "u");
+  const _u_Rd = finite(1, "u_Rd");
+  const _u_high = finite(_f_r / _f_Rd, "u_high");
+  const _u_low = finite(_f_r / finite(Math.sqrt(3) * _f_Rd, "sqrt(3) * f_Rd"), "u_low");
+  const _range0 = finite(_l_w > finite(0 * _l_0, "0 * l_0") ? 1 : 0, "range0");
+  return [_l_w, _f_z, _f_h, _f_l, _sigma_s, _tau_s, _tau_l, _sigma_v, _f_r, _f_Rd, _sigma_v_Rd, _sigma_s_Rd, _u, _u_Rd, _u_high, _u_low, _range0];
+}
+
+export function eyeWeldBySolution_allowableStress(v: Readonly<Record<"F_z" | "F_l" | "F_q" | "t_e" | "h_e" | "a_w" | "l_0" | "f_u" | "Omega_J", number>>): number[] {
+  const _F_z = v.F_z;
+  const _F_l = v.F_l;
+  const _F_q = v.F_q;
+  const _t_e = v.t_e;
+  const _h_e = v.h_e;
+  const _a_w = v.a_w;
+  const _l_0 = v.l_0;
+  const _f_u = v.f_u;
+  const _Omega_J = v.Omega_J;
+  const _l_w = finite(_l_0 - 2 * _a_w, "l_w");
+  const _f_z = finite(_F_z / finite(2 * _l_w, "2 * l_w") + 3 * _F_l * _h_e / finite(Math.pow(_l_w, 2), "l_w ^ 2") + _F_q * _h_e / finite(_t_e * _l_w, "t_e * l_w"), "f_z");
+  const _f_h = finite(_F_q / finite(2 * _l_w, "2 * l_w"), "f_h");
+  const _f_l = finite(_F_l / finite(2 * _l_w, "2 * l_w"), "f_l");
+  const _f_r = finite(Math.sqrt(Math.pow(_f_z, 2) + Math.pow(_f_h, 2) + Math.pow(_f_l, 2)), "f_r");
+  const _f_Rd = finite(0.6 * _f_u * Math.min(_a_w, finite(_t_e / 2, "t_e / 2")) / _Omega_J, "f_Rd");
+  const _u = finite(_f_r / _f_Rd, "u");
+  const _u_Rd = finite(1, "u_Rd");
+  const _u_high = finite(_f_r / _f_Rd, "u_high");
+  const _u_low = finite(_f_r / finite(Math.sqrt(3) * _f_Rd, "sqrt(3) * f_Rd"), "u_low");
+  const _range0 = finite(_l_w > finite(0 * _l_0, "0 * l_0") ? 1 : 0, "range0");
+  return [_l_w, _f_z, _f_h, _f_l, _f_r, _f_Rd, _u, _u_Rd, _u_high, _u_low, _range0];
+}
+
 export function eyeTubeWall_partialFactors(v: Readonly<Record<"F_z" | "F_l" | "F_q" | "t_e" | "h_e" | "l_e" | "b_0" | "t_0" | "f_y0" | "M_0" | "W_0" | "gamma_M5", number>>): number[] {
   const _F_z = v.F_z;
   const _F_l = v.F_l;
@@ -2581,6 +3833,54 @@ export function eyeTubeWall_partialFactors(v: Readonly<Record<"F_z" | "F_l" | "F
 }
 
 export function eyeTubeWall_allowableStress(v: Readonly<Record<"F_z" | "F_l" | "F_q" | "t_e" | "h_e" | "l_e" | "b_0" | "t_0" | "f_y0" | "M_0" | "W_0" | "Omega_b", number>>): number[] {
+  const _F_z = v.F_z;
+  const _F_l = v.F_l;
+  const _F_q = v.F_q;
+  const _t_e = v.t_e;
+  const _h_e = v.h_e;
+  const _l_e = v.l_e;
+  const _b_0 = v.b_0;
+  const _t_0 = v.t_0;
+  const _f_y0 = v.f_y0;
+  const _M_0 = v.M_0;
+  const _W_0 = v.W_0;
+  const _Omega_b = v.Omega_b;
+  const _n = finite(_M_0 / finite(_W_0 * 0.6 * _f_y0, "W_0 * 0.6 * f_y0"), "n");
+  const _k_m = finite(_n < 1 ? Math.sqrt(1 - Math.pow(_n, 2)) : 0, "k_m");
+  const _f_d = finite(_k_m * _f_y0 / _Omega_b, "f_d");
+  const _N = finite(_F_z + 2 * _F_l * _h_e / _l_e + 2 * _F_q * _h_e / _t_e, "N");
+  const _N_Rd = finite(_f_d * Math.pow(_t_0, 2) * (2 * _l_e / _b_0 + 4 * Math.sqrt(1 - _t_e / _b_0)), "N_Rd");
+  const _N_fan = finite(Math.PI / 2 * _f_d * Math.pow(_t_0, 2), "N_fan");
+  const _range0 = finite(_t_e <= finite(0.85 * _b_0, "0.85 * b_0") ? 1 : 0, "range0");
+  const _range1 = finite(finite(_b_0 / _t_0, "b_0 / t_0") <= 35 ? 1 : 0, "range1");
+  return [_n, _k_m, _f_d, _N, _N_Rd, _N_fan, _range0, _range1];
+}
+
+export function eyeTubeWallBySolution_partialFactors(v: Readonly<Record<"F_z" | "F_l" | "F_q" | "t_e" | "h_e" | "l_e" | "b_0" | "t_0" | "f_y0" | "M_0" | "W_0" | "gamma_M5", number>>): number[] {
+  const _F_z = v.F_z;
+  const _F_l = v.F_l;
+  const _F_q = v.F_q;
+  const _t_e = v.t_e;
+  const _h_e = v.h_e;
+  const _l_e = v.l_e;
+  const _b_0 = v.b_0;
+  const _t_0 = v.t_0;
+  const _f_y0 = v.f_y0;
+  const _M_0 = v.M_0;
+  const _W_0 = v.W_0;
+  const _gamma_M5 = v.gamma_M5;
+  const _n = finite(_M_0 / finite(_W_0 * _f_y0, "W_0 * f_y0"), "n");
+  const _k_m = finite(Math.min(1, finite(1.3 * (1 - _n), "1.3 * (1 - n)")), "k_m");
+  const _f_d = finite(_k_m * _f_y0 / _gamma_M5, "f_d");
+  const _N = finite(_F_z + 2 * _F_l * _h_e / _l_e + 2 * _F_q * _h_e / _t_e, "N");
+  const _N_Rd = finite(_f_d * Math.pow(_t_0, 2) * (2 * _l_e / _b_0 + 4 * Math.sqrt(1 - _t_e / _b_0)), "N_Rd");
+  const _N_fan = finite(Math.PI / 2 * _f_d * Math.pow(_t_0, 2), "N_fan");
+  const _range0 = finite(_t_e <= finite(0.85 * _b_0, "0.85 * b_0") ? 1 : 0, "range0");
+  const _range1 = finite(finite(_b_0 / _t_0, "b_0 / t_0") <= 35 ? 1 : 0, "range1");
+  return [_n, _k_m, _f_d, _N, _N_Rd, _N_fan, _range0, _range1];
+}
+
+export function eyeTubeWallBySolution_allowableStress(v: Readonly<Record<"F_z" | "F_l" | "F_q" | "t_e" | "h_e" | "l_e" | "b_0" | "t_0" | "f_y0" | "M_0" | "W_0" | "Omega_b", number>>): number[] {
   const _F_z = v.F_z;
   const _F_l = v.F_l;
   const _F_q = v.F_q;
@@ -2662,34 +3962,51 @@ export function hangingStability_allowableStress(v: Readonly<Record<"phi_air" | 
   return [_phi, _k_open, _phi_high];
 }
 
-export function panelBuckling_partialFactors(v: Readonly<Record<"a" | "b" | "t" | "E" | "nu" | "gamma_M1", number>>, k: Readonly<Record<"plate.buckling.compression.hinged", (...values: number[]) => number>>): number[] {
+export function panelBuckling_partialFactors(v: Readonly<Record<"sigma_n" | "alpha_n" | "own" | "t_n" | "a" | "b" | "t" | "E" | "nu" | "f_y" | "gamma_M1", number>>): number[] {
+  const _sigma_n = v.sigma_n;
+  const _alpha_n = v.alpha_n;
+  const _own = v.own;
+  const _t_n = v.t_n;
   const _a = v.a;
   const _b = v.b;
   const _t = v.t;
   const _E = v.E;
   const _nu = v.nu;
+  const _f_y = v.f_y;
   const _gamma_M1 = v.gamma_M1;
-  const _sigma_cr_x = finite(k["plate.buckling.compression.hinged"](_a, _b, _t, _E, _nu), "sigma_cr_x");
-  const _sigma_cr_y = finite(k["plate.buckling.compression.hinged"](_b, _a, _t, _E, _nu), "sigma_cr_y");
-  const _sigma_cr = finite(Math.min(_sigma_cr_x, _sigma_cr_y), "sigma_cr");
-  const _sigma_Rd = finite(_sigma_cr / _gamma_M1, "sigma_Rd");
-  const _sigma_low = finite(Math.pow(Math.PI, 2) * _E / finite(3 * (1 - Math.pow(_nu, 2)), "3 * (1 - nu ^ 2)") * Math.pow(finite(_t / finite(Math.max(_a, _b), "max(a, b)"), "t / max(a, b)"), 2), "sigma_low");
-  return [_sigma_cr_x, _sigma_cr_y, _sigma_cr, _sigma_Rd, _sigma_low];
+  const _sigma_m = finite(_sigma_n * _t_n / _t, "sigma_m");
+  const _alpha_cr = finite(_alpha_n * Math.pow(finite(_t / _t_n, "t / t_n"), 3), "alpha_cr");
+  const _alpha_ult = finite(_f_y / _sigma_m, "alpha_ult");
+  const _lambda_p = finite(Math.sqrt(_alpha_ult / _alpha_cr), "lambda_p");
+  const _phi = finite(0.5 * (1 + 0.21 * (_lambda_p - 0.2) + Math.pow(_lambda_p, 2)), "phi");
+  const _chi_c = finite(Math.min(1, finite(1 / finite(_phi + Math.sqrt(Math.pow(_phi, 2) - Math.pow(_lambda_p, 2)), "phi + sqrt(phi ^ 2 - lambda_p ^ 2)"), "1 / (phi + sqrt(phi ^ 2 - lambda_p ^ 2))")), "chi_c");
+  const _sigma_Rd = finite(_chi_c * _f_y / _gamma_M1, "sigma_Rd");
+  const _sigma_e = finite(Math.pow(Math.PI, 2) * _E * Math.pow(_t, 2) / finite(12 * (1 - Math.pow(_nu, 2)), "12 * (1 - nu ^ 2)") * (1 / finite(Math.pow(_a, 2), "a ^ 2") + 1 / finite(Math.pow(_b, 2), "b ^ 2")), "sigma_e");
+  const _alpha_low = finite(_own > 0 ? Math.sqrt(3) / 2 * _sigma_e / _sigma_m : 0 * _alpha_cr, "alpha_low");
+  return [_sigma_m, _alpha_cr, _alpha_ult, _lambda_p, _phi, _chi_c, _sigma_Rd, _sigma_e, _alpha_low];
 }
 
-export function panelBuckling_allowableStress(v: Readonly<Record<"a" | "b" | "t" | "E" | "nu" | "Omega_b", number>>, k: Readonly<Record<"plate.buckling.compression.hinged", (...values: number[]) => number>>): number[] {
+export function panelBuckling_allowableStress(v: Readonly<Record<"sigma_n" | "alpha_n" | "own" | "t_n" | "a" | "b" | "t" | "E" | "nu" | "f_y" | "Omega_b", number>>): number[] {
+  const _sigma_n = v.sigma_n;
+  const _alpha_n = v.alpha_n;
+  const _own = v.own;
+  const _t_n = v.t_n;
   const _a = v.a;
   const _b = v.b;
   const _t = v.t;
   const _E = v.E;
   const _nu = v.nu;
+  const _f_y = v.f_y;
   const _Omega_b = v.Omega_b;
-  const _sigma_cr_x = finite(k["plate.buckling.compression.hinged"](_a, _b, _t, _E, _nu), "sigma_cr_x");
-  const _sigma_cr_y = finite(k["plate.buckling.compression.hinged"](_b, _a, _t, _E, _nu), "sigma_cr_y");
-  const _sigma_cr = finite(Math.min(_sigma_cr_x, _sigma_cr_y), "sigma_cr");
-  const _sigma_Rd = finite(_sigma_cr / _Omega_b, "sigma_Rd");
-  const _sigma_low = finite(Math.pow(Math.PI, 2) * _E / finite(3 * (1 - Math.pow(_nu, 2)), "3 * (1 - nu ^ 2)") * Math.pow(finite(_t / finite(Math.max(_a, _b), "max(a, b)"), "t / max(a, b)"), 2), "sigma_low");
-  return [_sigma_cr_x, _sigma_cr_y, _sigma_cr, _sigma_Rd, _sigma_low];
+  const _sigma_m = finite(_sigma_n * _t_n / _t, "sigma_m");
+  const _alpha_cr = finite(_alpha_n * Math.pow(finite(_t / _t_n, "t / t_n"), 3), "alpha_cr");
+  const _alpha_ult = finite(_f_y / _sigma_m, "alpha_ult");
+  const _n_e = finite(_alpha_ult / _alpha_cr, "n_e");
+  const _F_cr = finite(_n_e <= 2.25 ? Math.pow(0.658, _n_e) * _f_y : 0.877 * _f_y / _n_e, "F_cr");
+  const _sigma_Rd = finite(_F_cr / _Omega_b, "sigma_Rd");
+  const _sigma_e = finite(Math.pow(Math.PI, 2) * _E * Math.pow(_t, 2) / finite(12 * (1 - Math.pow(_nu, 2)), "12 * (1 - nu ^ 2)") * (1 / finite(Math.pow(_a, 2), "a ^ 2") + 1 / finite(Math.pow(_b, 2), "b ^ 2")), "sigma_e");
+  const _alpha_low = finite(_own > 0 ? Math.sqrt(3) / 2 * _sigma_e / _sigma_m : 0 * _alpha_cr, "alpha_low");
+  return [_sigma_m, _alpha_cr, _alpha_ult, _n_e, _F_cr, _sigma_Rd, _sigma_e, _alpha_low];
 }
 
 export function fatigue_partialFactors(v: Readonly<Record<"F_s" | "k_a" | "n_y" | "L" | "year" | "N_C" | "sigma_r" | "sigma_C", number>>): number[] {
@@ -2734,48 +4051,77 @@ export const compiled: Readonly<Record<string, Readonly<Record<string, Run>>>> =
   "panel-bending-four-sides": { "partial factors": panelBendingFourSides_partialFactors as Run, "allowable stress": panelBendingFourSides_allowableStress as Run },
   "panel-bending-two-sides": { "partial factors": panelBendingTwoSides_partialFactors as Run, "allowable stress": panelBendingTwoSides_allowableStress as Run },
   "panel-bending-bolts": { "partial factors": panelBendingBolts_partialFactors as Run, "allowable stress": panelBendingBolts_allowableStress as Run },
+  "panel-stress": { "partial factors": panelStress_partialFactors as Run, "allowable stress": panelStress_allowableStress as Run },
   "panel-shear": { "partial factors": panelShear_partialFactors as Run, "allowable stress": panelShear_allowableStress as Run },
   "panel-deflection-four-sides": { "partial factors": panelDeflectionFourSides_partialFactors as Run, "allowable stress": panelDeflectionFourSides_allowableStress as Run },
+  "panel-deflection-four-sides-by-solution": { "partial factors": panelDeflectionFourSidesBySolution_partialFactors as Run, "allowable stress": panelDeflectionFourSidesBySolution_allowableStress as Run },
   "panel-deflection-two-sides": { "partial factors": panelDeflectionTwoSides_partialFactors as Run, "allowable stress": panelDeflectionTwoSides_allowableStress as Run },
+  "panel-deflection-two-sides-by-solution": { "partial factors": panelDeflectionTwoSidesBySolution_partialFactors as Run, "allowable stress": panelDeflectionTwoSidesBySolution_allowableStress as Run },
   "panel-deflection-bolts": { "partial factors": panelDeflectionBolts_partialFactors as Run, "allowable stress": panelDeflectionBolts_allowableStress as Run },
+  "panel-deflection-bolts-by-solution": { "partial factors": panelDeflectionBoltsBySolution_partialFactors as Run, "allowable stress": panelDeflectionBoltsBySolution_allowableStress as Run },
   "bolt-tension": { "partial factors": boltTension_partialFactors as Run, "allowable stress": boltTension_allowableStress as Run },
+  "bolt-tension-by-solution": { "partial factors": boltTensionBySolution_partialFactors as Run, "allowable stress": boltTensionBySolution_allowableStress as Run },
   "bolt-shear": { "partial factors": boltShear_partialFactors as Run, "allowable stress": boltShear_allowableStress as Run },
+  "bolt-shear-by-solution": { "partial factors": boltShearBySolution_partialFactors as Run, "allowable stress": boltShearBySolution_allowableStress as Run },
   "bolt-combined": { "partial factors": boltCombined_partialFactors as Run, "allowable stress": boltCombined_allowableStress as Run },
+  "bolt-combined-by-solution": { "partial factors": boltCombinedBySolution_partialFactors as Run, "allowable stress": boltCombinedBySolution_allowableStress as Run },
   "bolt-bearing-panel": { "partial factors": boltBearingPanel_partialFactors as Run, "allowable stress": boltBearingPanel_allowableStress as Run },
+  "bolt-bearing-panel-by-solution": { "partial factors": boltBearingPanelBySolution_partialFactors as Run, "allowable stress": boltBearingPanelBySolution_allowableStress as Run },
   "bolt-bearing-tube": { "partial factors": boltBearingTube_partialFactors as Run, "allowable stress": boltBearingTube_allowableStress as Run },
+  "bolt-bearing-tube-by-solution": { "partial factors": boltBearingTubeBySolution_partialFactors as Run, "allowable stress": boltBearingTubeBySolution_allowableStress as Run },
   "bolt-tear-out": { "partial factors": boltTearOut_partialFactors as Run, "allowable stress": boltTearOut_allowableStress as Run },
+  "bolt-tear-out-by-solution": { "partial factors": boltTearOutBySolution_partialFactors as Run, "allowable stress": boltTearOutBySolution_allowableStress as Run },
   "bolt-pull-through": { "partial factors": boltPullThrough_partialFactors as Run, "allowable stress": boltPullThrough_allowableStress as Run },
+  "bolt-pull-through-by-solution": { "partial factors": boltPullThroughBySolution_partialFactors as Run, "allowable stress": boltPullThroughBySolution_allowableStress as Run },
   "bolt-wall-pull": { "partial factors": boltWallPull_partialFactors as Run, "allowable stress": boltWallPull_allowableStress as Run },
+  "bolt-wall-pull-by-solution": { "partial factors": boltWallPullBySolution_partialFactors as Run, "allowable stress": boltWallPullBySolution_allowableStress as Run },
   "bolt-anchorage": { "partial factors": boltAnchorage_partialFactors as Run, "allowable stress": boltAnchorage_allowableStress as Run },
   "bolt-slip": { "partial factors": boltSlip_partialFactors as Run, "allowable stress": boltSlip_allowableStress as Run },
+  "bolt-slip-by-solution": { "partial factors": boltSlipBySolution_partialFactors as Run, "allowable stress": boltSlipBySolution_allowableStress as Run },
   "bolt-edge-distance": { "partial factors": boltEdgeDistance_partialFactors as Run, "allowable stress": boltEdgeDistance_allowableStress as Run },
   "bolt-edge-distance-largest": { "partial factors": boltEdgeDistanceLargest_partialFactors as Run, "allowable stress": boltEdgeDistanceLargest_allowableStress as Run },
   "bolt-pitch": { "partial factors": boltPitch_partialFactors as Run, "allowable stress": boltPitch_allowableStress as Run },
   "bolt-pitch-largest": { "partial factors": boltPitchLargest_partialFactors as Run, "allowable stress": boltPitchLargest_allowableStress as Run },
   "bolt-hydrogen": { "partial factors": boltHydrogen_partialFactors as Run, "allowable stress": boltHydrogen_allowableStress as Run },
   "bolt-group-in-plane": { "partial factors": boltGroupInPlane_partialFactors as Run, "allowable stress": boltGroupInPlane_allowableStress as Run },
+  "bolt-group-ultimate": { "partial factors": boltGroupUltimate_partialFactors as Run, "allowable stress": boltGroupUltimate_allowableStress as Run },
   "weld-directional": { "partial factors": weldDirectional_partialFactors as Run, "allowable stress": weldDirectional_allowableStress as Run },
+  "weld-directional-by-solution": { "partial factors": weldDirectionalBySolution_partialFactors as Run, "allowable stress": weldDirectionalBySolution_allowableStress as Run },
   "weld-throat": { "partial factors": weldThroat_partialFactors as Run, "allowable stress": weldThroat_allowableStress as Run },
+  "weld-throat-by-solution": { "partial factors": weldThroatBySolution_partialFactors as Run, "allowable stress": weldThroatBySolution_allowableStress as Run },
   "weld-size": { "partial factors": weldSize_partialFactors as Run, "allowable stress": weldSize_allowableStress as Run },
   "weld-edge": { "partial factors": weldEdge_partialFactors as Run, "allowable stress": weldEdge_allowableStress as Run },
   "weld-length": { "partial factors": weldLength_partialFactors as Run, "allowable stress": weldLength_allowableStress as Run },
   "weld-intermittent": { "partial factors": weldIntermittent_partialFactors as Run, "allowable stress": weldIntermittent_allowableStress as Run },
   "tube-bending": { "partial factors": tubeBending_partialFactors as Run, "allowable stress": tubeBending_allowableStress as Run },
+  "tube-bending-by-solution": { "partial factors": tubeBendingBySolution_partialFactors as Run, "allowable stress": tubeBendingBySolution_allowableStress as Run },
   "tube-shear": { "partial factors": tubeShear_partialFactors as Run, "allowable stress": tubeShear_allowableStress as Run },
+  "tube-shear-by-solution": { "partial factors": tubeShearBySolution_partialFactors as Run, "allowable stress": tubeShearBySolution_allowableStress as Run },
   "tube-torsion": { "partial factors": tubeTorsion_partialFactors as Run, "allowable stress": tubeTorsion_allowableStress as Run },
+  "tube-torsion-by-solution": { "partial factors": tubeTorsionBySolution_partialFactors as Run, "allowable stress": tubeTorsionBySolution_allowableStress as Run },
   "tube-axial-bending": { "partial factors": tubeAxialBending_partialFactors as Run, "allowable stress": tubeAxialBending_allowableStress as Run },
+  "tube-axial-bending-by-solution": { "partial factors": tubeAxialBendingBySolution_partialFactors as Run, "allowable stress": tubeAxialBendingBySolution_allowableStress as Run },
   "tube-wall-line": { "partial factors": tubeWallLine_partialFactors as Run, "allowable stress": tubeWallLine_allowableStress as Run },
   "tube-wall-pressure": { "partial factors": tubeWallPressure_partialFactors as Run, "allowable stress": tubeWallPressure_allowableStress as Run },
   "tube-deflection": { "partial factors": tubeDeflection_partialFactors as Run, "allowable stress": tubeDeflection_allowableStress as Run },
+  "tube-deflection-by-solution": { "partial factors": tubeDeflectionBySolution_partialFactors as Run, "allowable stress": tubeDeflectionBySolution_allowableStress as Run },
   "crossing-joint": { "partial factors": crossingJoint_partialFactors as Run, "allowable stress": crossingJoint_allowableStress as Run },
+  "crossing-joint-by-solution": { "partial factors": crossingJointBySolution_partialFactors as Run, "allowable stress": crossingJointBySolution_allowableStress as Run },
   "crossing-throat": { "partial factors": crossingThroat_partialFactors as Run, "allowable stress": crossingThroat_allowableStress as Run },
+  "crossing-throat-by-solution": { "partial factors": crossingThroatBySolution_partialFactors as Run, "allowable stress": crossingThroatBySolution_allowableStress as Run },
   "crossing-weld": { "partial factors": crossingWeld_partialFactors as Run, "allowable stress": crossingWeld_allowableStress as Run },
   "eye-net-tension": { "partial factors": eyeNetTension_partialFactors as Run, "allowable stress": eyeNetTension_allowableStress as Run },
+  "eye-net-tension-by-solution": { "partial factors": eyeNetTensionBySolution_partialFactors as Run, "allowable stress": eyeNetTensionBySolution_allowableStress as Run },
   "eye-tear-out": { "partial factors": eyeTearOut_partialFactors as Run, "allowable stress": eyeTearOut_allowableStress as Run },
+  "eye-tear-out-by-solution": { "partial factors": eyeTearOutBySolution_partialFactors as Run, "allowable stress": eyeTearOutBySolution_allowableStress as Run },
   "eye-bearing": { "partial factors": eyeBearing_partialFactors as Run, "allowable stress": eyeBearing_allowableStress as Run },
+  "eye-bearing-by-solution": { "partial factors": eyeBearingBySolution_partialFactors as Run, "allowable stress": eyeBearingBySolution_allowableStress as Run },
   "eye-foot": { "partial factors": eyeFoot_partialFactors as Run, "allowable stress": eyeFoot_allowableStress as Run },
+  "eye-foot-by-solution": { "partial factors": eyeFootBySolution_partialFactors as Run, "allowable stress": eyeFootBySolution_allowableStress as Run },
   "eye-weld": { "partial factors": eyeWeld_partialFactors as Run, "allowable stress": eyeWeld_allowableStress as Run },
+  "eye-weld-by-solution": { "partial factors": eyeWeldBySolution_partialFactors as Run, "allowable stress": eyeWeldBySolution_allowableStress as Run },
   "eye-tube-wall": { "partial factors": eyeTubeWall_partialFactors as Run, "allowable stress": eyeTubeWall_allowableStress as Run },
+  "eye-tube-wall-by-solution": { "partial factors": eyeTubeWallBySolution_partialFactors as Run, "allowable stress": eyeTubeWallBySolution_allowableStress as Run },
   "suspension-slack": { "partial factors": suspensionSlack_partialFactors as Run, "allowable stress": suspensionSlack_allowableStress as Run },
   "hanging-stability": { "partial factors": hangingStability_partialFactors as Run, "allowable stress": hangingStability_allowableStress as Run },
   "panel-buckling": { "partial factors": panelBuckling_partialFactors as Run, "allowable stress": panelBuckling_allowableStress as Run },

@@ -2,6 +2,7 @@ import type { Check } from './check.ts';
 import { panelBendingFourSides } from './panel-bending-four-sides.ts';
 import { panelBendingTwoSides } from './panel-bending-two-sides.ts';
 import { panelBendingBolts } from './panel-bending-bolts.ts';
+import { panelStress } from './panel-stress.ts';
 import { panelShear } from './panel-shear.ts';
 import { panelDeflectionFourSides } from './panel-deflection-four-sides.ts';
 import { panelDeflectionTwoSides } from './panel-deflection-two-sides.ts';
@@ -22,6 +23,7 @@ import { boltPitch } from './bolt-pitch.ts';
 import { boltPitchLargest } from './bolt-pitch-largest.ts';
 import { boltHydrogen } from './bolt-hydrogen.ts';
 import { boltGroupInPlane } from './bolt-group-in-plane.ts';
+import { boltGroupUltimate } from './bolt-group-ultimate.ts';
 import { weldDirectional } from './weld-directional.ts';
 import { weldThroat } from './weld-throat.ts';
 import { weldSize } from './weld-size.ts';
@@ -47,13 +49,28 @@ import { eyeTubeWall } from './eye-tube-wall.ts';
 import { suspensionSlack } from './suspension-slack.ts';
 import { hangingStability } from './hanging-stability.ts';
 import { panelBuckling } from './panel-buckling.ts';
-import { fatigue } from './fatigue.ts';
+import { fatigueWeldRoot } from './fatigue-weld-root.ts';
+import { fatigueWeldToe } from './fatigue-weld-toe.ts';
+import { fatigueWeldEnd } from './fatigue-weld-end.ts';
+import { fatigueWeldIntermittent } from './fatigue-weld-intermittent.ts';
+import { fatiguePlateEdge } from './fatigue-plate-edge.ts';
+import { fatigueBoltHolePanel } from './fatigue-bolt-hole-panel.ts';
+import { fatigueBoltHoleTube } from './fatigue-bolt-hole-tube.ts';
+import { fatigueBoltTension } from './fatigue-bolt-tension.ts';
+import { fatigueBoltShear } from './fatigue-bolt-shear.ts';
+import { fatigueCrossingToe } from './fatigue-crossing-toe.ts';
+import { fatigueCrossingRoot } from './fatigue-crossing-root.ts';
+import { fatigueEyeFoot } from './fatigue-eye-foot.ts';
+import { fatigueEyeRoot } from './fatigue-eye-root.ts';
+import { fatigueEyeHole } from './fatigue-eye-hole.ts';
+import { fatigueEyeOnTube } from './fatigue-eye-on-tube.ts';
 
 /** Every check, in the order of the note. */
 export const checks: readonly Check[] = [
   panelBendingFourSides,
   panelBendingTwoSides,
   panelBendingBolts,
+  panelStress,
   panelShear,
   panelDeflectionFourSides,
   panelDeflectionTwoSides,
@@ -74,6 +91,7 @@ export const checks: readonly Check[] = [
   boltPitchLargest,
   boltHydrogen,
   boltGroupInPlane,
+  boltGroupUltimate,
   weldDirectional,
   weldThroat,
   weldSize,
@@ -99,5 +117,19 @@ export const checks: readonly Check[] = [
   suspensionSlack,
   hangingStability,
   panelBuckling,
-  fatigue,
+  fatigueWeldRoot,
+  fatigueWeldToe,
+  fatigueWeldEnd,
+  fatigueWeldIntermittent,
+  fatiguePlateEdge,
+  fatigueBoltHolePanel,
+  fatigueBoltHoleTube,
+  fatigueBoltTension,
+  fatigueBoltShear,
+  fatigueCrossingToe,
+  fatigueCrossingRoot,
+  fatigueEyeFoot,
+  fatigueEyeRoot,
+  fatigueEyeHole,
+  fatigueEyeOnTube,
 ];

@@ -1,5 +1,6 @@
 import type { Kernel } from '../solve/kernels.ts';
 import { largeSquareWithin } from './large-square-within.ts';
+import { rowLostCoefficient } from './row-lost-coefficient.ts';
 import { rowLostInPlane } from './row-lost-in-plane.ts';
 import { rowLostEdgeMoment, rowLostReaction, rowLostStress } from './row-lost-plate.ts';
 import { rowLostTension } from './row-lost-tension.ts';
@@ -82,5 +83,16 @@ export const fixingKernels: Readonly<Record<string, Kernel>> = {
     elasticGroup,
     'exact for a rigid plate on equal bolts',
     (...[a, b, nx, ny, W]) => rowLostInPlane({ a: a!, b: b!, nx: nx!, ny: ny! }, W!),
+  ),
+  'bolts.rowLost.coefficient': kernel(
+    'Bolts with one row lost: number of bolts that the rest is worth under a weight in the plane at the centre',
+    { a: 'm', b: 'm', ...rows },
+    '1',
+    [
+      { document: 'Crawford and Kulak, Eccentrically loaded bolted connections', edition: '1971', memory: true },
+      { document: 'AISC Manual', clause: 'Part 7, instantaneous centre of rotation', memory: true },
+    ],
+    '1e-6 of equilibrium; the bolt law is that of tests on bolts of 3/4 in',
+    (...[a, b, nx, ny]) => rowLostCoefficient({ a: a!, b: b!, nx: nx!, ny: ny! }),
   ),
 };
