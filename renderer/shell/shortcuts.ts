@@ -19,11 +19,11 @@ export const shortcuts: readonly Shortcut[] = [
   { keys: 'Mod+Shift+Z', title: t.redo, act: (session) => void session.redo() },
   { keys: 'Mod+Y', title: t.redo, act: (session) => void session.redo() },
   { keys: 'Mod+S', title: t.save, act: () => useWorkbench.setState({ dialog: 'history' }) },
-  ...sheets.map(({ name }, n) => ({
-    keys: `Alt+${n + 1}`,
-    title: t.sheet(texts.sheets[name]),
-    act: () => useWorkbench.setState({ sheet: name }),
-  })),
+  ...sheets.flatMap(({ name }, n) => {
+    const digit = digitOf(n);
+    const act = (): void => useWorkbench.setState({ sheet: name });
+    return digit === null ? [] : [{ keys: `Alt+${digit}`, title: t.sheet(texts.sheets[name]), act }];
+  }),
   { keys: 'Mod+Shift+ArrowRight', title: t.nextOption, act: (session) => step(session, 1) },
   { keys: 'Mod+Shift+ArrowLeft', title: t.lastOption, act: (session) => step(session, -1) },
   { keys: '?', title: t.list, act: () => useWorkbench.setState({ dialog: 'shortcuts' }) },
@@ -33,6 +33,12 @@ export const shortcuts: readonly Shortcut[] = [
     act: () => useWorkbench.setState({ dialog: null, openCheck: null, selection: null }),
   },
 ];
+
+/** The first nine sheets have their number, the last (the note, where the work ends) has 0; the finder leads to all. */
+function digitOf(n: number): number | null {
+  if (n === sheets.length - 1) return 0;
+  return n < 9 ? n + 1 : null;
+}
 
 /** Shows the next or the one before of the options. */
 function step(session: Session, by: number): void {

@@ -114,8 +114,7 @@ it('leads from a first visit to a note on disk that says what the command line s
   const pdf = join(folder, 'note.pdf');
   await writeFile(pdf, await bytesOf((await download).createReadStream()));
   expect((await download).suggestedFilename()).toMatch(/^fathom-trial-plate-.*\.pdf$/);
-  const drawn = await sheet.locator('.pdf-pages canvas').count();
-  expect(drawn).toBeGreaterThan(3);
+  await expect.poll(() => sheet.locator('.pdf-pages canvas').count()).toBeGreaterThan(3);
 
   // The same document by the command line.
   const file = join(folder, 'plate.stillplate');

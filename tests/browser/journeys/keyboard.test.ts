@@ -75,7 +75,7 @@ it('makes a plate, changes it and makes its note without a mouse', async () => {
   expect((await at.served.stored(id)).raw['panels']).toHaveProperty('A1');
 
   // The note.
-  await keys.press('Alt+7');
+  await keys.press('Alt+0');
   await tabTo(page, texts.note.make);
   await keys.press('Enter');
   await sheet.locator('.pdf-pages canvas').first().waitFor({ timeout: 240_000 });
