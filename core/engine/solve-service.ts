@@ -4,11 +4,16 @@ import { readDocument } from '../document/read-document.ts';
 import type { Model } from '../model.ts';
 import type { UnitSystem } from '../quantity/format-quantity.ts';
 import { Refusal, type RefusalText } from '../refusal.ts';
+import { panelBuckling, type PanelBuckling } from '../plate/buckling-of-panels.ts';
+import { plateModes } from '../plate/plate-modes.ts';
+import { motionTables, type ListedMotion } from '../plate/results/motion-csv.ts';
+import { readyPlate, type ReadyPlate, type SolvedLoading } from '../plate/solve-plate.ts';
 import { firstSize, meshStudy, type MeshStudy } from '../plate/mesh-study.ts';
 import { changeWords } from '../plate/results/change-words.ts';
 import { solverTables, type SolverTable } from '../plate/results/solver-tables.ts';
 import { whatChanged } from '../plate/results/what-changed.ts';
 import { everySolved, solveCases, type SolvedCases, type SolveProgress } from '../plate/solve-cases.ts';
+import { bucklingView, modesView, type MotionSet } from './motion-view.ts';
 import { loadingView, type LoadingView } from './solver-view.ts';
 
 /** Which plate is to be solved: the document as it is after an edit, under an option. `edit` numbers the states of it. */
@@ -18,7 +23,7 @@ export interface SolveSubject {
   readonly option: string | null;
 }
 
-export type SolveWish = 'all cases' | 'losses' | 'mesh study' | 'what changed';
+export type SolveWish = 'all cases' | 'losses' | 'mesh study' | 'what changed' | 'natural modes' | 'buckling';
 
 /** What the page tells the solver. */
 export type ToSolver =
@@ -27,7 +32,9 @@ export type ToSolver =
   | { readonly kind: 'wish'; readonly wish: SolveWish; readonly base: string | null }
   | { readonly kind: 'cancel' }
   /** All tables of a loading shown, by its place in the last list of the stage. */
-  | { readonly kind: 'tables'; readonly set: SolvedSet['name']; readonly loading: number };
+  | { readonly kind: 'tables'; readonly set: SolvedSet['name']; readonly loading: number }
+  /** All tables of the motions told last. */
+  | { readonly kind: 'motion tables'; readonly of: MotionSet['kind'] };
 
 /** Loadings solved together. `edit`: the state of the document that they are of. */
 export interface SolvedSet {
@@ -42,6 +49,7 @@ export type FromSolver =
   | { readonly kind: 'set'; readonly set: SolvedSet }
   | { readonly kind: 'study'; readonly edit: number; readonly study: MeshStudy }
   | { readonly kind: 'changed'; readonly edit: number; readonly words: readonly string[] }
+  | { readonly kind: 'motions'; readonly edit: number; readonly motions: MotionSet }
   | { readonly kind: 'tables'; readonly edit: number; readonly tables: readonly SolverTable[] }
   | { readonly kind: 'refused'; readonly edit: number; readonly at: string; readonly refusals: readonly RefusalText[] }
   | { readonly kind: 'idle'; readonly edit: number; readonly cancelled: boolean }
@@ -68,6 +76,7 @@ export function createSolveService({ tell, later }: SolverPort): (message: ToSol
   let tasks: Task[] = [];
   let isWaiting = false;
   const kept = new Map<SolvedSet['name'], SolvedCases>();
+  const moved = new Map<MotionSet['kind'], { readonly plate: ReadyPlate; readonly motions: readonly ListedMotion[] }>();
 
   function hear(message: ToSolver): void {
     if (message.kind === 'solve') begin(message.subject);
@@ -76,6 +85,7 @@ export function createSolveService({ tell, later }: SolverPort): (message: ToSol
       tasks = [];
       if (had && subject) tell({ kind: 'idle', edit: subject.edit, cancelled: true });
     } else if (!subject || !model) return;
+    else if (message.kind === 'motion tables') motionsListed(message.of, subject);
     else if (message.kind === 'wish') add(message.wish, wished(message, subject, model));
     else tables(message.set, message.loading, subject, model);
   }
@@ -85,6 +95,7 @@ export function createSolveService({ tell, later }: SolverPort): (message: ToSol
     model = null;
     tasks = [];
     kept.clear();
+    moved.clear();
     add('linear', firstThenContact(next));
   }
 
@@ -137,6 +148,8 @@ export function createSolveService({ tell, later }: SolverPort): (message: ToSol
       for (let done = 0; !step.done; step = studying.next()) yield { done: done++, of: 3, what: step.value };
       tell({ kind: 'study', edit: of.edit, study: step.value });
     } else if (wish === 'what changed') yield* change(of, base, on);
+    else if (wish === 'natural modes') yield* modes(of, on);
+    else if (wish === 'buckling') yield* buckling(of, on);
     else keep(wish, of, on, yield* solveCases(on, { size, stage: 'contact', cases: wish === 'losses' ? 'service' : 'all', losses: wish === 'losses' })); // prettier-ignore
   }
 
@@ -155,6 +168,49 @@ export function createSolveService({ tell, later }: SolverPort): (message: ToSol
       return [`${solved.situation.title}, ${solved.loading}`, ...changeWords(changed, unitsOf(on))];
     });
     tell({ kind: 'changed', edit: of.edit, words });
+  }
+
+  /** Hung on the suspension of service where there is one; else free. */
+  function* modes(of: SolveSubject, on: Model): Generator<SolveProgress, void> {
+    yield { done: 0, of: modeSteps, what: 'natural modes' };
+    const plate = kept.get('contact')?.plate ?? readyPlate(on, { size: firstSize(on) });
+    const hangs = on.loads.situations.some(({ loadCase, supports }) => loadCase === 'service' && supports !== null);
+    const found = yield* counted('natural modes', modeSteps, plateModes(plate, { holding: hangs ? 'hung' : 'free', count: modeCount })); // prettier-ignore
+    const listed = (group: string, { modes: list }: typeof found.air): ListedMotion[] =>
+      list.map(({ frequency, shape }) => ({ group, value: frequency, shape }));
+    moved.set('modes', { plate, motions: [...listed('in air', found.air), ...listed('with added mass', found.water)] });
+    tell({ kind: 'motions', edit: of.edit, motions: modesView(plate, found) });
+  }
+
+  /** Under each loading of service, as it was solved with contact. */
+  function* buckling(of: SolveSubject, on: Model): Generator<SolveProgress, void> {
+    const cases = kept.get('contact') ?? (yield* solveCases(on, { size: firstSize(on), stage: 'contact', cases: 'service', losses: false })); // prettier-ignore
+    const { plate, solved } = cases;
+    const found: (PanelBuckling & { readonly solved: SolvedLoading })[] = [];
+    for (const one of solved) {
+      const what = `buckling, ${one.situation.title}, ${one.loading}`;
+      yield { done: found.length, of: solved.length, what };
+      const own = yield* counted(what, bucklingSteps, panelBuckling(plate, one, { count: bucklingCount }));
+      found.push({ ...own, solved: one });
+    }
+    const motions = found.flatMap(({ solved: { situation, loading }, modes: list }) =>
+      list.map(({ factor, shape }): ListedMotion => ({ group: `${situation.id}, ${loading}`, value: factor, shape })),
+    );
+    moved.set('buckling', { plate, motions });
+    tell({ kind: 'motions', edit: of.edit, motions: bucklingView(plate, found) });
+  }
+
+  function motionsListed(kind: MotionSet['kind'], of: SolveSubject): void {
+    const found = moved.get(kind);
+    if (found)
+      tell({ kind: 'tables', edit: of.edit, tables: motionTables(found.plate.structure, kind, found.motions) });
+    else
+      tell({
+        kind: 'refused',
+        edit: of.edit,
+        at: 'tables',
+        refusals: [{ what: 'These motions have not been found as the document stands', mend: 'Ask for them, then save their tables.' }], // prettier-ignore
+      });
   }
 
   function keep(name: SolvedSet['name'], of: SolveSubject, on: Model, cases: SolvedCases): void {
@@ -180,6 +236,19 @@ export function createSolveService({ tell, later }: SolverPort): (message: ToSol
   }
 
   return hear;
+}
+
+/** How many motions are looked for, and solves that this takes as a rule, for the progress. */
+const modeCount = 6;
+const modeSteps = 60;
+const bucklingCount = 3;
+const bucklingSteps = 30;
+
+/** Progress of work that says how many solves it has done. */
+function* counted<T>(what: string, steps: number, work: Generator<number, T>): Generator<SolveProgress, T> {
+  let step = work.next();
+  for (; !step.done; step = work.next()) yield { done: step.value, of: Math.max(steps, step.value + 1), what };
+  return step.value;
 }
 
 const unitsOf = ({ document }: Model): UnitSystem => document.units;

@@ -1,5 +1,8 @@
 import { quantityText, printedUnit, significant, type UnitSystem } from '../quantity/format-quantity.ts';
 import type { Situation } from '../loads/situation.ts';
+import type { FieldValues } from '../scene/field.ts';
+import type { Marks } from '../scene/marks.ts';
+import type { PlateShape } from '../scene/plate-shape.ts';
 import type { Reading } from '../scene/reading.ts';
 import { balanceReport } from '../plate/results/balance-report.ts';
 import { balanceWords } from '../plate/results/balance-words.ts';
@@ -11,7 +14,10 @@ import { loadPath, type LoadPath } from '../plate/results/load-path.ts';
 import { panelStress, type PanelStress } from '../plate/results/panel-stress.ts';
 import { tubeForces } from '../plate/results/tube-forces.ts';
 import type { ReadyPlate, SolvedLoading } from '../plate/solve-plate.ts';
-import { pointMotion } from '../solve/structure/point-force.ts';
+import { evenStations } from './even-stations.ts';
+import { fieldValues } from './field-values.ts';
+import { marksOf } from './marks-of.ts';
+import { shapeOf } from './shape-of.ts';
 
 /** A number of the whole plate, with the hand's number for the same thing where there is one. SI; `unit`: of print. */
 export interface BesideHand {
@@ -31,24 +37,6 @@ export interface TubeCourse {
   readonly moment: Float64Array;
   readonly shear: Float64Array;
   readonly rise: Float64Array;
-}
-
-/** Shape of one loading, displaced by the scale that the window chooses: nodes and their displacements, m. */
-export interface DeflectedShape {
-  readonly panels: readonly {
-    readonly id: string;
-    /** x y z of each node that is there, then its displacement, three numbers a node. */
-    readonly places: Float32Array;
-    readonly moves: Float32Array;
-    /** Two triangles a cell. */
-    readonly triangles: Uint32Array;
-    /** Von Mises stress of each face at each node, Pa. */
-    readonly top: Float32Array;
-    readonly bottom: Float32Array;
-  }[];
-  readonly tubes: readonly { readonly id: string; readonly places: Float32Array; readonly moves: Float32Array }[];
-  /** Size of the largest displacement, m. */
-  readonly largest: number;
 }
 
 /** One solved loading as the window shows it: plain data. */
@@ -80,7 +68,11 @@ export interface LoadingView {
   readonly balance: readonly string[];
   readonly size: number;
   readonly unknowns: number;
-  readonly shape: DeflectedShape;
+  /** Which way the load acts. */
+  readonly direction: Situation['direction'];
+  readonly shape: PlateShape;
+  readonly fields: FieldValues;
+  readonly marks: readonly Marks[];
   readonly readings: readonly Reading[];
 }
 
@@ -96,6 +88,8 @@ export function loadingView(plate: ReadyPlate, solved: SolvedLoading, units: Uni
   const tubes = tubeForces(plate, solved);
   const { all, clear } = errorEstimate(plate, solved);
   const balance = balanceReport(plate, solved);
+  const u = levelled(plate, solved);
+  const stations = tubes.map((tube, i) => evenStations(plate.structure, i, tube));
   const { point, rise } = bend.largest;
   const at = ({ part, id, x, y }: RiseAt['point']): string => `${part} ${id}, x ${text(x, 'mm')}, y ${text(y, 'mm')}`;
   return {
@@ -128,7 +122,14 @@ export function loadingView(plate: ReadyPlate, solved: SolvedLoading, units: Uni
     balance: balanceWords(balance, units),
     size: plate.size,
     unknowns: 2 * plate.structure.coordinates.length,
-    shape: deflectedShape(plate, solved, stresses),
+    direction: situation.direction,
+    shape: shapeOf(
+      plate,
+      u,
+      tubes.map(({ at: along }, i) => stations[i]!.map((k) => along[k]!)),
+    ),
+    fields: fieldValues(stresses, tubes, stations),
+    marks: marksOf(plate, solved, fixings, u),
     readings: readingsOf(plate, solved, { bend, fixings, stresses, tubes }),
   };
 }
@@ -192,48 +193,6 @@ function besideHand(
   if (support)
     put('Force of a support', 'kN', support.vertical, support.id, situation.attachmentForces.get(support.id) ?? null, 'hand: the worst of all loadings and supports of this case'); // prettier-ignore
   return numbers;
-}
-
-function deflectedShape(plate: ReadyPlate, solved: SolvedLoading, stresses: readonly PanelStress[]): DeflectedShape {
-  const { structure } = plate;
-  const { coordinates } = structure;
-  const u = levelled(plate, solved);
-  let largest = 0;
-  const moved = (move: ArrayLike<number>): ArrayLike<number> => {
-    largest = Math.max(largest, Math.hypot(move[0]!, move[1]!, move[2]!));
-    return move;
-  };
-  const panels = structure.panels.map(({ id, shells: [first, last] }, i) => {
-    const { nodes, top, bottom } = stresses[i]!;
-    const index = new Map([...nodes].map((node, k) => [node, k]));
-    const places = new Float32Array(3 * nodes.length);
-    const moves = new Float32Array(3 * nodes.length);
-    nodes.forEach((node, k) => {
-      places.set(coordinates.subarray(3 * node, 3 * node + 3), 3 * k);
-      moves.set(moved(u.subarray(6 * node, 6 * node + 3)), 3 * k);
-    });
-    const triangles = Uint32Array.from(
-      structure.shells.slice(first, last).flatMap(({ nodes: quad }) => {
-        const [a, b, c, d] = quad.map((node) => index.get(node)!) as [number, number, number, number];
-        return [a, b, c, a, c, d];
-      }),
-    );
-    return { id, places, moves, triangles, top: Float32Array.from(top), bottom: Float32Array.from(bottom) };
-  });
-  const tubes = structure.tubes.map(({ id, nodes, offsets }) => {
-    const places = new Float32Array(3 * nodes.length);
-    const moves = new Float32Array(3 * nodes.length);
-    nodes.forEach((node, k) => {
-      const offset = offsets[k]!;
-      places.set(
-        [0, 1, 2].map((axis) => coordinates[3 * node + axis]! + offset[axis]!),
-        3 * k,
-      );
-      moves.set(moved(pointMotion(u, node, offset)), 3 * k);
-    });
-    return { id, places, moves };
-  });
-  return { panels, tubes, largest };
 }
 
 /** What the solver says of each part, for the picture's legend. */

@@ -44,8 +44,8 @@ export function arc(u: number, v: number, r: number, from: number, to: number, c
   });
 }
 
-/** A rectangle about the origin with its corners rounded; one edge line along the middle of each corner. */
-export function roundedRectangle(width: number, height: number, r: number): Ring {
+/** A rectangle about the origin with its corners rounded, each by `n` chords; one edge line along the middle of each corner. */
+export function roundedRectangle(width: number, height: number, r: number, n = chordsInQuarter(r)): Ring {
   const [a, b] = [width / 2, height / 2];
   if (r === 0)
     return polygon([
@@ -54,7 +54,6 @@ export function roundedRectangle(width: number, height: number, r: number): Ring
       [a, b],
       [-a, b],
     ]);
-  const n = chordsInQuarter(r);
   const middle = Math.floor(n / 2);
   const corner = (u: number, v: number, from: number) =>
     arc(u, v, r, from, from + π / 2, n).map((point, i) => ({ ...point, edge: i === middle }));

@@ -1,12 +1,13 @@
 import { useThree } from '@react-three/fiber';
 import { useEffect, useLayoutEffect, useMemo } from 'react';
 import { DoubleSide, FrontSide } from 'three';
-import type { Scene } from '../../core/scene/scene.ts';
+import type { Material, Scene } from '../../core/scene/scene.ts';
 import { isCutAway, type Cut } from '../../core/scene/part-at.ts';
 import { Bolts } from './Bolts.tsx';
 import type { Colour } from './colour-map.ts';
-import { Deflected } from './Deflected.tsx';
+import { BentSurface } from './BentSurface.tsx';
 import { drawnEdges } from './drawn-edges.ts';
+import { ForceMarks } from './ForceMarks.tsx';
 import { LoadArrows } from './LoadArrows.tsx';
 import { Outline } from './Outline.tsx';
 import type { Palette } from './palette.ts';
@@ -19,7 +20,7 @@ import { edgeMaterial, sceneUniforms, solidMaterial, type SceneUniforms } from '
 
 /** All that three draws. */
 export function Plate(props: PlateSceneProps & { readonly palette: Palette }) {
-  const { scene, store, reading, selection, hover, apart, cut, load, slings, palette } = props;
+  const { scene, store, reading, selection, hover, apart, cut, load, slings, palette, bent } = props;
   const invalidate = useThree((state) => state.invalidate);
   const ratio = useThree((state) => state.viewport.dpr);
 
@@ -63,23 +64,28 @@ export function Plate(props: PlateSceneProps & { readonly palette: Palette }) {
     [scene, reading, apart, cut],
   );
   const selected = useEdgesOf(scene, selection, apart, cut);
+  const isMoved = bent !== null && bent.scale !== null;
   const hovered = useEdgesOf(scene, hover === selection ? null : hover, apart, cut);
   return (
     <>
       <Rig store={store} reach={reachOf(scene)} />
-      {scene.meshes.map((mesh) => (
-        <Solid key={mesh.material} mesh={mesh} materials={materials} />
-      ))}
-      {scene.bolts.map((set, i) => (
-        <Bolts key={i} set={set} materials={materials} />
-      ))}
+      {!isMoved &&
+        scene.meshes.map((mesh) => (
+          <Solid key={mesh.material} mesh={mesh} materials={materials} isBare={isLaidOn(mesh.material, bent)} />
+        ))}
+      {!isMoved && scene.bolts.map((set, i) => <Bolts key={i} set={set} materials={materials} />)}
+      {bent && (isMoved || bent.field) && (
+        <BentSurface bent={bent} scene={scene} uniforms={uniforms} palette={palette} />
+      )}
+      {bent?.marks && (
+        <ForceMarks marks={bent.marks} box={scene.box} scale={bent.scale ?? 0} apart={apart} colour={palette.accent} />
+      )}
       <Ropes ropes={suspension} colour={palette.ink} />
       {slings && <Ropes ropes={lifting} colour={palette.quiet} dashed />}
       {shownLoad && shownLoad.arrows.length > 0 && (
         <LoadArrows load={shownLoad} box={scene.box} colour={palette.accent} apart={apart} />
       )}
-      <Deflected box={scene.box} colour={palette.accent} />
-      <Outline edges={failing} colour={palette.fail} width={2.25} />
+      <Outline edges={isMoved ? none : failing} colour={palette.fail} width={2.25} />
       <Outline edges={hovered} colour={palette.accent} width={1.75} />
       <Outline edges={selected} colour={palette.accent} width={3.5} />
     </>
@@ -87,6 +93,10 @@ export function Plate(props: PlateSceneProps & { readonly palette: Palette }) {
 }
 
 const none: readonly number[] = [];
+
+/** A field has surfaces of its own: of the solids under it the edges stay. */
+const isLaidOn = (material: Material, bent: PlateSceneProps['bent']): boolean =>
+  bent?.field != null && (material === 'panel' || material === 'tube');
 
 function useEdgesOf(scene: Scene, id: string | null, apart: number, cut: Cut | null): readonly number[] {
   return useMemo(() => {

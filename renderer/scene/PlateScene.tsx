@@ -16,6 +16,7 @@ import { showFitted, showNamed } from './show-views.ts';
 import { snapped } from './snapped.ts';
 import { usePointer } from './use-pointer.ts';
 import { useSizeOf } from './use-size-of.ts';
+import type { BentPicture } from './bent-picture.ts';
 import type { ViewStore } from './view-store.ts';
 import './scene.css';
 
@@ -23,6 +24,7 @@ export interface PlateSceneProps {
   readonly scene: Scene;
   readonly store: ViewStore;
   readonly reading: Reading | null;
+  readonly bent: BentPicture | null;
   /** Part ids. */
   readonly selection: string | null;
   readonly hover: string | null;

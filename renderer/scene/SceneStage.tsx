@@ -1,9 +1,11 @@
 import { useMemo, useRef, useState } from 'react';
 import type { RootState } from '@react-three/fiber';
+import type { FieldTitle } from '../../core/scene/field.ts';
 import type { Reading } from '../../core/scene/reading.ts';
 import type { Scene } from '../../core/scene/scene.ts';
 import { directions } from './camera.ts';
-import { DeflectedLegend } from './Deflected.tsx';
+import { BentLegends } from './BentLegends.tsx';
+import type { BentPicture } from './bent-picture.ts';
 import { Legend } from './Legend.tsx';
 import { LoadLegend } from './LoadLegend.tsx';
 import { usePalette } from './palette.ts';
@@ -20,6 +22,8 @@ export const usePlateView = (): ViewStore =>
 export function SceneStage({
   scene,
   readings,
+  fields,
+  bent = null,
   store,
   selection,
   onSelect,
@@ -29,6 +33,9 @@ export function SceneStage({
 }: {
   readonly scene: Scene;
   readonly readings: readonly Reading[];
+  readonly fields?: readonly FieldTitle[];
+  /** What the solver found, to be drawn in the place of the plate that stands still. */
+  readonly bent?: BentPicture | null;
   readonly store: ViewStore;
   /** Part id. */
   readonly selection: string | null;
@@ -46,12 +53,20 @@ export function SceneStage({
   const load = scene.loads.find(({ id }) => id === settings.load) ?? null;
   return (
     <div className="scene-stage" ref={stage}>
-      <SceneTools scene={scene} readings={readings} store={store} settings={settings} onChange={onSettings ?? setOwn} />
+      <SceneTools
+        scene={scene}
+        readings={readings}
+        fields={fields}
+        store={store}
+        settings={settings}
+        onChange={onSettings ?? setOwn}
+      />
       <div className="scene-ground">
         <PlateScene
           scene={scene}
           store={store}
           reading={reading}
+          bent={bent}
           selection={selection}
           hover={hover}
           onSelect={onSelect}
@@ -66,8 +81,10 @@ export function SceneStage({
         />
       </div>
       <aside className="scene-legends">
-        <DeflectedLegend scene={scene} />
-        {reading && palette && <Legend reading={reading} scene={scene} isDark={palette.isDark} onSelect={onSelect} />}
+        {bent && palette && <BentLegends bent={bent} scene={scene} isDark={palette.isDark} onSelect={onSelect} />}
+        {reading && palette && (!bent || bent.scale === null) && (
+          <Legend reading={reading} scene={scene} isDark={palette.isDark} onSelect={onSelect} />
+        )}
         {load && <LoadLegend load={load} units={scene.units} />}
       </aside>
       <PartList scene={scene} reading={reading} selection={selection} onSelect={onSelect} />

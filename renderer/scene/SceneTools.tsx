@@ -1,6 +1,7 @@
 import { lengthText } from '../../core/geometry/length-text.ts';
 import type { Cut } from '../../core/scene/part-at.ts';
 import type { Reading } from '../../core/scene/reading.ts';
+import type { FieldTitle } from '../../core/scene/field.ts';
 import type { Scene } from '../../core/scene/scene.ts';
 import { viewNames } from './camera.ts';
 import { sceneTexts as texts } from './scene-texts.ts';
@@ -32,12 +33,15 @@ export const firstSettings: SceneSettings = {
 export function SceneTools({
   scene,
   readings,
+  fields = [],
   store,
   settings,
   onChange,
 }: {
   readonly scene: Scene;
   readonly readings: readonly Reading[];
+  /** What may be laid within the parts; as a reading its id begins with “field:”. */
+  readonly fields?: readonly FieldTitle[];
   readonly store: ViewStore;
   readonly settings: SceneSettings;
   readonly onChange: (settings: SceneSettings) => void;
@@ -68,11 +72,22 @@ export function SceneTools({
           onChange={({ target }) => change({ reading: target.value === '' ? null : target.value })}
         >
           <option value="">{texts.noReading}</option>
-          {readings.map(({ id, title }) => (
-            <option key={id} value={id}>
-              {title}
-            </option>
-          ))}
+          <optgroup label={texts.bent.parts}>
+            {readings.map(({ id, title }) => (
+              <option key={id} value={id}>
+                {title}
+              </option>
+            ))}
+          </optgroup>
+          {fields.length > 0 && (
+            <optgroup label={texts.bent.fields}>
+              {fields.map(({ id, title }) => (
+                <option key={id} value={`field:${id}`}>
+                  {title}
+                </option>
+              ))}
+            </optgroup>
+          )}
         </select>
       </label>
       <label>

@@ -4,8 +4,16 @@ import type { SceneMesh } from '../../core/scene/scene.ts';
 import { meshGeometry } from './mesh-geometry.ts';
 import type { Materials } from './solid-material.ts';
 
-/** One material of the plate: a mesh, and its sharp edges (welds have none: their rims would be all that is seen). */
-export function Solid({ mesh, materials }: { readonly mesh: SceneMesh; readonly materials: Materials }) {
+/** One material of the plate: a mesh, and its sharp edges (welds have none: their rims would be all that is seen). `isBare`: edges only. */
+export function Solid({
+  mesh,
+  materials,
+  isBare = false,
+}: {
+  readonly mesh: SceneMesh;
+  readonly materials: Materials;
+  readonly isBare?: boolean;
+}) {
   const { surface, lines } = useMemo(() => {
     const surface = meshGeometry(mesh);
     surface.setAttribute('part', new BufferAttribute(mesh.parts, 1));
@@ -24,7 +32,7 @@ export function Solid({ mesh, materials }: { readonly mesh: SceneMesh; readonly 
   if (mesh.indices.length === 0) return null;
   return (
     <>
-      <mesh name={mesh.material} geometry={surface} material={materials.solid} frustumCulled={false} />
+      {!isBare && <mesh name={mesh.material} geometry={surface} material={materials.solid} frustumCulled={false} />}
       {mesh.material !== 'weld' && (
         <lineSegments
           name={`${mesh.material} edges`}

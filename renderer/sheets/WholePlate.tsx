@@ -1,14 +1,14 @@
-import { useEffect, useState } from 'react';
+import { useEffect } from 'react';
 import type { SolveWish } from '../../core/engine/solve-service.ts';
 import type { BesideHand, LoadingView } from '../../core/engine/solver-view.ts';
 import { printedUnit, quantityText, significant, type UnitSystem } from '../../core/quantity/format-quantity.ts';
-import { saveBytes } from '../parts/save-bytes.ts';
-import { said } from '../state/said.ts';
-import { useSession } from '../state/session-context.ts';
-import { cancelSolving, shownSet, startSolver, tablesOf, useSolver, wish } from '../state/solver.ts';
-import { notify, useWorkbench } from '../state/workbench.ts';
+import { cancelSolving, shownSet, startSolver, useSolver, wish } from '../state/solver.ts';
+import { useWorkbench } from '../state/workbench.ts';
 import { texts } from '../texts.ts';
 import { MeshStudyTable } from './MeshStudyTable.tsx';
+import { Motions } from './Motions.tsx';
+import { PictureSettings } from './PictureSettings.tsx';
+import { TableSaver } from './TableSaver.tsx';
 import { TubePlot } from './TubePlot.tsx';
 import './whole-plate.css';
 
@@ -21,7 +21,7 @@ export function WholePlateSheet() {
   const set = shownSet(solver);
   const units = useWorkbench((state) => state.document?.read?.units ?? state.scene?.units ?? 'metric');
   const faulty = useWorkbench((state) => (state.document?.faults.length ?? 0) > 0);
-  const { sets, progress, cancelled, refusals, edit, study, changed } = solver;
+  const { sets, progress, cancelled, refusals, edit, study, changed, direction } = solver;
   const view = set?.views[Math.min(solver.loading, set.views.length - 1)] ?? null;
   const stale = set !== null && set.edit !== edit;
   return (
@@ -62,7 +62,14 @@ export function WholePlateSheet() {
               {t.stage}
               <select
                 value={set.name}
-                onChange={({ target }) => useSolver.setState({ chosen: target.value as typeof set.name, loading: 0 })}
+                onChange={({ target }) =>
+                  useSolver.setState({
+                    chosen: target.value as typeof set.name,
+                    loading: 0,
+                    direction: null,
+                    motion: null,
+                  })
+                }
               >
                 {(Object.keys(t.sets) as (typeof set.name)[])
                   .filter((name) => sets[name])
@@ -77,10 +84,10 @@ export function WholePlateSheet() {
               {t.loading}
               <select
                 value={set.views.indexOf(view)}
-                onChange={({ target }) => useSolver.setState({ loading: Number(target.value) })}
+                onChange={({ target }) => useSolver.setState({ loading: Number(target.value), motion: null })}
               >
                 {set.views.map((one, i) => (
-                  <option key={i} value={i}>
+                  <option key={i} value={i} disabled={direction !== null && one.direction !== direction}>
                     {one.title}, {one.loading}
                     {one.variant > 0 ? `, ${one.variant + 1}` : ''}
                   </option>
@@ -91,6 +98,7 @@ export function WholePlateSheet() {
           <p className={stale ? 'solver-loud' : 'quiet'} data-solved={stale ? 'before' : 'now'}>
             <strong>{t.sets[set.name]}.</strong> {stale ? t.stale : t.current}
           </p>
+          <PictureSettings set={set} />
           <Shown view={view} units={units} />
         </>
       )}
@@ -105,7 +113,15 @@ export function WholePlateSheet() {
           ))}
         </section>
       )}
-      {set && view && <Tables name={set.name} loading={set.views.indexOf(view)} disabled={stale} />}
+      <Motions />
+      {set && view && (
+        <TableSaver
+          label={t.save}
+          name="whole-plate.csv"
+          disabled={stale}
+          of={{ set: set.name, loading: set.views.indexOf(view) }}
+        />
+      )}
       <ul className="quiet small">
         {t.cautions.map((line) => (
           <li key={line}>{line}</li>
@@ -116,7 +132,8 @@ export function WholePlateSheet() {
 }
 
 const textIn = (units: UnitSystem) => (si: number, unit: string) => quantityText(si, printedUnit(unit, units), 3);
-const percent = (part: number): string => `${significant(100 * part, 3)} %`;
+/** A part of the load that is none but for rounding is nought. */
+const percent = (part: number): string => (Math.abs(part) < 1e-9 ? '0 %' : `${significant(100 * part, 3)} %`);
 
 function Shown({ view, units }: { view: LoadingView; units: UnitSystem }) {
   const text = textIn(units);
@@ -127,7 +144,6 @@ function Shown({ view, units }: { view: LoadingView; units: UnitSystem }) {
       <p className="solver-sentence">{view.sentence}</p>
       <p className={view.settled ? 'quiet' : 'solver-loud'}>{view.contact}</p>
       <Numbers numbers={view.numbers} text={text} />
-      <ShapeSettings />
       <TubePlot tubes={view.tubes} units={units} />
       <List title={t.panels} head={[t.panel, t.dip, t.dipOverThickness, t.stress]}
         rows={view.panels.map(({ id, dip, dipOverThickness, stress, side }) => [id, dip === null ? '–' : text(dip, 'mm'), significant(dipOverThickness, 2), stress === null ? '–' : `${text(stress, 'MPa')} ${side}`])} />
@@ -210,30 +226,6 @@ function List({ title, head, rows }: { title: string; head: readonly string[]; r
   );
 }
 
-function ShapeSettings() {
-  const { shape, scale } = useSolver();
-  return (
-    <fieldset className="solver-shape">
-      <legend>{t.shape}</legend>
-      <label>
-        <input type="checkbox" checked={shape} onChange={({ target }) => useSolver.setState({ shape: target.checked })} />{' '}
-        {t.shape}
-      </label>
-      <label>
-        {t.scale}{' '}
-        <input type="number" min={1} step="any" value={scale ?? ''} placeholder={t.own}
-          onChange={({ target }) => useSolver.setState({ scale: target.valueAsNumber > 0 ? target.valueAsNumber : null })} />
-      </label>
-      <button type="button" onClick={() => useSolver.setState({ scale: 1, shape: true })}>
-        {t.trueScale}
-      </button>
-      <button type="button" onClick={() => useSolver.setState({ scale: null })}>
-        {t.own}
-      </button>
-    </fieldset>
-  ); // prettier-ignore
-}
-
 function Wishes() {
   const option = useWorkbench((state) => state.document?.option ?? null);
   const base = useWorkbench((state) => state.comparison?.base ?? null);
@@ -247,35 +239,4 @@ function Wishes() {
       ))}
     </div>
   ); // prettier-ignore
-}
-
-function Tables({
-  name,
-  loading,
-  disabled,
-}: {
-  name: Parameters<typeof tablesOf>[0];
-  loading: number;
-  disabled: boolean;
-}) {
-  const { host } = useSession();
-  const [busy, setBusy] = useState(false);
-  const save = async () => {
-    setBusy(true);
-    try {
-      const tables = await tablesOf(name, loading);
-      if (tables.length === 0) return;
-      // one file, each table under its name: a browser asks once
-      const text = tables.map((table) => `${table.name}\r\n${table.text}`).join('\r\n');
-      const saved = await saveBytes(host, 'whole-plate.csv', new TextEncoder().encode(text), 'text/csv');
-      if (saved) notify('plain', { what: t.saved(saved), mend: '' });
-    } finally {
-      setBusy(false);
-    }
-  };
-  return (
-    <button type="button" disabled={disabled || busy} onClick={() => void said(save)}>
-      {t.save}
-    </button>
-  );
 }

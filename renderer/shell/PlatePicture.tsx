@@ -3,8 +3,10 @@ import type { Scene, ScenePart } from '../../core/scene/scene.ts';
 import { SceneStage, usePlateView } from '../scene/SceneStage.tsx';
 import { showPart } from '../scene/show-views.ts';
 import { shownLoading, useSolver } from '../state/solver.ts';
+import { usePicture } from '../state/picture.ts';
 import { useWorkbench } from '../state/workbench.ts';
 import { texts } from '../texts.ts';
+import { useBentPicture, useFields } from './use-bent-picture.ts';
 
 /** The plate as it is built, in step with the sheet: what is selected in one is selected in the other. */
 export function PlatePicture() {
@@ -14,6 +16,9 @@ export function PlatePicture() {
   const readings = useMemo(() => [...checked, ...(solved ?? [])], [checked, solved]);
   const selection = useWorkbench((state) => state.selection);
   const openCheck = useWorkbench((state) => state.openCheck);
+  const fields = useFields();
+  const settings = usePicture();
+  const bent = useBentPicture(scene);
   const store = usePlateView();
   const selected = scene && selection !== null ? partOf(scene, selection) : undefined;
   // A check that is opened turns the picture to its place.
@@ -26,6 +31,10 @@ export function PlatePicture() {
     <SceneStage
       scene={scene}
       readings={readings}
+      fields={fields}
+      bent={bent}
+      settings={settings}
+      onSettings={usePicture.setState}
       store={store}
       selection={selected?.id ?? null}
       onSelect={(id) => select(scene, id)}

@@ -1,4 +1,6 @@
 import { create } from 'zustand';
+import type { MotionSet, MotionView } from '../../core/engine/motion-view.ts';
+import type { MarkKind } from '../../core/scene/marks.ts';
 import type { FromSolver, SolvedSet, SolveWish, ToSolver } from '../../core/engine/solve-service.ts';
 import type { LoadingView } from '../../core/engine/solver-view.ts';
 import type { SolveProgress } from '../../core/plate/solve-cases.ts';
@@ -14,15 +16,25 @@ export interface SolverState {
   readonly sets: Partial<Readonly<Record<SolvedSet['name'], SolvedSet>>>;
   readonly study: { readonly edit: number; readonly study: MeshStudy } | null;
   readonly changed: { readonly edit: number; readonly words: readonly string[] } | null;
+  readonly motions: Partial<
+    Readonly<Record<MotionSet['kind'], { readonly edit: number; readonly motions: MotionSet }>>
+  >;
   readonly progress: { readonly at: string; readonly progress: SolveProgress } | null;
   readonly cancelled: boolean;
   readonly refusals: readonly RefusalText[];
   /** What is shown: a set, or by itself the furthest that is current; a loading of it; how much larger it is drawn. */
   readonly chosen: SolvedSet['name'] | null;
   readonly loading: number;
+  /** Loadings that the picture is about: those of one direction, or all; and whether colours are the largest of them all. */
+  readonly direction: LoadingView['direction'] | null;
+  readonly envelope: boolean;
   readonly shape: boolean;
   /** Null: chosen so that the largest displacement is a twentieth of the plate. */
   readonly scale: number | null;
+  readonly marks: MarkKind | null;
+  /** A motion in the place of the loading's shape, by its place among those found. */
+  readonly motion: { readonly kind: MotionSet['kind']; readonly group: number; readonly at: number } | null;
+  readonly playing: boolean;
 }
 
 const empty: SolverState = {
@@ -30,13 +42,19 @@ const empty: SolverState = {
   sets: {},
   study: null,
   changed: null,
+  motions: {},
   progress: null,
   cancelled: false,
   refusals: [],
   chosen: null,
   loading: 0,
+  direction: null,
+  envelope: false,
   shape: false,
   scale: null,
+  marks: null,
+  motion: null,
+  playing: false,
 };
 
 export const useSolver = create<SolverState>(() => empty);
@@ -53,6 +71,27 @@ export function shownSet({ edit, sets, chosen }: SolverState): SolvedSet | null 
 export function shownLoading(state: SolverState): LoadingView | null {
   const set = shownSet(state);
   return set?.edit === state.edit ? (set.views[Math.min(state.loading, set.views.length - 1)] ?? null) : null;
+}
+
+/** The motion shown, with the state of the document that it is of. */
+export function shownMotion({ motion, motions }: SolverState): { readonly view: MotionView; readonly edit: number } | null {
+  const found = motion && motions[motion.kind];
+  const view = found && motion ? found.motions.groups[motion.group]?.motions[motion.at] : undefined;
+  return found && view ? { view, edit: found.edit } : null;
+} // prettier-ignore
+
+/** Shows a motion: playing, unless the system asks for little motion; then as a still that can be played. */
+export function showMotion(motion: NonNullable<SolverState['motion']>): void {
+  useSolver.setState({ motion, playing: !matchMedia('(prefers-reduced-motion: reduce)').matches });
+}
+
+/** Shows a loading's own shape again, of a direction: the loading stays where it is of that direction. */
+export function showDirection(direction: SolverState['direction']): void {
+  const state = useSolver.getState();
+  const views = shownSet(state)?.views ?? [];
+  const stays = direction === null || views[state.loading]?.direction === direction;
+  const first = views.findIndex((view) => view.direction === direction);
+  useSolver.setState({ direction, ...(stays || first < 0 ? {} : { loading: first }) });
 }
 
 let worker: Worker | null = null;
@@ -126,7 +165,12 @@ function hear(news: FromSolver): void {
     if (of === edit) useSolver.setState(({ sets }) => ({ sets: { ...sets, [name]: news.set } }));
   } else if (news.kind === 'study') useSolver.setState({ study: news });
   else if (news.kind === 'changed') useSolver.setState({ changed: news });
-  else if (news.kind === 'refused') useSolver.setState({ refusals: news.refusals });
+  else if (news.kind === 'motions') {
+    const { motions } = news;
+    useSolver.setState((state) => ({ motions: { ...state.motions, [motions.kind]: news } }));
+    const group = motions.groups.findIndex((each) => each.motions.length > 0);
+    if (group >= 0) showMotion({ kind: motions.kind, group, at: 0 });
+  } else if (news.kind === 'refused') useSolver.setState({ refusals: news.refusals });
   else if (news.kind === 'idle') useSolver.setState({ progress: null, cancelled: news.cancelled });
 }
 
@@ -141,6 +185,13 @@ export const wish = (what: SolveWish): void => {
 };
 
 export const cancelSolving = (): void => send({ kind: 'cancel' });
+
+/** All tables of the motions found. */
+export const motionTablesOf = (of: MotionSet['kind']): Promise<readonly SolverTable[]> =>
+  new Promise((resolve) => {
+    hearTables = resolve;
+    send({ kind: 'motion tables', of });
+  });
 
 /** All tables of a loading of a set; none where the document has moved on or the solver refused (which it then says). */
 export const tablesOf = (set: SolvedSet['name'], loading: number): Promise<readonly SolverTable[]> =>

@@ -32,13 +32,15 @@ it('solves linear first, then contact, and every number and node of what it tell
   ]);
   for (const { views } of sets) {
     expect(views.length).toBeGreaterThan(1);
-    for (const { numbers, shape, tubes, settled, readings } of views) {
+    for (const { numbers, shape, fields, tubes, settled, readings } of views) {
       expect(settled).toBe(true);
       expect(numbers.every(({ solver, hand }) => Number.isFinite(solver) && (hand === null || Number.isFinite(hand)))).toBe(true); // prettier-ignore
-      for (const { places, moves, triangles, top, bottom } of shape.panels) {
-        for (const list of [places, moves, top, bottom]) expect(list.every(Number.isFinite)).toBe(true);
-        expect(Math.max(...triangles)).toBe(places.length / 3 - 1);
+      for (const { places, moves, turns, cells } of shape.panels) {
+        for (const list of [places, moves, turns]) expect(list.every(Number.isFinite)).toBe(true);
+        expect(Math.max(...cells)).toBe(places.length / 3 - 1);
       }
+      for (const panel of fields.panels)
+        for (const list of Object.values(panel)) expect(list.every(Number.isFinite)).toBe(true);
       for (const { at, moment, shear, rise } of tubes)
         for (const list of [at, moment, shear, rise]) expect(list.every(Number.isFinite)).toBe(true);
       expect(readings.map(({ id }) => id)).toContain('solver-deflection');
