@@ -13,12 +13,14 @@ import type { Finding } from './finding.ts';
 import { bayPlan } from './geometry/bay-plan.ts';
 import { baysBetween } from './geometry/bays-between.ts';
 import { geometryOf } from './geometry/geometry-of.ts';
+import { solvedKey, type SolvedForces } from './loads/solved-forces.ts';
 import { loadReport } from './loads/load-report.ts';
 import { limitStates, type LimitStateSummary } from './limit-states.ts';
 import { massReport } from './mass/mass-report-of.ts';
 import type { Model } from './model.ts';
 import { lengthText } from './geometry/length-text.ts';
 import { layTubes } from './geometry/lay-tubes.ts';
+import { solvedFindings } from './checks/solved-findings.ts';
 import { quantitiesOf, type Quantities } from './quantities.ts';
 
 /** The whole result for one option: what the window, the command line, the note and `verify` show. */
@@ -37,11 +39,18 @@ export interface Appraisal {
 
 /**
  * Appraises a document under one option (`null`: as it stands): pure, the only entry to the engine.
+ * `solved`: forces of the whole plate, made by `solvedForcesOf`; given, they are judged with beside those by hand, whatever
+ * the document asks. Where it asks for them and they are not given, or are of another plate, its rows cannot be judged.
  * Refuses a document that cannot be built; what can be built but not judged comes back as rows and findings.
  */
-export function appraise(raw: RawDocument, document: PlateDocument, optionId: string | null): Appraisal {
+export function appraise(
+  raw: RawDocument,
+  document: PlateDocument,
+  optionId: string | null,
+  solved?: SolvedForces,
+): Appraisal {
   const resolved = documentOfOption(raw, document, optionId, planOf);
-  const model = modelOf(resolved.document);
+  const model = modelOf(resolved.document, solvedFor(resolved.document, solved));
   const judged = checks.map((check) => checkRows(check, model));
   const rows = judged.flatMap(({ rows }) => rows);
   const governing = governingRows(rows);
@@ -65,6 +74,7 @@ export function appraise(raw: RawDocument, document: PlateDocument, optionId: st
       ...model.geometry.findings,
       ...model.mass.findings,
       ...model.loads.findings,
+      ...solvedFindings(model, rows),
       ...judged.flatMap(({ findings }) => findings),
     ],
   };
@@ -81,8 +91,18 @@ function governingRows(rows: readonly CheckRow[]): Record<string, CheckRow> {
   return governing;
 }
 
+/** True where an option's document has its checks take forces from the whole plate as well. */
+export const asksSolver = ({ forces }: PlateDocument): boolean => forces?.from === 'hand and solver';
+
+function solvedFor(document: PlateDocument, solved: SolvedForces | undefined): Model['solved'] {
+  if (!solved) return asksSolver(document) ? { missing: 'the plate is not solved yet as one structure' } : null;
+  return solved.key === solvedKey(document)
+    ? solved
+    : { missing: 'the plate was solved as it stood before a change, and not since' };
+}
+
 /** A document (one option of it) with geometry, mass and loads derived. */
-export function modelOf(document: PlateDocument): Model {
+export function modelOf(document: PlateDocument, solved: Model['solved'] = null): Model {
   const basis = designBasis(document.basis.table, document.basis.overrides);
   const catalogue = catalogueWith(userRows(document));
   const geometry = geometryOf(document, catalogue);
@@ -100,6 +120,7 @@ export function modelOf(document: PlateDocument): Model {
     panels: byId(geometry.panels),
     tubes: byId([...geometry.mainTubes, ...geometry.crossTubes]),
     bays: byId(geometry.bays),
+    solved,
   };
 }
 

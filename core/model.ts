@@ -2,6 +2,7 @@ import type { Catalogue } from './catalogue/catalogue.ts';
 import type { DesignBasis } from './catalogue/design-basis.ts';
 import type { PlateDocument } from './document/schema.ts';
 import type { Bay, Field, Geometry, Panel, Tube } from './geometry/geometry.ts';
+import type { SolvedForces } from './loads/solved-forces.ts';
 import type { LoadReport } from './loads/situation.ts';
 import type { MassReport } from './mass/mass-report.ts';
 
@@ -18,4 +19,6 @@ export interface Model {
   readonly panels: ReadonlyMap<string, Panel>;
   readonly tubes: ReadonlyMap<string, Tube>;
   readonly bays: ReadonlyMap<string, Bay>;
+  /** Forces of the whole plate's solution; why they cannot be had, where checks ask for them; null where none does. */
+  readonly solved: SolvedForces | { readonly missing: string } | null;
 }

@@ -5,6 +5,7 @@ import { boltSecondOpinion } from './bolt-second-opinion.ts';
 import type { Check } from './check.ts';
 import { fieldPlaces } from './field-inputs.ts';
 import { basisFactor } from './inputs.ts';
+import { solvedBoltForces } from './solved-inputs.ts';
 
 const { d, d_0, e_1, e_2, p_1, p_2, f_ub, f_yp, f_u, stainless, k_h } = boltInputs;
 
@@ -66,6 +67,7 @@ export const boltBearingPanel: Check = {
       },
     ],
   },
+  solved: { inputs: solvedBoltForces, second: bearingBounds('e_1', 't', 'f_yp', 'f_u') },
   demand: 'F_v',
   capacity: 'F_b_Rd',
   second: boltSecondOpinion(shearBound, bearingBounds('e_1', 't', 'f_yp', 'f_u')),

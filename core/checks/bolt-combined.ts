@@ -5,6 +5,7 @@ import { boltTensionInputs, boltTensionResistance } from './bolt-tension.ts';
 import type { Check } from './check.ts';
 import { fieldPlaces } from './field-inputs.ts';
 import { basisFactor, constant } from './inputs.ts';
+import { solvedBoltForces } from './solved-inputs.ts';
 
 const { A_s, A_b, f_ub } = boltInputs;
 
@@ -59,6 +60,7 @@ export const boltCombined: Check = {
       },
     ],
   },
+  solved: { inputs: solvedBoltForces },
   demand: 'u',
   capacity: 'u_Rd',
   second: {

@@ -4,6 +4,7 @@ import { boltSecondOpinion } from './bolt-second-opinion.ts';
 import type { Check, SecondOpinion } from './check.ts';
 import { fieldPlaces } from './field-inputs.ts';
 import { basisFactor } from './inputs.ts';
+import { solvedBoltForces } from './solved-inputs.ts';
 
 const { d_m, f_u, f_yp } = boltInputs;
 
@@ -88,6 +89,7 @@ export const boltPullThrough: Check = {
       },
     ],
   },
+  solved: { inputs: solvedBoltForces, second: bounds },
   demand: 'F_t',
   capacity: 'B_p_Rd',
   second: boltSecondOpinion(tensionBounds, bounds),

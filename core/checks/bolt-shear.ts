@@ -4,6 +4,7 @@ import { boltSecondOpinion } from './bolt-second-opinion.ts';
 import type { Check, SecondOpinion, Step } from './check.ts';
 import { fieldPlaces } from './field-inputs.ts';
 import { basisFactor } from './inputs.ts';
+import { solvedBoltForces } from './solved-inputs.ts';
 
 const { A_s, A_b, threads, f_ub, alpha_v, F_nv } = boltInputs;
 
@@ -95,6 +96,7 @@ export const boltShear: Check = {
     'partial factors': [...shearSteps, ...boltShearResistance['partial factors']],
     'allowable stress': [...shearSteps, ...boltShearResistance['allowable stress']],
   },
+  solved: { inputs: solvedBoltForces, second: boltShearBounds },
   demand: 'F_v',
   capacity: 'F_v_Rd',
   second: boltSecondOpinion(shearBound, boltShearBounds),

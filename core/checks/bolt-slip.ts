@@ -5,6 +5,7 @@ import { missing, type Check, type Input, type SecondOpinion } from './check.ts'
 import { fieldPlaces } from './field-inputs.ts';
 import { basisFactor } from './inputs.ts';
 import type { LoadCaseName } from '../loads/situation.ts';
+import { solvedBoltForces } from './solved-inputs.ts';
 
 /** Cases in which waves turn the force round. */
 const reversing: ReadonlySet<LoadCaseName> = new Set([
@@ -142,6 +143,7 @@ export const boltSlip: Check = {
       },
     ],
   },
+  solved: { inputs: solvedBoltForces, second: bounds },
   demand: 'F_v',
   capacity: 'F_s_Rd',
   second: boltSecondOpinion(shearBound, bounds),

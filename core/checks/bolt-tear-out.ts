@@ -4,6 +4,7 @@ import { boltSecondOpinion } from './bolt-second-opinion.ts';
 import type { Check, SecondOpinion, Step } from './check.ts';
 import { fieldPlaces } from './field-inputs.ts';
 import { basisFactor } from './inputs.ts';
+import { solvedBoltForces } from './solved-inputs.ts';
 
 const { d_0, e_1, f_yp, f_u } = boltInputs;
 
@@ -89,6 +90,7 @@ export const boltTearOut: Check = {
       },
     ],
   },
+  solved: { inputs: solvedBoltForces, second: bounds },
   demand: 'F_v',
   capacity: 'V_eff_Rd',
   second: boltSecondOpinion(shearBound, bounds),

@@ -4,6 +4,7 @@ import { boltSecondOpinion } from './bolt-second-opinion.ts';
 import type { Check, SecondOpinion, Step } from './check.ts';
 import { fieldPlaces } from './field-inputs.ts';
 import { basisFactor } from './inputs.ts';
+import { solvedBoltForces } from './solved-inputs.ts';
 
 const { A_s, A_b, f_ub, k_2, F_nt } = boltInputs;
 
@@ -89,6 +90,7 @@ export const boltTension: Check = {
     'partial factors': [...tensionSteps, ...boltTensionResistance['partial factors']],
     'allowable stress': [...tensionSteps, ...boltTensionResistance['allowable stress']],
   },
+  solved: { inputs: solvedBoltForces, second: bounds },
   demand: 'F_t',
   capacity: 'F_t_Rd',
   second: boltSecondOpinion(tensionBounds, bounds),

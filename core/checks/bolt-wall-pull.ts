@@ -4,6 +4,7 @@ import { boltSecondOpinion } from './bolt-second-opinion.ts';
 import type { Check, SecondOpinion } from './check.ts';
 import { fieldPlaces } from './field-inputs.ts';
 import { basisFactor } from './inputs.ts';
+import { solvedBoltForces } from './solved-inputs.ts';
 
 const { t_w, f_yw } = boltInputs;
 
@@ -70,6 +71,7 @@ export const boltWallPull: Check = {
       },
     ],
   },
+  solved: { inputs: solvedBoltForces, second: bounds },
   demand: 'F_t',
   capacity: 'F_w_Rd',
   second: boltSecondOpinion(tensionBounds, bounds),

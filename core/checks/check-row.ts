@@ -2,6 +2,21 @@ import type { LoadCaseName } from '../loads/situation.ts';
 import type { Source } from '../source.ts';
 import type { LimitState, Verdict } from './check.ts';
 
+/** Whose forces a demand is made of: formulas of plates and the grid of tubes, or the whole plate's solution. */
+export type ForcesBy = 'hand' | 'solver';
+
+/** What a check gives with the forces of one of the two. SI. */
+export type Side = Pick<CheckRow, 'demand' | 'capacity' | 'utilisation' | 'verdict' | 'reason'>;
+
+/** Both sides of a row, where the document asks for both. The row's own values are those of the side that governs. */
+export interface BothSides {
+  readonly hand: Side;
+  readonly solver: Side;
+  readonly governs: ForcesBy;
+  /** Why the engineer lets the smaller stand; empty where the larger governs. */
+  readonly smaller: string;
+}
+
 /** One check at one place in one situation, judged. SI. */
 export interface CheckRow {
   readonly id: string;
@@ -26,6 +41,8 @@ export interface CheckRow {
   /** Why it fails by rule, does not apply or cannot be judged; empty otherwise. */
   readonly reason: string;
   readonly sources: readonly Source[];
+  /** Null where one side judges alone. */
+  readonly both: BothSides | null;
 }
 
 export const nearFrom = 0.8;

@@ -28,7 +28,13 @@ export interface Input {
 export type Step =
   | { readonly symbol: string; readonly expression: string; readonly unit: string; readonly meaning: string }
   /** A step that is no expression (a series, a group sum): a registered kernel of these symbols. */
-  | { readonly symbol: string; readonly kernel: string; readonly arguments: readonly string[]; readonly unit: string; readonly meaning: string };
+  | {
+      readonly symbol: string;
+      readonly kernel: string;
+      readonly arguments: readonly string[];
+      readonly unit: string;
+      readonly meaning: string;
+    };
 
 /**
  * An independent bound or simpler method for a symbol that decides. Outside [low, high] is a finding. Its steps may use
@@ -42,6 +48,18 @@ export interface SecondOpinion {
   readonly of: string;
   readonly low?: string;
   readonly high?: string;
+}
+
+/**
+ * What the whole plate's solution gives in place of a check's own values. `inputs`: symbols of inputs or steps that it
+ * replaces, and others that `steps` need; `steps` take the place of those with the same symbol. All else stays: the same
+ * formulas judge both.
+ */
+export interface BySolution {
+  readonly inputs: Readonly<Record<string, Input>>;
+  readonly steps?: readonly Step[];
+  /** In place of the check's own, where that bounds what a panel by itself does. The hand's value stands beside it anyway. */
+  readonly second?: SecondOpinion;
 }
 
 /** A design check as data: what is printed is what is computed. */
@@ -64,6 +82,8 @@ export interface Check {
   readonly steps: Readonly<Partial<Record<Safety, readonly Step[]>>>;
   readonly demand: string;
   readonly capacity: string;
+  /** Judged with the whole plate's forces as well, where the document asks for them. */
+  readonly solved?: BySolution;
   /** Conditions under which the formula holds; the first that is false makes the check "cannot be judged". */
   readonly range?: readonly { readonly holds: string; readonly otherwise: string }[];
   readonly second: SecondOpinion;

@@ -9,6 +9,7 @@ import {
 } from './crossing-inputs.ts';
 import { basisFactor, constant } from './inputs.ts';
 import { sectionAtEnd, tubeForces } from './tube-inputs.ts';
+import { solvedCrossingForces } from './solved-inputs.ts';
 
 const { M_1, N_1 } = braceForceInputs;
 
@@ -116,6 +117,7 @@ export const crossingJoint: Check = {
       ...face(),
     ],
   },
+  solved: { inputs: solvedCrossingForces },
   demand: 'u',
   capacity: 'u_Rd',
   range: [

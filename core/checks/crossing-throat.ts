@@ -4,6 +4,7 @@ import { crossingWeldInputs, tubesAt } from './crossing-weld-inputs.ts';
 import { basisFactor } from './inputs.ts';
 import { sectionAtEnd } from './tube-inputs.ts';
 import { cannotBeWelded } from './weld-strength.ts';
+import { solvedCrossingForces } from './solved-inputs.ts';
 
 const { b_1, h_1 } = crossingSizeInputs;
 
@@ -60,6 +61,7 @@ export const crossingThroat: Check = {
       },
     ],
   },
+  solved: { inputs: solvedCrossingForces },
   demand: 'f_w',
   capacity: 'f_Rd',
   second: {

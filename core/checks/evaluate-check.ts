@@ -1,4 +1,7 @@
 import { Refusal } from '../refusal.ts';
+import { bySolution } from './by-solution.ts';
+import { larger } from './larger-side.ts';
+import { partLost } from './solved-inputs.ts';
 import { handlingCases, type Situation } from '../loads/situation.ts';
 import type { Finding } from '../finding.ts';
 import type { Model } from '../model.ts';
@@ -31,17 +34,37 @@ export function checkRows(check: Check, model: Model): { readonly rows: readonly
         continue;
       }
       made++;
-      const { row, finding } = judged(check, model, place, situation);
+      const { row, findings: found } = onBothSides(check, model, place, situation);
       rows.push(row);
-      if (finding) findings.set(`${place}`, finding);
+      for (const finding of found) findings.set(`${finding.id} ${place}`, finding);
     }
     if (made === 0) rows.push({ ...blank(check, place, null), verdict: 'not applicable', reason: idle });
   }
   return { rows, findings: [...findings.values()] };
 }
 
-function judged(check: Check, model: Model, place: string, situation: Situation): { row: CheckRow; finding?: Finding } {
-  const base = blank(check, place, check.once ? null : situation);
+/** A check judged by hand and, where the document asks for it and the case was solved, with the solver's forces. */
+function onBothSides(check: Check, model: Model, place: string, situation: Situation): { row: CheckRow; findings: readonly Finding[] } {
+  const hand = judged(check, model, place, situation);
+  const asked = check.solved && !check.once && partLost(situation) === undefined && !situation.missing;
+  if (!asked || model.solved === null) return { row: hand.row, findings: hand.finding ? [hand.finding] : [] };
+  const { solved } = model;
+  const unjudged = (reason: string) => ({ row: { ...blank(check, place, situation), verdict: 'cannot be judged' as const, reason }, finding: undefined });
+  const forces = 'missing' in solved ? null : solved.situations[situation.id];
+  const solver =
+    'missing' in solved ? unjudged(solved.missing)
+    : !forces ? unjudged('the whole plate was not solved in this case')
+    : !forces.settled ? unjudged('contact between panels and tubes did not settle in the whole plate’s solution')
+    : judged(bySolution(check), model, place, situation, check);
+  const row = larger(hand.row, solver.row, model.document.forces?.choose ?? []);
+  const smaller = row.both?.smaller;
+  const chosen: Finding[] = smaller ? [{ id: 'smaller-demand', place, text: `${check.title}: the smaller of two demands is taken, that by ${row.both.governs === 'hand' ? 'hand' : 'the whole plate’s solution'}. ${smaller}`, mend: 'Whoever signs must agree with the reason; without it the larger governs.' }] : [];
+  return { row, findings: [...(hand.finding ? [hand.finding] : []), ...(solver.finding ? [solver.finding] : []), ...chosen] };
+}
+
+/** `titled`: the check whose row it is, where another form of it is computed. */
+function judged(check: Check, model: Model, place: string, situation: Situation, titled = check): { row: CheckRow; finding?: Finding } {
+  const base = blank(titled, place, check.once ? null : situation);
   const unjudged = (reason: string) => ({ row: { ...base, verdict: 'cannot be judged' as const, reason } });
   const broken = check.rule?.(model, place, situation);
   if (!check.once && situation.missing) return broken ? { row: { ...base, verdict: 'fails', reason: broken } } : unjudged(situation.missing);
@@ -61,7 +84,7 @@ function judged(check: Check, model: Model, place: string, situation: Situation)
     near: passes && utilisation >= nearFrom,
     reason: utilisation === null ? 'nothing carries it' : '',
   };
-  return secondOpinion ? { row, finding: { id: 'second-opinion', place, text: `${check.title}: ${secondOpinion}`, mend: 'Look at both methods before relying on either.' } } : { row };
+  return secondOpinion ? { row, finding: { id: titled === check ? 'second-opinion' : 'second-opinion-by-solver', place, text: `${check.title}${titled === check ? '' : ', with the whole plate’s forces'}: ${secondOpinion}`, mend: 'Look at both methods before relying on either.' } } : { row };
 }
 
 interface Evaluated {
@@ -130,6 +153,7 @@ function blank(check: Check, place: string, situation: Situation | null): CheckR
     near: false,
     reason: '',
     sources: check.source,
+    both: null,
   };
 }
 

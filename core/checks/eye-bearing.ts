@@ -1,6 +1,7 @@
 import type { Check } from './check.ts';
 import { eyeCautions, eyeForceInputs, eyeInputs, eyePlaces, eyePulled, pinRule } from './eye-inputs.ts';
 import { basisFactor } from './inputs.ts';
+import { solvedLegs } from './solved-inputs.ts';
 
 const { F } = eyeForceInputs;
 const { t_e, d_0, d, f_y, f_u } = eyeInputs;
@@ -40,6 +41,7 @@ export const eyeBearing: Check = {
       },
     ],
   },
+  solved: { inputs: solvedLegs },
   demand: 'F',
   capacity: 'F_Rd',
   range: [

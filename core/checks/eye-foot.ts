@@ -1,6 +1,7 @@
 import type { Check, Step } from './check.ts';
 import { eyeCautions, eyeForceInputs, eyeInputs, eyePlaces, eyePulled } from './eye-inputs.ts';
 import { basisFactor } from './inputs.ts';
+import { solvedLegs } from './solved-inputs.ts';
 
 const { F_z, F_l, F_q } = eyeForceInputs;
 const { t_e, h_e, l_e, f_y } = eyeInputs;
@@ -31,6 +32,7 @@ export const eyeFoot: Check = {
       { symbol: 'sigma_Rd', expression: 'f_y / Omega_b', unit: 'MPa', meaning: 'allowable stress at first yield' },
     ],
   },
+  solved: { inputs: solvedLegs },
   demand: 'sigma_v',
   capacity: 'sigma_Rd',
   second: {

@@ -1,6 +1,7 @@
 import type { Check } from './check.ts';
 import { eyeCautions, eyeForceInputs, eyeInputs, eyePlaces, eyePulled } from './eye-inputs.ts';
 import { basisFactor, constant } from './inputs.ts';
+import { solvedLegs } from './solved-inputs.ts';
 
 const { F } = eyeForceInputs;
 const { t_e, d_0, c_e, f_y, f_u } = eyeInputs;
@@ -42,6 +43,7 @@ export const eyeNetTension: Check = {
       },
     ],
   },
+  solved: { inputs: solvedLegs },
   demand: 'F',
   capacity: 'F_Rd',
   second: {

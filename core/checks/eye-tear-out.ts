@@ -2,6 +2,7 @@ import type { Check } from './check.ts';
 import { eyeCautions, eyeForceInputs, eyeInputs, eyePlaces, eyePulled } from './eye-inputs.ts';
 import { basisFactor } from './inputs.ts';
 import { onlyUnder } from './only-under.ts';
+import { solvedLegs } from './solved-inputs.ts';
 
 const { F } = eyeForceInputs;
 const { t_e, d_0, d, a_e, f_y, f_u } = eyeInputs;
@@ -49,6 +50,7 @@ export const eyeTearOut: Check = {
       },
     ],
   },
+  solved: { inputs: solvedLegs },
   demand: 'F',
   capacity: 'F_Rd',
   second: {

@@ -2,6 +2,7 @@ import { missing, type Check, type Step } from './check.ts';
 import { eyeCautions, eyeForceInputs, eyeInputs, eyePlaces, eyePulled, onTube } from './eye-inputs.ts';
 import { basisFactor, constant } from './inputs.ts';
 import { sectionAtEnd, tubeForces, yieldOfTube } from './tube-inputs.ts';
+import { solvedLegs } from './solved-inputs.ts';
 
 const { F_z, F_l, F_q } = eyeForceInputs;
 const { t_e, h_e, l_e } = eyeInputs;
@@ -97,6 +98,7 @@ export const eyeTubeWall: Check = {
       ...face(),
     ],
   },
+  solved: { inputs: solvedLegs },
   demand: 'N',
   capacity: 'N_Rd',
   range: [

@@ -13,6 +13,7 @@ import {
 import { directionalSteps, lineForceSteps, simplifiedResistance, throatStressSteps } from './fillet-steps.ts';
 import { basisFactor } from './inputs.ts';
 import { cannotBeWelded, correlationOfParts, ultimateOfParts, type WeldedPart } from './weld-strength.ts';
+import { solvedLegs } from './solved-inputs.ts';
 
 const { F_z, F_l, F_q } = eyeForceInputs;
 const { t_e, h_e } = eyeInputs;
@@ -98,6 +99,7 @@ export const eyeWeld: Check = {
       { symbol: 'u_Rd', expression: '1', unit: '1', meaning: 'limit' },
     ],
   },
+  solved: { inputs: solvedLegs },
   demand: 'u',
   capacity: 'u_Rd',
   range: [{ holds: 'l_w > 0 * l_0', otherwise: 'the weld is shorter than its two ends' }],

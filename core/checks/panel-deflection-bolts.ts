@@ -2,6 +2,7 @@ import type { Check, Step } from './check.ts';
 import { fieldPlaces, spansAt } from './field-inputs.ts';
 import { boltedPlateInputs, boltedPlateSteps } from './panel-bolted-steps.ts';
 import { deflectionLimit, inService, servicePressure, tooFarForThinPlate } from './panel-deflection-steps.ts';
+import { solvedDip } from './solved-inputs.ts';
 
 const steps: readonly Step[] = [
   ...boltedPlateSteps,
@@ -39,6 +40,7 @@ export const panelDeflectionBolts: Check = {
       : 'in this direction the panel bears on lines',
   inputs: { p_ser: servicePressure, ...boltedPlateInputs, k_w: deflectionLimit },
   steps: { 'partial factors': steps, 'allowable stress': steps },
+  solved: solvedDip,
   demand: 'w_Ed',
   capacity: 'w_lim',
   second: {

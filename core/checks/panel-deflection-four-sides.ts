@@ -2,6 +2,7 @@ import type { Check, Step } from './check.ts';
 import { fieldInputs, fieldPlaces, spansAt } from './field-inputs.ts';
 import { deflectionLimit, inService, servicePressure } from './panel-deflection-steps.ts';
 import { edgesHoldAsLines, EI_edge, h } from './panel-edge-inputs.ts';
+import { solvedDip } from './solved-inputs.ts';
 
 const { a, b, t, E, nu } = fieldInputs;
 const plate = ['a', 'b', 't', 'E', 'nu', 'p_ser'] as const;
@@ -73,6 +74,7 @@ export const panelDeflectionFourSides: Check = {
       : `in this direction the panel is held by ${spansAt(model, bay, situation).supports}`,
   inputs: { ...{ p_ser: servicePressure, a, b, t, E, nu, h, EI_edge }, k_w: deflectionLimit },
   steps: { 'partial factors': steps, 'allowable stress': steps },
+  solved: solvedDip,
   demand: 'w_Ed',
   capacity: 'w_lim',
   range: [edgesHoldAsLines],

@@ -2,6 +2,7 @@ import type { Check, Step } from './check.ts';
 import { fieldInputs, fieldPlaces, spansAt } from './field-inputs.ts';
 import { deflectionLimit, inService, servicePressure, tooFarForThinPlate } from './panel-deflection-steps.ts';
 import { h, stripSpan } from './panel-edge-inputs.ts';
+import { solvedDip } from './solved-inputs.ts';
 
 const { t, E, nu } = fieldInputs;
 const plate = ['L', 'B', 't', 'E', 'nu', 'p_ser'] as const;
@@ -47,6 +48,7 @@ export const panelDeflectionTwoSides: Check = {
   },
   inputs: { ...{ p_ser: servicePressure, t, E, nu, ...stripSpan, h }, k_w: deflectionLimit },
   steps: { 'partial factors': steps, 'allowable stress': steps },
+  solved: solvedDip,
   demand: 'w_Ed',
   capacity: 'w_lim',
   second: {

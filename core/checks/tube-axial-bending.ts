@@ -14,6 +14,7 @@ import {
 } from './tube-class-steps.ts';
 import { tubeAt, tubeForceInputs, tubeInputs, tubePlaces } from './tube-inputs.ts';
 import type { Model } from '../model.ts';
+import { solvedTubeForces } from './solved-inputs.ts';
 
 const { M, N } = tubeForceInputs;
 const { round, H, B, t, A, I_min, W_el, W_pl, n_h, d_h, E, f_y, f_u } = tubeInputs;
@@ -179,6 +180,7 @@ export const tubeAxialBending: Check = {
       { symbol: 'u_Rd', expression: '1', unit: '1', meaning: 'limit' },
     ],
   },
+  solved: { inputs: solvedTubeForces },
   demand: 'u',
   capacity: 'u_Rd',
   range: [notSlender, flangeLeft],

@@ -12,6 +12,7 @@ import {
   ruptureMomentSteps,
 } from './tube-class-steps.ts';
 import { tubeForceInputs, tubeInputs, tubePlaces } from './tube-inputs.ts';
+import { solvedTubeForces } from './solved-inputs.ts';
 
 const { M, V, M_statics } = tubeForceInputs;
 const { round, H, B, t, A_v, W_el, W_pl, n_h, d_h, E, f_y, f_u } = tubeInputs;
@@ -68,6 +69,7 @@ export const tubeBending: Check = {
       { symbol: 'M_Rd', expression: 'M_r / Omega_b', unit: 'kN*m', meaning: 'allowable moment' },
     ],
   },
+  solved: { inputs: solvedTubeForces },
   demand: 'M',
   capacity: 'M_Rd',
   range: [notSlender, flangeLeft],

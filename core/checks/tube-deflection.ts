@@ -1,6 +1,7 @@
 import type { Check } from './check.ts';
 import { constant } from './inputs.ts';
 import { tubeAt, tubeForceInputs, tubeForces, tubeInputs, tubePlaces } from './tube-inputs.ts';
+import { fromSolution, solvedTubeForces } from './solved-inputs.ts';
 
 const { M } = tubeForceInputs;
 const { I, E } = tubeInputs;
@@ -50,6 +51,15 @@ export const tubeDeflection: Check = {
   steps: {
     'partial factors': [...deflections()],
     'allowable stress': [...deflections()],
+  },
+  solved: {
+    inputs: {
+      w_F: fromSolution('mm', 'largest deflection, load factor included', ({ tubes }, _, id) => tubes[id]?.rise),
+      M: solvedTubeForces.M,
+      w_o: fromSolution('mm', 'largest deflection of the tubes that cross it, load factor included', ({ tubes }, model, id) =>
+        Math.max(0, ...Object.keys(tubes).flatMap((other) => (tubeAt(model, other).set === tubeAt(model, id).set ? [] : [tubes[other]!.rise]))),
+      ),
+    },
   },
   demand: 'w',
   capacity: 'w_lim',

@@ -3,6 +3,7 @@ import { basisFactor } from './inputs.ts';
 import { onlyUnder } from './only-under.ts';
 import { f_235 } from './tube-class-steps.ts';
 import { tubeForceInputs, tubeInputs, tubePlaces } from './tube-inputs.ts';
+import { solvedTubeForces } from './solved-inputs.ts';
 
 const { V } = tubeForceInputs;
 const { round, H, t, A, A_v, E, f_y } = tubeInputs;
@@ -58,6 +59,7 @@ export const tubeShear: Check = {
       },
     ],
   },
+  solved: { inputs: solvedTubeForces },
   demand: 'V',
   capacity: 'V_Rd',
   range: [{ holds: 'r_w <= 1', otherwise: 'the webs are slender: they could buckle in shear, which is another rule' }],

@@ -4,6 +4,7 @@ import { basisFactor } from './inputs.ts';
 import { onlyUnder } from './only-under.ts';
 import { drilledStrengthStep, flangeLeft, flangeStep, netAreaStep, netElasticStep } from './tube-class-steps.ts';
 import { tubeForceInputs, tubeInputs, tubePlaces } from './tube-inputs.ts';
+import { solvedTubeForces } from './solved-inputs.ts';
 
 const { M, V, T, N } = tubeForceInputs;
 const { round, H, B, t, A, A_v, W_el, W_t, n_h, d_h, E, f_y, f_u } = tubeInputs;
@@ -101,6 +102,7 @@ export const tubeTorsion: Check = {
       { symbol: 'u_Rd', expression: '1', unit: '1', meaning: 'limit' },
     ],
   },
+  solved: { inputs: solvedTubeForces },
   demand: 'u',
   capacity: 'u_Rd',
   range: [

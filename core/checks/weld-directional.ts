@@ -4,6 +4,7 @@ import { directionalSteps, lineForceSteps, simplifiedResistance, throatStressSte
 import { basisFactor, constant } from './inputs.ts';
 import { weldForceCautions, weldForceSteps } from './weld-force-steps.ts';
 import { judgedBy, weldForceInputs, weldRule, weldStrengthInputs } from './weld-inputs.ts';
+import { solvedWeldForces } from './solved-inputs.ts';
 
 const { p, a, b, t, E, nu } = fieldInputs;
 
@@ -70,6 +71,7 @@ export const weldDirectional: Check = {
       { symbol: 'u_Rd', expression: '1', unit: '1', meaning: 'limit' },
     ],
   },
+  solved: solvedWeldForces,
   demand: 'u',
   capacity: 'u_Rd',
   second: {

@@ -4,6 +4,7 @@ import { lineForceSteps, simplifiedResistance, throatStressSteps } from './fille
 import { basisFactor } from './inputs.ts';
 import { weldForceCautions, weldForceSteps } from './weld-force-steps.ts';
 import { judgedBy, weldForceInputs, weldRule, weldStrengthInputs } from './weld-inputs.ts';
+import { solvedWeldForces } from './solved-inputs.ts';
 
 const { p, a, b, t, E, nu } = fieldInputs;
 
@@ -41,6 +42,7 @@ export const weldThroat: Check = {
       },
     ],
   },
+  solved: solvedWeldForces,
   demand: 'f_w',
   capacity: 'f_Rd',
   second: {

@@ -1,0 +1,229 @@
+import type { Panel } from '../geometry/geometry.ts';
+import type { HollowSection } from '../catalogue/rows.ts';
+import {
+  solvedKey,
+  type SituationForces,
+  type SolvedCrossing,
+  type SolvedForces,
+  type SolvedLeg,
+  type SolvedPanel,
+  type SolvedTube,
+  type SolvedWeld,
+} from '../loads/solved-forces.ts';
+import type { Model } from '../model.ts';
+import { refusal } from '../refusal.ts';
+import { shellStress } from '../solve/elements/shell-stress.ts';
+import { panelBuckling } from './buckling-of-panels.ts';
+import { firstSize } from './mesh-study.ts';
+import { balanceReport } from './results/balance-report.ts';
+import { deflections } from './results/deflections.ts';
+import { errorEstimate } from './results/error-estimate.ts';
+import { fixingForces, type WeldForce } from './results/fixing-forces.ts';
+import { panelStress, type PanelStress } from './results/panel-stress.ts';
+import { tubeForces, type TubeForces } from './results/tube-forces.ts';
+import { solveCases, type SolveProgress } from './solve-cases.ts';
+import type { ReadyPlate, SolvedLoading } from './solve-plate.ts';
+
+/**
+ * Solves every load case of a model that has its data, each loading on each set of supports with contact settled, and gives
+ * the largest forces of each: what the checks take from the whole plate. The mesh is the document's, or the first of a mesh
+ * study. Cases with a part lost are not solved: there the checks ask each part by itself. Refuses a mesh of more than
+ * `mostCells` cells. Yields what it is about to do.
+ *
+ * Buckling is looked for once a situation, under the loading that presses a panel hardest, and only where a strip as long as
+ * the panel, hinged at its ends, would buckle within `bucklingWithin` times it: every panel is held better than that strip.
+ */
+export function* solvedForcesOf(model: Model): Generator<SolveProgress, SolvedForces> {
+  const size = model.document.forces?.mesh?.si ?? firstSize(model);
+  refuseFineMesh(model, size);
+  const { plate, solved } = yield* solveCases(model, { stage: 'contact', cases: 'all', losses: false, size });
+  const situations = new Map<string, SituationForces>();
+  const pressed = new Map<string, { readonly by: number; readonly solved: SolvedLoading }>();
+  let [stressError, residual] = [0, 0];
+  for (const [i, one] of solved.entries()) {
+    const { id, title } = one.situation;
+    yield { done: i, of: solved.length, what: `${title}, ${one.loading}: forces` };
+    const stresses = panelStress(plate, one);
+    const own = forcesOf(plate, one, stresses);
+    const known = situations.get(id);
+    situations.set(id, known ? larger(known, own) : own);
+    const by = pressedBy(model, stresses);
+    if (by > (pressed.get(id)?.by ?? 0)) pressed.set(id, { by, solved: one });
+    stressError = Math.max(stressError, errorEstimate(plate, one).clear);
+    residual = Math.max(residual, balanceReport(plate, one).residual);
+  }
+  for (const [id, { by, solved: one }] of pressed)
+    if (by > 1 / bucklingWithin)
+      situations.set(id, { ...situations.get(id)!, buckling: yield* bucklingOf(plate, one) });
+  return {
+    key: solvedKey(model.document),
+    mesh: { size, unknowns: 2 * plate.structure.coordinates.length - 6, stressError, residual },
+    situations: Object.fromEntries(situations),
+  };
+}
+
+/** Factors beyond this are not looked for: there a plate yields first. */
+const bucklingWithin = 100;
+
+/** Largest membrane compression of any panel clear of hot places, over the Euler stress π² E/(12 (1 - ν²)) (t/L)² of a strip
+ *  as long as the panel. */
+function pressedBy(model: Model, panels: readonly PanelStress[]): number {
+  return panels.reduce((most, { id, forces, hot, thickness }) => {
+    const { outline: { x0, x1, y0, y1 }, material: { youngModulus: E, poisson: nu } } = model.panels.get(id)!; // prettier-ignore
+    const euler = (Math.PI ** 2 * E * (thickness / Math.max(x1 - x0, y1 - y0)) ** 2) / (12 * (1 - nu * nu));
+    return hot.reduce((own, isHot, i) => {
+      if (isHot) return own;
+      const { least } = shellStress(forces.subarray(6 * i, 6 * i + 6), thickness, 'middle');
+      return Math.max(own, -least / euler);
+    }, most);
+  }, 0);
+}
+
+/** More would take hours and gigabytes. */
+const mostCells = 300_000;
+
+function refuseFineMesh({ geometry }: Model, size: number): void {
+  const cells = geometry.panels.reduce((sum, { outline: { x0, x1, y0, y1 } }) => sum + ((x1 - x0) * (y1 - y0)) / size ** 2, 0); // prettier-ignore
+  if (cells > mostCells)
+    throw refusal({
+      what: `A mesh with cells of ${(1e3 * size).toPrecision(3)} mm has about ${Math.round(cells / 1e3)} thousand of them`,
+      where: { path: 'forces.mesh' },
+      mend: `Take wider cells: up to ${mostCells / 1e3} thousand are solved.`,
+    });
+}
+
+function* bucklingOf(plate: ReadyPlate, solved: SolvedLoading): Generator<SolveProgress, SituationForces['buckling']> {
+  const finding = panelBuckling(plate, solved, { count: 1 });
+  let step = finding.next();
+  for (; !step.done; step = finding.next()) yield { done: 0, of: 0, what: `${solved.situation.title}, ${solved.loading}: buckling, solve ${step.value}` }; // prettier-ignore
+  const { modes, within, converged } = step.value;
+  const [lowest] = modes;
+  if (!converged) return null;
+  return lowest ? { factor: lowest.factor, within, part: lowest.most.id } : { factor: within, within, part: '' };
+}
+
+function forcesOf(plate: ReadyPlate, solved: SolvedLoading, stresses: readonly PanelStress[]): SituationForces {
+  const { model } = plate;
+  const tubes = tubeForces(plate, solved);
+  const { bolts, welds, supports } = fixingForces(plate, solved);
+  const dips = new Map(deflections(plate, solved).panels.map(({ id, dip }) => [id, dip && Math.abs(dip.rise)]));
+  const panels = stresses.map((stress): [string, SolvedPanel] => {
+    const own = bolts.filter(({ panel }) => panel === stress.id);
+    const most = (of: (bolt: (typeof own)[number]) => number) =>
+      own.reduce<{ force: number; bolt: string } | null>((best, bolt) => (!best || of(bolt) > best.force ? { force: Math.max(of(bolt), 0), bolt: bolt.id } : best), null); // prettier-ignore
+    return [
+      stress.id,
+      {
+        pull: most(({ pull }) => pull),
+        shear: most(({ shear }) => shear),
+        weld: worstWeld(model, model.panels.get(stress.id)!, welds.filter(({ panel }) => panel === stress.id)),
+        stress: stress.largest?.stress.vonMises ?? null,
+        membrane: membraneOf(stress),
+        dip: dips.get(stress.id) ?? null,
+      },
+    ];
+  }); // prettier-ignore
+  return {
+    loadings: 1,
+    buckling: { factor: bucklingWithin, within: bucklingWithin, part: '' },
+    settled: solved.answer.settled,
+    tubes: Object.fromEntries(tubes.map((tube) => [tube.id, tubeOf(tube, model.tubes.get(tube.id)!.section)])),
+    panels: Object.fromEntries(panels),
+    crossings: Object.fromEntries(model.geometry.crossings.map(({ id, main, cross }) => [id, crossingOf(model, tubes, main, cross)])), // prettier-ignore
+    legs: Object.fromEntries(supports.map(({ id, along, vertical, inPlan: [x, y] }) => [id, { along: Math.abs(along), upright: Math.abs(vertical), x: Math.abs(x), y: Math.abs(y) }])), // prettier-ignore
+  };
+}
+
+type Section = Pick<HollowSection, 'shape' | 'elasticY' | 'elasticZ' | 'shearAreaY' | 'shearAreaZ'>;
+
+/** Bending in plan counted as so much upright bending as brings the same stress, elastic; shear sideways by its area. */
+const bending = ({ shape, elasticY, elasticZ }: Section, My: number, Mz: number): number =>
+  shape === 'round' ? Math.hypot(My, Mz) : Math.abs(My) + (Math.abs(Mz) * elasticY) / elasticZ;
+const shearing = ({ shape, shearAreaY, shearAreaZ }: Section, Vy: number, Vz: number): number =>
+  shape === 'round' ? Math.hypot(Vy, Vz) : Math.abs(Vz) + (Math.abs(Vy) * shearAreaZ) / shearAreaY;
+
+function tubeOf({ at, My, Mz, Vy, Vz, largest: { T, N, rise } }: TubeForces, section: HollowSection): SolvedTube {
+  let [M, V] = [0, 0];
+  for (let i = 0; i < at.length; i++) {
+    M = Math.max(M, bending(section, My[i]!, Mz[i]!));
+    V = Math.max(V, shearing(section, Vy[i]!, Vz[i]!));
+  }
+  return { M, V, T: Math.abs(T.value), N: Math.abs(N.value), rise: Math.abs(rise.value) };
+}
+
+/** Forces of both tubes at the stations nearest to where their axes cross. */
+function crossingOf(model: Model, tubes: readonly TubeForces[], main: string, cross: string): SolvedCrossing {
+  const at = (id: string, place: number) => {
+    const tube = tubes.find((t) => t.id === id)!;
+    const { section } = model.tubes.get(id)!;
+    const away = tube.at.map((s) => Math.abs(s - place));
+    const nearest = away.reduce((low, value) => Math.min(low, value), Infinity);
+    const found = { M: 0, V: 0, N: 0 };
+    away.forEach((value, i) => {
+      if (value > nearest + 1e-6) return;
+      found.M = Math.max(found.M, bending(section, tube.My[i]!, tube.Mz[i]!));
+      found.V = Math.max(found.V, shearing(section, tube.Vy[i]!, tube.Vz[i]!));
+      found.N = Math.max(found.N, Math.abs(tube.N[i]!));
+    });
+    return found;
+  };
+  const brace = at(cross, model.tubes.get(main)!.at);
+  const chord = at(main, model.tubes.get(cross)!.at);
+  return { M_1: brace.M, V_1: brace.V, N_1: brace.N, M_0: chord.M, N_0: chord.N };
+}
+
+/** The point whose force and opening moment bring most on the throat a, as resultant + 6 m/a. */
+function worstWeld({ tubes }: Model, { outline: { x0, x1, y0, y1 }, design: { fixing } }: Panel, welds: readonly WeldForce[]): SolvedWeld | null {
+  const [first, ...others] = welds;
+  if (!first || fixing.kind !== 'welded') return null;
+  const use = ({ resultant, opening }: WeldForce): number => resultant + (6 * Math.abs(opening)) / fixing.throat.si;
+  const worst = others.reduce((most, weld) => (use(weld) > use(most) ? weld : most), first);
+  const { id, tube, x, y, along, across, pull, opening } = worst;
+  const towards = tubes.get(tube)!.set === 'main' ? Math.sign((y0 + y1) / 2 - y) : Math.sign((x0 + x1) / 2 - x);
+  return { side: id, along: Math.abs(along), across: towards * across, pull, opening: Math.abs(opening), use: use(worst) };
+} // prettier-ignore
+
+function membraneOf({ forces, hot, thickness }: PanelStress): number | null {
+  let most: number | null = null;
+  hot.forEach((isHot, i) => {
+    if (isHot) return;
+    const { vonMises } = shellStress(forces.subarray(6 * i, 6 * i + 6), thickness, 'middle');
+    most = Math.max(most ?? 0, vonMises);
+  });
+  return most;
+}
+
+/** The larger of each force of two loadings of one situation. */
+export function larger(a: SituationForces, b: SituationForces): SituationForces {
+  return {
+    loadings: a.loadings + b.loadings,
+    settled: a.settled && b.settled,
+    tubes: merged(a.tubes, b.tubes, (p, q): SolvedTube => largest(p, q)),
+    crossings: merged(a.crossings, b.crossings, (p, q): SolvedCrossing => largest(p, q)),
+    legs: merged(a.legs, b.legs, (p, q): SolvedLeg => largest(p, q)),
+    panels: merged(a.panels, b.panels, (p, q): SolvedPanel => ({
+      pull: greater(p.pull, q.pull, ({ force }) => force),
+      shear: greater(p.shear, q.shear, ({ force }) => force),
+      weld: greater(p.weld, q.weld, (weld) => weld.use),
+      stress: greater(p.stress, q.stress, (σ) => σ),
+      membrane: greater(p.membrane, q.membrane, (σ) => σ),
+      dip: greater(p.dip, q.dip, (w) => w),
+    })),
+    buckling: a.buckling && b.buckling && (b.buckling.factor < a.buckling.factor ? b.buckling : a.buckling),
+  };
+} // prettier-ignore
+
+const greater = <T>(a: T | null, b: T | null, of: (value: T) => number): T | null =>
+  a === null ? b : b === null || of(a) >= of(b) ? a : b;
+
+const largest = <T extends { readonly [K in keyof T]: number }>(a: T, b: T): T =>
+  Object.fromEntries(Object.keys(a).map((key) => [key, Math.max(a[key as keyof T], b[key as keyof T])])) as T;
+
+const merged = <T>(
+  a: Readonly<Record<string, T>>,
+  b: Readonly<Record<string, T>>,
+  join: (p: T, q: T) => T,
+): Record<string, T> =>
+  Object.fromEntries(
+    [...new Set([...Object.keys(a), ...Object.keys(b)])].map((id) => [id, a[id] && b[id] ? join(a[id], b[id]) : (a[id] ?? b[id])!]), // prettier-ignore
+  );
