@@ -1605,7 +1605,7 @@ export function boltWallPullBySolution_allowableStress(v: Readonly<Record<"t_w" 
   return [_F_w_Rd, _m_pl, _R_low, _R_high];
 }
 
-export function boltAnchorage_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y", number>>, k: Readonly<Record<"plate.bolted.boltPush" | "bolts.rowLost.group" | "bolts.rowLost.plate" | "plate.held.momentEdge" | "bolts.rowLost.edgeMoment", (...values: number[]) => number>>): number[] {
+export function boltAnchorage_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y" | "F_tk" | "F_vk" | "A_s" | "f_ub" | "gamma_M2", number>>, k: Readonly<Record<"plate.bolted.boltPush" | "bolts.rowLost.group" | "bolts.rowLost.plate" | "plate.held.momentEdge" | "bolts.rowLost.edgeMoment" | "inPlanePull.hinged", (...values: number[]) => number>>): number[] {
   const _p = v.p;
   const _a = v.a;
   const _b = v.b;
@@ -1625,6 +1625,11 @@ export function boltAnchorage_partialFactors(v: Readonly<Record<"p" | "a" | "b" 
   const _d_w = v.d_w;
   const _l_x = v.l_x;
   const _l_y = v.l_y;
+  const _F_tk = v.F_tk;
+  const _F_vk = v.F_vk;
+  const _A_s = v.A_s;
+  const _f_ub = v.f_ub;
+  const _gamma_M2 = v.gamma_M2;
   const _s_x = finite(_a_b / finite(_n_x - 1, "n_x - 1"), "s_x");
   const _s_y = finite(_b_b / finite(_n_y - 1, "n_y - 1"), "s_y");
   const _p_off = finite(_pulled * _p, "p_off");
@@ -1640,16 +1645,24 @@ export function boltAnchorage_partialFactors(v: Readonly<Record<"p" | "a" | "b" 
   const _M_edge = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_M_held, _M_lost) : _p * Math.pow(finite(_h_x > 0 ? _a : _b, "h_x > 0 ? a : b"), 2) / 12, "M_edge");
   const _Q = finite(_M_edge * Math.max(finite(_h_x * _s_y / _l_x, "h_x * s_y / l_x"), finite(_h_y * _s_x / _l_y, "h_y * s_x / l_y")), "Q");
   const _F_t = finite(Math.max(_R_bolt, _R_group, _R_rest) + _Q, "F_t");
+  const _L_n = finite(_h_x > 0 ? (_h_y > 0 ? Math.min(_a, _b) : _a) : _b, "L_n");
+  const _N_pull = finite(k["inPlanePull.hinged"](_L_n, _L_n, _t, _E, _nu, _p), "N_pull");
+  const _F_v = finite(_N_pull * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_v");
+  const _F_t_Rd = finite(_F_tk / _gamma_M2, "F_t_Rd");
+  const _F_v_Rd = finite(_F_vk / _gamma_M2, "F_v_Rd");
+  const _u = finite(_F_t / _F_t_Rd + _F_v / _F_v_Rd, "u");
+  const _u_Rd = finite(1, "u_Rd");
   const _F_all = finite(_p_off * _a_p * _b_p, "F_all");
   const _F_low = finite(_F_all / finite(2 * _n_x + 2 * _n_y - 4, "2 * n_x + 2 * n_y - 4"), "F_low");
   const _F_strip = finite(_p_off * (Math.max(_s_x, _s_y) + 2 * Math.max(_i_x, _i_y)) * Math.min(_a_p, _b_p), "F_strip");
   const _L_m = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.min(_a, _b) : _h_x > 0 ? _a : _b, "L_m");
   const _M_high = finite((_lost > 0 ? 1 / 2 : 1 / 8) * _p * Math.pow(_L_m, 2), "M_high");
   const _F_high = finite((_lost > 0 ? _F_all : _F_strip) + _M_high * Math.max(_s_x, _s_y) / finite(Math.min(_l_x, _l_y), "min(l_x, l_y)"), "F_high");
-  return [_s_x, _s_y, _p_off, _p_lost, _r_b, _a_p, _b_p, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _F_all, _F_low, _F_strip, _L_m, _M_high, _F_high];
+  const _range0 = finite(_F_tk <= finite(_f_ub * _A_s, "f_ub * A_s") ? 1 : 0, "range0");
+  return [_s_x, _s_y, _p_off, _p_lost, _r_b, _a_p, _b_p, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _L_n, _N_pull, _F_v, _F_t_Rd, _F_v_Rd, _u, _u_Rd, _F_all, _F_low, _F_strip, _L_m, _M_high, _F_high, _range0];
 }
 
-export function boltAnchorage_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y", number>>, k: Readonly<Record<"plate.bolted.boltPush" | "bolts.rowLost.group" | "bolts.rowLost.plate" | "plate.held.momentEdge" | "bolts.rowLost.edgeMoment", (...values: number[]) => number>>): number[] {
+export function boltAnchorage_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y" | "F_tk" | "F_vk" | "A_s" | "f_ub" | "Omega_J", number>>, k: Readonly<Record<"plate.bolted.boltPush" | "bolts.rowLost.group" | "bolts.rowLost.plate" | "plate.held.momentEdge" | "bolts.rowLost.edgeMoment" | "inPlanePull.hinged", (...values: number[]) => number>>): number[] {
   const _p = v.p;
   const _a = v.a;
   const _b = v.b;
@@ -1669,6 +1682,11 @@ export function boltAnchorage_allowableStress(v: Readonly<Record<"p" | "a" | "b"
   const _d_w = v.d_w;
   const _l_x = v.l_x;
   const _l_y = v.l_y;
+  const _F_tk = v.F_tk;
+  const _F_vk = v.F_vk;
+  const _A_s = v.A_s;
+  const _f_ub = v.f_ub;
+  const _Omega_J = v.Omega_J;
   const _s_x = finite(_a_b / finite(_n_x - 1, "n_x - 1"), "s_x");
   const _s_y = finite(_b_b / finite(_n_y - 1, "n_y - 1"), "s_y");
   const _p_off = finite(_pulled * _p, "p_off");
@@ -1684,13 +1702,105 @@ export function boltAnchorage_allowableStress(v: Readonly<Record<"p" | "a" | "b"
   const _M_edge = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_M_held, _M_lost) : _p * Math.pow(finite(_h_x > 0 ? _a : _b, "h_x > 0 ? a : b"), 2) / 12, "M_edge");
   const _Q = finite(_M_edge * Math.max(finite(_h_x * _s_y / _l_x, "h_x * s_y / l_x"), finite(_h_y * _s_x / _l_y, "h_y * s_x / l_y")), "Q");
   const _F_t = finite(Math.max(_R_bolt, _R_group, _R_rest) + _Q, "F_t");
+  const _L_n = finite(_h_x > 0 ? (_h_y > 0 ? Math.min(_a, _b) : _a) : _b, "L_n");
+  const _N_pull = finite(k["inPlanePull.hinged"](_L_n, _L_n, _t, _E, _nu, _p), "N_pull");
+  const _F_v = finite(_N_pull * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_v");
+  const _F_t_Rd = finite(_F_tk / _Omega_J, "F_t_Rd");
+  const _F_v_Rd = finite(_F_vk / _Omega_J, "F_v_Rd");
+  const _u = finite(_F_t / _F_t_Rd + _F_v / _F_v_Rd, "u");
+  const _u_Rd = finite(1, "u_Rd");
   const _F_all = finite(_p_off * _a_p * _b_p, "F_all");
   const _F_low = finite(_F_all / finite(2 * _n_x + 2 * _n_y - 4, "2 * n_x + 2 * n_y - 4"), "F_low");
   const _F_strip = finite(_p_off * (Math.max(_s_x, _s_y) + 2 * Math.max(_i_x, _i_y)) * Math.min(_a_p, _b_p), "F_strip");
   const _L_m = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.min(_a, _b) : _h_x > 0 ? _a : _b, "L_m");
   const _M_high = finite((_lost > 0 ? 1 / 2 : 1 / 8) * _p * Math.pow(_L_m, 2), "M_high");
   const _F_high = finite((_lost > 0 ? _F_all : _F_strip) + _M_high * Math.max(_s_x, _s_y) / finite(Math.min(_l_x, _l_y), "min(l_x, l_y)"), "F_high");
-  return [_s_x, _s_y, _p_off, _p_lost, _r_b, _a_p, _b_p, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _F_all, _F_low, _F_strip, _L_m, _M_high, _F_high];
+  const _range0 = finite(_F_tk <= finite(_f_ub * _A_s, "f_ub * A_s") ? 1 : 0, "range0");
+  return [_s_x, _s_y, _p_off, _p_lost, _r_b, _a_p, _b_p, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _L_n, _N_pull, _F_v, _F_t_Rd, _F_v_Rd, _u, _u_Rd, _F_all, _F_low, _F_strip, _L_m, _M_high, _F_high, _range0];
+}
+
+export function boltAnchorageBySolution_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "pulled" | "lost" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "l_x" | "l_y" | "F_tk" | "F_vk" | "A_s" | "f_ub" | "gamma_M2" | "F_t" | "F_v", number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _pulled = v.pulled;
+  const _lost = v.lost;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _a_b = v.a_b;
+  const _b_b = v.b_b;
+  const _n_x = v.n_x;
+  const _n_y = v.n_y;
+  const _i_x = v.i_x;
+  const _i_y = v.i_y;
+  const _l_x = v.l_x;
+  const _l_y = v.l_y;
+  const _F_tk = v.F_tk;
+  const _F_vk = v.F_vk;
+  const _A_s = v.A_s;
+  const _f_ub = v.f_ub;
+  const _gamma_M2 = v.gamma_M2;
+  const _F_t = v.F_t;
+  const _F_v = v.F_v;
+  const _s_x = finite(_a_b / finite(_n_x - 1, "n_x - 1"), "s_x");
+  const _s_y = finite(_b_b / finite(_n_y - 1, "n_y - 1"), "s_y");
+  const _p_off = finite(_pulled * _p, "p_off");
+  const _a_p = finite(_a_b + 2 * _i_x, "a_p");
+  const _b_p = finite(_b_b + 2 * _i_y, "b_p");
+  const _F_t_Rd = finite(_F_tk / _gamma_M2, "F_t_Rd");
+  const _F_v_Rd = finite(_F_vk / _gamma_M2, "F_v_Rd");
+  const _u = finite(_F_t / _F_t_Rd + _F_v / _F_v_Rd, "u");
+  const _u_Rd = finite(1, "u_Rd");
+  const _F_all = finite(_p_off * _a_p * _b_p, "F_all");
+  const _F_low = finite(_F_all / finite(2 * _n_x + 2 * _n_y - 4, "2 * n_x + 2 * n_y - 4"), "F_low");
+  const _F_strip = finite(_p_off * (Math.max(_s_x, _s_y) + 2 * Math.max(_i_x, _i_y)) * Math.min(_a_p, _b_p), "F_strip");
+  const _L_m = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.min(_a, _b) : _h_x > 0 ? _a : _b, "L_m");
+  const _M_high = finite((_lost > 0 ? 1 / 2 : 1 / 8) * _p * Math.pow(_L_m, 2), "M_high");
+  const _F_high = finite((_lost > 0 ? _F_all : _F_strip) + _M_high * Math.max(_s_x, _s_y) / finite(Math.min(_l_x, _l_y), "min(l_x, l_y)"), "F_high");
+  const _range0 = finite(_F_tk <= finite(_f_ub * _A_s, "f_ub * A_s") ? 1 : 0, "range0");
+  return [_s_x, _s_y, _p_off, _a_p, _b_p, _F_t_Rd, _F_v_Rd, _u, _u_Rd, _F_all, _F_low, _F_strip, _L_m, _M_high, _F_high, _range0];
+}
+
+export function boltAnchorageBySolution_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "pulled" | "lost" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "l_x" | "l_y" | "F_tk" | "F_vk" | "A_s" | "f_ub" | "Omega_J" | "F_t" | "F_v", number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _pulled = v.pulled;
+  const _lost = v.lost;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _a_b = v.a_b;
+  const _b_b = v.b_b;
+  const _n_x = v.n_x;
+  const _n_y = v.n_y;
+  const _i_x = v.i_x;
+  const _i_y = v.i_y;
+  const _l_x = v.l_x;
+  const _l_y = v.l_y;
+  const _F_tk = v.F_tk;
+  const _F_vk = v.F_vk;
+  const _A_s = v.A_s;
+  const _f_ub = v.f_ub;
+  const _Omega_J = v.Omega_J;
+  const _F_t = v.F_t;
+  const _F_v = v.F_v;
+  const _s_x = finite(_a_b / finite(_n_x - 1, "n_x - 1"), "s_x");
+  const _s_y = finite(_b_b / finite(_n_y - 1, "n_y - 1"), "s_y");
+  const _p_off = finite(_pulled * _p, "p_off");
+  const _a_p = finite(_a_b + 2 * _i_x, "a_p");
+  const _b_p = finite(_b_b + 2 * _i_y, "b_p");
+  const _F_t_Rd = finite(_F_tk / _Omega_J, "F_t_Rd");
+  const _F_v_Rd = finite(_F_vk / _Omega_J, "F_v_Rd");
+  const _u = finite(_F_t / _F_t_Rd + _F_v / _F_v_Rd, "u");
+  const _u_Rd = finite(1, "u_Rd");
+  const _F_all = finite(_p_off * _a_p * _b_p, "F_all");
+  const _F_low = finite(_F_all / finite(2 * _n_x + 2 * _n_y - 4, "2 * n_x + 2 * n_y - 4"), "F_low");
+  const _F_strip = finite(_p_off * (Math.max(_s_x, _s_y) + 2 * Math.max(_i_x, _i_y)) * Math.min(_a_p, _b_p), "F_strip");
+  const _L_m = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.min(_a, _b) : _h_x > 0 ? _a : _b, "L_m");
+  const _M_high = finite((_lost > 0 ? 1 / 2 : 1 / 8) * _p * Math.pow(_L_m, 2), "M_high");
+  const _F_high = finite((_lost > 0 ? _F_all : _F_strip) + _M_high * Math.max(_s_x, _s_y) / finite(Math.min(_l_x, _l_y), "min(l_x, l_y)"), "F_high");
+  const _range0 = finite(_F_tk <= finite(_f_ub * _A_s, "f_ub * A_s") ? 1 : 0, "range0");
+  return [_s_x, _s_y, _p_off, _a_p, _b_p, _F_t_Rd, _F_v_Rd, _u, _u_Rd, _F_all, _F_low, _F_strip, _L_m, _M_high, _F_high, _range0];
 }
 
 export function boltSlip_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y" | "A_s" | "f_ub" | "mu" | "k_s" | "gamma_M3" | "gamma_R", number>>, k: Readonly<Record<"plate.bolted.boltPush" | "bolts.rowLost.group" | "bolts.rowLost.plate" | "plate.held.momentEdge" | "bolts.rowLost.edgeMoment" | "inPlanePull.hinged", (...values: number[]) => number>>): number[] {
@@ -4313,10 +4423,11 @@ export function fatigueWeldIntermittent_allowableStress(v: Readonly<Record<"s_up
   return [_sigma_r, _k_t, _x_1, _x_s, _D_w, _D_s, _D, _D_lim, _sigma_D, _y_1, _D_low, _D_high];
 }
 
-export function fatiguePlateEdge_partialFactors(v: Readonly<Record<"b_up" | "b_dn" | "K_h" | "z" | "sigma_C" | "S_k" | "N_k" | "m_1" | "m_2" | "t_d" | "t_ref" | "k_x" | "n_eq" | "n_s" | "k_s" | "DFF", number>>): number[] {
+export function fatiguePlateEdge_partialFactors(v: Readonly<Record<"b_up" | "b_dn" | "d_c" | "t" | "z" | "sigma_C" | "S_k" | "N_k" | "m_1" | "m_2" | "t_d" | "t_ref" | "k_x" | "n_eq" | "n_s" | "k_s" | "DFF", number>>): number[] {
   const _b_up = v.b_up;
   const _b_dn = v.b_dn;
-  const _K_h = v.K_h;
+  const _d_c = v.d_c;
+  const _t = v.t;
   const _z = v.z;
   const _sigma_C = v.sigma_C;
   const _S_k = v.S_k;
@@ -4330,6 +4441,8 @@ export function fatiguePlateEdge_partialFactors(v: Readonly<Record<"b_up" | "b_d
   const _n_s = v.n_s;
   const _k_s = v.k_s;
   const _DFF = v.DFF;
+  const _r_c = finite(_d_c / _t, "r_c");
+  const _K_h = finite(_d_c > finite(0 * _t, "0 * t") ? 1.79 + 0.25 / finite(0.39 + _r_c, "0.39 + r_c") + 0.81 / finite(1 + Math.pow(_r_c, 2), "1 + r_c ^ 2") - 0.26 / finite(1 + Math.pow(_r_c, 3), "1 + r_c ^ 3") : 1, "K_h");
   const _s_up = finite(_K_h * _b_up, "s_up");
   const _s_dn = finite(_K_h * _b_dn, "s_dn");
   const _sigma_r = finite(finite(Math.abs(_z), "abs(z)") < 1 ? _s_up + _s_dn : Math.abs(_s_up - _s_dn), "sigma_r");
@@ -4344,13 +4457,14 @@ export function fatiguePlateEdge_partialFactors(v: Readonly<Record<"b_up" | "b_d
   const _y_1 = finite(_k_t * _sigma_r / _sigma_D, "y_1");
   const _D_low = finite(_n_eq / 5000000 * (_y_1 > 1 ? Math.pow(_y_1, 3) : Math.pow(_y_1, 5)), "D_low");
   const _D_high = finite(1.02 * 3 / 5000000 * (_n_eq * Math.pow(_y_1, 3) + _n_s * Math.pow(finite(_k_s * _y_1, "k_s * y_1"), 3)), "D_high");
-  return [_s_up, _s_dn, _sigma_r, _k_t, _x_1, _x_s, _D_w, _D_s, _D, _D_lim, _sigma_D, _y_1, _D_low, _D_high];
+  return [_r_c, _K_h, _s_up, _s_dn, _sigma_r, _k_t, _x_1, _x_s, _D_w, _D_s, _D, _D_lim, _sigma_D, _y_1, _D_low, _D_high];
 }
 
-export function fatiguePlateEdge_allowableStress(v: Readonly<Record<"b_up" | "b_dn" | "K_h" | "z" | "sigma_C" | "S_k" | "N_k" | "m_1" | "m_2" | "t_d" | "t_ref" | "k_x" | "n_eq" | "n_s" | "k_s" | "DFF", number>>): number[] {
+export function fatiguePlateEdge_allowableStress(v: Readonly<Record<"b_up" | "b_dn" | "d_c" | "t" | "z" | "sigma_C" | "S_k" | "N_k" | "m_1" | "m_2" | "t_d" | "t_ref" | "k_x" | "n_eq" | "n_s" | "k_s" | "DFF", number>>): number[] {
   const _b_up = v.b_up;
   const _b_dn = v.b_dn;
-  const _K_h = v.K_h;
+  const _d_c = v.d_c;
+  const _t = v.t;
   const _z = v.z;
   const _sigma_C = v.sigma_C;
   const _S_k = v.S_k;
@@ -4364,6 +4478,8 @@ export function fatiguePlateEdge_allowableStress(v: Readonly<Record<"b_up" | "b_
   const _n_s = v.n_s;
   const _k_s = v.k_s;
   const _DFF = v.DFF;
+  const _r_c = finite(_d_c / _t, "r_c");
+  const _K_h = finite(_d_c > finite(0 * _t, "0 * t") ? 1.79 + 0.25 / finite(0.39 + _r_c, "0.39 + r_c") + 0.81 / finite(1 + Math.pow(_r_c, 2), "1 + r_c ^ 2") - 0.26 / finite(1 + Math.pow(_r_c, 3), "1 + r_c ^ 3") : 1, "K_h");
   const _s_up = finite(_K_h * _b_up, "s_up");
   const _s_dn = finite(_K_h * _b_dn, "s_dn");
   const _sigma_r = finite(finite(Math.abs(_z), "abs(z)") < 1 ? _s_up + _s_dn : Math.abs(_s_up - _s_dn), "sigma_r");
@@ -4378,7 +4494,7 @@ export function fatiguePlateEdge_allowableStress(v: Readonly<Record<"b_up" | "b_
   const _y_1 = finite(_k_t * _sigma_r / _sigma_D, "y_1");
   const _D_low = finite(_n_eq / 5000000 * (_y_1 > 1 ? Math.pow(_y_1, 3) : Math.pow(_y_1, 5)), "D_low");
   const _D_high = finite(1.02 * 3 / 5000000 * (_n_eq * Math.pow(_y_1, 3) + _n_s * Math.pow(finite(_k_s * _y_1, "k_s * y_1"), 3)), "D_high");
-  return [_s_up, _s_dn, _sigma_r, _k_t, _x_1, _x_s, _D_w, _D_s, _D, _D_lim, _sigma_D, _y_1, _D_low, _D_high];
+  return [_r_c, _K_h, _s_up, _s_dn, _sigma_r, _k_t, _x_1, _x_s, _D_w, _D_s, _D, _D_lim, _sigma_D, _y_1, _D_low, _D_high];
 }
 
 export function fatigueBoltHolePanel_partialFactors(v: Readonly<Record<"b_up" | "b_dn" | "d_0" | "p_1" | "z" | "sigma_C" | "S_k" | "N_k" | "m_1" | "m_2" | "t_d" | "t_ref" | "k_x" | "n_eq" | "n_s" | "k_s" | "DFF", number>>): number[] {
@@ -5166,6 +5282,7 @@ export const compiled: Readonly<Record<string, Readonly<Record<string, Run>>>> =
   "bolt-wall-pull": { "partial factors": boltWallPull_partialFactors as Run, "allowable stress": boltWallPull_allowableStress as Run },
   "bolt-wall-pull-by-solution": { "partial factors": boltWallPullBySolution_partialFactors as Run, "allowable stress": boltWallPullBySolution_allowableStress as Run },
   "bolt-anchorage": { "partial factors": boltAnchorage_partialFactors as Run, "allowable stress": boltAnchorage_allowableStress as Run },
+  "bolt-anchorage-by-solution": { "partial factors": boltAnchorageBySolution_partialFactors as Run, "allowable stress": boltAnchorageBySolution_allowableStress as Run },
   "bolt-slip": { "partial factors": boltSlip_partialFactors as Run, "allowable stress": boltSlip_allowableStress as Run },
   "bolt-slip-by-solution": { "partial factors": boltSlipBySolution_partialFactors as Run, "allowable stress": boltSlipBySolution_allowableStress as Run },
   "bolt-edge-distance": { "partial factors": boltEdgeDistance_partialFactors as Run, "allowable stress": boltEdgeDistance_allowableStress as Run },

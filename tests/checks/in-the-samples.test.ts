@@ -10,6 +10,7 @@ const notInSamples: Readonly<Record<string, string>> = {
   'bolt-anchorage': 'bolts into one wall',
   'weld-throat': 'the throat method',
   'weld-intermittent': 'intermittent welds',
+  'fatigue-weld-intermittent': 'intermittent welds',
   'tube-wall-pressure': 'sealed tubes',
 };
 

@@ -1,0 +1,56 @@
+import type { Model } from '../model.ts';
+import { bolted, boltInputs, fixingAt } from './bolt-inputs.ts';
+import type { Check, Missing } from './check.ts';
+import {
+  damageBounds,
+  damageInputs,
+  damageSteps,
+  detailSources,
+  fatigueCautions,
+  fatigueCheck,
+  underBoth,
+  type DetailClass,
+} from './fatigue-damage.ts';
+import { panelBending } from './fatigue-panel-stress.ts';
+import { carbonSteel } from './fatigue-steel.ts';
+import { atBothEnds, restOfField } from './fatigue-swing.ts';
+import { fieldPlaces, panelAt } from './field-inputs.ts';
+
+const { d_0, p_1 } = boltInputs;
+const categories = { 'slip-resistant': 90, fitted: 80, clearance: 50 } as const;
+
+function classAt(model: Model, bay: string): DetailClass | Missing {
+  const { material, thickness } = panelAt(model, bay);
+  return carbonSteel(material) ?? { category: categories[fixingAt(model, bay).shear], thickness };
+}
+
+/** Crack from a bolt hole into the panel. */
+export const fatigueBoltHolePanel: Check = {
+  ...fatigueCheck,
+  id: 'fatigue-bolt-hole-panel',
+  title: 'Fatigue of a panel: bolt hole',
+  source: detailSources(
+    'Table 8.1, details 10, 12 and 13: one-sided joint, preloaded 90, fitted 80, clearance 50',
+    true,
+  ),
+  places: fieldPlaces,
+  applies: bolted,
+  inputs: {
+    ...atBothEnds(panelBending, 'sigma_Ed', 'b', 'MPa', 'largest bending stress of the panel'),
+    ...{ d_0, p_1 },
+    z: restOfField,
+    ...damageInputs(classAt, 'opposite', () => fatigueBoltHolePanel),
+  },
+  steps: underBoth([
+    { symbol: 'r_n', expression: '(p_1 - d_0) / p_1', unit: '1', meaning: 'part of the panel between the holes' },
+    { symbol: 's_up', expression: 'b_up / r_n', unit: 'MPa', meaning: 'stress between the holes, force up' },
+    { symbol: 's_dn', expression: 'b_dn / r_n', unit: 'MPa', meaning: 'stress between the holes, force down' },
+    ...damageSteps('opposite'),
+  ]),
+  range: [{ holds: 'p_1 > d_0', otherwise: 'the holes run into each other' }],
+  second: damageBounds('opposite'),
+  cautions: [
+    ...fatigueCautions,
+    'Drill or ream the holes; punched or flame-cut holes are a lower class. The largest stress of the panel is taken at its holes.',
+  ],
+};
