@@ -1,4 +1,4 @@
-import { eos80, g } from './sea-water.ts';
+import { eos80 } from './eos80.ts';
 
 /**
  * Pressure of sea water above the atmosphere's, Pa, at a depth in m of a column of one salinity and temperature (°C, IPTS-68):
@@ -7,7 +7,7 @@ import { eos80, g } from './sea-water.ts';
  * Source: equation of state and growth of gravity of UNESCO Technical Papers in Marine Science 44 (1983), whose table of
  * depth it meets within the 0.1 m that the paper gives its own formula.
  */
-export function seaPressure(salinity: number, t68: number, depth: number, gravity = g): number {
+export function seaPressure(salinity: number, t68: number, depth: number, gravity: number): number {
   const steps = Math.max(1, Math.ceil(depth / 500));
   const step = depth / steps;
   const slope = (p: number): number => eos80(salinity, t68, p / 1e5) * (gravity + (2.184e-6 * p) / 1e4);

@@ -25,9 +25,9 @@ describe('gravity, pressure and viscosity of sea water', () => {
   );
 
   it('is ρ g h near the surface', () => {
-    expect(seaPressure(35, 10, 0)).toBe(0);
+    expect(seaPressure(35, 10, 0, 9.80665)).toBe(0);
     // 1026.95241 kg/m³ is EOS-80 at S 35, 10 °C; compression adds 2e-5 of it by 10 m.
-    expect(seaPressure(35, 10, 10) / (1026.95241 * 9.80665 * 10)).toBeCloseTo(1.00002, 5);
+    expect(seaPressure(35, 10, 10, 9.80665) / (1026.95241 * 9.80665 * 10)).toBeCloseTo(1.00002, 5);
   });
 
   it('takes gravity by the document’s latitude', () => {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { eos80, seaWaterDensity, waterDensityOf } from '../../core/water/sea-water.ts';
+import { eos80 } from '../../core/water/eos80.ts';
+import { seaWaterDensity, waterDensityOf } from '../../core/water/sea-water.ts';
 import { demoDocument } from '../geometry/demo-document.ts';
 
 describe('density of sea water', () => {

@@ -18,14 +18,16 @@ export interface LatticeAnswer {
  * both. Ends when both have converged or after `most` steps, and then says with which residual.
  */
 export function solvePair(
-  { nx, ny, apply, approximateInverse }: Lattice,
+  { nx, ny, own, apply, approximateInverse }: Lattice,
   problems: readonly [LatticeProblem, LatticeProblem],
   { tolerance = 1e-8, most = 500, starts }: { tolerance?: number; most?: number; starts?: readonly [Float64Array, Float64Array] } = {}, // prettier-ignore
 ): readonly [LatticeAnswer, LatticeAnswer] {
   const n = nx * ny;
   const fresh = () => [new Float64Array(n), new Float64Array(n)] as const;
-  const [x, r, p, q] = [fresh(), fresh(), fresh(), fresh()];
+  const [x, r, p, q, scaled] = [fresh(), fresh(), fresh(), fresh(), fresh()];
   const active = problems.map(({ D }) => D.map((d) => (d < Infinity ? 1 : 0)));
+  // K + D is near D where D is large: the periodic inverse is scaled to that on both sides, 0 in an open cell.
+  const scale = problems.map(({ D }) => D.map((d) => Math.sqrt(own / (own + d))));
   const through = (s: 0 | 1, to: Float64Array, of: Float64Array): void => {
     const { D } = problems[s];
     for (let k = 0; k < n; k++) to[k] = active[s]![k] ? to[k]! + D[k]! * of[k]! : 0;
@@ -56,10 +58,11 @@ export function solvePair(
   const open: boolean[] = both.map((s) => !done(s));
   for (let step = 0; step < most && open.some(Boolean); step++) {
     // q serves as z here and as K p below
-    approximateInverse(r[0], r[1], q[0], q[1]);
+    for (const s of both) times(scaled[s], r[s], scale[s]!);
+    approximateInverse(scaled[0], scaled[1], q[0], q[1]);
     for (const s of both) {
       if (!open[s]) continue;
-      masked(s, q[s]);
+      times(q[s], q[s], scale[s]!);
       const now = dot(r[s], q[s]);
       const beta = step === 0 ? 0 : now / rz[s]!;
       rz[s] = now;
@@ -89,6 +92,10 @@ export function solvePair(
 }
 
 const both = [0, 1] as const;
+
+function times(to: Float64Array, a: Float64Array, b: Float64Array): void {
+  for (let k = 0; k < to.length; k++) to[k] = a[k]! * b[k]!;
+}
 
 function dot(a: Float64Array, b: Float64Array): number {
   let sum = 0;
