@@ -1,6 +1,6 @@
 import type { Model } from '../model.ts';
 import type { Check, Missing } from './check.ts';
-import { curveOfCategory, type DetailClass } from './fatigue-damage.ts';
+import type { curveOfCategory, DetailClass } from './fatigue-damage.ts';
 import { carbonSteel } from './fatigue-steel.ts';
 import { partsAt, weldAt } from './weld-inputs.ts';
 import { weldDirectional } from './weld-directional.ts';
