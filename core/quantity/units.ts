@@ -14,7 +14,7 @@ const words: Readonly<Record<string, string>> = {
   N: 'N', kN: 'kN', MN: 'MN', lbf: 'lbf', kip: 'kip', kips: 'kip', kgf: 'kgf',
   Nm: 'N*m', kNm: 'kN*m', MNm: 'MN*m',
   Pa: 'Pa', kPa: 'kPa', MPa: 'MPa', GPa: 'GPa', bar: 'bar', mbar: 'mbar', psi: 'psi', ksi: 'ksi',
-  s: 's', sec: 's', min: 'minute', minute: 'minute', minutes: 'minute', h: 'hour', hour: 'hour', hours: 'hour', day: 'day', days: 'day',
+  ms: 'ms', s: 's', sec: 's', min: 'minute', minute: 'minute', minutes: 'minute', h: 'hour', hour: 'hour', hours: 'hour', day: 'day', days: 'day',
   // A year of 365.25 days (the Julian year of the IAU), a month a twelfth of it.
   month: 'month', months: 'month', year: 'year', years: 'year', yr: 'year', yrs: 'year',
   deg: 'deg', '°': 'deg', rad: 'rad', mrad: 'mrad', K: 'K', degC: 'degC', '°C': 'degC', '℃': 'degC', degF: 'degF', '°F': 'degF', '℉': 'degF',

@@ -1,7 +1,6 @@
-import { readQuantity } from '../../core/quantity/read-quantity.ts';
-import { kinds, type Kind } from '../../core/quantity/kinds.ts';
+import type { Kind } from '../../core/quantity/kinds.ts';
 import { printedUnit, quantityText } from '../../core/quantity/format-quantity.ts';
-import { Refusal, refusal } from '../../core/refusal.ts';
+import { refusal } from '../../core/refusal.ts';
 import { programVersion } from '../../core/result.ts';
 import { panelByElements, type EdgeSupport, type PanelAnswer } from '../../core/solve/panel-by-elements.ts';
 import { heldPlate } from '../../core/solve/held-plate.ts';
@@ -12,6 +11,7 @@ import { twoSidedPlate } from '../../core/solve/two-sided-plate.ts';
 import type { UniformPlate } from '../../core/solve/uniform-plate.ts';
 import { exit } from './terminal.ts';
 import { optionsOf } from './options-of.ts';
+import { positiveOption, quantityOption } from './quantity-option.ts';
 import type { Verb } from './verbs.ts';
 
 const usage =
@@ -54,7 +54,7 @@ export const panelVerb: Verb = {
   run: async (args, on) => {
     const { values } = optionsOf(withNegativeValues(args), options, usage, 0);
     const read = (name: 'thickness' | 'young' | 'yield' | 'washer', kind: Kind): number =>
-      positiveOf(`--${name}`, given(name, values[name]), kind);
+      positiveOption(`--${name}`, given(name, values[name]), kind);
     const [a, b] = sizes(given('size', values.size));
     const plate: UniformPlate = {
       a,
@@ -62,7 +62,7 @@ export const panelVerb: Verb = {
       t: read('thickness', 'length'),
       E: read('young', 'stress'),
       nu: poisson(given('poisson', values.poisson)),
-      q: quantityOf('--pressure', given('pressure', values.pressure), 'stress'),
+      q: quantityOption('--pressure', given('pressure', values.pressure), 'stress'),
     };
     if (plate.q === 0)
       throw refusal({
@@ -200,25 +200,6 @@ function given(name: string, value: string | undefined): string {
   return value;
 }
 
-function quantityOf(option: string, text: string, kind: Kind): number {
-  try {
-    return readQuantity(text, kind).si;
-  } catch (error) {
-    if (!(error instanceof Refusal)) throw error;
-    throw refusal({ what: error.what, where: { option }, mend: error.mend });
-  }
-}
-
-function positiveOf(option: string, text: string, kind: Kind): number {
-  const si = quantityOf(option, text, kind);
-  if (si > 0) return si;
-  throw refusal({
-    what: `“${text}” must be more than zero`,
-    where: { option },
-    mend: `Write ${kinds[kind].word} above zero: ${kinds[kind].example}.`,
-  });
-}
-
 function poisson(text: string): number {
   const nu = /^\d*[.,]?\d+$/.test(text) ? Number(text.replace(',', '.')) : NaN;
   if (nu >= 0 && nu < 0.5) return nu;
@@ -237,7 +218,10 @@ function sizes(text: string): readonly [number, number] {
       where: { option: '--size' },
       mend: 'Write two lengths with an x between them, each with its unit: 600mmx900mm.',
     });
-  return [positiveOf('--size', match[1] as string, 'length'), positiveOf('--size', match[2] as string, 'length')];
+  return [
+    positiveOption('--size', match[1] as string, 'length'),
+    positiveOption('--size', match[2] as string, 'length'),
+  ];
 }
 
 /** Half a side, in inches where the coordinate beside it is typed in inches. */
@@ -270,7 +254,7 @@ function edgeSupport({ a, b }: UniformPlate, support: string, exclusionRadius: n
             where: { option: '--support' },
             mend: 'Write x,y with units, points parted by semicolons: points:"-250mm,-400mm;250mm,-400mm;0mm,400mm".',
           });
-        const [dx, dy] = [quantityOf('--support', x, 'length'), quantityOf('--support', y, 'length')];
+        const [dx, dy] = [quantityOption('--support', x, 'length'), quantityOption('--support', y, 'length')];
         const slack = 1e-9 * Math.min(a, b);
         if (Math.abs(dx) > a / 2 + slack || Math.abs(dy) > b / 2 + slack)
           throw refusal({

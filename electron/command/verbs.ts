@@ -1,10 +1,12 @@
 import { catalogueVerb } from './catalogue.ts';
 import { checkVerb } from './check.ts';
 import { compareVerb } from './compare.ts';
+import { fatigueVerb } from './fatigue.ts';
 import { newVerb } from './new.ts';
 import { noteVerb } from './note.ts';
 import { panelVerb } from './panel.ts';
 import { solveVerb } from './solve.ts';
+import { tankVerb } from './tank.ts';
 import type { Terminal } from './terminal.ts';
 import { validateVerb } from './validate.ts';
 
@@ -28,4 +30,6 @@ export const verbs: Readonly<Record<string, Verb>> = {
   catalogue: catalogueVerb,
   panel: panelVerb,
   solve: solveVerb,
+  fatigue: fatigueVerb,
+  tank: tankVerb,
 };

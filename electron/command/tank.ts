@@ -1,0 +1,277 @@
+import { readFile } from 'node:fs/promises';
+import { basename, resolve } from 'node:path';
+import { appraise } from '../../core/appraise.ts';
+import type { Finding } from '../../core/finding.ts';
+import { quantityText } from '../../core/quantity/format-quantity.ts';
+import { refusal } from '../../core/refusal.ts';
+import { programVersion } from '../../core/result.ts';
+import { probabilityLarger } from '../../core/tank/compare-tests.ts';
+import { identify, type TankResult } from '../../core/tank/identify.ts';
+import { tankQuantities } from '../../core/tank/tank-quantities.ts';
+import { tankRecord } from '../../core/tank/tank-record.ts';
+import type { Also, TankSetup } from '../../core/tank/tank-setup.ts';
+import { openDocument } from '../host/open-document.ts';
+import { chosenOption } from './chosen-option.ts';
+import { optionsOf } from './options-of.ts';
+import { positiveOption } from './quantity-option.ts';
+import { exit, type Terminal } from './terminal.ts';
+import type { Verb } from './verbs.ts';
+
+const usage =
+  'tank RECORD.csv --mass M --volume V --area S --density D (or --document FILE [--option ID]) [--with linear,friction,delay] [--json]';
+const options = {
+  mass: { type: 'string' },
+  volume: { type: 'string' },
+  area: { type: 'string' },
+  density: { type: 'string' },
+  width: { type: 'string' },
+  'rig-mass': { type: 'string' },
+  'water-inside': { type: 'string' },
+  stiffness: { type: 'string' },
+  'delay-bound': { type: 'string' },
+  harmonics: { type: 'string' },
+  with: { type: 'string' },
+  columns: { type: 'string' },
+  against: { type: 'string' },
+  document: { type: 'string' },
+  option: { type: 'string' },
+  json: { type: 'boolean' },
+} as const;
+
+type Given = Partial<Record<Exclude<keyof typeof options, 'json'>, string>>;
+
+/** A forced-oscillation test reduced to added mass and drag coefficient. */
+export const tankVerb: Verb = {
+  usage,
+  purpose: 'reduces a test in which the plate is driven up and down to added mass and drag coefficient',
+  help: [
+    '  RECORD.csv             time, travel (up is positive), force (pull of the line, weight in water included); the header',
+    '                         names the columns and their units: time (s),travel (m),force (N). Comma, semicolon, tab or',
+    '                         bar; decimal point or comma; time in seconds, as a clock or ISO date. Without header: in',
+    '                         this order, in s, m and N',
+    '  --columns 1,4,2        columns of time, travel and force, from 1, where their names are others',
+    '  --mass 1300kg          of the body in air      --volume 0.165m3   of its material',
+    '  --area 7m2             that the drag coefficient refers to        --density 1025kg/m3',
+    '  --document FILE        takes mass, volume, area, density and water inside from a plate instead',
+    '  --width 2.6m           that the Keulegan-Carpenter number refers to; by default the root of the area',
+    '  --rig-mass 40kg        moves below the load cell and is no part of the plate',
+    '  --water-inside 0.1m3   carried in the tubes: taken off, it is no added mass',
+    '  --stiffness 2kN/mm     of line and crane between where travel is measured and the plate',
+    '  --delay-bound 5ms      the force may be read this long before or after the travel: widens the intervals',
+    '  --with linear,friction,delay   unknowns beside added mass, drag and zero; refused where the record cannot tell them apart',
+    '  --harmonics 3          of the fitted motion',
+    '  --against OTHER.csv    a second test (of the open grid, say): with what probability its numbers differ',
+    '  --json                 one object with everything, SI (schema stillplate-result/1); low and high bound at 95 %',
+    '',
+    'Coefficients hold for the amplitudes and periods tested, and for this plate. From model to full scale drag may differ.',
+    '',
+    'Example: stillplate tank samples/tank-closed.csv --mass 1300kg --volume 0.165m3 --area 7m2 --density 1025kg/m3',
+  ].join('\n'),
+  run: async (args, on) => {
+    const { values, file } = optionsOf(args, options, usage, 1);
+    const setup = values.document ? await setupOfDocument(values, on) : statedSetup(values);
+    const test = await tested(file, values, setup, on);
+    const other = values.against === undefined ? null : await tested(values.against, values, setup, on);
+    const differs = other && {
+      addedMassLarger: probabilityLarger(test.result.addedMass, other.result.addedMass),
+      dragLarger: probabilityLarger(test.result.dragCoefficient, other.result.dragCoefficient),
+    };
+    if (values.json) on.out(JSON.stringify(printed(test, other, differs), null, 2));
+    else printText(on, test, other, differs);
+    return exit.passes;
+  },
+};
+
+interface Test {
+  readonly name: string;
+  readonly readAs: readonly string[];
+  readonly bad: readonly { readonly line: number; readonly why: string }[];
+  readonly result: TankResult;
+  readonly findings: readonly Finding[];
+}
+
+async function tested(file: string, given: Given, setup: TankSetup, on: Terminal): Promise<Test> {
+  const path = resolve(on.folder, file);
+  const text = await readFile(path, 'utf8').catch((error: NodeJS.ErrnoException) => {
+    throw refusal({
+      what: `“${file}” cannot be read (${error.code ?? error.message})`,
+      where: { file },
+      mend: 'Look at the path.',
+    });
+  });
+  const { time, channels, bad, gaps, readAs } = tankRecord(text, columnsOf(given.columns));
+  const [travel, force] = channels.map(({ values }) => values) as [Float64Array, Float64Array];
+  const result = identify(time, travel, force, setup);
+  const [row] = bad;
+  return {
+    name: basename(file),
+    readAs,
+    bad,
+    result,
+    findings: [
+      ...(row ? [{ id: 'rows-kept-out', place: 'record', text: `${bad.length} ${bad.length === 1 ? 'row is' : 'rows are'} kept out; line ${row.line} ${row.why}.`, mend: 'Look at the lines listed.' }] : []), // prettier-ignore
+      ...(gaps[0] ? [{ id: 'gaps', place: 'record', text: `The record has ${gaps.length} ${gaps.length === 1 ? 'gap' : 'gaps'}, first from ${gaps[0].from.toPrecision(4)} s to ${gaps[0].to.toPrecision(4)} s.`, mend: 'Nothing, if few: times need not be even.' }] : []), // prettier-ignore
+      ...result.findings,
+    ],
+  };
+}
+
+function columnsOf(text: string | undefined): { time?: number; travel?: number; force?: number } {
+  if (text === undefined) return {};
+  const [time, travel, force, more] = text.split(',').map(Number);
+  if (more !== undefined || ![time, travel, force].every((column) => Number.isInteger(column)))
+    throw refusal({
+      what: `“${text}” names no three columns`,
+      where: { option: '--columns' },
+      mend: 'Write three whole numbers: --columns 1,4,2.',
+    });
+  return { time: time!, travel: travel!, force: force! };
+}
+
+function statedSetup(given: Given): TankSetup {
+  const needed = (name: 'mass' | 'volume' | 'area' | 'density'): number => {
+    const text = given[name];
+    if (text === undefined)
+      throw refusal({
+        what: `--${name} is missing`,
+        where: { option: `--${name}` },
+        mend: `Give it, or a document with --document. Usage: stillplate ${usage}`,
+      });
+    return positiveOption(`--${name}`, text, name);
+  };
+  return completed(given, {
+    mass: needed('mass'),
+    volume: needed('volume'),
+    area: needed('area'),
+    density: needed('density'),
+    waterInside: 0,
+  });
+}
+
+async function setupOfDocument(given: Given, on: Terminal): Promise<TankSetup> {
+  const { raw, document } = await openDocument(resolve(on.folder, given.document!));
+  const { mass, loads } = appraise(raw, document, chosenOption(document, given.option)).model;
+  const density = mass.waterDensity;
+  return completed(given, {
+    mass: mass.total,
+    volume: mass.displaced.asBuilt,
+    area: loads.plate.shares.solid,
+    density,
+    waterInside: mass.entrainedWater / density,
+  });
+}
+
+/** What is stated on the line goes before what a document says. */
+function completed(
+  given: Given,
+  base: Pick<TankSetup, 'mass' | 'volume' | 'area' | 'density' | 'waterInside'>,
+): TankSetup {
+  const stated = <K extends keyof Given>(
+    name: K,
+    kind: Parameters<typeof positiveOption>[2],
+    otherwise: number,
+  ): number => (given[name] === undefined ? otherwise : positiveOption(`--${name}`, given[name] as string, kind));
+  const area = stated('area', 'area', base.area);
+  const optional = (name: 'stiffness' | 'delay-bound', kind: 'stiffness' | 'time'): number | null =>
+    given[name] === undefined ? null : positiveOption(`--${name}`, given[name] as string, kind);
+  return {
+    mass: stated('mass', 'mass', base.mass),
+    volume: stated('volume', 'volume', base.volume),
+    area,
+    density: stated('density', 'density', base.density),
+    waterInside: stated('water-inside', 'volume', base.waterInside),
+    width: stated('width', 'length', Math.sqrt(area)),
+    rigMass: stated('rig-mass', 'mass', 0),
+    stiffness: optional('stiffness', 'stiffness'),
+    delayBound: optional('delay-bound', 'time'),
+    also: alsoOf(given.with),
+    harmonics: harmonicsOf(given.harmonics),
+  };
+}
+
+const alsoNames: Readonly<Record<string, Also>> = {
+  linear: 'linear damping',
+  friction: 'dry friction',
+  delay: 'delay',
+};
+
+function alsoOf(text: string | undefined): ReadonlySet<Also> {
+  return new Set(
+    (text ?? '')
+      .split(',')
+      .map((word) => word.trim())
+      .filter(Boolean)
+      .map((word) => {
+        const known = Object.hasOwn(alsoNames, word) ? alsoNames[word] : undefined;
+        if (!known)
+          throw refusal({
+            what: `“${word}” is no unknown that can be asked for`,
+            where: { option: '--with' },
+            mend: 'Write linear, friction or delay, parted by commas.',
+          });
+        return known;
+      }),
+  );
+}
+
+function harmonicsOf(text: string | undefined): number {
+  if (text === undefined) return 3;
+  const count = Number(text);
+  if (Number.isInteger(count) && count >= 1 && count <= 10) return count;
+  throw refusal({
+    what: `“${text}” is no number of harmonics`,
+    where: { option: '--harmonics' },
+    mend: 'Write a whole number from 1 to 10.',
+  });
+}
+
+const cautions = [
+  'Added mass and drag hold for the amplitudes and periods of this test and for the plate as it was tested.',
+  'From a model to full scale by Froude’s law inertia scales; drag may not, since the water’s viscosity does not scale.',
+  'In a test at one frequency a delay between force and travel and a change of drag are the same: state a bound on it.',
+];
+
+type Differs = { readonly addedMassLarger: number; readonly dragLarger: number } | null;
+
+function printed({ name, readAs, bad, result, findings }: Test, other: Test | null, differs: Differs) {
+  return {
+    schema: 'stillplate-result/1',
+    programVersion,
+    record: name,
+    readAs,
+    quantities: tankQuantities(result),
+    runs: result.runs,
+    cycles: result.cycles,
+    badRows: bad,
+    ...(other ? { against: { record: other.name, quantities: tankQuantities(other.result), findings: other.findings, probability: differs } } : {}), // prettier-ignore
+    findings,
+    cautions,
+  };
+}
+
+function printText(
+  on: Terminal,
+  { name, readAs, bad, result, findings }: Test,
+  other: Test | null,
+  differs: Differs,
+): void {
+  on.out(`${name}: ${readAs.join('; ')}`);
+  on.out('');
+  for (const [id, { value, low, high, unit, title }] of Object.entries(tankQuantities(result))) {
+    const range =
+      low === undefined || high === undefined ? '' : `  (${quantityText(low, unit)} to ${quantityText(high, unit)})`;
+    on.out(`${id.padEnd(32)} ${quantityText(value, unit).padStart(14)}${range}   ${title}`);
+  }
+  if (other && differs) {
+    on.out('');
+    on.out(`Against ${other.name}: added mass ${quantityText(other.result.addedMass.value, 'kg')}, drag coefficient ${quantityText(other.result.dragCoefficient.value, '1')}`); // prettier-ignore
+    on.out(
+      `  added mass is larger here with a probability of ${differs.addedMassLarger.toFixed(3)}, the drag coefficient with ${differs.dragLarger.toFixed(3)}`,
+    );
+  }
+  if (bad.length > 0) on.out(`\nRows kept out: ${bad.slice(0, 20).map(({ line, why }) => `line ${line} ${why}`).join('; ')}${bad.length > 20 ? `; and ${bad.length - 20} more` : ''}`); // prettier-ignore
+  if (findings.length > 0) on.out('');
+  for (const { text, mend } of findings) on.out(`${text} ${mend}`);
+  on.out('');
+  for (const caution of cautions) on.out(caution);
+}
