@@ -66,6 +66,7 @@ export const texts = {
       what: `${n === 1 ? '1 edit is' : `${n} edits are`} on no disk yet, so the document stays open`,
       mend: 'Save it as a file (Revisions), or settle what the notices say. To leave it all the same, ask once more.',
     }),
+    saved: (file: string | null) => (file ? `A revision was made, and ${file} was written.` : 'A revision was made.'),
     noRevision: {
       what: 'No revision was made: not every edit is kept yet',
       mend: 'Settle what the notices say, then make it again.',

@@ -1,3 +1,4 @@
+import { utf8ToBytes } from '@noble/hashes/utils.js';
 import type { Appraisal } from '../appraise.ts';
 import { catalogueWith } from '../catalogue/catalogue.ts';
 import { designBasis } from '../catalogue/design-basis.ts';
@@ -163,7 +164,7 @@ export function createEngine({ tell, later }: EngineWorld): Calls {
       compareInSlices(open().raw, ++round);
       return null;
     },
-    text: () => ({ text: `${JSON.stringify(open().raw, null, 2)}\n`, hash: documentHash(open().raw) }),
+    text: () => ({ text: writtenAs(open().raw), hash: documentHash(open().raw) }),
     putAway: () => {
       history = putAway(open());
       return null;
@@ -187,7 +188,7 @@ export function createEngine({ tell, later }: EngineWorld): Calls {
         appraisals: all,
         options: all.map((one) => compared(one, reference)),
       };
-      return checkNote(raw, sound(of), comparison);
+      return checkNote(raw, sound(of), comparison, utf8ToBytes(writtenAs(raw)));
     },
     readQuantity: ({ kind, typed }) => {
       const { si } = readQuantity(typed, kind);
@@ -219,6 +220,9 @@ export function createEngine({ tell, later }: EngineWorld): Calls {
     choices: () => choicesFor(history ? readOr(history.raw) : null),
   };
 }
+
+/** A document as it is written to a file. */
+const writtenAs = (raw: RawDocument): string => `${JSON.stringify(raw, null, 2)}\n`;
 
 /** Units beside a field where the plain SI unit would count in millions. */
 const shownIn: Partial<Record<Kind, string>> = { stress: 'MPa', force: 'kN', moment: 'kN*m', lineForce: 'kN/m' };

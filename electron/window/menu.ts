@@ -17,10 +17,12 @@ export function menuTemplate(isMac: boolean, send: (command: MenuCommand) => voi
       submenu: [
         item('&New Plate', 'new', 'CmdOrCtrl+N'),
         item('&Open…', 'open', 'CmdOrCtrl+O'),
+        item('&Import Options…', 'import'),
         // Elsewhere the system lists recent documents itself, on the program's icon.
         ...(isMac ? [recent] : []),
         line,
-        item('&Revisions and Files…', 'save', 'CmdOrCtrl+S'),
+        item('&Save Revision', 'save'),
+        item('&Revisions and Files…', 'revisions', 'CmdOrCtrl+S'),
         item('Save &As…', 'save-as', 'CmdOrCtrl+Shift+S'),
         line,
         item('Check &Note', 'note', 'CmdOrCtrl+Shift+N'),

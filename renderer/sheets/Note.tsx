@@ -5,6 +5,8 @@ import { fieldTexts } from '../parts/field-texts.ts';
 import { PdfPages } from '../parts/PdfPages.tsx';
 import { saveBytes } from '../parts/save-bytes.ts';
 import { TextField } from '../parts/TextField.tsx';
+import { printBytes } from '../state/print-bytes.ts';
+import { said } from '../state/said.ts';
 import { useNoteJob } from '../state/use-note-job.ts';
 import { useSession } from '../state/session-context.ts';
 import { useWorkbench } from '../state/workbench.ts';
@@ -47,10 +49,7 @@ export function NoteSheet() {
             <button type="button" onClick={() => void save()}>
               {t.save}
             </button>
-            <button
-              type="button"
-              onClick={() => (canShow ? void host.print({ bytes: job.bytes! }) : openInTab(job.bytes!))}
-            >
+            <button type="button" onClick={() => void said(() => printBytes(host, job.bytes!))}>
               {t.print}
             </button>
             {saved && canShow && (
@@ -92,15 +91,6 @@ function TitleBlock() {
       <ChoiceField path={['units']} {...fieldTexts('units')} choices={asChoices(['metric', 'inch'])} />
       <ChoiceField path={['paper']} {...fieldTexts('paper')} choices={asChoices(['A4', 'letter'])} />
     </div>
-  );
-}
-
-/** Without a desktop's dialog the browser prints: it shows the pages in a tab of their own. */
-function openInTab(bytes: Uint8Array): void {
-  window.open(
-    URL.createObjectURL(new Blob([bytes as Uint8Array<ArrayBuffer>], { type: 'application/pdf' })),
-    '_blank',
-    'noopener',
   );
 }
 

@@ -1,19 +1,16 @@
 import { useState } from 'react';
 import type { RawOption } from '../../core/document/edit.ts';
 import type { ComparisonView, OptionView } from '../../core/engine/comparison-view.ts';
-import { readDocumentText } from '../../core/document/read-document.ts';
 import { ComparisonPlot } from '../parts/ComparisonPlot.tsx';
 import { ComparisonTable } from '../parts/ComparisonTable.tsx';
 import { CopyButton } from '../parts/CopyButton.tsx';
 import { figureItem } from '../parts/figure-item.ts';
 import { chooseTextFile } from '../parts/choose-text-file.ts';
 import { duplicateOption } from '../state/duplicate-option.ts';
-import { freeOptionId } from '../state/free-option-id.ts';
-import type { Session } from '../state/session.ts';
 import { useSession } from '../state/session-context.ts';
 import { said } from '../state/said.ts';
-import { notify, useWorkbench } from '../state/workbench.ts';
-import { Refusal } from '../../core/refusal.ts';
+import { takeOverOptions } from '../state/take-over-options.ts';
+import { useWorkbench } from '../state/workbench.ts';
 import { texts } from '../texts.ts';
 import './options.css';
 
@@ -94,21 +91,6 @@ function OptionActs() {
   );
 }
 
-/** Options of another document become options of this one, each as a difference from this document as it stands. */
-async function takeOver(session: Session): Promise<void> {
-  const t = texts.options;
-  const file = await chooseTextFile();
-  if (!file) return;
-  await said(async () => {
-    const theirs = readDocumentText(file.text)['options'];
-    const list = Array.isArray(theirs) ? (theirs as readonly RawOption[]) : [];
-    if (list.length === 0) throw new Refusal([{ what: t.noOptions(file.name), mend: t.noOptionsMend }]);
-    for (const option of list)
-      await session.edit({ kind: 'addOption', option: { ...option, base: null, id: freeOptionId(option.id) } });
-    notify('plain', { what: t.tookOver(list.length, file.name), mend: t.tookOverMend });
-  });
-}
-
 function Described({ option }: { option: RawOption }) {
   const session = useSession();
   const [title, setTitle] = useState(option.title);
@@ -148,7 +130,7 @@ function OtherDocument() {
         <button type="button" onClick={() => void compare()}>
           {texts.options.compareWith}
         </button>
-        <button type="button" onClick={() => void takeOver(session)}>
+        <button type="button" onClick={() => void takeOverOptions(session)}>
           {texts.options.takeOver}
         </button>
       </div>

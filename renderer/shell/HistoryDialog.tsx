@@ -4,8 +4,8 @@ import type { RevisionLine } from '../../core/host/host-schema.ts';
 import { readDocumentText } from '../../core/document/read-document.ts';
 import { Dialog } from '../parts/Dialog.tsx';
 import { localTime } from '../parts/local-time.ts';
-import { saveBytes } from '../parts/save-bytes.ts';
 import { none } from '../state/none.ts';
+import { saveFile } from '../state/save-file.ts';
 import { useSession } from '../state/session-context.ts';
 import { notify, useWorkbench } from '../state/workbench.ts';
 import { texts } from '../texts.ts';
@@ -30,15 +30,6 @@ export function HistoryDialog({ onClose }: { onClose: () => void }) {
     await session.saveRevision(remark);
     setRemark('');
     refresh();
-  };
-  const saveFile = async () => {
-    const { text } = await session.engine.ask('text', null);
-    await saveBytes(
-      session.host,
-      `${line?.name ?? 'plate'}.stillplate`,
-      new TextEncoder().encode(text),
-      'application/json',
-    );
   };
   const mirror = async () => {
     if (!line) return;
@@ -94,7 +85,7 @@ export function HistoryDialog({ onClose }: { onClose: () => void }) {
       </ul>
       <h3>{t.files}</h3>
       <div className="acts">
-        <button type="button" onClick={() => void saveFile()}>
+        <button type="button" onClick={() => void saveFile(session)}>
           {t.saveFile}
         </button>
         <button type="button" disabled={!line || !hasDialogs} onClick={() => void mirror()}>

@@ -2,14 +2,14 @@ import { useEffect, useState } from 'react';
 import type { PreviewView } from '../../core/engine/messages.ts';
 import { valueOf, type Answer } from '../../core/host/answer.ts';
 import type { DocumentLine } from '../../core/host/host-schema.ts';
-import { Refusal, type RefusalText } from '../../core/refusal.ts';
+import type { RefusalText } from '../../core/refusal.ts';
 import { FigureView } from '../parts/FigureView.tsx';
-import { chooseTextFile } from '../parts/choose-text-file.ts';
 import { localTime } from '../parts/local-time.ts';
 import { none } from '../state/none.ts';
+import { openFile } from '../state/open-file.ts';
 import { said } from '../state/said.ts';
 import { useSession } from '../state/session-context.ts';
-import { notify, useWorkbench } from '../state/workbench.ts';
+import { useWorkbench } from '../state/workbench.ts';
 import { texts } from '../texts.ts';
 import { sampleNames } from './sample-names.ts';
 import './start.css';
@@ -56,23 +56,8 @@ export function StartPage() {
 
 function OpenFile() {
   const session = useSession();
-  const open = () =>
-    said(async () => {
-      const about = await session.host.about({});
-      const dialogs = about.ok && about.value.hasDialogs;
-      const chosen = dialogs ? await session.host.chooseFile({}) : null;
-      if (chosen && !chosen.ok) throw new Refusal([chosen.refusal]);
-      const file = chosen ? chosen.value : await chooseTextFile();
-      if (!file) return;
-      const { name, faults } = await session.engine.ask('preview', { text: file.text });
-      if (faults.length > 0)
-        notify('loud', { what: texts.start.hasFaults(file.name, faults.length), mend: texts.start.hasFaultsMend });
-      if (chosen?.value?.readOnly)
-        notify('plain', { what: texts.start.readOnly(file.name), mend: texts.start.readOnlyMend });
-      await session.openText(name || file.name, file.text, chosen?.value?.handle ?? null);
-    });
   return (
-    <button type="button" onClick={() => void open()}>
+    <button type="button" onClick={() => void openFile(session)}>
       {texts.start.open}
     </button>
   );

@@ -26,8 +26,8 @@ export interface Session {
   readonly undo: () => Promise<void>;
   readonly redo: () => Promise<void>;
   readonly show: (option: string | null) => Promise<void>;
-  /** A revision of the document as it is now. */
-  readonly saveRevision: (remark: string) => Promise<void>;
+  /** A revision of the document as it is now, and its file where it has one. False where that was refused, which is said. */
+  readonly saveRevision: (remark: string) => Promise<boolean>;
   /** After a conflict: ours becomes a document of its own, or theirs is taken. */
   readonly settle: (choice: 'keep both' | 'take theirs') => Promise<void>;
   /** After the document's file was changed by another program: its text becomes a document of its own, or is written over. */
@@ -286,8 +286,9 @@ export function createSession(host: Host, engine: EngineClient): Session {
           await engine.ask('show', { option });
         }),
       ),
-    saveRevision: (remark) =>
-      said(() =>
+    saveRevision: async (remark) => {
+      let isMade = false;
+      await said(() =>
         inTurn(async () => {
           await settled();
           const { line, keeping, conflict } = useWorkbench.getState();
@@ -296,8 +297,12 @@ export function createSession(host: Host, engine: EngineClient): Session {
           valueOf(await host.saveRevision({ id: line.id, at: head, text, remark }));
           putAwayAt = head;
           await engine.ask('putAway', null);
+          await mirror();
+          isMade = true;
         }),
-      ),
+      );
+      return isMade;
+    },
     settle: (choice) =>
       said(() =>
         inTurn(async () => {

@@ -2,6 +2,7 @@ import { useEffect } from 'react';
 import { create } from 'zustand';
 import type { Host } from '../../core/host/host.ts';
 import { Refusal } from '../../core/refusal.ts';
+import type { Session } from './session.ts';
 import { useSession } from './session-context.ts';
 import { useWorkbench } from './workbench.ts';
 
@@ -29,7 +30,8 @@ let wanted = 0;
 
 /** Sets the note of the shown option, with progress and cancel. */
 export function useNoteJob(): NoteJob & { readonly start: () => void; readonly cancel: () => void } {
-  const { host, engine } = useSession();
+  const session = useSession();
+  const { host } = session;
   const id = useWorkbench(({ line }) => line?.id ?? null);
   const made = useJob();
   // The note of another document goes on being set, and is no note of this one.
@@ -46,30 +48,9 @@ export function useNoteJob(): NoteJob & { readonly start: () => void; readonly c
   useEffect(() => {
     if (id && useJob.getState() === none) void findAgain(host, id);
   }, [host, id]);
-  const start = async () => {
-    const mine = ++wanted;
-    const { document } = useWorkbench.getState();
-    if (made.job) void host.cancelJob({ job: made.job });
-    useJob.setState({ ...none, document: id, bytes: job.bytes, state: 'running', hash: document?.hash ?? '' });
-    try {
-      const note = await engine.ask('note', { option: document?.option ?? null });
-      if (mine !== wanted) return;
-      const answer = await host.startNote({ note });
-      if (!answer.ok) throw new Refusal([answer.refusal]);
-      if (mine !== wanted) return void (await host.cancelJob({ job: answer.value.job }));
-      useJob.setState({ job: answer.value.job });
-      const { job: started, document: of, hash } = useJob.getState();
-      sessionStorage.setItem(handedOver, JSON.stringify({ job: started, document: of, hash }));
-      // It may have ended before we knew its id.
-      await ended(host, answer.value.job);
-    } catch (error) {
-      if (!(error instanceof Refusal)) throw error;
-      useJob.setState({ state: 'none', job: null, why: `${error.what}. ${error.mend}` });
-    }
-  };
   return {
     ...job,
-    start: () => void start(),
+    start: () => void start(session),
     cancel: () => {
       wanted++;
       const { job: running } = useJob.getState();
@@ -78,6 +59,49 @@ export function useNoteJob(): NoteJob & { readonly start: () => void; readonly c
       else useJob.setState({ state: 'none' });
     },
   };
+}
+
+/** Hands the note of the shown option over to be set; a note that is being set is called off. */
+async function start({ host, engine }: Session): Promise<void> {
+  const mine = ++wanted;
+  const { document, line } = useWorkbench.getState();
+  const made = useJob.getState();
+  const of = line?.id ?? null;
+  if (made.job) void host.cancelJob({ job: made.job });
+  const bytes = made.document === of ? made.bytes : null;
+  useJob.setState({ ...none, document: of, bytes, state: 'running', hash: document?.hash ?? '' });
+  try {
+    const note = await engine.ask('note', { option: document?.option ?? null });
+    if (mine !== wanted) return;
+    const answer = await host.startNote({ note });
+    if (!answer.ok) throw new Refusal([answer.refusal]);
+    if (mine !== wanted) return void (await host.cancelJob({ job: answer.value.job }));
+    useJob.setState({ job: answer.value.job });
+    const { hash } = useJob.getState();
+    sessionStorage.setItem(handedOver, JSON.stringify({ job: answer.value.job, document: of, hash }));
+    // It may have ended before we knew its id.
+    await ended(host, answer.value.job);
+  } catch (error) {
+    if (!(error instanceof Refusal)) throw error;
+    useJob.setState({ state: 'none', job: null, why: `${error.what}. ${error.mend}` });
+  }
+}
+
+/** The note of the plate as it stands: the one that was made, or one made now. Null where that was called off or refused. */
+export async function currentNote(session: Session): Promise<Uint8Array | null> {
+  const { document, line } = useWorkbench.getState();
+  const isCurrent = (job: NoteJob): boolean =>
+    job.state === 'done' && job.document === (line?.id ?? null) && job.hash === document?.hash;
+  if (isCurrent(useJob.getState())) return useJob.getState().bytes;
+  await start(session);
+  while (useJob.getState().state === 'running')
+    await new Promise<void>((resolve) => {
+      const stop = useJob.subscribe(() => {
+        stop();
+        resolve();
+      });
+    });
+  return isCurrent(useJob.getState()) ? useJob.getState().bytes : null;
 }
 
 /** Takes over how a job ended, if it did. */
