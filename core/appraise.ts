@@ -92,7 +92,7 @@ function governingRows(rows: readonly CheckRow[]): Record<string, CheckRow> {
 }
 
 /** True where an option's document has its checks take forces from the whole plate as well. */
-export const asksSolver = ({ forces }: PlateDocument): boolean => forces?.from === 'hand and solver';
+export const asksSolver = ({ forces }: Pick<PlateDocument, 'forces'>): boolean => forces?.from === 'hand and solver';
 
 function solvedFor(document: PlateDocument, solved: SolvedForces | undefined): Model['solved'] {
   if (!solved) return asksSolver(document) ? { missing: 'the plate is not solved yet as one structure' } : null;

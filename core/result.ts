@@ -1,5 +1,6 @@
 import type { Appraisal } from './appraise.ts';
-import { graver, type CheckRow } from './checks/check-row.ts';
+import { graver, type BothSides, type CheckRow } from './checks/check-row.ts';
+import type { SolvedForces } from './loads/solved-forces.ts';
 import { unitReading } from './quantity/units.ts';
 
 /** The program's version; the one place that says it, held equal to package.json by a test. */
@@ -16,6 +17,8 @@ export interface Result {
   readonly quantities: Appraisal['quantities'];
   readonly checks: readonly ResultRow[];
   readonly governing: Readonly<Record<string, ResultRow>>;
+  /** The mesh and its errors, where forces of the whole plate were judged with. */
+  readonly solver?: SolvedForces['mesh'];
   readonly limitStates: readonly { readonly name: string; readonly verdict: string; readonly fails: number; readonly unjudged: number; readonly made: number; readonly governing: string | null; readonly remark: string }[];
   readonly findings: Appraisal['findings'];
 }
@@ -35,6 +38,8 @@ export interface ResultRow {
   readonly near: boolean;
   readonly reason: string;
   readonly sources: readonly string[];
+  /** By hand and by the whole plate's solution, where both were asked for; `demand` and the rest are those that govern. */
+  readonly forces?: BothSides;
 }
 
 /** The result of an appraisal. `every`: all rows; else the gravest of each check, place and direction. */
@@ -51,6 +56,7 @@ export function resultOf(appraisal: Appraisal, { every = false }: { every?: bool
     checks: (every ? rows : gravest(rows)).map(resultRow),
     governing: Object.fromEntries(Object.entries(governing).map(([state, row]) => [state, resultRow(row)])),
     limitStates: appraisal.limitStates.map(({ name, verdict, fails, unjudged, made, row, remark }) => ({ name, verdict, fails, unjudged, made, governing: row ? `${row.id} at ${row.place}` : null, remark })),
+    ...(model.solved && !('missing' in model.solved) ? { solver: model.solved.mesh } : {}),
     findings: appraisal.findings,
   };
 }
@@ -68,7 +74,7 @@ export function gravest(rows: readonly CheckRow[]): readonly CheckRow[] {
 
 function resultRow(row: CheckRow): ResultRow {
   const { id, title, limitState, place, loadCase, direction, demand, capacity, utilisation, verdict, near, reason } = row;
-  return { id, title, limitState, place, loadCase, direction, demand, capacity, unit: siUnit(row.unit), utilisation, verdict, near, reason, sources: row.sources.map(sourceText) };
+  return { id, title, limitState, place, loadCase, direction, demand, capacity, unit: siUnit(row.unit), utilisation, verdict, near, reason, sources: row.sources.map(sourceText), ...(row.both ? { forces: row.both } : {}) };
 }
 
 /** A source in one line: "EN 1993-1-8:2005, Table 3.4 (from memory)". */

@@ -1,5 +1,6 @@
 import { appraise, type Appraisal } from '../appraise.ts';
 import { graver, type CheckRow } from '../checks/check-row.ts';
+import type { SolvedForces } from '../loads/solved-forces.ts';
 import type { RawDocument } from '../document/read-document.ts';
 import type { PlateDocument } from '../document/schema.ts';
 
@@ -34,10 +35,16 @@ export interface Comparison {
   readonly appraisals: readonly Appraisal[];
 }
 
-/** Appraises the document as it stands and each of its options, and sets them against `base`. */
-export function compare(raw: RawDocument, document: PlateDocument, base: string | null = null): Comparison {
+/** Appraises the document as it stands and each of its options, and sets them against `base`. `solved`: forces of the whole
+ *  plate under an option, where there are any. */
+export function compare(
+  raw: RawDocument,
+  document: PlateDocument,
+  base: string | null = null,
+  solved: (option: string | null) => SolvedForces | undefined = () => undefined,
+): Comparison {
   const ids = [null, ...document.options.map(({ id }) => id)];
-  const appraisals = ids.map((id) => appraise(raw, document, id));
+  const appraisals = ids.map((id) => appraise(raw, document, id, solved(id)));
   const reference = appraisals[ids.indexOf(base)] as Appraisal;
   return { base, appraisals, options: appraisals.map((appraisal) => compared(appraisal, reference)) };
 }

@@ -1,23 +1,26 @@
 import { resolve } from 'node:path';
-import { appraise, type Appraisal } from '../../core/appraise.ts';
+import { appraise, asksSolver, type Appraisal } from '../../core/appraise.ts';
 import { printedUnit, quantityText } from '../../core/quantity/format-quantity.ts';
 import type { CheckRow } from '../../core/checks/check-row.ts';
 import { mergedFindings } from '../../core/merged-findings.ts';
 import { placeWords, titleAtPlace } from '../../core/place-words.ts';
 import { resultOf } from '../../core/result.ts';
+import type { Model } from '../../core/model.ts';
 import { openDocument } from '../host/open-document.ts';
 import { chosenOption } from './chosen-option.ts';
+import { solvedFor } from './solved-for.ts';
 import { optionsOf } from './options-of.ts';
 import { exit } from './terminal.ts';
 import type { Verb } from './verbs.ts';
 
-const usage = 'check FILE [--option ID] [--json] [--every]';
+const usage = 'check FILE [--option ID] [--solver] [--json] [--every]';
 
 export const checkVerb: Verb = {
   usage,
   purpose: 'judges one option: masses, areas, every check, what governs, findings',
   help: [
     '  --option ID   the option to judge; by default the chosen one; "base" is the document as it stands',
+    '  --solver      also with the forces of the whole plate solved, though the document does not ask for them; the larger governs',
     '  --json        one object with everything, SI (schema stillplate-result/1)',
     '  --every       all rows in the JSON, not only the gravest of each check, place and direction',
     '',
@@ -26,12 +29,19 @@ export const checkVerb: Verb = {
   run: async (args, on) => {
     const { values, file } = optionsOf(
       args,
-      { option: { type: 'string' }, json: { type: 'boolean' }, every: { type: 'boolean' } },
+      {
+        option: { type: 'string' },
+        solver: { type: 'boolean' },
+        json: { type: 'boolean' },
+        every: { type: 'boolean' },
+      },
       usage,
       1,
     );
     const { raw, document } = await openDocument(resolve(on.folder, file));
-    const appraisal = appraise(raw, document, chosenOption(document, values.option));
+    const option = chosenOption(document, values.option);
+    const forces = solvedFor(raw, document, option, values.solver ?? false, on);
+    const appraisal = appraise(raw, document, option, forces);
     on.out(
       values.json
         ? JSON.stringify(resultOf(appraisal, { every: values.every ?? false }), null, 2)
@@ -48,7 +58,15 @@ export const exitOf = ({ rows }: Appraisal): number =>
     : exit.passes;
 
 /** What a person reads first: what decides, then what was found. */
-export function checkText({ model, optionTitle, quantities, limitStates, findings, documentHash }: Appraisal): string {
+export function checkText({
+  model,
+  optionTitle,
+  quantities,
+  limitStates,
+  findings,
+  documentHash,
+  rows,
+}: Appraisal): string {
   const { units } = model.document;
   const say = (id: string, unit: string) =>
     `  ${quantities[id]?.title}: ${quantityText(quantities[id]?.value ?? NaN, printedUnit(unit, units))}`;
@@ -66,6 +84,8 @@ export function checkText({ model, optionTitle, quantities, limitStates, finding
     say('ratio.open', '1'),
     '',
   );
+  const sides = sidesText(rows, model);
+  if (sides.length > 0) lines.push(...sides, '');
   for (const state of limitStates) {
     const { name, verdict, row, highest, fails, unjudged, made, remark } = state;
     const counts =
@@ -95,4 +115,20 @@ export function checkText({ model, optionTitle, quantities, limitStates, finding
   }
   lines.push('', 'No approval: a licensed engineer reviews; local codes, class and lifting rules take precedence.');
   return lines.join('\n');
+}
+
+/** Whose forces the verdicts are made of; nothing where all are by hand because the document says so. */
+function sidesText(rows: readonly CheckRow[], { solved, document: { forces, units } }: Model): string[] {
+  if (solved === null) return [];
+  if ('missing' in solved)
+    return [`Forces by hand; those of the whole plate are asked for and missing: ${solved.missing}.`];
+  const both = rows.flatMap((row) => (row.both ? [row.both] : []));
+  const count = (by: 'hand' | 'solver') => both.filter(({ governs }) => governs === by).length;
+  const smaller = both.filter((one) => one.smaller !== '').length;
+  const { size, stressError, residual } = solved.mesh;
+  return [
+    `Forces by hand and of the whole plate${asksSolver({ forces }) ? '' : ' (for this run: the document takes its forces by hand)'}: ${both.length} demands are made of both; ${count('hand')} govern by hand, ${count('solver')} by the solver.`,
+    ...(smaller > 0 ? [`${smaller} of them at the smaller of two values, for reasons in the document.`] : []),
+    `Cells up to ${quantityText(size, printedUnit('mm', units), 3)}, stress error about ${(100 * stressError).toFixed(1)} %, balance to ${residual.toExponential(0)}.`,
+  ];
 }

@@ -7,20 +7,28 @@ import type { UnitSystem } from '../../core/quantity/format-quantity.ts';
 import { openDocument } from '../host/open-document.ts';
 import { chosenOption } from './chosen-option.ts';
 import { exitOf } from './check.ts';
+import { solvedFor } from './solved-for.ts';
 import { optionsOf } from './options-of.ts';
 import { tableText } from './table-text.ts';
 import type { Verb } from './verbs.ts';
 
-const usage = 'compare FILE [--against ID] [--json]';
+const usage = 'compare FILE [--against ID] [--solver] [--json]';
 
 export const compareVerb: Verb = {
   usage,
   purpose: 'sets all options side by side: mass, weight, openness, what governs, what drives cost',
-  help: '  --against ID   the option that changes are counted from; by default the document as it stands ("base")\n  --json         one object: for each option its result, SI\n\nExample: stillplate compare samples/middle.stillplate.json',
+  help: '  --against ID   the option that changes are counted from; by default the document as it stands ("base")\n  --solver       with the forces of the whole plate solved as well, though the document does not ask for them\n  --json         one object: for each option its result, SI\n\nExample: stillplate compare samples/middle.stillplate.json',
   run: async (args, on) => {
-    const { values, file } = optionsOf(args, { against: { type: 'string' }, json: { type: 'boolean' } }, usage, 1);
+    const { values, file } = optionsOf(
+      args,
+      { against: { type: 'string' }, solver: { type: 'boolean' }, json: { type: 'boolean' } },
+      usage,
+      1,
+    );
     const { raw, document } = await openDocument(resolve(on.folder, file));
-    const comparison = compare(raw, document, chosenOption(document, values.against ?? 'base'));
+    const comparison = compare(raw, document, chosenOption(document, values.against ?? 'base'), (option) =>
+      solvedFor(raw, document, option, values.solver ?? false, on),
+    );
     on.out(values.json ? comparisonJson(comparison) : comparisonText(comparison, document.units));
     return Math.max(...comparison.appraisals.map(exitOf));
   },

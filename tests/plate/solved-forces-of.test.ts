@@ -1,0 +1,128 @@
+import { describe, expect, it } from 'vitest';
+import { modelOf } from '../../core/appraise.ts';
+import { tubeBending } from '../../core/checks/tube-bending.ts';
+import { tubeShear } from '../../core/checks/tube-shear.ts';
+import { checkRows } from '../../core/checks/evaluate-check.ts';
+import { solvedKey, type SituationForces } from '../../core/loads/solved-forces.ts';
+import { larger, solvedForcesOf } from '../../core/plate/solved-forces-of.ts';
+import { drained } from '../../core/solve/drained.ts';
+import { demoDocument } from '../geometry/demo-document.ts';
+
+/** Four tubes held at their crossings, which lie close together: the arms outside are cantilevers, whatever is stiff. */
+const arms = {
+  grid: {
+    arrangement: 'stacked',
+    mainTubes: { count: 2, spacing: '0.8 m', overhang: '2 m' },
+    crossTubes: { count: 2, spacing: '0.6 m', overhang: '1.5 m' },
+    suspension: {
+      kind: 'strut',
+      apex: null,
+      attachments: [
+        { id: 'S1', x: '0 m', y: '0 m' },
+        { id: 'S2', x: '0.6 m', y: '0 m' },
+        { id: 'S3', x: '0 m', y: '0.8 m' },
+        { id: 'S4', x: '0.6 m', y: '0.8 m' },
+      ],
+    },
+  },
+  panels: { A1: null, A3: null, B1: null, B3: null },
+};
+
+describe('a plate whose arms are statically determinate', () => {
+  const document = demoDocument(arms);
+  const model = modelOf(document);
+  const forces = drained(solvedForcesOf(model));
+  const both = modelOf(document, forces);
+
+  it('has the same moment and shear at the root of its arms by hand and by the solver (statics: to nine digits)', () => {
+    for (const check of [tubeBending, tubeShear]) {
+      const { rows } = checkRows(check, both);
+      const service = rows.filter(({ loadCase }) => loadCase === 'service');
+      expect(service.length).toBe(8);
+      for (const { both: sides, place } of service) {
+        expect(sides!.hand.demand!, place).toBeGreaterThan(0);
+        expect(sides!.solver.demand! / sides!.hand.demand!, `${check.id} ${place}`).toBeCloseTo(1, 9);
+        expect(sides!.solver.utilisation! / sides!.hand.utilisation!, place).toBeCloseTo(1, 9);
+      }
+    }
+  });
+
+  it('hangs from four legs that carry a quarter each (symmetry)', () => {
+    const { legs } = forces.situations['service-down']!;
+    const { force } = model.loads.situations.find(({ id }) => id === 'service-down')!;
+    for (const id of ['S1', 'S2', 'S3', 'S4']) expect((4 * legs[id]!.along) / Math.abs(force)).toBeCloseTo(1, 9);
+  });
+
+  it('balances, needs no mesh of panels, and says which plate it is of', () => {
+    expect(forces.mesh.residual).toBeLessThan(1e-12);
+    expect(forces.mesh.stressError).toBe(0);
+    expect(forces.key).toBe(solvedKey(document));
+  });
+});
+
+describe('a plate with bolted panels', () => {
+  const document = demoDocument({ forces: { from: 'hand and solver', mesh: '200 mm' } });
+  const model = modelOf(document);
+  const forces = drained(solvedForcesOf(model));
+
+  it('gives every case that has its data, each loading on each set of supports, but those with a part lost', () => {
+    const wanted = model.loads.situations.filter(({ loadCase, missing }) => !missing && !loadCase.startsWith('lost'));
+    expect(Object.keys(forces.situations)).toEqual(wanted.map(({ id }) => id));
+    for (const { id, loadings, present } of wanted)
+      expect(forces.situations[id]!.loadings, id).toBe(loadings.length * present.length);
+  });
+
+  it('names the worst bolts of each panel, its stress and its dip, and takes plain JSON there and back', () => {
+    const { panels } = forces.situations['service-up']!;
+    expect(Object.keys(panels).sort()).toEqual(['A1', 'A3', 'B1', 'B3']);
+    for (const [id, { pull, shear, weld, stress, membrane, dip }] of Object.entries(panels)) {
+      const bolts = model.panels.get(id)!.bolts.map((bolt) => bolt.id);
+      expect(bolts).toContain(pull!.bolt);
+      expect(bolts).toContain(shear!.bolt);
+      expect(weld).toBeNull();
+      // hung on its bolts: the worst carries its even share of the panel's force or more (equilibrium)
+      const { panelForces } = model.loads.situations.find((s) => s.id === 'service-up')!;
+      expect(pull!.force).toBeGreaterThan(Math.abs(panelForces.get(id)!) / bolts.length);
+      expect(stress!).toBeGreaterThan(membrane!);
+      expect(dip!).toBeGreaterThan(0);
+    }
+    expect(JSON.parse(JSON.stringify(forces))).toEqual(forces);
+  });
+
+  it('takes the larger of two loadings, whichever way round', () => {
+    const [a, b] = ['service-up', 'service-down'].map((id) => forces.situations[id]!) as [
+      SituationForces,
+      SituationForces,
+    ];
+    const most = larger(a, b);
+    expect(larger(b, a)).toEqual({ ...most, buckling: expect.anything() as unknown });
+    for (const tube in most.tubes) expect(most.tubes[tube]!.M).toBe(Math.max(a.tubes[tube]!.M, b.tubes[tube]!.M));
+    expect(most.panels.A1!.pull!.force).toBe(Math.max(a.panels.A1!.pull!.force, b.panels.A1!.pull!.force));
+    expect(most.buckling!.factor).toBe(Math.min(a.buckling!.factor, b.buckling!.factor));
+    expect(larger(a, { ...b, settled: false }).settled).toBe(false);
+  });
+
+  it('tells of a mesh that is too coarse for the stresses', () => {
+    expect(forces.mesh.size).toBe(0.2);
+    expect(forces.mesh.stressError).toBeGreaterThan(0.02);
+  });
+});
+
+describe('forces and the plate that they are of', () => {
+  it('are of one plate however its quantities are typed and whatever it is called, and of another once it changes', () => {
+    const key = (...changes: unknown[]) => solvedKey(demoDocument(...changes));
+    const own = key();
+    expect(key({ designs: { deck: { thickness: '0.01 m' } } })).toBe(own);
+    expect(key({ project: { name: 'Another name' }, units: 'inch' })).toBe(own);
+    expect(key({ forces: { from: 'hand and solver', choose: [{ check: 'bolt-tension', take: 'hand', reason: 'x' }] } })).toBe(own);
+    expect(key({ designs: { deck: { thickness: '11 mm' } } })).not.toBe(own);
+    expect(key({ loads: { service: { force: '61 kN' } } })).not.toBe(own);
+    expect(key({ basis: { table: 'AISC 360 ASD' } })).not.toBe(own);
+    expect(key({ forces: { mesh: '50 mm' } })).not.toBe(own);
+  });
+
+  it('refuses a mesh that would never end, and says how wide is wide enough', () => {
+    const fine = modelOf(demoDocument({ forces: { mesh: '1 mm' } }));
+    expect(() => drained(solvedForcesOf(fine))).toThrow(/thousand of them.*Take wider cells/);
+  });
+}); // prettier-ignore
