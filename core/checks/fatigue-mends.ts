@@ -1,0 +1,26 @@
+/** What makes each detail live longer, by its check: what to change, the surest first. */
+export const fatigueMends: Readonly<Record<string, string>> = {
+  'fatigue-weld-root':
+    'A thicker throat (stress falls in proportion, life with its third power or more), a smaller panel field, or bolts.',
+  'fatigue-weld-toe':
+    'A thicker panel, a smaller field, or a ground or peened toe where the code that is used lets that count.',
+  'fatigue-weld-end':
+    'Stop welding to this tube (bolts, or sides on the other tubes), a deeper tube or thicker wall, a ground transverse end, or an attachment point that bends the tube less.',
+  'fatigue-weld-intermittent': 'A continuous weld.',
+  'fatigue-plate-edge':
+    'A thicker panel, a smaller field, no holes or larger ones away from where the panel bends most.',
+  'fatigue-bolt-hole-panel':
+    'Slip-resistant bolts (a better class), a thicker panel, a smaller field, or a wider pitch.',
+  'fatigue-bolt-hole-tube':
+    'Studs or pads instead of holes, bolts away from the most bent length, a deeper tube or thicker wall.',
+  'fatigue-bolt-tension': 'More or larger bolts, a stiffer panel (less prying), or a preload that is kept and shown.',
+  'fatigue-bolt-shear': 'Slip-resistant bolts: friction then carries what turns round.',
+  'fatigue-crossing-toe':
+    'Analyse both walls as shells, or test the joint; equal widths, thicker walls or a collar plate lower the stress at the toe.',
+  'fatigue-crossing-root': 'A thicker throat, full penetration, or attachment points that bend the cross tubes less.',
+  'fatigue-eye-foot': 'A longer or thicker foot, or an eye that faces its leg.',
+  'fatigue-eye-root': 'Full penetration (no root to crack), a thicker throat or a longer foot.',
+  'fatigue-eye-hole': 'A wider or thicker eye, a closer pin, or a bushing.',
+  'fatigue-eye-on-tube':
+    'Put the eye at a crossing or where the tube bends less, shorten its foot, or take a deeper tube.',
+};
