@@ -10,7 +10,7 @@ const order = [
   ['host'],
   // Numerical methods know no plate: they stand left of the loads, which ask them for the forces in the grid of tubes.
   // A record of a test or of the sea, read and reduced to numbers, needs no plate either.
-  ['water', 'solve', 'record', 'tank'],
+  ['water', 'solve', 'record', 'tank', 'motion'],
   ['geometry'],
   ['mass'],
   ['loads'],
