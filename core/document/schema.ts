@@ -1,7 +1,10 @@
 import * as z from 'zod';
 import { sameSpelling } from '../catalogue/spelling.ts';
 import { fatigueField } from './fatigue-field.ts';
+import { jointsField } from './joints-field.ts';
+import { fixingDetails } from './fixing-details.ts';
 import { quantity } from './quantity-field.ts';
+import { ratesField } from './rates-field.ts';
 import { text } from './text-field.ts';
 import { userCatalogue } from './user-catalogue.ts';
 import { withRule, type Fault } from './with-rule.ts';
@@ -188,6 +191,8 @@ const grid = z.strictObject({
   crossTubes: tubeSet,
   /** Throat of the welds at the crossings. */
   jointThroat: length(),
+  /** Rigid where it is left out. */
+  joints: jointsField.optional(),
   suspension,
   padEyes: z
     .strictObject({
@@ -212,7 +217,8 @@ const fixing = z.discriminatedUnion('kind', [
     /** Slip factor of the faying surfaces, with how it is known. */
     slipFactor: z.strictObject({ value: factor, source: text }).optional(),
     /** How the bolt goes through or into the tube. */
-    into: z.enum(['through-bolt with sleeve', 'one-sided', 'welded stud', 'tapped pad']),
+    into: z.enum(['through-bolt with sleeve', 'one-sided', 'welded stud', 'tapped pad', 'clamp']),
+    ...fixingDetails,
     /** Document that limits the hardness of bolts above class 8.8 under cathodic protection. */
     hardnessLimit: text.optional(),
     threadsInShearPlane: z.boolean().default(true),
@@ -498,6 +504,8 @@ export const documentSchema = withRule(
       mass: massAllowances,
       loads,
       fatigue: fatigueField.optional(),
+      /** The user's own rates: without them costs say what is missing. */
+      rates: ratesField.optional(),
       catalogue: userCatalogue.prefault({}),
       forces: forces.optional(),
       options: options.default([]),
@@ -550,5 +558,6 @@ export type WeldedFixing = Extract<Fixing, { kind: 'welded' }>;
 export type TubeSet = z.infer<typeof tubeSet>;
 export type Eye = z.infer<typeof eye>;
 export type Loads = z.infer<typeof loads>;
+export type Rates = z.infer<typeof ratesField>;
 export type FatigueFields = z.infer<typeof fatigueField>;
 export type PlateOption = z.infer<typeof option>;
