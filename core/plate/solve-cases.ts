@@ -2,6 +2,7 @@ import type { Situation } from '../loads/situation.ts';
 import type { Model } from '../model.ts';
 import { meshStudy, type MeshStudy } from './mesh-study.ts';
 import { beamEndForces } from '../solve/elements/beam-forces.ts';
+import { jointForce } from '../solve/structure/tie.ts';
 import { fixingForces } from './results/fixing-forces.ts';
 import { readyPlate, solveLoading, type ReadyPlate, type SolvedLoading } from './solve-plate.ts';
 
@@ -30,10 +31,19 @@ export interface LostPart {
   readonly solved: readonly SolvedLoading[];
 }
 
+/** The same load cases with the joints of tubes at one end of their stated range. */
+export interface JointEndSolved {
+  readonly end: 'low' | 'high';
+  readonly plate: ReadyPlate;
+  readonly solved: readonly SolvedLoading[];
+}
+
 export interface SolvedCases {
   readonly plate: ReadyPlate;
   readonly study: MeshStudy | null;
   readonly solved: readonly SolvedLoading[];
+  /** Both ends of the joints' stiffness, each in the order of `solved`; empty where no range is stated. */
+  readonly jointEnds: readonly JointEndSolved[];
   readonly losses: readonly LostPart[];
 }
 
@@ -51,7 +61,8 @@ export const everySolved = ({
  * Solves the load cases of a model as one structure. Yields what it is about to do, so that a caller may stop it there.
  * Each loading (both spreads of the pressure) on each variant of supports is solved by itself. Losses: of all rows of
  * bolts (or sides of weld) the one that carries most in service, of all panels the one with the largest share, of all
- * joints the one that hands over most; the loads are those of the accidental cases.
+ * joints the one that hands over most; the loads are those of the accidental cases. Where the joints' stiffness has a range,
+ * the whole plate is solved at both of its ends as well.
  */
 export function* solveCases(model: Model, request: SolveRequest): Generator<SolveProgress, SolvedCases> {
   const { situations } = model.loads;
@@ -63,7 +74,8 @@ export function* solveCases(model: Model, request: SolveRequest): Generator<Solv
   const work = [...whole, ...legs];
   const count = work.reduce((sum, s) => sum + s.loadings.length * s.present.length, 0);
   let done = 0;
-  const total = count + (request.losses ? 12 : 0) + (request.size === undefined ? 2 : 0);
+  const ends = model.document.grid.joints?.range ? (['low', 'high'] as const) : [];
+  const total = count * (1 + ends.length) + (request.losses ? 12 : 0) + (request.size === undefined ? 2 : 0);
   const progress = (what: string): SolveProgress => ({ done: done++, of: Math.max(total, done), what });
 
   let study: MeshStudy | null = null;
@@ -102,6 +114,11 @@ export function* solveCases(model: Model, request: SolveRequest): Generator<Solv
   }
 
   const solved = yield* allOf(plate, work);
+  const jointEnds: JointEndSolved[] = [];
+  for (const end of ends) {
+    const on = readyPlate(model, { size, joints: end });
+    jointEnds.push({ end, plate: on, solved: yield* allOf(on, work) });
+  }
   const losses: LostPart[] = [];
   if (request.losses) {
     const service = solved.filter(({ situation }) => situation.loadCase === 'service');
@@ -110,7 +127,7 @@ export function* solveCases(model: Model, request: SolveRequest): Generator<Solv
       losses.push({ kind, id, why, plate: on, solved: yield* allOf(on, cases, loadings) });
     }
   }
-  return { plate, study, solved, losses };
+  return { plate, study, solved, jointEnds, losses };
 }
 
 const lossCases: ReadonlySet<Situation['loadCase']> = new Set(['lost bolt row', 'lost panel', 'lost leg']);
@@ -184,11 +201,12 @@ function worstJoint(plate: ReadyPlate, service: readonly SolvedLoading[]): strin
     const node =
       structure.tubes[tube]!.nodes[[...structure.tubes[tube]!.stations].findIndex((s) => Math.abs(s - at) < 1e-6)];
     const [first, last] = structure.tubes[tube]!.beams;
+    const sprung = structure.joints?.filter((joint) => joint.id === id) ?? [];
     for (const { answer } of service) {
-      let sum = 0;
+      let sum = sprung.reduce((all, joint) => all + jointForce(joint, answer.u).z, 0);
       for (let i = first; i < last; i++) {
         const { nodes } = structure.beams[i]!;
-        if (!nodes.includes(node!)) continue;
+        if (sprung.length > 0 || !nodes.includes(node!)) continue;
         const own = Float64Array.from(nodes.flatMap((n) => [...answer.u.subarray(6 * n, 6 * n + 6)]));
         const { start, end } = beamEndForces(beams[i]!, own);
         sum += nodes[0] === node ? -start.Vz : end.Vz;

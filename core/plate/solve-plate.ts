@@ -1,10 +1,13 @@
 import type { Model } from '../model.ts';
 import type { Situation } from '../loads/situation.ts';
+import type { JointEnd } from './mesh/joint-stiffness.ts';
 import { plateStructure } from './mesh/plate-structure.ts';
 import { factorise, type Factorisation } from '../solve/sparse/factorise.ts';
 import type { MakeKernels } from '../solve/sparse/front-kernels.ts';
 import { inWords } from './mechanism-words.ts';
 import { frontKernels } from '../solve/sparse/wasm-kernels.ts';
+import type { SolverSession } from '../solve/sparse/solver-session.ts';
+import { alike } from '../solve/structure/alike.ts';
 import type { Factorise } from '../solve/structure/factorise.ts';
 import { loadVector } from './load-vector.ts';
 import { movingMasses } from './plate-masses.ts';
@@ -32,16 +35,23 @@ export interface SolvedLoading {
   readonly stage: 'linear' | 'contact';
 }
 
-/** Meshes the model with cells no wider than `size`, m; panels, bolts and crossings of `without` are left out, by id. */
+/** Meshes the model with cells no wider than `size`, m; panels, bolts and crossings of `without` are left out, by id; joints
+ *  of tubes at the given end of their range. */
 export function readyPlate(
   model: Model,
   {
     size,
     without,
+    joints,
     kernels,
-  }: { readonly size: number; readonly without?: ReadonlySet<string>; readonly kernels?: MakeKernels },
+  }: { readonly size: number; readonly without?: ReadonlySet<string>; readonly joints?: JointEnd; readonly kernels?: MakeKernels }, // prettier-ignore
 ): ReadyPlate {
-  const structure = plateStructure(model, { size, levels: 'as built', ...(without ? { without } : {}) });
+  const structure = plateStructure(model, {
+    size,
+    levels: 'as built',
+    ...(without ? { without } : {}),
+    ...(joints ? { joints } : {}),
+  });
   const { beams, elements } = partElements(structure);
   return {
     model,
@@ -49,7 +59,7 @@ export function readyPlate(
     beams,
     elements,
     masses: movingMasses(model, structure),
-    factorise: factoriser(kernels),
+    factorise: session ? (system, parts) => (parts ? session.factorise(system, parts) : factorise(system)) : factoriser(kernels),
     size,
   };
 }

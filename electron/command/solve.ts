@@ -4,6 +4,7 @@ import { appraise } from '../../core/appraise.ts';
 import { printedUnit, quantityText, significant } from '../../core/quantity/format-quantity.ts';
 import { readQuantity } from '../../core/quantity/read-quantity.ts';
 import { programVersion } from '../../core/result.ts';
+import { jointCautions } from '../../core/plate/mesh/joint-stiffness.ts';
 import type { MeshStudy } from '../../core/plate/mesh-study.ts';
 import { balanceReport } from '../../core/plate/results/balance-report.ts';
 import { deflections } from '../../core/plate/results/deflections.ts';
@@ -73,9 +74,12 @@ export const solveVerb: Verb = {
       }),
     );
     const all = everySolved(cases);
-    const lines = all.map(({ plate, solved, lost }) => ({
+    const lines = all.map(({ plate, solved, lost }, i) => ({
       without: lost && `${lost.kind} ${lost.id}`,
       ...summary(plate, solved),
+      joints: lost
+        ? []
+        : cases.jointEnds.map((end) => ({ end: end.end, ...spread(summary(end.plate, end.solved[i]!)) })),
     }));
     const modes = values.modes ? drained(plateModes(cases.plate, { holding: 'hung', count: 6 })) : null;
     const inService = cases.solved.filter(({ situation }) => situation.loadCase === 'service');
@@ -117,7 +121,7 @@ export const solveVerb: Verb = {
       panels: panels.map(({ id, linear, large: dip }) => ({ id, linear, large: dip })),
     }));
     if (values.json)
-      on.out(JSON.stringify({ schema: 'stillplate-solution/1', programVersion, option: optionTitle, mesh: meshOf(cases), loadings: lines, modes: frequencies, buckling: factors, large: stretched, cautions }, null, 2)); // prettier-ignore
+      on.out(JSON.stringify({ schema: 'stillplate-solution/1', programVersion, option: optionTitle, mesh: meshOf(cases), loadings: lines, modes: frequencies, buckling: factors, large: stretched, cautions: [...jointCautions(model), ...cautions] }, null, 2)); // prettier-ignore
     else {
       on.out(`${model.document.project.name}. ${optionTitle}. Solved as one structure.`);
       for (const line of meshText(cases, text)) on.out(line);
@@ -128,6 +132,7 @@ export const solveVerb: Verb = {
         on.out(`  panel stress ${text(line.stress, 'MPa')}${line.stressAt ? ` in ${line.stressAt}` : ''}; tube moment ${text(line.moment, 'kN*m')} (by hand ${text(line.momentByHand, 'kN*m')})`); // prettier-ignore
         on.out(`  bolt pull ${text(line.pull, 'kN')}, shear ${text(line.shear, 'kN')}; weld ${text(line.weld, 'N/mm')}; contact ${text(line.contact, 'kN')}`); // prettier-ignore
         on.out(`  panels hand ${percent(line.toMain)} of the load to main tubes, ${percent(line.toCross)} to cross tubes; stress error ${percent(line.stressError)}`); // prettier-ignore
+        for (const { end, deflection, moment, pull } of line.joints) on.out(`  joints at the ${end} end of their range: deflection ${text(deflection, 'mm')}, tube moment ${text(moment, 'kN*m')}, bolt pull ${text(pull, 'kN')}`); // prettier-ignore
         on.out(line.settled ? `  contact settled in ${line.steps} steps; balance to ${line.residual.toExponential(0)}` : `  CONTACT DID NOT SETTLE: ${line.faults} points are wrong after ${line.steps} steps; do not use these numbers`); // prettier-ignore
       }
       if (frequencies) {
@@ -140,10 +145,10 @@ export const solveVerb: Verb = {
       for (const { situation, loading, converged, panels } of stretched)
         on.out(`Large deflection, ${situation}, ${loading}${converged ? '' : ' DID NOT CONVERGE'}: ${panels.map(({ id, linear, large: dip }) => `${id} dips ${dip === null ? 'unknown' : text(dip, 'mm')} (linear ${text(linear, 'mm')})`).join('; ')}`); // prettier-ignore
       on.out('');
-      for (const caution of cautions) on.out(caution);
+      for (const caution of [...jointCautions(model), ...cautions]) on.out(caution);
     }
     const sound =
-      lines.every(({ settled }) => settled || values.linear) &&
+      lines.every(({ settled, joints }) => (settled && joints.every((end) => end.settled)) || values.linear) &&
       (cases.study === null || cases.study.chosen !== null) &&
       (modes === null || (modes.air.converged && modes.water.converged)) &&
       buckling.every(({ converged }) => converged) &&
@@ -153,7 +158,7 @@ export const solveVerb: Verb = {
 };
 
 const cautions = [
-  'Tubes keep the shape of their sections, joints are rigid, lines and legs do not stretch: all make the plate stiffer than it is. Walls under panels and joints are judged by the checks.',
+  'Tubes keep the shape of their sections, lines and legs do not stretch: both make the plate stiffer than it is. Walls under panels and joints are judged by the checks.',
   'Panels whose bolts are fitted or slip-resistant bend with the tubes and take load off them; that counts only while the check of slip passes. Bolts with clearance are taken to slip.',
   'Bolt pulls include prying on rigid walls, without preload: an upper bound. Judge them with the larger of hand and solver. The numbers are for a licensed engineer to judge.',
 ];
@@ -197,6 +202,14 @@ function summary(plate: ReadyPlate, solved: SolvedLoading) {
     residual: balanceReport(plate, solved).residual,
   };
 }
+
+/** What the joints' stiffness moves. */
+const spread = ({ deflection, moment, pull, settled }: ReturnType<typeof summary>) => ({
+  deflection,
+  moment,
+  pull,
+  settled,
+});
 
 const meshOf = ({ plate, study }: SolvedCases): { size: number; unknowns: number; study: MeshStudy | null } => ({
   size: plate.size,

@@ -8,6 +8,7 @@ import { NumberField } from '../parts/NumberField.tsx';
 import { PlaceChecks } from '../parts/PlaceChecks.tsx';
 import { PointsTable } from '../parts/PointsTable.tsx';
 import { QuantityField } from '../parts/QuantityField.tsx';
+import { TextField } from '../parts/TextField.tsx';
 import { TableField } from '../parts/TableField.tsx';
 import { useField } from '../state/use-field.ts';
 import { useWorkbench } from '../state/workbench.ts';
@@ -28,6 +29,7 @@ export function GridSheet() {
           choices={asChoices(['stacked', 'flush'])}
         />
         <QuantityField path={['grid', 'jointThroat']} kind="length" {...fieldTexts('jointThroat')} />
+        <JointFields />
       </FieldGroup>
       <TubeSetFields set="mainTubes" />
       <TubeSetFields set="crossTubes" />
@@ -81,6 +83,50 @@ export function GridSheet() {
         />
       </FieldGroup>
       <PlaceChecks kinds={['tube', 'attachment', 'pad eye', 'crossing']} />
+    </>
+  );
+}
+
+/** How far the joints of tube on tube give way in the plate as one structure. */
+function JointFields() {
+  const joints = useField(['grid', 'joints']);
+  const raw = (typeof joints.raw === 'object' && joints.raw !== null ? joints.raw : {}) as Record<string, unknown>;
+  const at = (...rest: string[]): FieldPath => ['grid', 'joints', ...rest];
+  const blankRange = { low: 0.5, high: 2, source: texts.grid.rangeSource };
+  return (
+    <>
+      <ChoiceField
+        path={at('stiffness')}
+        {...fieldTexts('jointStiffness')}
+        choices={asChoices(['rigid', 'published', 'stated'])}
+      />
+      {raw['stiffness'] === 'stated' && (
+        <>
+          <QuantityField path={at('outOfPlane')} kind="turningStiffness" {...fieldTexts('jointOutOfPlane')} />
+          <QuantityField path={at('inPlane')} kind="turningStiffness" {...fieldTexts('jointInPlane')} />
+          <QuantityField path={at('axial')} kind="stiffness" {...fieldTexts('jointAxial')} optional />
+          <QuantityField path={at('twist')} kind="turningStiffness" {...fieldTexts('jointTwist')} optional />
+          <TextField path={at('source')} {...fieldTexts('jointSource')} />
+        </>
+      )}
+      {raw['range'] === undefined ? (
+        (raw['stiffness'] === 'stated' || raw['stiffness'] === 'published') && (
+          <button type="button" className="plain" onClick={() => joints.set({ ...raw, range: blankRange } as never)}>
+            {texts.grid.addJointRange}
+          </button>
+        )
+      ) : (
+        <>
+          <NumberField path={at('range', 'low')} {...fieldTexts('jointRangeLow')} />
+          <NumberField path={at('range', 'high')} {...fieldTexts('jointRangeHigh')} />
+          <TextField path={at('range', 'source')} {...fieldTexts('jointRangeSource')} />
+        </>
+      )}
+      {joints.raw !== undefined && (
+        <button type="button" className="plain" onClick={joints.clear}>
+          {texts.grid.rigidJoints}
+        </button>
+      )}
     </>
   );
 }

@@ -4,6 +4,7 @@ import type {
   BeamPart,
   BeamSection,
   ContactPart,
+  JointPart,
   PanelMesh,
   ShellPart,
   Structure,
@@ -12,6 +13,7 @@ import type {
 } from '../../solve/structure/structure.ts';
 import type { Vector } from '../../solve/vector.ts';
 import { nearestLine, touch } from '../../solve/lattice-lines.ts';
+import { jointStiffness, type JointEnd, type JointStiffness } from './joint-stiffness.ts';
 import { panelLattice, type Lattice } from './panel-lattice.ts';
 import { boltTieStiffness, contactStiffness, weldTieStiffness, type Clamped } from './tie-stiffness.ts';
 import { tubeStations } from './tube-stations.ts';
@@ -23,6 +25,8 @@ export interface MeshSettings {
   readonly levels: 'as built' | 'level';
   /** Panels, bolts, rows of weld (“A1 mainLow”) and joints of crossings (“A/3”) left out, by id. */
   readonly without?: ReadonlySet<string>;
+  /** Which end of the range of the joints’ stiffness; the stated value where it is left out. */
+  readonly joints?: JointEnd;
 }
 
 /** Panels' places along a tube that are closer than this, m, share a node of the tube. */
@@ -30,7 +34,7 @@ const shared = 0.004;
 
 /**
  * The plate of a document as nodes and parts: tubes as beams on their axes, rigid at the crossings over the distance of
- * the axes; panels as shells on their mid-planes; bolts and welds where they are, between the panel and the tube's wall;
+ * the axes, or on springs where the document lets the joints give way; panels as shells on their mid-planes; bolts and welds where they are, between the panel and the tube's wall;
  * contact at every point of a panel that lies on a tube's flat. Tubes keep their sections' shape (walls do not dent:
  * the checks of walls see to that), and vent holes are left out.
  */
@@ -73,6 +77,7 @@ export function plateStructure(model: Model, settings: MeshSettings): Structure 
     shells,
     ties,
     contacts,
+    joints: grid.joints,
     panels: meshes,
     tubes: grid.meshes,
   };
@@ -90,20 +95,23 @@ function latticeOf(panel: Panel, model: Model, { size }: MeshSettings): Lattice 
 interface TubeGrid {
   readonly meshes: readonly TubeMesh[];
   readonly beams: readonly BeamPart[];
+  readonly joints: readonly JointPart[];
   /** Node of a tube nearest to a place along it, and the offset from that node to the tube's axis at the place. */
   readonly at: (tube: number, along: number) => { readonly node: number; readonly offset: Vector };
 }
 
-/** Nodes of all tubes and the beams between them. A crossing has one node, the main tube's; the cross tube hangs on it by
- *  its offset. A cross tube that is let in begins at the main tube's face. */
+/** Nodes of all tubes and the beams between them. A rigid crossing has one node, the main tube's; the cross tube hangs on it
+ *  by its offset. Where the joint gives way the cross tube has nodes of its own, at the faces that are welded. A cross tube
+ *  that is let in begins at the main tube's face. */
 function tubeMeshes(
-  { geometry, loads }: Model,
+  model: Model,
   tubes: readonly Tube[],
   panels: readonly Panel[],
   lattices: readonly Lattice[],
   settings: MeshSettings,
   addNode: (x: number, y: number, z: number) => number,
 ): TubeGrid {
+  const { geometry, loads } = model;
   const index = new Map(tubes.map(({ id }, i) => [id, i]));
   const crossings = tubes.map((tube) => geometry.crossings.filter((c) => c[tube.set] === tube.id));
   const lost = ({ id }: Crossing): boolean => settings.without?.has(id) ?? false;
@@ -112,6 +120,14 @@ function tubeMeshes(
     set === 'main' || geometry.arrangement === 'stacked' || settings.levels === 'level'
       ? 0
       : tubes[index.get(main)!]!.section.width / 2;
+  const springs = new Map<string, JointStiffness>();
+  if (settings.levels === 'as built')
+    for (const { id, main, cross } of geometry.crossings) {
+      const stiffness = jointStiffness(model, tubes[index.get(main)!]!, tubes[index.get(cross)!]!, settings.joints ?? 'stated'); // prettier-ignore
+      if (stiffness) springs.set(id, stiffness);
+    }
+  /** The joint holds its tubes as one body no more: it is lost, or on springs. */
+  const loose = (crossing: Crossing): boolean => lost(crossing) || springs.has(crossing.id);
   const held = loads.plate.points.map(({ node }) => loads.plate.frame.nodes[node]!);
   const stations = tubes.map((tube, i) => {
     const along = (p: { readonly x: number; readonly y: number }): number => (tube.set === 'main' ? p.x : p.y);
@@ -140,8 +156,27 @@ function tubeMeshes(
   });
 
   const crossingNode = new Map<string, number>();
+  /** The middle of a sprung joint of a cross tube that is let in: there is only the main tube. */
+  const inside = (tube: Tube, c: Crossing, place: number): boolean =>
+    !lost(c) && Math.abs(c.y - place) < jointOf(tube, c) - touch;
+  const jointOn = ({ id, main, y }: Crossing, cross: Tube, node: number, place: number): JointPart => {
+    const on = tubes[index.get(main)!]!;
+    const [under, over] = [axisOf(on, settings), axisOf(cross, settings)];
+    // where the faces meet: on top of the main tube, or at its side
+    const meet = geometry.arrangement === 'stacked' ? on.top : over;
+    return {
+      id,
+      nodes: [crossingNode.get(id)!, node],
+      offsets: [
+        [0, place - y, meet - under],
+        [0, 0, meet - over],
+      ],
+      stiffness: springs.get(id)!,
+    };
+  };
   const meshes: TubeMesh[] = [];
   const beams: BeamPart[] = [];
+  const joints: JointPart[] = [];
   const sections = new Map<string, BeamSection>();
   tubes.forEach((tube, i) => {
     const main = tube.set === 'main';
@@ -151,7 +186,9 @@ function tubeMeshes(
     const nodes = Int32Array.from(own, (place) => {
       // all of a joint that holds moves with its node
       const crossing = crossings[i]!.find(
-        (c) => Math.abs((main ? c.x : c.y) - place) < jointOf(tube, c) + touch && !(lost(c) && !main),
+        (c) =>
+          Math.abs((main ? c.x : c.y) - place) < jointOf(tube, c) + touch &&
+          !(!main && loose(c) && !inside(tube, c, place)),
       );
       const known = crossing && crossingNode.get(crossing.id);
       if (known !== undefined) {
@@ -162,6 +199,8 @@ function tubeMeshes(
       offsets.push([0, 0, 0]);
       const node = main ? addNode(place, tube.at, z) : addNode(tube.at, place, z);
       if (crossing) crossingNode.set(crossing.id, node);
+      const sprung = main ? undefined : crossings[i]!.find((c) => springs.has(c.id) && !lost(c) && Math.abs(c.y - place) < jointOf(tube, c) + touch); // prettier-ignore
+      if (sprung) joints.push(jointOn(sprung, tube, node, place));
       return node;
     });
     const first = beams.length;
@@ -172,7 +211,7 @@ function tubeMeshes(
       const [from, to] = [own[k - 1]!, own[k]!];
       if (nodes[k - 1] === nodes[k]) continue; // inside a joint: rigid
       const middle = (from + to) / 2;
-      if (!main && crossings[i]!.some((c) => lost(c) && Math.abs(c.y - middle) < jointOf(tube, c))) continue; // parted
+      if (!main && crossings[i]!.some((c) => loose(c) && Math.abs(c.y - middle) < jointOf(tube, c))) continue; // parted, or the main tube's steel
       beams.push({ tube: i, nodes: [nodes[k - 1]!, nodes[k]!], offsets: [offsets[k - 1]!, offsets[k]!], from, to, section }); // prettier-ignore
     }
     meshes.push({ id: tube.id, set: tube.set, stations: own, nodes, offsets, beams: [first, beams.length] });
@@ -185,7 +224,7 @@ function tubeMeshes(
     const offset: Vector = mesh.set === 'main' ? [x + by, y, z] : [x, y + by, z];
     return { node: mesh.nodes[k]!, offset };
   };
-  return { meshes, beams, at };
+  return { meshes, beams, joints, at };
 }
 
 const sectionOf = ({ section, material }: Tube): BeamSection => {

@@ -6,6 +6,7 @@ import type { ReadyPlate } from '../solve-plate.ts';
 export const partKinds = [
   'main tubes',
   'cross tubes',
+  'joints',
   'panels in bending',
   'panels in their plane',
   'bolts',
@@ -33,6 +34,8 @@ export function workOfParts(
     work['panels in their plane'] += of(beams.length + e) - bent;
   });
   ties.forEach(({ kind }, e) => (work[kind === 'bolt' ? 'bolts' : 'welds'] += of(beams.length + shells.length + e)));
+  const sofar = beams.length + shells.length + ties.length;
+  (structure.joints ?? []).forEach((_, e) => (work.joints += of(sofar + e)));
   contacts.forEach((part, i) => {
     if (!closed[i]) return;
     const bare = { ...part, gap: 0 };

@@ -3,9 +3,9 @@ import type { ElementStiffness } from './element-stiffness.ts';
 import { nano } from './per-shell.ts';
 import { shellElements } from './shell-elements.ts';
 import type { BeamPart, Structure } from './structure.ts';
-import { tieElement } from './tie.ts';
+import { jointElement, tieElement } from './tie.ts';
 
-/** The structure's parts as elements, without contact: beams, shells and ties, in that order. Equal parts share a matrix. */
+/** The structure's parts as elements, without contact: beams, shells, ties and joints, in that order. Equal parts share a matrix. */
 export interface PartElements {
   readonly beams: readonly Beam[];
   readonly elements: readonly ElementStiffness[];
@@ -20,6 +20,7 @@ export function partElements(structure: Structure): PartElements {
       ...structure.beams.map(({ nodes }, i): ElementStiffness => ({ nodes, stiffness: beams[i]!.stiffness })),
       ...structure.shells.map(({ nodes }, i): ElementStiffness => ({ nodes, stiffness: shells[i]!.stiffness })),
       ...structure.ties.map(tieElement),
+      ...(structure.joints ?? []).map(jointElement),
     ],
   };
 }

@@ -10,6 +10,8 @@ export interface Structure {
   readonly shells: readonly ShellPart[];
   readonly ties: readonly TiePart[];
   readonly contacts: readonly ContactPart[];
+  /** Joints of tube on tube that give way; a rigid joint is one node. */
+  readonly joints?: readonly JointPart[];
   readonly panels: readonly PanelMesh[];
   readonly tubes: readonly TubeMesh[];
 }
@@ -66,6 +68,16 @@ export interface TieStiffness {
   readonly shear: number;
   readonly bending: number;
   readonly torsion: number;
+}
+
+/** A joint of a cross tube on a main tube that gives way, between two points at one place. */
+export interface JointPart {
+  /** Crossing's id. */
+  readonly id: string;
+  readonly nodes: readonly [main: number, cross: number];
+  readonly offsets: readonly [Vector, Vector];
+  /** Along x, y, z, N/m, and about them, N·m/rad. */
+  readonly stiffness: readonly [number, number, number, number, number, number];
 }
 
 /** A point of a panel that may press on a tube's flat and never pull on it. */

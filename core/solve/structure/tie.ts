@@ -1,5 +1,5 @@
 import type { ElementStiffness } from './element-stiffness.ts';
-import type { TiePart } from './structure.ts';
+import type { JointPart, TiePart } from './structure.ts';
 import type { Vector } from '../vector.ts';
 
 /** What a tie carries between panel and tube, as the force of the tube on the panel, N and N·m: pull along z (positive
@@ -14,9 +14,13 @@ export interface TieForce {
 }
 
 /** Tie as an element: Bᵀ k B with B (6 × 12) how far the two points part, u_t + θ_t × r_t - u_p - θ_p × r_p, and turn. */
-export function tieElement(part: TiePart): ElementStiffness {
+export const tieElement = (part: TiePart): ElementStiffness => springElement(part, stiffnessOf(part));
+
+/** Joint of two tubes as an element, in the same way. */
+export const jointElement = (part: JointPart): ElementStiffness => springElement(part, part.stiffness);
+
+function springElement(part: Pick<TiePart, 'nodes' | 'offsets'>, k: readonly number[]): ElementStiffness {
   const B = partingOf(part);
-  const k = stiffnessOf(part);
   const K = new Float64Array(144);
   for (let i = 0; i < 12; i++)
     for (let j = 0; j <= i; j++) {
@@ -27,9 +31,13 @@ export function tieElement(part: TiePart): ElementStiffness {
   return { nodes: part.nodes, stiffness: K };
 }
 
-export function tieForce(part: TiePart, u: Float64Array): TieForce {
+export const tieForce = (part: TiePart, u: Float64Array): TieForce => springForce(part, stiffnessOf(part), u);
+
+/** What a joint carries, as the force of the cross tube on the main tube, N and N·m. */
+export const jointForce = (part: JointPart, u: Float64Array): TieForce => springForce(part, part.stiffness, u);
+
+function springForce(part: Pick<TiePart, 'nodes' | 'offsets'>, k: readonly number[], u: Float64Array): TieForce {
   const B = partingOf(part);
-  const k = stiffnessOf(part);
   const force = k.map((stiffness, r) => {
     let parting = 0;
     part.nodes.forEach((node, end) => {
@@ -50,7 +58,7 @@ const stiffnessOf = ({ stiffness: { axial, shear, bending, torsion } }: TiePart)
   torsion,
 ];
 
-function partingOf({ offsets }: TiePart): Float64Array {
+function partingOf({ offsets }: Pick<TiePart, 'offsets'>): Float64Array {
   const B = new Float64Array(72);
   ([[-1, 0, offsets[0]], [1, 6, offsets[1]]] as const).forEach(([sign, first, [rx, ry, rz]]: readonly [number, number, Vector]) => {
     for (let r = 0; r < 6; r++) B[12 * r + first + r] = sign;
