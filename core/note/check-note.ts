@@ -4,10 +4,12 @@ import type { Appraisal } from '../appraise.ts';
 import type { RawDocument } from '../document/read-document.ts';
 import type { Comparison } from '../options/compare.ts';
 import { programVersion, resultOf } from '../result.ts';
+import { bothForcesSection } from './both-forces-section.ts';
 import { checkSections } from './check-sections.ts';
 import { cautionSection, signOffSection, sourceSection } from './closing-sections.ts';
 import { comparisonSection } from './comparison-section.ts';
 import { drawingSection } from './drawing-section.ts';
+import { fatigueSection } from './fatigue-section.ts';
 import { firstPage } from './first-page.ts';
 import { assumptionSection, inputSection } from './input-sections.ts';
 import { loadSection } from './load-section.ts';
@@ -53,7 +55,9 @@ export function checkNote(raw: RawDocument, appraisal: Appraisal, comparison: Co
       drawingSection(model),
       massSection(model, print),
       loadSection(model, print),
+      fatigueSection(model, appraisal.rows, print),
       ...checkSections(appraisal),
+      ...bothForcesSection(appraisal, print),
       comparisonSection(comparison, print),
       cautionSection(appraisal),
       sourceSection(appraisal),

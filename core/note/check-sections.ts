@@ -1,13 +1,15 @@
 import type { Appraisal } from '../appraise.ts';
+import { bySolution } from '../checks/by-solution.ts';
 import { checks } from '../checks/index.ts';
 import { gravest, sourceText } from '../result.ts';
-import { graver, nearFrom, type CheckRow } from '../checks/check-row.ts';
-import type { Check, LimitState } from '../checks/check.ts';
-import { traceCheck } from '../checks/trace-check.ts';
+import { graver, nearFrom, type BothSides, type CheckRow, type ForcesBy, type Side } from '../checks/check-row.ts';
+import type { Check, LimitState, Verdict } from '../checks/check.ts';
+import { traceCheck, type CheckTrace } from '../checks/trace-check.ts';
 import type { TraceLine } from '../derive/trace.ts';
 import type { Model } from '../model.ts';
 import { placeWords } from '../place-words.ts';
 import { situationWords } from './situation-words.ts';
+import { printIn } from './print-in.ts';
 import { mergedRows } from './merged-rows.ts';
 import type { Block, EquationBlock, Section } from './note.ts';
 
@@ -47,9 +49,13 @@ export function rowsInFull({ rows, limitStates }: Pick<Appraisal, 'rows' | 'limi
 
 /** A check at its place in full, as the note prints it; the window opens the same. */
 export function fullCheck(row: CheckRow, model: Model): Section {
-  const check = checks.find(({ id }) => id === row.id) as Check;
+  const own = checks.find(({ id }) => id === row.id) as Check;
   const situation = model.loads.situations.find(({ id }) => id === row.situation) ?? model.loads.situations[0]!;
-  const trace = traceCheck(check, model, row.place, situation);
+  const traced = (by: ForcesBy) => traceCheck(by === 'hand' ? own : bySolution(own), model, row.place, situation);
+  // What cannot be judged by the solver yet is shown as it is by hand.
+  const by: ForcesBy = row.both?.governs === 'solver' && row.both.solver.demand !== null ? 'solver' : 'hand';
+  const check = by === 'hand' ? own : bySolution(own);
+  const trace = traced(by);
   const title = `${check.title}: ${placeWords(model, row.place)}`;
   const source = check.source
     .filter((s) => !s.safety || s.safety === model.basis.safety)
@@ -62,6 +68,7 @@ export function fullCheck(row: CheckRow, model: Model): Section {
       ? [{ kind: 'paragraph', keep: true, text: `${situation.title}. ${situation.path}` } as const]
       : []),
     { kind: 'paragraph', keep: true, tone: 'small', text: `Source: ${source}` },
+    ...(row.both ? bothWords(row, row.both, model) : []),
     {
       kind: 'table',
       caption: 'Inputs',
@@ -77,7 +84,7 @@ export function fullCheck(row: CheckRow, model: Model): Section {
     {
       kind: 'paragraph',
       tone: row.verdict === 'passes' ? 'plain' : 'loud',
-      text: `${row.verdict === 'passes' ? 'Passes' : 'FAILS'}${row.utilisation === null ? '' : `: utilisation ${row.utilisation.toFixed(3)}`}${row.reason ? `: ${row.reason}` : ''}.`,
+      text: `${verdictWord[row.verdict]}${row.utilisation === null ? '' : `: utilisation ${row.utilisation.toFixed(3)}`}${row.reason ? `: ${row.reason}` : ''}.`,
     },
     {
       kind: 'paragraph',
@@ -85,9 +92,61 @@ export function fullCheck(row: CheckRow, model: Model): Section {
       text: `Second opinion: ${check.second.title} (${check.second.source.map(sourceText).join('; ')}).`,
     },
     ...trace.second.map(equation),
+    ...(row.both && row.both.solver.demand !== null
+      ? otherSide(trace, traced(by === 'hand' ? 'solver' : 'hand'), by)
+      : []),
     ...(check.cautions.length > 0 ? [{ kind: 'list', tone: 'caution', items: check.cautions } as const] : []),
   ];
   return { title, blocks };
+}
+
+const verdictWord: Readonly<Record<Verdict, string>> = {
+  passes: 'Passes',
+  fails: 'FAILS',
+  'cannot be judged': 'CANNOT BE JUDGED',
+  'not applicable': 'Does not apply',
+};
+
+/** Both demands, and which governs and why. */
+function bothWords(row: CheckRow, { hand, solver, governs, smaller }: BothSides, model: Model): Block[] {
+  const print = printIn(model.document.units);
+  const side = ({ demand, utilisation, reason }: Side): string =>
+    demand === null ? reason || 'no value' : `${print.quantity(demand, row.unit)}${utilisation === null ? (reason ? `, ${reason}` : '') : `, utilisation ${utilisation.toFixed(3)}`}`; // prettier-ignore
+  const why =
+    smaller !== ''
+      ? `That ${sideWords[governs]} is taken, the smaller of the two, because: ${smaller}`
+      : solver.demand === null && row.verdict === 'cannot be judged'
+        ? 'No verdict stands without the second.'
+        : `The larger governs: that ${sideWords[governs]}.`;
+  return [
+    {
+      kind: 'paragraph',
+      keep: true,
+      ...(smaller !== '' ? { tone: 'loud' as const } : {}),
+      text: `Demand by hand: ${side(hand)}. By the whole plate’s solution: ${side(solver)}. ${why}`,
+    },
+  ];
+}
+
+const sideWords: Readonly<Record<ForcesBy, string>> = {
+  hand: 'by hand',
+  solver: 'by the whole plate’s solution',
+};
+
+/** The side that does not govern: the inputs and lines in which it differs. */
+function otherSide(governing: CheckTrace, other: ReturnType<typeof traceCheck>, by: ForcesBy): Block[] {
+  if ('missing' in other) return [{ kind: 'paragraph', tone: 'small', text: `The other side: ${other.missing}.` }];
+  const known = new Set([...governing.inputs, ...governing.steps].map(({ plain }) => plain));
+  const fresh = (line: TraceLine): boolean => !known.has(line.plain);
+  return [
+    {
+      kind: 'paragraph',
+      keep: true,
+      tone: 'small',
+      text: `The demand ${sideWords[by === 'hand' ? 'solver' : 'hand']}, which does not govern; lines that are the same are not repeated.`,
+    },
+    ...[...other.inputs, ...other.steps].filter(fresh).map(equation),
+  ];
 }
 
 const equation = ({ meaning, left, formula, substituted, result, plain }: TraceLine): EquationBlock => ({

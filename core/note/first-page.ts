@@ -1,6 +1,7 @@
 import type { Appraisal } from '../appraise.ts';
 import { mergedFindings } from '../merged-findings.ts';
 import { titleAtPlace } from '../place-words.ts';
+import { bothForcesTitle } from './both-forces-section.ts';
 import { listedNames } from './listed-names.ts';
 import { findingPlace, situationWords } from './situation-words.ts';
 import type { CheckRow } from '../checks/check-row.ts';
@@ -17,12 +18,22 @@ export function firstPage({ model, limitStates, quantities, findings, rows }: Ap
   const value = (id: string, unit: string) => print.quantity(quantities[id]?.value as number, unit);
   const words = { passes: 'passes', fails: 'FAILS', 'not judged': 'NOT JUDGED' } as const;
   const loud = limitStates.flatMap(({ verdict }, i) => (verdict === 'passes' ? [] : [i]));
+  const smaller = made.filter(({ both }) => both && both.smaller !== '').length;
   const blocks: Block[] = [
     {
       kind: 'paragraph',
       tone: fails.length + unjudged.length + findings.length > 0 ? 'loud' : 'plain',
       text: `Of ${made.length} verdicts, ${said(fails, 'fails')} and ${said(unjudged, 'cannot be judged')}; ${findings.length === 0 ? 'no findings' : `${findings.length} ${findings.length === 1 ? 'finding' : 'findings'}`}. Each is named in this note.`,
     },
+    ...(smaller > 0
+      ? [
+          {
+            kind: 'paragraph' as const,
+            tone: 'loud' as const,
+            text: `${smaller} ${smaller === 1 ? 'demand is' : 'demands are'} taken at the smaller of two values, reasons in section “${bothForcesTitle}”.`,
+          },
+        ]
+      : []),
     {
       kind: 'table',
       caption:
