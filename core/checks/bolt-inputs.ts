@@ -76,7 +76,8 @@ const holds = (panel: Panel, set: 'main' | 'cross'): boolean =>
 function lever(model: Model, bay: string, situation: Situation, set: 'main' | 'cross'): Reading {
   const panel = panelAt(model, bay);
   const edge = fixingAt(model, bay).edgeDistance.si;
-  if (!holds(panel, set) || isPulled(model, bay, situation)) return edge;
+  // Pressed on, a clamp beside the tube holds nothing down: its own lever would be no smaller.
+  if (!holds(panel, set) || isPulled(model, bay, situation) || fixingAt(model, bay).into === 'clamp') return edge;
   const radius = (tube: string): number => (model.tubes.get(tube) as Tube).section.outerRadius;
   const outer = panel.bearings
     .filter((b) => b.fixed && isMain(b) === (set === 'main'))
@@ -412,5 +413,6 @@ export function holeInTube(model: Model, bay: string): true | string {
   const { into } = fixingAt(model, bay);
   if (into === 'welded stud') return 'the stud is welded on: there is no hole in the tube';
   if (into === 'tapped pad') return 'the bolt bears in its pad, not on the wall of the tube';
+  if (into === 'clamp') return 'the clamp goes round the tube: there is no hole in it';
   return true;
 }

@@ -1,4 +1,4 @@
-import { bolted, boltInputs, factorOfEither, nothingLeft } from './bolt-inputs.ts';
+import { bolted, boltInputs, factorOfEither, fixingAt, nothingLeft } from './bolt-inputs.ts';
 import { boltForceCautions, tensionBounds, tensionInputs, tensionSteps } from './bolt-force-steps.ts';
 import { boltSecondOpinion } from './bolt-second-opinion.ts';
 import type { Check, SecondOpinion } from './check.ts';
@@ -42,7 +42,11 @@ export const boltWallPull: Check = {
     { document: 'AISC 360', edition: '2016', clause: 'F1', safety: 'allowable stress', memory: true },
   ],
   places: fieldPlaces,
-  applies: bolted,
+  applies: (model, bay) => {
+    const applies = bolted(model, bay);
+    if (applies !== true) return applies;
+    return fixingAt(model, bay).into !== 'clamp' || 'the clamp leans on the far corners of the tube, not on one wall';
+  },
   rule: nothingLeft,
   inputs: {
     ...tensionInputs,

@@ -16,6 +16,10 @@ import { boltTearOut } from './bolt-tear-out.ts';
 import { boltPullThrough } from './bolt-pull-through.ts';
 import { boltWallPull } from './bolt-wall-pull.ts';
 import { boltAnchorage } from './bolt-anchorage.ts';
+import { boltStud } from './bolt-stud.ts';
+import { boltThreadEngagement } from './bolt-thread-engagement.ts';
+import { boltPadWeld } from './bolt-pad-weld.ts';
+import { boltClampSlip } from './bolt-clamp-slip.ts';
 import { boltSlip } from './bolt-slip.ts';
 import { boltEdgeDistance } from './bolt-edge-distance.ts';
 import { boltEdgeDistanceLargest } from './bolt-edge-distance-largest.ts';
@@ -84,6 +88,10 @@ export const checks: readonly Check[] = [
   boltPullThrough,
   boltWallPull,
   boltAnchorage,
+  boltStud,
+  boltThreadEngagement,
+  boltPadWeld,
+  boltClampSlip,
   boltSlip,
   boltEdgeDistance,
   boltEdgeDistanceLargest,

@@ -68,16 +68,26 @@ function onePanel(panel: Panel, inspected: Inspected, onTube: CrossingsOn): Find
   const onFlat = (bolt: Bolt): number => toFace(bolt) - radius(bolt);
   const isOff = (bolt: Bolt): boolean => toFace(bolt) < 0;
   const inRadius = (bolt: Bolt): boolean => !isOff(bolt) && onFlat(bolt) < bolt.hole / 2 - touch;
+  const clamped = design.fixing.kind === 'bolted' && design.fixing.into === 'clamp';
+  const clears = (bolt: Bolt): number => -toFace(bolt) - bolt.hole / 2;
+  say(
+    'clamp-on-tube',
+    clamped ? bolts.filter((b) => clears(b) < -touch) : [],
+    (b) =>
+      `the leg of a clamp stands beside its tube; this one lies ${text(Math.abs(toFace(b)))} ${toFace(b) < 0 ? 'beside' : 'on'} tube ${b.tube} (edge distance ${edgeDistance!.typed}), it needs half its hole, ${text(b.hole / 2)}`,
+    'Take an edge distance larger than the overlap by half the hole; over a tube between two bays take bolts of another kind.',
+    clears,
+  );
   say(
     'bolt-off-tube',
-    bolts.filter(isOff),
+    clamped ? [] : bolts.filter(isOff),
     (b) => `the bolt line lies ${text(-toFace(b))} beside tube ${b.tube} (edge distance ${edgeDistance!.typed})`,
     'Take a larger overlap or a smaller edge distance.',
     toFace,
   );
   say(
     'bolt-in-corner-radius',
-    bolts.filter(inRadius),
+    clamped ? [] : bolts.filter(inRadius),
     (b) =>
       `the hole of ${text(b.hole)}, ${text(toFace(b))} from the face of tube ${b.tube}, cuts its corner radius of ${text(radius(b))}`,
     'Move the bolt line onto the flat: a larger overlap or another edge distance.',
@@ -85,7 +95,7 @@ function onePanel(panel: Panel, inspected: Inspected, onTube: CrossingsOn): Find
   );
   say(
     'edge-distance-on-tube',
-    bolts.filter((b) => !isOff(b) && !inRadius(b) && onFlat(b) < leastEdge * b.hole - touch),
+    bolts.filter((b) => !clamped && !isOff(b) && !inRadius(b) && onFlat(b) < leastEdge * b.hole - touch),
     (b) => `${text(onFlat(b))} from the end of the flat of tube ${b.tube}, 1.2 d0 is ${text(leastEdge * b.hole)}`,
     'Move the bolt line towards the middle of the tube.',
     onFlat,

@@ -77,7 +77,7 @@ export function sectionThroughFixing(
   } else {
     const e = fixing.edgeDistance.si;
     shapes.push(
-      ...boltShapes(panel, tube, fixing, catalogue, (role, x0, x1, h0, h1) =>
+      ...boltShapes({ panel, tube, fixing, catalogue, axis: edge + e, edge }, (role, x0, x1, h0, h1) =>
         box(role, edge + e + x0, edge + e + x1, h0, h1),
       ),
     );
@@ -88,16 +88,21 @@ export function sectionThroughFixing(
   return { tube: tube.id, side: bearing.side, shapes, dimensions };
 }
 
+/** A bolt's surroundings: `axis` and the panel's `edge` from the tube's centre line, m. */
+interface Seat {
+  readonly panel: Panel;
+  readonly tube: Tube;
+  readonly fixing: BoltedFixing;
+  readonly catalogue: Catalogue;
+  readonly axis: number;
+  readonly edge: number;
+}
+
 type Box = (role: Shape['role'], x0: number, x1: number, h0: number, h1: number) => Shape;
 
 /** Bolt, washers, nut, sleeve or pad; heights outward from the tube's face, widths about the bolt's axis. */
-function boltShapes(
-  { thickness: t, bolts }: Panel,
-  { section }: Tube,
-  fixing: BoltedFixing,
-  catalogue: Catalogue,
-  box: Box,
-): Shape[] {
+function boltShapes({ panel, tube: { section }, fixing, catalogue, axis, edge }: Seat, box: Box): Shape[] {
+  const { thickness: t, bolts } = panel;
   const row = catalogue.bolt(fixing.bolt);
   const d = row.diameter;
   const [wall, H, past, ws] = [section.nominalWall, section.height, 2 * row.pitch, row.washerThickness];
@@ -126,6 +131,23 @@ function boltShapes(
       return [shank(0, t + ws + row.nutHeight + past), washer(t), hexagon('nut', t + ws, t + ws + row.nutHeight)];
     case 'tapped pad':
       return [box('pad', -1.5 * d, 1.5 * d, -wall - d, -wall), shank(-wall - d, t + ws), ...head];
+    // A bar bent round the tube; its far leg passes a strip of the panel's thickness that leans on the tube.
+    case 'clamp': {
+      const nutOn = (x: number): Shape[] => [
+        box('washer', x - row.washerOuter / 2, x + row.washerOuter / 2, t, t + ws),
+        box('nut', x - row.headAcrossCorners / 2, x + row.headAcrossCorners / 2, t + ws, t + ws + row.nutHeight),
+      ];
+      const far = -2 * axis;
+      const top = t + ws + row.nutHeight + past;
+      return [
+        box('pad', far - 1.5 * d, edge - axis, 0, t),
+        shank(-H - d, top),
+        box('bolt', far - d / 2, far + d / 2, -H - d, top),
+        box('bolt', far + d / 2, -d / 2, -H - d, -H),
+        ...nutOn(0),
+        ...nutOn(far),
+      ];
+    }
   }
 }
 

@@ -40,8 +40,9 @@ export function boltSolid({ row, fixing, thickness: t, hole, tubeHeight: H, wall
 
   const past = row.nutHeight + 2 * row.pitch;
   const seat = t + row.washerThickness;
-  if (fixing.into === 'welded stud') {
-    shank(0, seat + past);
+  // Of a clamp the leg beside the tube is shown, with its end below.
+  if (fixing.into === 'welded stud' || fixing.into === 'clamp') {
+    shank(fixing.into === 'clamp' ? -H - d : 0, seat + past);
     washer(t);
     nut(seat);
     return into;

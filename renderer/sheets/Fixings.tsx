@@ -104,12 +104,74 @@ function BoltFields({ at }: { at: At }) {
       <ChoiceField
         path={at('into')}
         {...fieldTexts('into')}
-        choices={asChoices(['through-bolt with sleeve', 'one-sided', 'welded stud', 'tapped pad'])}
+        choices={asChoices(['through-bolt with sleeve', 'one-sided', 'welded stud', 'tapped pad', 'clamp'])}
       />
+      <HoldFields at={at} />
+      <TighteningFields at={at} />
+      <TextField path={at('locking')} {...fieldTexts('locking')} optional />
       <TextField path={at('hardnessLimit')} {...fieldTexts('hardnessLimit')} optional />
       <SwitchField path={at('threadsInShearPlane')} {...fieldTexts('threads')} standard />
       <SwitchField path={at('countersunk')} {...fieldTexts('countersunk')} />
     </FieldGroup>
+  );
+}
+
+/** What the way into the tube needs to be judged. */
+function HoldFields({ at }: { at: At }) {
+  const choices = useWorkbench((state) => state.choices);
+  const into = useField(at('into')).raw;
+  switch (into) {
+    case 'one-sided':
+      return (
+        <>
+          <QuantityField path={at('oneSided', 'tension')} kind="force" {...fieldTexts('makerTension')} />
+          <QuantityField path={at('oneSided', 'shear')} kind="force" {...fieldTexts('makerShear')} />
+          <TextField path={at('oneSided', 'source')} {...fieldTexts('source')} />
+        </>
+      );
+    case 'welded stud':
+      return <TextField path={at('stud', 'procedure')} {...fieldTexts('studProcedure')} />;
+    case 'tapped pad':
+      return (
+        <>
+          <CatalogueField
+            path={at('pad', 'material')}
+            {...fieldTexts('padMaterial')}
+            rows={(choices?.materials ?? []).map(({ id }) => id)}
+          />
+          <QuantityField path={at('pad', 'thickness')} kind="length" {...fieldTexts('padThickness')} />
+          <QuantityField path={at('pad', 'width')} kind="length" {...fieldTexts('padWidth')} />
+          <QuantityField path={at('pad', 'throat')} kind="length" {...fieldTexts('padThroat')} />
+        </>
+      );
+    case 'clamp':
+      return (
+        <>
+          <NumberField path={at('clamp', 'friction', 'value')} {...fieldTexts('clampFriction')} />
+          <TextField path={at('clamp', 'friction', 'source')} {...fieldTexts('source')} />
+        </>
+      );
+    default:
+      return null;
+  }
+}
+
+function TighteningFields({ at }: { at: At }) {
+  const tightening = useField(at('tightening')).raw;
+  const stated = tightening !== undefined && tightening !== null;
+  return (
+    <>
+      <QuantityField path={at('tightening', 'torque')} kind="moment" {...fieldTexts('torque')} optional={!stated} />
+      {stated && (
+        <>
+          <NumberField path={at('tightening', 'k', 'low')} {...fieldTexts('kLow')} />
+          <NumberField path={at('tightening', 'k', 'high')} {...fieldTexts('kHigh')} />
+          <TextField path={at('tightening', 'k', 'source')} {...fieldTexts('source')} />
+          <NumberField path={at('tightening', 'coatingLoss', 'value')} {...fieldTexts('coatingLoss')} />
+          <TextField path={at('tightening', 'coatingLoss', 'source')} {...fieldTexts('source')} />
+        </>
+      )}
+    </>
   );
 }
 

@@ -45,6 +45,8 @@ const sheetOf: Readonly<Partial<Record<SheetName, readonly FieldName[]>>> = {
     'shear',
     'slipFactor',
     'into',
+    'torque',
+    'locking',
     'hardnessLimit',
     'threads',
     'countersunk',

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { boltAnchorage } from '../../core/checks/bolt-anchorage.ts';
+import { boltStud } from '../../core/checks/bolt-stud.ts';
 import { boltWallPull } from '../../core/checks/bolt-wall-pull.ts';
 import { allowable, design, modelWith, readOf, situationOf } from './bolt-model.ts';
 import { expectUtilisationBounds, ofTension } from './bolt-utilisation.ts';
@@ -28,9 +28,9 @@ it.each([
   );
 });
 
-it('judges the same force in the bolt as the end of the bolt does', () => {
+it('judges the same force in the bolt as the stud that stands on the wall', () => {
   expect(boltWallPull.demand).toBe('F_t');
-  expect(boltAnchorage.demand).toBe('F_t');
+  expect(boltStud.demand).toBe('F_t');
 });
 
 it('bounds its use by force and resistance, reads its factor, and fails where two rows hold the panel and one is lost', () => {

@@ -7,7 +7,11 @@ import { sampleModels } from './sample-models.ts';
 const notInSamples: Readonly<Record<string, string>> = {
   'panel-bending-two-sides': 'a panel on two sides',
   'panel-deflection-two-sides': 'a panel on two sides',
-  'bolt-anchorage': 'bolts into one wall',
+  'bolt-anchorage': 'one-sided fixings',
+  'bolt-stud': 'welded studs',
+  'bolt-thread-engagement': 'tapped pads',
+  'bolt-pad-weld': 'tapped pads',
+  'bolt-clamp-slip': 'clamps',
   'weld-throat': 'the throat method',
   'weld-intermittent': 'intermittent welds',
   'fatigue-weld-intermittent': 'intermittent welds',

@@ -59,6 +59,19 @@ describe('the section through a fixing', () => {
     ]);
     expect(roles(into('welded stud'))).toEqual(['tube', 'panel', 'bolt', 'washer', 'nut']);
     expect(roles(into('tapped pad'))).toEqual(['tube', 'panel', 'pad', 'bolt', 'washer', 'bolt']);
+    // A bar round the tube: two legs, the bar under it, and nut and washer on each.
+    expect(roles(into('clamp'))).toEqual([
+      'tube',
+      'panel',
+      'pad',
+      'bolt',
+      'bolt',
+      'bolt',
+      'washer',
+      'nut',
+      'washer',
+      'nut',
+    ]);
     const welded = section({
       designs: {
         deck: {
