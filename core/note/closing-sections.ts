@@ -33,7 +33,7 @@ export function cautionSection({ model, rows }: Appraisal): Section {
           'Hydrogen: cathodic protection charges high-strength steel. Bolts above class 8.8 need a documented hardness limit.',
           'Execution class, welding procedures, bolt preload and inspection are assumed, not verified.',
           'This file asks to be read as an archive PDF (PDF/A-3, tagged); its conformance was not verified.',
-          'Fatigue is not judged. A large margin on yield says nothing about life under a load that reverses with every wave.',
+          'A large margin on yield says nothing about life under a load that reverses with every wave: see the section on fatigue, and what in it cannot be judged.',
           ...own,
         ],
       },
