@@ -3,6 +3,7 @@ import { lengthText } from '../geometry/length-text.ts';
 import type { Model } from '../model.ts';
 import { attachmentParts } from './attachment-parts.ts';
 import { bayParts } from './bay-parts.ts';
+import { boltHoles } from './bolt-holes.ts';
 import { boltSets, placementOf, type BoltSet } from './bolt-sets.ts';
 import { boltSolid } from './bolt-solid.ts';
 import { dimensionsOf } from './dimensions-of.ts';
@@ -29,12 +30,14 @@ export function sceneOf(model: Model): Scene {
   ];
   const parts: ScenePart[] = [];
   const meshes = materials.map(([material, drafts], mesh) => merged(material, drafts, mesh, parts));
-  const bolts = boltSets(model).map((set, number) => standing(set, number, parts));
+  const sets = boltSets(model);
+  const bolts = sets.map((set, number) => standing(set, number, parts));
   return {
     units: document.units,
     parts,
     meshes,
     bolts,
+    holes: boltHoles(sets),
     ropes: ropesOf(points, document),
     water: { surface: document.water.depth.si, depth: document.water.depth.typed },
     ...dimensionsOf(geometry, text),

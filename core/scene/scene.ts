@@ -9,6 +9,8 @@ export interface Scene {
   readonly parts: readonly ScenePart[];
   readonly meshes: readonly SceneMesh[];
   readonly bolts: readonly SceneBolts[];
+  /** Holes of bolts in the tubes’ walls, 5 numbers each: x, y, z of the middle on the outer face, 1 or −1 for the way it faces up or down, radius. */
+  readonly holes: Float32Array;
   readonly ropes: readonly SceneRope[];
   readonly water: SceneWater;
   readonly dimensions: readonly SceneDimension[];
@@ -86,6 +88,8 @@ export interface SceneRope {
   readonly role: 'suspension' | 'lifting sling';
   readonly from: Vector;
   readonly to: Vector;
+  /** Width of a strut as it is drawn, m; 0 for what is a line. */
+  readonly width: number;
 }
 
 export interface SceneWater {

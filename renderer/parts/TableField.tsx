@@ -1,4 +1,4 @@
-import type { ClipboardEvent } from 'react';
+import { Fragment, useId, type ClipboardEvent } from 'react';
 import type { FieldPath, Json } from '../../core/document/edit.ts';
 import type { RefusalText } from '../../core/refusal.ts';
 import { faultAt, useField } from '../state/use-field.ts';
@@ -38,8 +38,11 @@ export function TableField({
   blank: Row;
 }) {
   const field = useField(path);
+  const base = useId();
   const faults = useWorkbench((state) => state.document?.faults ?? none);
   const rows = Array.isArray(field.raw) ? (field.raw as readonly Row[]) : [];
+  // what is wrong in a row is said below that row
+  const own = rows.some((_, i) => faultAt(faults, [...path, i].join('.')) === field.fault) ? null : field.fault;
   const paste = (event: ClipboardEvent, row: number, column: number) => {
     const block = event.clipboardData
       .getData('text/plain')
@@ -81,39 +84,43 @@ export function TableField({
           </thead>
           <tbody>
             {rows.map((row, i) => (
-              <tr key={i}>
-                {columns.map((column, j) => (
-                  <td key={column.key} onPaste={(event) => paste(event, i, j)}>
-                    <Cell
-                      label={`${title}, ${i + 1}, ${column.title}`}
-                      column={column}
-                      value={textOf(row[column.key])}
-                      fault={faultAt(faults, [...path, i, column.key].join('.'))}
-                      onCommit={(value) =>
-                        field.set(
-                          rows.map((other, n) =>
-                            n === i ? { ...other, [column.key]: column.number ? numberOr(value) : value } : other,
-                          ),
-                        )
-                      }
-                    />
+              <Fragment key={i}>
+                <tr>
+                  {columns.map((column, j) => (
+                    <td key={column.key} onPaste={(event) => paste(event, i, j)}>
+                      <Cell
+                        label={`${title}, ${i + 1}, ${column.title}`}
+                        column={column}
+                        value={textOf(row[column.key])}
+                        fault={faultAt(faults, [...path, i, column.key].join('.'))}
+                        describedBy={`${base}-${i}`}
+                        onCommit={(value) =>
+                          field.set(
+                            rows.map((other, n) =>
+                              n === i ? { ...other, [column.key]: column.number ? numberOr(value) : value } : other,
+                            ),
+                          )
+                        }
+                      />
+                    </td>
+                  ))}
+                  <td>
+                    <button
+                      type="button"
+                      className="link small"
+                      onClick={() => field.set(rows.filter((_, n) => n !== i))}
+                    >
+                      {texts.grid.remove}
+                    </button>
                   </td>
-                ))}
-                <td>
-                  <button
-                    type="button"
-                    className="link small"
-                    onClick={() => field.set(rows.filter((_, n) => n !== i))}
-                  >
-                    {texts.grid.remove}
-                  </button>
-                </td>
-              </tr>
+                </tr>
+                <RowFaults id={`${base}-${i}`} path={[...path, i]} columns={columns} faults={faults} />
+              </Fragment>
             ))}
           </tbody>
         </table>
       )}
-      {field.fault && <p className="fault">{`${field.fault.what}. ${field.fault.mend}`}</p>}
+      {own && <p className="fault">{`${own.what}. ${own.mend}`}</p>}
       <div className="table-acts">
         <button type="button" onClick={() => field.set([...rows, blank])}>
           {texts.table.add}
@@ -124,21 +131,54 @@ export function TableField({
   );
 }
 
+/** What is wrong in a row, in words below it, each with its column. */
+function RowFaults({
+  id,
+  path,
+  columns,
+  faults,
+}: {
+  id: string;
+  path: FieldPath;
+  columns: readonly TableColumn[];
+  faults: readonly RefusalText[];
+}) {
+  const wrong = columns.flatMap(({ key, title }) => {
+    const fault = faultAt(faults, [...path, key].join('.'));
+    return fault ? [{ key, title, fault }] : [];
+  });
+  if (wrong.length === 0) return null;
+  return (
+    <tr className="row-faults">
+      <td colSpan={columns.length + 1} id={id}>
+        {wrong.map(({ key, title, fault }) => (
+          <p key={key} className="fault">
+            <b>{title}:</b> {fault.what}. {fault.mend}
+          </p>
+        ))}
+      </td>
+    </tr>
+  );
+}
+
 function Cell({
   label,
   column,
   value,
   fault,
+  describedBy,
   onCommit,
 }: {
   label: string;
   column: TableColumn;
   value: string;
   fault: RefusalText | null;
+  /** Where the fault is said. */
+  describedBy: string;
   onCommit: (value: string) => void;
 }) {
   const { control } = useTyped(value, onCommit);
-  const wrong = { 'aria-invalid': fault ? true : undefined, title: fault ? `${fault.what}. ${fault.mend}` : undefined };
+  const wrong = fault ? ({ 'aria-invalid': true, 'aria-describedby': describedBy } as const) : {};
   if (column.choices)
     return (
       <select aria-label={label} value={value} onChange={({ target }) => onCommit(target.value)} {...wrong}>

@@ -8,6 +8,7 @@ import type { Colour } from './colour-map.ts';
 import { BentSurface } from './BentSurface.tsx';
 import { drawnEdges } from './drawn-edges.ts';
 import { ForceMarks } from './ForceMarks.tsx';
+import { Holes } from './Holes.tsx';
 import { LoadArrows } from './LoadArrows.tsx';
 import { Outline } from './Outline.tsx';
 import type { Palette } from './palette.ts';
@@ -16,6 +17,7 @@ import type { PlateSceneProps } from './PlateScene.tsx';
 import { Rig } from './Rig.tsx';
 import { Ropes } from './Ropes.tsx';
 import { Solid } from './Solid.tsx';
+import { Struts } from './Struts.tsx';
 import { edgeMaterial, sceneUniforms, solidMaterial, type SceneUniforms } from './solid-material.ts';
 
 /** All that three draws. */
@@ -53,7 +55,8 @@ export function Plate(props: PlateSceneProps & { readonly palette: Palette }) {
 
   const shownLoad = scene.loads.find(({ id }) => id === load);
   const ropes = useMemo(() => scene.ropes.filter(({ from }) => !isCutAway(from, cut)), [scene, cut]);
-  const suspension = useMemo(() => ropes.filter(({ role }) => role === 'suspension'), [ropes]);
+  const suspension = useMemo(() => ropes.filter(({ role, width }) => role === 'suspension' && width === 0), [ropes]);
+  const struts = useMemo(() => ropes.filter(({ width }) => width > 0), [ropes]);
   const lifting = useMemo(() => ropes.filter(({ role }) => role === 'lifting sling'), [ropes]);
   const failing = useMemo(
     () =>
@@ -80,7 +83,9 @@ export function Plate(props: PlateSceneProps & { readonly palette: Palette }) {
       {bent?.marks && (
         <ForceMarks marks={bent.marks} box={scene.box} scale={bent.scale ?? 0} apart={apart} colour={palette.accent} />
       )}
+      {!isMoved && <Holes holes={scene.holes} cut={cut} colour={palette.ink} />}
       <Ropes ropes={suspension} colour={palette.ink} />
+      <Struts struts={struts} colour={palette.attachment} />
       {slings && <Ropes ropes={lifting} colour={palette.quiet} dashed />}
       {shownLoad && shownLoad.arrows.length > 0 && (
         <LoadArrows load={shownLoad} box={scene.box} colour={palette.accent} apart={apart} />

@@ -2,6 +2,7 @@ import { applyEdit, type Edit } from '../../core/document/edit.ts';
 import { readDocumentText } from '../../core/document/read-document.ts';
 import { edited, historyOf } from '../../core/engine/history.ts';
 import type { EngineNews } from '../../core/engine/messages.ts';
+import { heardComparison } from '../../core/engine/told-comparison.ts';
 import { valueOf } from '../../core/host/answer.ts';
 import type { JournalEntry } from '../../core/host/host-schema.ts';
 import type { Host } from '../../core/host/host.ts';
@@ -364,7 +365,7 @@ function hearEngine(news: EngineNews): void {
       useWorkbench.setState({ readings: news.readings });
       break;
     case 'comparison':
-      useWorkbench.setState({ comparison: news.view });
+      useWorkbench.setState(({ comparison }) => ({ comparison: heardComparison(news.view, comparison) }));
       break;
   }
 }

@@ -115,17 +115,37 @@ it('leads from a first visit to a note on disk that says what the command line s
   await writeFile(pdf, await bytesOf((await download).createReadStream()));
   expect((await download).suggestedFilename()).toMatch(/^fathom-trial-plate-.*\.pdf$/);
   await expect.poll(() => sheet.locator('.pdf-pages canvas').count()).toBeGreaterThan(3);
+  // The text of the shown pages is there to be found and selected; pages out of sight are not drawn.
+  const shownText = sheet.locator('.pdf-text').first();
+  await expect.poll(() => shownText.innerText()).toContain('Fathom trial plate');
+  const drawn = () => sheet.locator('.pdf-pages canvas').evaluateAll((all) => (all as unknown as { width: number }[]).map(({ width }) => width > 0)); // prettier-ignore
+  await expect.poll(async () => (await drawn())[0]).toBe(true);
+  expect((await drawn()).at(-1)).toBe(false);
+  const [page1, text1] = await Promise.all([sheet.locator('.pdf-page').first().boundingBox(), shownText.locator('span').first().boundingBox()]); // prettier-ignore
+  expect(text1!.y).toBeGreaterThanOrEqual(page1!.y);
+  expect(text1!.x + text1!.width).toBeLessThanOrEqual(page1!.x + page1!.width);
 
   // The same document by the command line.
   const file = join(folder, 'plate.stillplate');
-  await writeFile(file, JSON.stringify(raw));
+  // Saved by the window: the very bytes that its note carries.
+  await page.keyboard.press('Control+s');
+  const saved = page.waitForEvent('download');
+  await page.getByRole('button', { name: texts.history.saveFile }).click();
+  const bytes = Buffer.concat(await bytesOf((await saved).createReadStream()));
+  await page.locator('dialog').getByRole('button', { name: texts.dialog.close, exact: true }).click();
+  await writeFile(file, bytes);
   const checked = await ran(['check', file, '--option', made.id, '--json']);
   const result = JSON.parse(checked.out) as {
     documentHash: string;
     governing: Record<string, { title: string; utilisation: number | null }>;
   };
   expect(result.documentHash).toBe(hash);
-  const printed = readPdf(await readFile(pdf)).pages.join('\n');
+  const read = readPdf(await readFile(pdf));
+  expect(Buffer.from(read.attachments.get('document.stillplate.json')!).equals(bytes)).toBe(true);
+  const again = join(folder, 'again.pdf');
+  expect((await ran(['note', file, '--option', made.id, '--out', again])).out).toContain(made.title);
+  expect((await readFile(again)).equals(await readFile(pdf))).toBe(true);
+  const printed = read.pages.join('\n');
   expect(printed).toContain(made.title);
   expect(printed.replace(/\s+/g, '')).toContain(hash);
   const judged = Object.values(result.governing).filter(({ utilisation }) => utilisation !== null);

@@ -30,7 +30,10 @@ it('solves the whole plate beside the hand values, again after an edit, draws it
   const canvas = page.locator('.plate-scene canvas');
   const plain = await canvas.screenshot();
   await sheet.getByRole('checkbox', { name: t.shape }).check();
-  await page.locator('.scene-legend', { hasText: t.shape }).waitFor();
+  await page
+    .getByRole('region', { name: texts.scene.bent.shape })
+    .getByText(/Drawn larger by \d/)
+    .waitFor();
   await expect.poll(async () => (await canvas.screenshot()).equals(plain)).toBe(false);
   await look('shape');
 

@@ -83,6 +83,10 @@ const labelOf = async (field: Locator): Promise<string> =>
     (input) => (input as unknown as { labels: { textContent: string }[] }).labels[0]?.textContent ?? '?',
   ));
 
-/** What is said beside a field, or on a table's cell. */
+/** What is said beside a field, or below the row of a table's cell. */
 const faultOf = async (field: Locator): Promise<string> =>
-  (await field.getAttribute('title')) ?? (await field.locator('xpath=ancestor::div[contains(@class,"field")][1]//p[@class="fault"]').innerText()); // prettier-ignore
+  (await field.evaluate((input) => {
+    const { document } = globalThis as unknown as { document: { getElementById(id: string): { innerText: string } | null } };
+    const said = (input as unknown as { getAttribute(name: string): string | null }).getAttribute('aria-describedby');
+    return said === null ? null : (document.getElementById(said)?.innerText ?? null);
+  })) || (await field.locator('xpath=ancestor::div[contains(@class,"field")][1]//p[@class="fault"]').innerText()); // prettier-ignore
