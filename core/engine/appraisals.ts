@@ -1,8 +1,9 @@
 import { appraise, type Appraisal } from '../appraise.ts';
-import { laidRaw, optionLine } from '../document/edit.ts';
+import { laidRaw, optionLine, valueAt } from '../document/edit.ts';
 import { documentHash } from '../document/document-hash.ts';
 import type { RawDocument } from '../document/read-document.ts';
 import type { PlateDocument } from '../document/schema.ts';
+import type { SolvedForces } from '../loads/solved-forces.ts';
 import { readDocument } from '../document/read-document.ts';
 import { Refusal, type RefusalText } from '../refusal.ts';
 
@@ -16,37 +17,48 @@ export type Attempt =
  */
 export class Appraisals {
   #kept = new Map<string | null, { readonly made: string; readonly attempt: Attempt }>();
+  #solved = new Map<string | null, SolvedForces>();
 
   /** As a fresh `appraise` gives it, or every fault of the document as a value. */
   of(raw: RawDocument, option: string | null): Attempt {
     let made: string;
+    let solved: SolvedForces | undefined;
     try {
-      made = madeFrom(raw, option);
+      solved = asksSolver(laidRaw(raw, option)) ? this.#solved.get(option) : undefined;
+      made = `${solved?.key ?? ''} ${madeFrom(raw, option)}`;
     } catch (error) {
       if (!(error instanceof Refusal)) throw error;
       return { ok: false, faults: error.all };
     }
     const kept = this.#kept.get(option);
     if (kept?.made === made) return laidOn(kept.attempt, raw);
-    const attempt = attempted(raw, option);
+    const attempt = attempted(raw, option, solved);
     this.#kept.set(option, { made, attempt });
     return attempt;
   }
 
+  /** Forces of the whole plate under an option. Those of an older state of it are told as such by `appraise`. */
+  takeSolved(option: string | null, forces: SolvedForces): void {
+    this.#solved.set(option, forces);
+  }
+
   /** Forgets options that the document no longer has. */
   keepOnly(options: ReadonlySet<string | null>): void {
-    for (const option of this.#kept.keys()) if (!options.has(option)) this.#kept.delete(option);
+    for (const kept of [this.#kept, this.#solved])
+      for (const option of kept.keys()) if (!options.has(option)) kept.delete(option);
   }
 }
 
-function attempted(raw: RawDocument, option: string | null): Attempt {
+function attempted(raw: RawDocument, option: string | null, solved: SolvedForces | undefined): Attempt {
   try {
-    return { ok: true, appraisal: appraise(raw, readDocument(raw), option) };
+    return { ok: true, appraisal: appraise(raw, readDocument(raw), option, solved) };
   } catch (error) {
     if (!(error instanceof Refusal)) throw error;
     return { ok: false, faults: error.all };
   }
 }
+
+const asksSolver = (laid: RawDocument): boolean => valueAt(laid, ['forces', 'from']) === 'hand and solver';
 
 /** Everything that an appraisal of an option depends on but the hash, as text. A fault anywhere in the document is one of all options. */
 function madeFrom(raw: RawDocument, option: string | null): string {

@@ -11,7 +11,6 @@ import type { Scene } from '../scene/scene.ts';
 import type { JournalEntry } from '../host/host-schema.ts';
 import type { ComparisonView } from './comparison-view.ts';
 import type { ResultView } from './result-view.ts';
-import type { ToldComparison } from './told-comparison.ts';
 
 /** What the window asks of the engine, call by call. Everything is structured-cloneable. */
 export interface EngineCalls {
@@ -53,8 +52,6 @@ export interface EngineCalls {
     };
     readonly gives: Section;
   };
-  /** Lives of all details of an option, as the note tells them. */
-  readonly fatigue: { readonly takes: { readonly option: string | null }; readonly gives: Section };
   /** The check note of an option. */
   readonly note: { readonly takes: { readonly option: string | null }; readonly gives: Note };
   /** What a typed text means, before it becomes an edit. */
@@ -97,7 +94,7 @@ export type EngineNews =
   | { readonly kind: 'scene'; readonly option: string | null; readonly scene: Scene }
   /** What can be laid over the scene, whenever the result changes. */
   | { readonly kind: 'readings'; readonly readings: readonly Reading[] }
-  | { readonly kind: 'comparison'; readonly view: ToldComparison };
+  | { readonly kind: 'comparison'; readonly view: ComparisonView };
 
 export interface DocumentView {
   /** Number of journal entries so far. */

@@ -1,5 +1,5 @@
 import type { Appraisal } from '../appraise.ts';
-import type { CheckRow } from '../checks/check-row.ts';
+import type { CheckRow, ForcesBy, Side } from '../checks/check-row.ts';
 import { unitOf } from '../checks/evaluate-check.ts';
 import { checks } from '../checks/index.ts';
 import { highestOf } from '../limit-states.ts';
@@ -40,6 +40,8 @@ export interface ResultView {
     readonly words: string;
   }[];
   readonly attachments: readonly string[];
+  /** Whose forces judge: by hand alone, both, or both as soon as the whole plate is solved (why it is not). */
+  readonly forces: { readonly from: 'hand' | 'both' | 'waiting'; readonly why: string; readonly smaller: number };
   readonly plan: Figure;
   /** Words for every place that a row or finding names. */
   readonly places: Readonly<Record<string, string>>;
@@ -72,6 +74,22 @@ export interface RowView {
   readonly near: boolean;
   readonly reason: string;
   readonly sources: readonly string[];
+  /** By hand and by the whole plate's solution, where the document asks for both. */
+  readonly both: BothView | null;
+}
+
+export interface BothView {
+  readonly hand: SideView;
+  readonly solver: SideView;
+  readonly governs: ForcesBy;
+  /** Why the smaller is taken; empty where the larger governs. */
+  readonly smaller: string;
+}
+
+export interface SideView {
+  readonly demand: string;
+  readonly use: string;
+  readonly reason: string;
 }
 
 export interface LimitStateView {
@@ -203,6 +221,11 @@ export function resultView(appraisal: Appraisal, current = true): ResultView {
       flooded,
       words: placeWords(model, id),
     })),
+    forces: {
+      from: model.solved === null ? 'hand' : 'missing' in model.solved ? 'waiting' : 'both',
+      why: model.solved && 'missing' in model.solved ? model.solved.missing : '',
+      smaller: rows.filter(({ both }) => both && both.smaller !== '').length,
+    },
     attachments: model.document.grid.suspension.attachments.map(({ id }) => id),
     plan: planFigure(model),
     places: Object.fromEntries(
@@ -223,6 +246,11 @@ function rowView(row: CheckRow, { model }: Appraisal, print: Print): RowView {
   const check = checks.find(({ id }) => id === row.id);
   const unit = check ? unitOf(check) : row.unit;
   const text = (value: number | null) => (value === null ? '–' : print.quantity(value, unit));
+  const side = ({ demand, utilisation, reason }: Side): SideView => ({
+    demand: text(demand),
+    use: utilisation === null ? '–' : utilisation.toFixed(2),
+    reason,
+  });
   return {
     id: row.id,
     title: row.title,
@@ -241,6 +269,12 @@ function rowView(row: CheckRow, { model }: Appraisal, print: Print): RowView {
     verdict: row.verdict,
     near: row.near,
     reason: row.reason,
+    both: row.both && {
+      hand: side(row.both.hand),
+      solver: side(row.both.solver),
+      governs: row.both.governs,
+      smaller: row.both.smaller,
+    },
     sources: row.sources.filter(({ safety }) => !safety || safety === model.basis.safety).map(sourceText),
   };
 }

@@ -1,5 +1,5 @@
 import type { RawDocument } from '../document/read-document.ts';
-import { appraise } from '../appraise.ts';
+import { appraise, asksSolver } from '../appraise.ts';
 import { readDocument } from '../document/read-document.ts';
 import type { Model } from '../model.ts';
 import type { UnitSystem } from '../quantity/format-quantity.ts';
@@ -9,6 +9,8 @@ import { plateModes } from '../plate/plate-modes.ts';
 import { motionTables, type ListedMotion } from '../plate/results/motion-csv.ts';
 import { readyPlate, type ReadyPlate, type SolvedLoading } from '../plate/solve-plate.ts';
 import { firstSize, meshStudy, type MeshStudy } from '../plate/mesh-study.ts';
+import type { SolvedForces } from '../loads/solved-forces.ts';
+import { solvedForcesOf } from '../plate/solved-forces-of.ts';
 import { changeWords } from '../plate/results/change-words.ts';
 import { solverTables, type SolverTable } from '../plate/results/solver-tables.ts';
 import { whatChanged } from '../plate/results/what-changed.ts';
@@ -47,6 +49,8 @@ export interface SolvedSet {
 export type FromSolver =
   | { readonly kind: 'progress'; readonly edit: number; readonly at: string; readonly progress: SolveProgress }
   | { readonly kind: 'set'; readonly set: SolvedSet }
+  /** What the checks take, where the document asks for it. */
+  | { readonly kind: 'forces'; readonly edit: number; readonly option: string | null; readonly forces: SolvedForces }
   | { readonly kind: 'study'; readonly edit: number; readonly study: MeshStudy }
   | { readonly kind: 'changed'; readonly edit: number; readonly words: readonly string[] }
   | { readonly kind: 'motions'; readonly edit: number; readonly motions: MotionSet }
@@ -67,8 +71,8 @@ interface Task {
 }
 
 /**
- * Solves the whole plate in slices: of each state of the document first linear, then with contact, on the first mesh; more on
- * request. A newer state or a cancel is heard between two slices and drops what was under way, so nothing old is told after it.
+ * Solves the whole plate in slices: of each state of the document first linear, then with contact, on the first mesh, then the
+ * forces that checks take where the document asks for them; more on request. A newer state or a cancel is heard between two slices and drops what was under way, so nothing old is told after it.
  */
 export function createSolveService({ tell, later }: SolverPort): (message: ToSolver) => void {
   let subject: SolveSubject | null = null;
@@ -134,6 +138,8 @@ export function createSolveService({ tell, later }: SolverPort): (message: ToSol
     yield { done: 0, of: 2, what: 'linear' };
     for (const stage of ['linear', 'contact'] as const)
       keep(stage, of, model, yield* solveCases(model, { size: firstSize(model), stage, cases: 'service', losses: false })); // prettier-ignore
+    if (asksSolver(model.document))
+      tell({ kind: 'forces', edit: of.edit, option: of.option, forces: yield* solvedForcesOf(model) });
   }
 
   function* wished(

@@ -1,3 +1,8 @@
+import { boltShear } from '../checks/bolt-shear.ts';
+import { boltTension } from '../checks/bolt-tension.ts';
+import type { Check } from '../checks/check.ts';
+import { valuesAt } from '../checks/evaluate-check.ts';
+import type { Model } from '../model.ts';
 import { quantityText, printedUnit, significant, type UnitSystem } from '../quantity/format-quantity.ts';
 import type { Situation } from '../loads/situation.ts';
 import type { FieldValues } from '../scene/field.ts';
@@ -101,7 +106,7 @@ export function loadingView(plate: ReadyPlate, solved: SolvedLoading, units: Uni
     sentence: `The plate moves most at ${at(point)}: ${text(Math.abs(rise), 'mm')} ${rise < 0 ? 'down' : 'up'}, told from ${from[bend.from]}.`,
     settled: solved.stage === 'linear' || answer.settled,
     contact: contactWords(solved, balance.contact),
-    numbers: besideHand(situation, { bend, fixings, stresses, tubes }, at, text),
+    numbers: besideHand(plate.model, situation, { bend, fixings, stresses, tubes }, at, text),
     panels: bend.panels.map(({ id, dip, dipOverThickness }, i) => {
       const { largest, hotSpots } = stresses[i]!;
       return {
@@ -160,6 +165,7 @@ interface Found {
 }
 
 function besideHand(
+  model: Model,
   situation: Situation,
   { bend, fixings, stresses, tubes }: Found,
   at: (point: RiseAt['point']) => string,
@@ -186,13 +192,22 @@ function besideHand(
   if (dip?.dip) put('Dip of a panel between its tubes', 'mm', dip.dip.rise, at(dip.dip.point), null, dip.dipOverThickness > 0.5 ? `${significant(dip.dipOverThickness, 2)} of its thickness: beyond half of it, small deflection does not hold` : null); // prettier-ignore
   if (panel?.largest)
     put('Stress of a panel (von Mises)', 'MPa', panel.largest.stress.vonMises, `${panel.id}, ${panel.largest.side}, x ${text(panel.largest.x, 'mm')}, y ${text(panel.largest.y, 'mm')}`, null, panel.hotSpots.length > 0 ? `clear of ${panel.hotSpots.length} hot places at bolts and inner corners, which are judged by force` : null); // prettier-ignore
-  if (pull) put('Pull of a bolt', 'kN', pull.pull, pull.id);
-  if (shear) put('Shear of a bolt', 'kN', shear.shear, shear.id);
+  if (pull) put('Pull of a bolt', 'kN', pull.pull, pull.id, byHand(boltTension, model, pull.panel, situation), 'hand: worst bolt of that panel by itself, prying included'); // prettier-ignore
+  if (shear) put('Shear of a bolt', 'kN', shear.shear, shear.id, byHand(boltShear, model, shear.panel, situation), 'hand: worst bolt of that panel by itself, from its stretch alone'); // prettier-ignore
   if (weld) put('Force of a weld', 'kN/m', weld.resultant, weld.id);
   if (contact) put('Press of a panel on a tube', 'kN', contact.force, `${contact.panel} on ${contact.tube}`);
   if (support)
     put('Force of a support', 'kN', support.vertical, support.id, situation.attachmentForces.get(support.id) ?? null, 'hand: the worst of all loadings and supports of this case'); // prettier-ignore
   return numbers;
+}
+
+/** Largest demand that a check finds by hand in a panel's bays; null where it finds none. */
+function byHand(check: Check, model: Model, panel: string, situation: Situation): number | null {
+  const demands = model.panels.get(panel)!.bays.flatMap((bay) => {
+    const values = valuesAt(check, model, bay, situation);
+    return 'missing' in values ? [] : [values.demand];
+  });
+  return demands.length > 0 ? Math.max(...demands) : null;
 }
 
 /** What the solver says of each part, for the picture's legend. */
