@@ -9,6 +9,8 @@ import { readDocument, readDocumentText, type RawDocument } from '../document/re
 import type { PlateDocument } from '../document/schema.ts';
 import { userRows } from '../document/user-rows.ts';
 import { checkNote } from '../note/check-note.ts';
+import { fatigueSection } from '../note/fatigue-section.ts';
+import { printIn } from '../note/print-in.ts';
 import { fullCheck } from '../note/check-sections.ts';
 import { planFigure } from '../note/drawing-section.ts';
 import { printIn } from '../note/print-in.ts';
@@ -26,6 +28,7 @@ import { edited, putAway, redone, replayed, undone, type Changed, type History }
 import type { Choices, EngineCall, EngineCalls, EngineNews, PreviewView } from './messages.ts';
 import { newPlate } from './new-plate.ts';
 import { resultView } from './result-view.ts';
+import { toldComparison } from './told-comparison.ts';
 
 /** What the engine needs of the world: a place for its news, and a way to go on after other messages were heard. */
 export interface EngineWorld {
@@ -49,6 +52,8 @@ export function createEngine({ tell, later }: EngineWorld): Calls {
   let lastGood: Appraisal | null = null;
   let parts: Scene['parts'] = [];
   let round = 0;
+  /** Options as they were told last, by id: what the window has is not told again. */
+  const toldOptions = new Map<string | null, string>();
 
   const open = (): History => {
     if (history) return history;
@@ -105,7 +110,7 @@ export function createEngine({ tell, later }: EngineWorld): Calls {
       if (mine !== round) return;
       const [id, title] = waiting.shift() ?? [];
       if (title === undefined) {
-        tell({ kind: 'comparison', view: comparisonView(contenders, base) });
+        tell({ kind: 'comparison', view: toldComparison(comparisonView(contenders, base), toldOptions) });
         return;
       }
       const attempt = appraisals.of(raw, id!);
@@ -133,6 +138,8 @@ export function createEngine({ tell, later }: EngineWorld): Calls {
     open: ({ text, journal, option: wanted }) => {
       history = replayed(readDocumentText(text), journal);
       appraisals.keepOnly(new Set());
+      appraisals.keepOnly(new Set());
+      toldOptions.clear();
       lastGood = null;
       base = null;
       const { raw } = history;
@@ -167,6 +174,13 @@ export function createEngine({ tell, later }: EngineWorld): Calls {
       show();
       return null;
     },
+    solved: ({ option: of, forces }) => {
+      // a plate that was closed meanwhile has no use for them
+      if (!history) return null;
+      appraisals.takeSolved(of, forces);
+      show();
+      return null;
+    },
     countFrom: ({ option: id }) => {
       base = id;
       compareInSlices(open().raw, ++round);
@@ -185,6 +199,10 @@ export function createEngine({ tell, later }: EngineWorld): Calls {
       if (!row)
         throw refusal({ what: `The check ${check} is not made at ${place}`, mend: 'Choose a line of the list.' });
       return fullCheck(row, model);
+    },
+    fatigue: ({ option: of }) => {
+      const { rows, model } = sound(of);
+      return fatigueSection(model, rows, printIn(model.document.units));
     },
     note: ({ option: of }) => {
       const { raw } = open();

@@ -4,6 +4,7 @@ import type { PlateDocument } from '../document/schema.ts';
 import type { Figure, Note, Section } from '../note/note.ts';
 import type { NewPlate } from './new-plate.ts';
 import type { SolvedForces } from '../loads/solved-forces.ts';
+import type { SolvedForces } from '../loads/solved-forces.ts';
 import type { Kind } from '../quantity/kinds.ts';
 import type { RefusalText } from '../refusal.ts';
 import type { Reading } from '../scene/reading.ts';
@@ -11,6 +12,7 @@ import type { Scene } from '../scene/scene.ts';
 import type { JournalEntry } from '../host/host-schema.ts';
 import type { ComparisonView } from './comparison-view.ts';
 import type { ResultView } from './result-view.ts';
+import type { ToldComparison } from './told-comparison.ts';
 
 /** What the window asks of the engine, call by call. Everything is structured-cloneable. */
 export interface EngineCalls {
@@ -36,6 +38,11 @@ export interface EngineCalls {
     readonly takes: { readonly option: string | null; readonly forces: SolvedForces };
     readonly gives: null;
   };
+  /** Forces of the whole plate under an option, as the solver found them: what the document asks for is judged with them. */
+  readonly solved: {
+    readonly takes: { readonly option: string | null; readonly forces: SolvedForces };
+    readonly gives: null;
+  };
   /** The option that changes are counted from. */
   readonly countFrom: { readonly takes: { readonly option: string | null }; readonly gives: null };
   /** The document's text as it is now, with its hash. */
@@ -52,6 +59,8 @@ export interface EngineCalls {
     };
     readonly gives: Section;
   };
+  /** Lives of all details of an option, as the note tells them. */
+  readonly fatigue: { readonly takes: { readonly option: string | null }; readonly gives: Section };
   /** The check note of an option. */
   readonly note: { readonly takes: { readonly option: string | null }; readonly gives: Note };
   /** What a typed text means, before it becomes an edit. */
@@ -94,7 +103,7 @@ export type EngineNews =
   | { readonly kind: 'scene'; readonly option: string | null; readonly scene: Scene }
   /** What can be laid over the scene, whenever the result changes. */
   | { readonly kind: 'readings'; readonly readings: readonly Reading[] }
-  | { readonly kind: 'comparison'; readonly view: ComparisonView };
+  | { readonly kind: 'comparison'; readonly view: ToldComparison };
 
 export interface DocumentView {
   /** Number of journal entries so far. */
