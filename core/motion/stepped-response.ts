@@ -44,7 +44,14 @@ export function steppedResponse(
     dt,
     steps,
     start = [0, 0, 0, 0],
-  }: { readonly dt: number; readonly steps: number; readonly start?: readonly [number, number, number, number] },
+    countFrom = 0,
+  }: {
+    readonly dt: number;
+    readonly steps: number;
+    readonly start?: readonly [number, number, number, number];
+    /** Step from which slack and snap count: what the start stirs up dies away before. */
+    readonly countFrom?: number;
+  },
 ): SteppedResponse {
   const { float: floatBody, plate: own, link } = system;
   const [m1, b1, c1] = floatBody ? [floatBody.mass, floatBody.damping, floatBody.stiffness] : [Infinity, 0, 0];
@@ -85,8 +92,8 @@ export function steppedResponse(
     const T = pullOf(y);
     pull[n] = weight + T;
     const isSlack = T === least;
-    if (isSlack && !wasSlack) slackTimes++;
-    if (!isSlack && wasSlack) snapSpeed = Math.max(snapSpeed, Math.abs(y[1]! - y[3]!));
+    if (n >= countFrom && isSlack && !wasSlack) slackTimes++;
+    if (n >= countFrom && !isSlack && wasSlack) snapSpeed = Math.max(snapSpeed, Math.abs(y[1]! - y[3]!));
     wasSlack = isSlack;
   };
   const mechanical = (): number => (floatBody ? (m1 * y[1]! ** 2 + c1 * y[0]! ** 2) / 2 : 0) + (m2 * y[3]! ** 2) / 2;

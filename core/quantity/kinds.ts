@@ -10,6 +10,7 @@ export const kinds = {
   areaMass: { unit: 'kg/m^2', word: 'a mass for an area', example: '0.6 kg/m^2' },
   force: { unit: 'N', word: 'a force', example: '12 kN or 300 lbf' },
   lineForce: { unit: 'N/m', word: 'a force along a length', example: '1.5 kN/m' },
+  damping: { unit: 'N*s/m', word: 'a damping', example: '40 kN s/m' },
   stiffness: { unit: 'N/m', word: 'a stiffness', example: '2 kN/mm' },
   stress: { unit: 'Pa', word: 'a stress or pressure', example: '355 MPa, 40 ksi or 5 kPa' },
   turningStiffness: { unit: 'N*m/rad', word: 'a stiffness against turning', example: '500 kNm/rad' },

@@ -1,0 +1,293 @@
+import { resolve } from 'node:path';
+import { appraise } from '../../core/appraise.ts';
+import type { Finding } from '../../core/finding.ts';
+import { harmonicResponse } from '../../core/motion/harmonic-response.ts';
+import type { HarmonicForcing, HeaveSystem } from '../../core/motion/heave-system.ts';
+import { regularQuantities, seaQuantities, type MotionQuantity } from '../../core/motion/motion-quantities.ts';
+import { naturalPeriods } from '../../core/motion/natural-periods.ts';
+import { harmonicHistory, seaHistory } from '../../core/motion/sea-history.ts';
+import { steppedResponse } from '../../core/motion/stepped-response.ts';
+import { stochasticResponse } from '../../core/motion/stochastic-response.ts';
+import { waveForcing, type WaveField } from '../../core/motion/wave-forcing.ts';
+import type { Kind } from '../../core/quantity/kinds.ts';
+import { quantityText } from '../../core/quantity/format-quantity.ts';
+import { refusal } from '../../core/refusal.ts';
+import { programVersion } from '../../core/result.ts';
+import { g } from '../../core/water/sea-water.ts';
+import { jonswap } from '../../core/water/waves/spectrum.ts';
+import { openDocument } from '../host/open-document.ts';
+import { chosenOption } from './chosen-option.ts';
+import { optionsOf } from './options-of.ts';
+import { positiveOption } from './quantity-option.ts';
+import { exit, type Terminal } from './terminal.ts';
+import type { Verb } from './verbs.ts';
+
+const usage =
+  'motion --added-mass A --drag-coefficient C --depth Z (--mass M --volume V --area S --density D | --document FILE [--option ID]) (--height H --period T | --hs HS --tp TP) [--json]';
+const options = {
+  mass: { type: 'string' },
+  volume: { type: 'string' },
+  area: { type: 'string' },
+  density: { type: 'string' },
+  document: { type: 'string' },
+  option: { type: 'string' },
+  'added-mass': { type: 'string' },
+  'drag-coefficient': { type: 'string' },
+  depth: { type: 'string' },
+  'sea-depth': { type: 'string' },
+  stiffness: { type: 'string' },
+  damping: { type: 'string' },
+  strut: { type: 'boolean' },
+  'float-mass': { type: 'string' },
+  'float-damping': { type: 'string' },
+  waterline: { type: 'string' },
+  draught: { type: 'string' },
+  height: { type: 'string' },
+  period: { type: 'string' },
+  hs: { type: 'string' },
+  tp: { type: 'string' },
+  gamma: { type: 'string' },
+  seed: { type: 'string' },
+  json: { type: 'boolean' },
+} as const;
+
+type Given = Partial<Record<Exclude<keyof typeof options, 'json' | 'strut'>, string>> & { strut?: boolean };
+
+/** Float, power take-off and plate in waves: the motion that is left over. */
+export const motionVerb: Verb = {
+  usage,
+  purpose: 'predicts how far the plate still moves under its float in a wave or a sea state, and what the line pulls',
+  help: [
+    '  --added-mass 17500kg  --drag-coefficient 6.8   from a tank test (stillplate tank) or from theory',
+    '  --mass 1460kg  --volume 0.186m3  --area 8.4m2  --density 1025kg/m3, or --document FILE, which has them',
+    '  --depth 30m            of the plate below the surface         --sea-depth 80m   deep water by default',
+    '  --stiffness 20kN/m     --damping "40 kN s/m"   of power take-off and line between float and plate',
+    '  --strut                the link pushes too; by default a line, which hangs slack',
+    '  --float-mass 90t (added mass included)  --float-damping "15 kN s/m"  --waterline 18m2  --draught 2m',
+    '                         without them the plate hangs from a point that does not move',
+    '  --height 1.5m --period 7s     a regular wave',
+    '  --hs 1.5m --tp 7s [--gamma 3.3] [--seed 1]     a sea state (JONSWAP), an hour of it by time steps of 0.02 s',
+    '  --json                 one object with everything, SI (schema stillplate-result/1)',
+    '',
+    'Heave only. The float is moved by the pressure of the undisturbed wave (long waves; the waves that it makes are part of',
+    'its damping, as you state it). By time steps and, beside it, with the drag linearised: where the two part, trust neither',
+    'without a test.',
+    '',
+    'Example: stillplate motion --mass 1460kg --volume 0.186m3 --area 8.4m2 --density 1025kg/m3 --added-mass 17500kg --drag-coefficient 6.8 --depth 30m --stiffness 20kN/m --damping "10 kN s/m" --float-mass 12t --float-damping "4 kN s/m" --waterline 7m2 --draught 1.5m --height 1.2m --period 7s',
+  ].join('\n'),
+  run: async (args, on) => {
+    const { values } = optionsOf(args, options, usage, 0);
+    const { system, field } = await read(values, on);
+    const transfer = (omega: number): HarmonicForcing => waveForcing(field, omega);
+    const quantities: Record<string, MotionQuantity> = Object.fromEntries(
+      naturalPeriods(system).map((period, i) => [
+        `motion.naturalPeriod.${i + 1}`,
+        {
+          value: period,
+          unit: 's',
+          title: `Natural period ${i + 1} in heave, undamped`,
+          source: 'two bodies in heave',
+        },
+      ]),
+    );
+    const sea = values.hs !== undefined || values.tp !== undefined;
+    Object.assign(quantities, sea ? seaState(values, system, transfer) : regularWave(values, system, transfer));
+    const findings = [
+      ...resonance(system, sea ? needed(values, 'tp', 'time') : needed(values, 'period', 'time')),
+      ...findingsOf(quantities, sea),
+    ];
+    if (values.json)
+      on.out(
+        JSON.stringify({ schema: 'stillplate-result/1', programVersion, quantities, findings, cautions }, null, 2),
+      );
+    else {
+      for (const [id, { value, unit, title }] of Object.entries(quantities))
+        on.out(`${id.padEnd(32)} ${quantityText(value, unit).padStart(14)}   ${title}`);
+      on.out('');
+      for (const text of [...findings.map(({ text, mend }) => `${text} ${mend}`), ...cautions]) on.out(text);
+    }
+    return exit.passes;
+  },
+};
+
+const cautions = [
+  'Heave of two bodies only: drift, pitch, the line’s angle and its own mass are left out.',
+  'Drag and added mass of a plate change with its amplitude: use those of a test at like motion.',
+];
+
+/** s; of a regular wave by its period, of a sea state as stated in the help. */
+const seaStep = 0.02;
+const seaDuration = 3600;
+const dyingAway = 300;
+const stepsInCycle = 400;
+const cyclesBefore = 40;
+const cyclesShown = 10;
+
+function regularWave(
+  given: Given,
+  system: HeaveSystem,
+  transfer: (omega: number) => HarmonicForcing,
+): Readonly<Record<string, MotionQuantity>> {
+  const amplitude = needed(given, 'height', 'length') / 2;
+  const period = needed(given, 'period', 'time');
+  const omega = (2 * Math.PI) / period;
+  const unit = transfer(omega);
+  const times = ([re, im]: readonly [number, number]) => [amplitude * re, amplitude * im] as const;
+  const forcing = { float: times(unit.float), plate: times(unit.plate), water: times(unit.water) };
+  const stepped = steppedResponse(system, harmonicHistory(omega, forcing), {
+    dt: period / stepsInCycle,
+    steps: (cyclesBefore + cyclesShown) * stepsInCycle,
+    countFrom: cyclesBefore * stepsInCycle,
+  });
+  const rise = Math.hypot(...forcing.water) / omega;
+  return regularQuantities(stepped, cyclesBefore * stepsInCycle, harmonicResponse(system, omega, forcing), rise);
+}
+
+function seaState(
+  given: Given,
+  system: HeaveSystem,
+  transfer: (omega: number) => HarmonicForcing,
+): Readonly<Record<string, MotionQuantity>> {
+  const [Hs, Tp] = [needed(given, 'hs', 'length'), needed(given, 'tp', 'time')];
+  const S = jonswap(Hs, Tp, given.gamma === undefined ? undefined : plain('--gamma', given.gamma));
+  const peak = (2 * Math.PI) / Tp;
+  const band = [0.4 * peak, 5 * peak] as const;
+  const omegas = Float64Array.from({ length: 801 }, (_, i) => band[0] + (i / 800) * (band[1] - band[0]));
+  const steps = Math.round((seaDuration + dyingAway) / seaStep);
+  const forcing = seaHistory(S, band, transfer, {
+    ...{ dt: seaStep, steps, components: 300 },
+    seed: given.seed === undefined ? 1 : plain('--seed', given.seed),
+  });
+  const from = Math.round(dyingAway / seaStep);
+  const stepped = steppedResponse(system, forcing, { dt: seaStep, steps, countFrom: from });
+  return seaQuantities(stepped, from, stochasticResponse(system, S, omegas, transfer));
+}
+
+async function read(given: Given, on: Terminal): Promise<{ system: HeaveSystem; field: WaveField }> {
+  const body = given.document === undefined ? statedBody(given) : await bodyOfDocument(given, on);
+  const { mass, volume, area, density, waterInside } = body;
+  const addedMass = needed(given, 'added-mass', 'mass');
+  const C_d = plain('--drag-coefficient', given['drag-coefficient'] ?? refuseMissing('drag-coefficient'));
+  const named = ['float-mass', 'waterline', 'draught'] as const;
+  const hasFloat = named.some((name) => given[name] !== undefined);
+  const waterline = hasFloat ? needed(given, 'waterline', 'area') : 0;
+  const weight = (mass - density * volume) * g;
+  const hangs = given.strut === true || weight > 0;
+  if (!hangs)
+    throw refusal({
+      what: `The plate floats: its weight in water is ${quantityText(weight, 'N')}`,
+      where: { option: '--mass' },
+      mend: 'Look at mass and volume; a line cannot hold a plate down.',
+    });
+  return {
+    system: {
+      float: hasFloat
+        ? {
+            mass: needed(given, 'float-mass', 'mass'),
+            damping:
+              given['float-damping'] === undefined
+                ? 0
+                : positiveOption('--float-damping', given['float-damping'], 'damping'),
+            stiffness: density * g * waterline,
+          }
+        : null,
+      plate: {
+        mass: mass + density * waterInside + addedMass,
+        damping: 0,
+        drag: 0.5 * density * C_d * area,
+        carried: addedMass + density * (volume + waterInside),
+        weight,
+      },
+      link: {
+        stiffness: needed(given, 'stiffness', 'stiffness'),
+        damping: given.damping === undefined ? 0 : positiveOption('--damping', given.damping, 'damping'),
+        pushes: given.strut === true,
+      },
+    },
+    field: {
+      density,
+      gravity: g,
+      seaDepth:
+        given['sea-depth'] === undefined ? Infinity : positiveOption('--sea-depth', given['sea-depth'], 'length'),
+      plateDepth: given.depth === undefined && body.depth !== null ? body.depth : needed(given, 'depth', 'length'),
+      float: hasFloat ? { waterline, draught: needed(given, 'draught', 'length') } : null,
+    },
+  };
+}
+
+interface PlateBody {
+  readonly mass: number;
+  readonly volume: number;
+  readonly area: number;
+  readonly density: number;
+  readonly waterInside: number;
+  readonly depth: number | null;
+}
+
+const statedBody = (given: Given): PlateBody => ({
+  mass: needed(given, 'mass', 'mass'),
+  volume: needed(given, 'volume', 'volume'),
+  area: needed(given, 'area', 'area'),
+  density: needed(given, 'density', 'density'),
+  waterInside: 0,
+  depth: null,
+});
+
+async function bodyOfDocument(given: Given, on: Terminal): Promise<PlateBody> {
+  const { raw, document } = await openDocument(resolve(on.folder, given.document!));
+  const { mass, loads } = appraise(raw, document, chosenOption(document, given.option)).model;
+  return {
+    mass: mass.total,
+    volume: mass.displaced.asBuilt,
+    area: loads.plate.shares.solid,
+    density: mass.waterDensity,
+    waterInside: mass.entrainedWater / mass.waterDensity,
+    depth: document.water.depth.si,
+  };
+}
+
+function needed(given: Given, name: Exclude<keyof Given, 'strut'>, kind: Kind): number {
+  return positiveOption(`--${name}`, given[name] ?? refuseMissing(name), kind);
+}
+
+function refuseMissing(name: string): never {
+  throw refusal({ what: `--${name} is missing`, where: { option: `--${name}` }, mend: `Usage: stillplate ${usage}` });
+}
+
+function plain(option: string, text: string): number {
+  const value = Number(text.replace(',', '.'));
+  if (text.trim() !== '' && value > 0 && Number.isFinite(value)) return value;
+  throw refusal({
+    what: `“${text}” is no number above zero`,
+    where: { option },
+    mend: 'Write a plain number such as 6.8.',
+  });
+}
+
+/** A natural period this near the waves' is told. */
+const nearPeriod = 0.2;
+
+function resonance(system: HeaveSystem, waves: number): Finding[] {
+  return naturalPeriods(system)
+    .filter((period) => Math.abs(period / waves - 1) < nearPeriod)
+    .map((period) => ({
+      id: 'resonance',
+      place: 'motion',
+      text: `A natural period of ${quantityText(period, 's', 3)} lies near the waves’ ${quantityText(waves, 's', 3)}: damping alone holds the motion, and an error in it counts in full.`,
+      mend: 'Another stiffness, more added mass, or less float.',
+    }));
+}
+
+function findingsOf(quantities: Readonly<Record<string, MotionQuantity>>, sea: boolean): Finding[] {
+  const value = (id: string): number | undefined => quantities[id]?.value;
+  const [stepped, linear] = sea
+    ? [value('motion.significant')!, value('motion.linearised.significant')!]
+    : [value('motion.peakToPeak')!, value('motion.linearised.peakToPeak')!];
+  const slack = value('line.slackTimes')!;
+  const lost = value('energy.unaccounted')!;
+  return [
+    ...(slack > 0 ? [{ id: 'line-slack', place: 'line', text: `The line goes slack ${slack === 1 ? 'once' : `${slack} times`} and draws tight again at up to ${quantityText(value('line.snapSpeed')!, 'm/s', 3)}: the snap loads line, attachments and plate beyond these figures.`, mend: 'More weight in water, a softer link, or a strut.' }] : []), // prettier-ignore
+    ...(Math.abs(stepped - linear) > 0.1 * Math.max(stepped, linear) ? [{ id: 'linearised-differs', place: 'motion', text: `With the drag linearised the plate moves ${quantityText(linear, 'm', 3)}, by time steps ${quantityText(stepped, 'm', 3)}.`, mend: 'Rely on the larger, and on a test.' }] : []), // prettier-ignore
+    ...(lost > 1e-3 ? [{ id: 'energy-lost', place: 'motion', text: `The time steps lose ${(100 * lost).toFixed(2)} % of the energy: the link is too stiff for them.`, mend: 'Take a softer line, or look at its damping.' }] : []), // prettier-ignore
+  ];
+}
