@@ -196,6 +196,7 @@ export const texts = {
     mirrored: (name: string) => `Kept up to date: ${name}`,
   },
   groups: {
+    forces: 'Forces of the checks',
     tubes: 'Arrangement',
     mainTubes: 'Main tubes',
     crossTubes: 'Cross tubes',
@@ -392,7 +393,7 @@ export const texts = {
   },
   whole: {
     about:
-      'Tubes, panels, bolts, welds and contact solved together as one structure. The checks still take their forces from the hand level.',
+      'Tubes, panels, bolts, welds and contact solved together as one structure. The checks take their forces by hand, and from here as well where the Strength sheet says so.',
     stage: 'Solved for',
     sets: {
       linear: 'Linear',
@@ -534,6 +535,25 @@ export const texts = {
     overrides: 'Factors that differ from the table',
     addOverride: 'Override a factor',
     reason: 'Reason (printed)',
+    handAlone: 'by hand',
+    handAndSolver: 'by hand and from the whole plate: the larger governs',
+    sides: { hand: 'By hand', solver: 'Whole plate' },
+    governsBy: (side: string) => `governs: ${side.toLowerCase()}`,
+    smallerTaken: (reason: string) => `THE SMALLER IS TAKEN: ${reason}`,
+    letLarger: 'Let the larger govern again',
+    chosenEverywhere: 'Chosen for every place of this check: see the list under “Forces of the checks”.',
+    takeSmaller: (side: string) => `Take the smaller, ${side.toLowerCase()}, because`,
+    takeIt: 'Take it',
+    waiting: (why: string, what: string | null) =>
+      what === null ? `Verdicts wait: ${why}.` : `Verdicts wait: ${why}. Being solved: ${what}.`,
+    judgedByBoth: (smaller: number) =>
+      smaller === 0
+        ? 'Every check that takes forces is judged with both; the larger governs.'
+        : `Every check that takes forces is judged with both; ${smaller === 1 ? 'one demand is' : `${smaller} demands are`} taken at the smaller of two values.`,
+    choices: 'Where the smaller demand is taken',
+    check: 'Check',
+    place: 'Place',
+    take: 'Take',
   },
   scene: {
     picture: 'Picture of the plate',
@@ -773,6 +793,8 @@ export const texts = {
     gap: ['Gap between runs', 'Without weld, between two runs.'],
     metal: ['Weld metal', 'Filler; matching means at least as strong as the steel that it joins.'],
     method: ['Method', 'Directional counts the way the force meets the weld; throat takes the worst way for all.'],
+    forcesFrom: ['Forces of the checks', 'From the whole plate solved as well, every check that takes forces has two demands.'],
+    forcesMesh: ['Widest cell', 'Of the mesh that forces are taken from; left empty, an eighth of the smallest opening.'],
     table: ['Table of factors', 'Factors of two tables cannot be mixed.'],
     life: ['Design life', 'How long the plate is to serve; corrosion and fatigue count over it.'],
     cathodic: ['Cathodic protection', 'Charges hard bolts with hydrogen.'],

@@ -10,7 +10,6 @@ import type { PlateDocument } from '../document/schema.ts';
 import { userRows } from '../document/user-rows.ts';
 import { checkNote } from '../note/check-note.ts';
 import { fatigueSection } from '../note/fatigue-section.ts';
-import { printIn } from '../note/print-in.ts';
 import { fullCheck } from '../note/check-sections.ts';
 import { planFigure } from '../note/drawing-section.ts';
 import { printIn } from '../note/print-in.ts';

@@ -1,5 +1,6 @@
 import type { ComponentType } from 'react';
 import type { SheetName } from '../state/workbench.ts';
+import { FatigueSheet } from './Fatigue.tsx';
 import { FixingsSheet } from './Fixings.tsx';
 import { GridSheet } from './Grid.tsx';
 import { LoadsSheet } from './Loads.tsx';
@@ -17,6 +18,7 @@ export const sheets: readonly { readonly name: SheetName; readonly Sheet: Compon
   { name: 'loads', Sheet: LoadsSheet },
   { name: 'strength', Sheet: StrengthSheet },
   { name: 'whole', Sheet: WholePlateSheet },
+  { name: 'fatigue', Sheet: FatigueSheet },
   { name: 'options', Sheet: OptionsSheet },
   { name: 'note', Sheet: NoteSheet },
 ];
