@@ -173,13 +173,6 @@ export function createEngine({ tell, later }: EngineWorld): Calls {
       show();
       return null;
     },
-    solved: ({ option: of, forces }) => {
-      // a plate that was closed meanwhile has no use for them
-      if (!history) return null;
-      appraisals.takeSolved(of, forces);
-      show();
-      return null;
-    },
     countFrom: ({ option: id }) => {
       base = id;
       compareInSlices(open().raw, ++round);

@@ -4,7 +4,6 @@ import type { PlateDocument } from '../document/schema.ts';
 import type { Figure, Note, Section } from '../note/note.ts';
 import type { NewPlate } from './new-plate.ts';
 import type { SolvedForces } from '../loads/solved-forces.ts';
-import type { SolvedForces } from '../loads/solved-forces.ts';
 import type { Kind } from '../quantity/kinds.ts';
 import type { RefusalText } from '../refusal.ts';
 import type { Reading } from '../scene/reading.ts';
@@ -33,11 +32,6 @@ export interface EngineCalls {
   readonly redo: { readonly takes: null; readonly gives: readonly JournalEntry[] };
   /** Which option the window is about; null is the document as it stands. */
   readonly show: { readonly takes: { readonly option: string | null }; readonly gives: null };
-  /** Forces of the whole plate under an option, as the solver found them: what the document asks for is judged with them. */
-  readonly solved: {
-    readonly takes: { readonly option: string | null; readonly forces: SolvedForces };
-    readonly gives: null;
-  };
   /** Forces of the whole plate under an option, as the solver found them: what the document asks for is judged with them. */
   readonly solved: {
     readonly takes: { readonly option: string | null; readonly forces: SolvedForces };
