@@ -3,6 +3,7 @@ import { sameSpelling } from '../catalogue/spelling.ts';
 import { fatigueField } from './fatigue-field.ts';
 import { jointsField } from './joints-field.ts';
 import { fixingDetails } from './fixing-details.ts';
+import { preloadField } from './preload-field.ts';
 import { quantity } from './quantity-field.ts';
 import { ratesField } from './rates-field.ts';
 import { text } from './text-field.ts';
@@ -219,6 +220,8 @@ const fixing = z.discriminatedUnion('kind', [
     /** How the bolt goes through or into the tube. */
     into: z.enum(['through-bolt with sleeve', 'one-sided', 'welded stud', 'tapped pad', 'clamp']),
     ...fixingDetails,
+    /** Tension in the bolts after tightening: before a torque, if both are given. */
+    preload: preloadField.optional(),
     /** Document that limits the hardness of bolts above class 8.8 under cathodic protection. */
     hardnessLimit: text.optional(),
     threadsInShearPlane: z.boolean().default(true),

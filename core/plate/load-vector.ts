@@ -11,7 +11,8 @@ import { endLoads } from './beam-course.ts';
 /**
  * Nodal loads, 6N, of one loading of a case: pressures of fields on the panels' rectangles (a quarter to each corner, with
  * the field's own area, so that the force is that of the loads), loads on tubes by the shape functions of the beams.
- * A field whose panel is not in the structure gives nothing.
+ * A field whose panel is not in the structure gives nothing. Preloaded bolts draw panel and tube together: forces that
+ * balance each other.
  */
 export function loadVector(
   { structure, beams }: { readonly structure: Structure; readonly beams: readonly Beam[] },
@@ -39,6 +40,11 @@ export function loadVector(
       const arm: Vector = [between([low[0], high[0]]), between([low[1], high[1]]), low[2]];
       const torque = ds * between(t);
       addPointForce(f, node, arm, [0, 0, ds * between(q)], [torque * axis[0], torque * axis[1], 0]);
+    }
+  for (const { nodes, offsets, preload } of structure.ties)
+    if (preload !== undefined) {
+      addPointForce(f, nodes[0], offsets[0], [0, 0, preload]);
+      addPointForce(f, nodes[1], offsets[1], [0, 0, -preload]);
     }
   return f;
 }

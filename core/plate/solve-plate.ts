@@ -6,7 +6,7 @@ import { factorise, type Factorisation } from '../solve/sparse/factorise.ts';
 import type { MakeKernels } from '../solve/sparse/front-kernels.ts';
 import { inWords } from './mechanism-words.ts';
 import { frontKernels } from '../solve/sparse/wasm-kernels.ts';
-import type { SolverSession } from '../solve/sparse/solver-session.ts';
+import { solverSession, type SolverSession } from '../solve/sparse/solver-session.ts';
 import { alike } from '../solve/structure/alike.ts';
 import type { Factorise } from '../solve/structure/factorise.ts';
 import { loadVector } from './load-vector.ts';
@@ -35,6 +35,10 @@ export interface SolvedLoading {
   readonly stage: 'linear' | 'contact';
 }
 
+/** What plates have in common is solved once: a plate after an edit, a panel like its neighbour, the next set of closed
+ *  points. It remembers and gives the same bits as one that is new (see SolverSession). */
+const shared = solverSession();
+
 /** Meshes the model with cells no wider than `size`, m; panels, bolts and crossings of `without` are left out, by id; joints
  *  of tubes at the given end of their range. */
 export function readyPlate(
@@ -43,15 +47,17 @@ export function readyPlate(
     size,
     without,
     joints,
-    kernels,
-  }: { readonly size: number; readonly without?: ReadonlySet<string>; readonly joints?: JointEnd; readonly kernels?: MakeKernels }, // prettier-ignore
+    session = shared,
+  }: { readonly size: number; readonly without?: ReadonlySet<string>; readonly joints?: JointEnd; readonly session?: SolverSession }, // prettier-ignore
 ): ReadyPlate {
-  const structure = plateStructure(model, {
-    size,
-    levels: 'as built',
-    ...(without ? { without } : {}),
-    ...(joints ? { joints } : {}),
-  });
+  const structure = alike(
+    plateStructure(model, {
+      size,
+      levels: 'as built',
+      ...(without ? { without } : {}),
+      ...(joints ? { joints } : {}),
+    }),
+  );
   const { beams, elements } = partElements(structure);
   return {
     model,
@@ -59,7 +65,7 @@ export function readyPlate(
     beams,
     elements,
     masses: movingMasses(model, structure),
-    factorise: session ? (system, parts) => (parts ? session.factorise(system, parts) : factorise(system)) : factoriser(kernels),
+    factorise: (system, parts) => (parts ? session.factorise(system, parts) : factorise(system)),
     size,
   };
 }
@@ -74,10 +80,12 @@ export function factoriser(kernels: MakeKernels = frontKernels): Factorise {
   };
 }
 
-/** Closed points to begin with: those of panels that the load's direction presses onto their tubes. */
+/** Closed points to begin with: those of panels that the load's direction presses onto their tubes, and what preload presses. */
 export function contactToBegin({ model, structure }: ReadyPlate, { direction }: Situation): Uint8Array {
   const pressed = new Map(model.geometry.panels.map(({ id, pressedBy }) => [id, pressedBy === direction]));
-  return Uint8Array.from(structure.contacts, ({ panel }) => (pressed.get(structure.panels[panel]!.id) ? 1 : 0));
+  return Uint8Array.from(structure.contacts, ({ panel, gap }) =>
+    gap < 0 || pressed.get(structure.panels[panel]!.id) ? 1 : 0,
+  );
 }
 
 /** Solves one loading of a case on one variant of its supports; yields after each set of closed points. */

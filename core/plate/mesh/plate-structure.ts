@@ -13,6 +13,7 @@ import type {
 } from '../../solve/structure/structure.ts';
 import type { Vector } from '../../solve/vector.ts';
 import { nearestLine, touch } from '../../solve/lattice-lines.ts';
+import { boltPreload, clampedStiffness } from './bolt-preload.ts';
 import { jointStiffness, type JointEnd, type JointStiffness } from './joint-stiffness.ts';
 import { panelLattice, type Lattice } from './panel-lattice.ts';
 import { boltTieStiffness, contactStiffness, weldTieStiffness, type Clamped } from './tie-stiffness.ts';
@@ -316,9 +317,11 @@ function meetings(
   });
 
   const ties: TiePart[] = [];
+  const clamps: ContactPart[] = [];
   const { fixing } = panel.design;
   if (fixing.kind === 'bolted') {
     const row = catalogue.bolt(fixing.bolt);
+    const preload = boltPreload(fixing, row, catalogue.boltClass(fixing.class));
     for (const { id, x, y, tube: on } of panel.bolts) {
       if (settings.without?.has(id)) continue;
       const tube = byId.get(on)!;
@@ -326,16 +329,23 @@ function meetings(
       const through = fixing.into === 'through-bolt with sleeve';
       const grip = panel.thickness + (through ? section.height : section.wall);
       const { node, offset } = onWall(tube, [x, y]);
+      const nodes = [nodeAt(nearestLine(xs, x), nearestLine(ys, y)), node] as const;
       ties.push({
         kind: 'bolt',
         id,
         panel: index,
         tube,
-        nodes: [nodeAt(nearestLine(xs, x), nearestLine(ys, y)), node],
+        nodes,
         offsets: [panelOffset, offset],
         stiffness: boltTieStiffness(row, { ...clamped(tubes[tube]!), grip }, fixing.shear),
         length: 0,
+        ...(preload > 0 ? { preload: toFace * preload } : {}),
       });
+      if (preload > 0) {
+        const { panelThickness: t1, panelModulus: E1, tubeModulus: E2 } = clamped(tubes[tube]!);
+        const stiffness = clampedStiffness(grip, row.diameter, grip / (t1 / E1 + (grip - t1) / E2));
+        clamps.push({ panel: index, tube, nodes, offset, side: toFace < 0 ? 1 : -1, stiffness, gap: -preload / stiffness, area: row.holeNormal ** 2 }); // prettier-ignore
+      }
     }
   } else {
     for (const { side, tube: on, from, to } of panel.weldRuns) {
@@ -383,6 +393,7 @@ function meetings(
         const node = main ? nodeAt(m, n) : nodeAt(n, m);
         if (node < 0 || long <= touch || !tube.pieces.some(([from, to]) => station >= from - touch && station <= to + touch)) return; // prettier-ignore
         const wall = onWall(t, main ? [station, place] : [place, station]);
+        if (clamps.some((clamp) => clamp.nodes[0] === node && clamp.tube === t)) return;
         contacts.push({
           panel: index,
           tube: t,
@@ -396,7 +407,7 @@ function meetings(
       });
     });
   });
-  return { ties, contacts };
+  return { ties, contacts: [...contacts, ...clamps] };
 }
 
 /** How far from a tube's centre line a panel bears on it, m: to the edge of the flat (nothing, on a round tube), or to the

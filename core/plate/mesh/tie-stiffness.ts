@@ -13,7 +13,7 @@ export interface Clamped {
 }
 
 /** Young's modulus and Poisson's ratio of bolts of steel: EN 1993-1-1, 3.2.6. */
-const steel = { E: 210e9, nu: 0.3 };
+export const steel = { E: 210e9, nu: 0.3 };
 
 /**
  * Stiffness of one bolt in a panel and one wall of a tube, N/m and N·m.

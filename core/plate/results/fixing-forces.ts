@@ -10,8 +10,14 @@ export interface BoltForce {
   readonly tube: string;
   readonly x: number;
   readonly y: number;
-  /** Along the bolt: positive pulls. Negative where the panel's edge presses at the bolt itself: contact beside it takes that. */
+  /** What the joint carries along the bolt: positive pulls. Negative where the panel's edge presses at the bolt itself:
+   *  contact beside it takes that. A preloaded bolt: less what its own faces still press, so that it is the load's part. */
   readonly pull: number;
+  /** Tension in the bolt itself: with its preload the pull and what the faces press. */
+  readonly inBolt: number;
+  readonly preload: number;
+  /** A preloaded joint whose faces have come apart. */
+  readonly parted: boolean;
   readonly shearX: number;
   readonly shearY: number;
   /** Of both shears. */
@@ -86,7 +92,7 @@ export function fixingForces(plate: ReadyPlate, solved: SolvedLoading): FixingFo
   const bolts: BoltForce[] = [];
   const welds: WeldForce[] = [];
   for (const part of structure.ties) {
-    if (part.kind === 'bolt') bolts.push(boltForce(plate, part, solved));
+    if (part.kind === 'bolt') bolts.push(boltForce(plate, part, solved, pressedAt(structure, part, solved)));
     else welds.push(weldForce(plate, part, solved));
   }
   const contacts = contactForces(structure, solved);
@@ -117,17 +123,27 @@ function place({ coordinates }: Structure, { nodes, offsets }: TiePart): { reado
   return { x: coordinates[3 * nodes[0]]! + offsets[0][0], y: coordinates[3 * nodes[0] + 1]! + offsets[0][1] };
 }
 
-function boltForce(plate: ReadyPlate, part: TiePart, { answer: { u } }: SolvedLoading): BoltForce {
+/** What presses the faces together at a preloaded bolt, N. */
+function pressedAt({ contacts }: Structure, { preload, nodes, tube }: TiePart, { answer }: SolvedLoading): number {
+  if (preload === undefined) return 0;
+  return answer.pressing[contacts.findIndex((c) => c.gap < 0 && c.nodes[0] === nodes[0] && c.tube === tube)]!;
+}
+
+function boltForce(plate: ReadyPlate, part: TiePart, { answer: { u } }: SolvedLoading, pressed: number): BoltForce {
   const { structure } = plate;
   const panel = structure.panels[part.panel]!.id;
   // the tie tells the tube's force on the panel; a fixing feels the panel's
   const { x, y, z, mx, my, mz } = tieForce(part, u);
+  const inBolt = -offTubes(plate, panel) * z;
   return {
     id: part.id,
     panel,
     tube: structure.tubes[part.tube]!.id,
     ...place(structure, part),
-    pull: -offTubes(plate, panel) * z,
+    pull: inBolt - pressed,
+    inBolt,
+    preload: Math.abs(part.preload ?? 0),
+    parted: part.preload !== undefined && pressed <= 0,
     shearX: -x,
     shearY: -y,
     shear: Math.hypot(x, y),

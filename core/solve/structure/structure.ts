@@ -59,6 +59,8 @@ export interface TiePart {
   readonly offsets: readonly [Vector, Vector];
   /** Along z (pull), x and y (shear): N/m; about x and y (bending) and z (torsion): N·m. */
   readonly stiffness: TieStiffness;
+  /** Force of the tube on the panel along z before the points move, N: a bolt's preload. None where it is left out. */
+  readonly preload?: number;
   /** Length of weld that it stands for, m; 0 for a bolt. */
   readonly length: number;
 }

@@ -31,7 +31,10 @@ function springElement(part: Pick<TiePart, 'nodes' | 'offsets'>, k: readonly num
   return { nodes: part.nodes, stiffness: K };
 }
 
-export const tieForce = (part: TiePart, u: Float64Array): TieForce => springForce(part, stiffnessOf(part), u);
+export function tieForce(part: TiePart, u: Float64Array): TieForce {
+  const force = springForce(part, stiffnessOf(part), u);
+  return { ...force, z: force.z + (part.preload ?? 0) };
+}
 
 /** What a joint carries, as the force of the cross tube on the main tube, N and N·m. */
 export const jointForce = (part: JointPart, u: Float64Array): TieForce => springForce(part, part.stiffness, u);
