@@ -50,7 +50,7 @@ export function steadyPlate(aspect: number): number {
  */
 export function steadyDrag(K: number, aspect: number): Spread {
   const solid = steadyPlate(aspect);
-  const screen = K <= 4 ? K / (1 + K / 4) ** 2 : 1 + (solid - 1) * (1 - 4 / K);
+  const screen = K <= 4 ? K / (1 + K / 4) ** 2 : 1 + (solid - 1) * (1 - 4 / K); // 4 / Infinity is 0
   const best = Math.min(solid, screen);
   return { low: 0.75 * best, best, high: Math.max(solid, best) };
 }

@@ -1,9 +1,9 @@
 import { gapLoss } from './gap-loss.ts';
-import type { Plan } from './lattice/plan.ts';
+import { outlineOf, type Plan } from './lattice/plan.ts';
 import type { PlateLattice } from './lattice/plate-lattice.ts';
 import { plateProblem } from './lattice/plate-lattice.ts';
 import { solveComplex, type ComplexField } from './lattice/solve-complex.ts';
-import { openingsOf } from './openings-of.ts';
+import { openingsOf, openPart } from './openings-of.ts';
 import { requirePositive } from '../refusal.ts';
 import type { Spread } from './spread.ts';
 
@@ -11,8 +11,9 @@ import type { Spread } from './spread.ts';
 export interface HeaveAt {
   /** m; double amplitude is no amplitude. */
   readonly amplitude: number;
-  /** kg. */
+  /** kg, and in potential flow on the same lattice. */
   readonly addedMass: number;
+  readonly still: number;
   /** Damping over the angular frequency, kg: what the gaps dissipate. */
   readonly damping: number;
   /** Jump of potential over velocity, each cell, m: re presses with the acceleration, im (negative) against the velocity. */
@@ -28,7 +29,7 @@ export interface HeaveAt {
  * iterated with the velocity of each cell until added mass and damping stand within `within`. Each starts from the one before.
  * At A → 0 this is potential flow, at large A the plate closes. `which` of the losses' spread; density in kg/m³.
  * Theory: Molin, J. Fluids Struct. 15 (2001), for a uniform sheet; here for each gap, with its inertia from the lattice.
- * Openings that reach the rim lose by the edge drag alone (`edgeDrag`).
+ * Openings that reach the rim lose as sharp-edged gaps of the whole outline's open part; the water around it by `edgeDrag`.
  */
 export function heaveByAmplitude(
   plan: Plan,
@@ -44,9 +45,13 @@ export function heaveByAmplitude(
   // Jump over relative velocity of each cell without loss, and the loss over amplitude and velocity.
   const inertia = new Float64Array(n);
   const zeta = new Float64Array(n);
+  const outline = outlineOf(plan);
+  const rimLoss = gapLoss(openPart(plan, cover.patches), 0)[which];
   for (let k = 0; k < n; k++) {
     inertia[k] = potentialD[k]! > 0 ? 1 / potentialD[k]! : Infinity;
-    const own = loss.get(cover.opening[k]!);
+    const [x, y] = [frame.x + ((k % frame.nx) + 0.5) * frame.h, frame.y + (Math.floor(k / frame.nx) + 0.5) * frame.h];
+    const inside = x > outline.x0 && x < outline.x1 && y > outline.y0 && y < outline.y1;
+    const own = cover.opening[k] === 0 ? (inside ? rimLoss : undefined) : loss.get(cover.opening[k]!);
     if (own !== undefined && cover.open[k]! > 1e-12) zeta[k] = ((4 / (3 * Math.PI)) * own) / cover.open[k]! ** 2;
   }
   const fresh = (): ComplexField => ({ re: new Float64Array(n), im: new Float64Array(n) });
@@ -73,6 +78,7 @@ export function heaveByAmplitude(
   set();
   let iterations = solveComplex(lattice, D, v, mu, K, { tolerance: 1e-3 }).iterations;
   let before = 0;
+  const still = masses()[0];
   return amplitudes.map((amplitude) => {
     requirePositive({ amplitude });
     const first = before === 0;
@@ -97,6 +103,6 @@ export function heaveByAmplitude(
     before = amplitude;
     const spent = iterations;
     iterations = 0;
-    return { amplitude, addedMass: A, damping: B, jump: { re: mu.re.slice(), im: mu.im.slice() }, steps, iterations: spent, settled }; // prettier-ignore
+    return { amplitude, still, addedMass: A, damping: B, jump: { re: mu.re.slice(), im: mu.im.slice() }, steps, iterations: spent, settled }; // prettier-ignore
   });
 }

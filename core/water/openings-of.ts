@@ -52,3 +52,11 @@ export function openWithin({ X, Y, solid }: Patches, { x0, x1, y0, y1 }: Rectang
   }
   return sum;
 }
+
+/** Open part of the outline, round holes with it. */
+export function openPart(plan: Plan, patches: Patches): number {
+  const outline = outlineOf(plan);
+  const round = plan.holes.reduce((sum, { diameter }) => sum + (Math.PI / 4) * diameter ** 2, 0);
+  const whole = (outline.x1 - outline.x0) * (outline.y1 - outline.y0);
+  return Math.min(0.99, (openWithin(patches, outline) + round) / whole);
+}

@@ -1,0 +1,174 @@
+import { readFile } from 'node:fs/promises';
+import { resolve } from 'node:path';
+import { appraise } from '../../core/appraise.ts';
+import { planOfModel } from '../../core/hydrodynamics/plan-of-model.ts';
+import { grownPlan, marineGrowth } from '../../core/hydrodynamics/grown-plan.ts';
+import { printedUnit, quantityText } from '../../core/quantity/format-quantity.ts';
+import { refusal } from '../../core/refusal.ts';
+import { programVersion } from '../../core/result.ts';
+import { closingOrder } from '../../core/water/closing-order.ts';
+import type { Plan, Rectangle } from '../../core/water/lattice/plan.ts';
+import { readPlan } from '../../core/water/read-plan.ts';
+import { localGravity, waterDensityOf } from '../../core/water/sea-water.ts';
+import { waterReport, type WaterConditions, type WaterQuantity } from '../../core/water/water-report.ts';
+import { waveMotion } from '../../core/water/waves/dispersion.ts';
+import { openDocument } from '../host/open-document.ts';
+import { reading, reasonOf } from '../host/write-file.ts';
+import { chosenOption } from './chosen-option.ts';
+import { optionsOf } from './options-of.ts';
+import { positiveOption, quantityOption } from './quantity-option.ts';
+import { exit } from './terminal.ts';
+import type { Verb } from './verbs.ts';
+
+const usage = 'water FILE [--option ID] | --plan PLAN.json [--amplitude A] [--period T] [--wave-height H] [--bed DEPTH] [--growth YEARS] [--order] [--json]'; // prettier-ignore
+const options = {
+  plan: { type: 'string' },
+  option: { type: 'string' },
+  amplitude: { type: 'string' },
+  period: { type: 'string' },
+  'wave-height': { type: 'string' },
+  bed: { type: 'string' },
+  growth: { type: 'string' },
+  cells: { type: 'string' },
+  order: { type: 'boolean' },
+  json: { type: 'boolean' },
+} as const;
+
+interface Asked {
+  readonly title: string;
+  readonly plan: Plan;
+  readonly conditions: WaterConditions;
+  readonly more: Record<string, WaterQuantity>;
+  readonly units: 'metric' | 'inch';
+  readonly bays: Readonly<Record<string, Rectangle>>;
+  readonly open: Plan;
+}
+
+/** Added mass and drag of the actual plate, of a document or of a plan by itself. */
+export const waterVerb: Verb = {
+  usage,
+  purpose: 'added mass, drag and force of the water, by the plate’s own gaps; also of a plan by itself',
+  help: [
+    '  FILE              a document; --option ID as in check',
+    '  --plan PLAN.json  a plan without a document: { "rectangles": [[x0, y0, x1, y1], …], "density": 1025 } in metres and kg/m^3,',
+    '                    thin; "holes": [[x, y, diameter]] and "thickness" (height of the edges) may be added',
+    '  --amplitude 0.4m  of the heave; zero without it: potential flow, no drag of a motion',
+    '  --period 8s       of the motion and of the wave; gives the force',
+    '  --wave-height 2m  the water’s motion at the plate (document)     --bed 62m  depth of the sea bed',
+    '  --growth 5        years of marine growth (document)              --cells 120  along the longer side of the finest lattice',
+    '  --order           in which order closing bays gains most added mass (document)',
+    '  --json            one object, SI (schema stillplate-water/1)',
+    '',
+    'Ends with 1 where the added mass cannot be judged.',
+    '',
+    'Example: stillplate water samples/small.stillplate.json --amplitude 0.3m --period 7s',
+  ].join('\n'),
+  run: async (args, on) => {
+    const alone = args.some((word) => word === '--plan' || word.startsWith('--plan='));
+    const { values, file } = optionsOf(args, options, usage, alone ? 0 : 1);
+    const amplitude = values.amplitude === undefined ? 0 : quantityOption('--amplitude', values.amplitude, 'length');
+    const period = values.period === undefined ? null : positiveOption('--period', values.period, 'time');
+    const bed = values.bed === undefined ? null : positiveOption('--bed', values.bed, 'length');
+    const cells = values.cells === undefined ? undefined : wholeNumber('--cells', values.cells, 16, 400);
+    const motion = { amplitude, period, ...(cells === undefined ? {} : { cells }) };
+    const asked = alone
+      ? await planAlone(resolve(on.folder, values.plan!), motion)
+      : await ofDocument(resolve(on.folder, file), values, motion, bed);
+    const report = waterReport(asked.plan, asked.conditions);
+    const quantities = { ...report.quantities, ...asked.more };
+    const order =
+      values.order && Object.keys(asked.bays).length > 0
+        ? closingOrder(asked.open, asked.bays, asked.conditions.density, { exact: Object.keys(asked.bays).length <= 6 }) // prettier-ignore
+        : null;
+    const { cells: lattices, residual } = report.potential;
+    if (values.json)
+      on.out(JSON.stringify({ schema: 'stillplate-water/1', programVersion, option: asked.title, lattices, residual, quantities, unjudged: report.unjudged, order, cautions: report.cautions }, null, 2)); // prettier-ignore
+    else {
+      on.out(asked.title);
+      const text = (value: number, unit: string): string => quantityText(value, printedUnit(unit, asked.units), 4);
+      for (const [id, { value, unit, title, low, high, error }] of Object.entries(quantities)) {
+        const range = low === undefined || high === undefined ? '' : ` (${text(low, unit)} to ${text(high, unit)})`;
+        const off = error === undefined ? '' : `, lattice within ${(100 * error).toFixed(1)} %`;
+        on.out(`${id.padEnd(26)} ${text(value, unit).padStart(16)}   ${title}${range}${off}`);
+      }
+      for (const { id, reason } of report.unjudged) on.out(`${id.padEnd(26)} cannot be judged: ${reason}`);
+      for (const { closed, addedMass } of order ?? [])
+        on.out(`closed ${String(closed.length).padStart(2)}: ${text(addedMass, 'kg').padStart(12)}   ${closed.join(' ')}`); // prettier-ignore
+      for (const caution of report.cautions) on.out(caution);
+    }
+    return report.unjudged.some(({ id }) => id.startsWith('addedMass.heave')) ? exit.failsOrUnjudged : exit.passes;
+  },
+};
+
+async function planAlone(path: string, motion: Pick<WaterConditions, 'amplitude' | 'period'>): Promise<Asked> {
+  let text: string;
+  try {
+    text = await readFile(path, 'utf8');
+  } catch (error) {
+    throw refusal({
+      what: `The plan cannot be read: ${reasonOf(error, reading)}`,
+      where: { file: path },
+      mend: 'Name a JSON file.',
+    });
+  }
+  const { plan, density } = readPlan(text);
+  return {
+    title: 'A plan by itself',
+    plan,
+    conditions: { density, ...motion, depth: null, aboveBed: null },
+    more: {},
+    units: 'metric',
+    bays: {},
+    open: plan,
+  };
+}
+
+async function ofDocument(
+  path: string,
+  values: { option?: string; growth?: string; 'wave-height'?: string },
+  motion: Pick<WaterConditions, 'amplitude' | 'period'>,
+  bed: number | null,
+): Promise<Asked> {
+  const { raw, document } = await openDocument(path);
+  const { model, optionTitle } = appraise(raw, document, chosenOption(document, values.option));
+  const { geometry } = model;
+  const { water, units } = model.document;
+  if (bed !== null && bed <= water.depth.si)
+    throw refusal({ what: 'The sea bed lies above the plate', where: { option: '--bed' }, mend: 'Give the depth of the bed below the surface.' }); // prettier-ignore
+  const plan = planOfModel(model);
+  const years = values.growth === undefined ? 0 : wholeNumber('--growth', values.growth, 0, 100);
+  const growth = marineGrowth(water.depth.si, years, water.latitude?.si ?? null).thickness;
+  const height = values['wave-height'] === undefined ? null : positiveOption('--wave-height', values['wave-height'], 'length'); // prettier-ignore
+  const more: Record<string, WaterQuantity> = {};
+  if (years > 0)
+    more['growth.thickness'] = { value: growth, unit: 'm', title: `Marine growth on each face after ${years} years`, source: 'NORSOK N-003 guidance' }; // prettier-ignore
+  if (height !== null && motion.period !== null) {
+    const at = waveMotion(height / 2, (2 * Math.PI) / motion.period, bed ?? Infinity, -water.depth.si, localGravity(model.document)); // prettier-ignore
+    more['wave.length'] = { value: at.length, unit: 'm', title: 'Length of the wave', source: 'linear wave theory' };
+    more['wave.motionAtPlate'] = { value: at.rise, unit: 'm', title: 'Amplitude of the water’s rise at the plate', source: 'linear wave theory' }; // prettier-ignore
+    more['wave.velocityAtPlate'] = { value: at.w, unit: 'm/s', title: 'Its velocity', source: 'linear wave theory' };
+  }
+  const shares = Object.fromEntries(geometry.bays.map(({ id, opening }) => [id, opening]));
+  const empty = geometry.bays.filter(({ openArea, opening: o }) => openArea > 0.5 * (o.x1 - o.x0) * (o.y1 - o.y0));
+  return {
+    title: `${model.document.project.name}. ${optionTitle}.`,
+    plan: growth > 0 ? grownPlan(plan, growth) : plan,
+    conditions: {
+      density: waterDensityOf(model.document),
+      ...motion,
+      depth: water.depth.si,
+      aboveBed: bed === null ? null : bed - water.depth.si,
+      parts: shares,
+    },
+    more,
+    units,
+    bays: Object.fromEntries(empty.map(({ id, opening }) => [id, opening])),
+    open: plan,
+  };
+}
+
+function wholeNumber(option: string, text: string, least: number, most: number): number {
+  const value = Number(text);
+  if (Number.isInteger(value) && value >= least && value <= most) return value;
+  throw refusal({ what: `“${text}” is no whole number from ${least} to ${most}`, where: { option }, mend: `Write ${option} ${least + 4}.` }); // prettier-ignore
+}
