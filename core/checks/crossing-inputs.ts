@@ -18,12 +18,32 @@ export const braceAt = (model: Model, id: string): Tube => tubeAt(model, crossin
 export function withoutFormula(model: Model, id: string): string | undefined {
   if (model.geometry.arrangement === 'stacked')
     return 'a through tube welded along its flanks has no published joint formula';
-  if (chordAt(model, id).section.shape === 'round' || braceAt(model, id).section.shape === 'round')
-    return 'no joint formula is held yet for round tubes';
-  const wide =
-    sectionAtEnd(model, braceAt(model, id).id).height > 0.85 * sectionAtEnd(model, chordAt(model, id).id).height;
-  return wide ? 'no formula is held yet for a cross tube wider than 0.85 of the face that it meets' : undefined;
+  const round = [chordAt(model, id), braceAt(model, id)].filter(({ section }) => section.shape === 'round').length;
+  if (round === 1) return 'no joint formula is held for a round tube on a rectangular one, or the other way round';
+  return widthRatio(model, id) > 1 + 1e-9 ? 'the cross tube is wider than the face that it meets' : undefined;
 }
+
+/** Width of the cross tube over that of the face it meets, at the end of life. */
+const widthRatio = (model: Model, id: string): number =>
+  sectionAtEnd(model, braceAt(model, id).id).height / sectionAtEnd(model, chordAt(model, id).id).height;
+
+/** Which formulas hold at a crossing: of rectangular tubes up to 0.85 of the face or beyond, or of round tubes. */
+export type JointKind = 'face' | 'side wall' | 'round';
+
+/** True where this kind of formula holds, or why not. */
+export function jointOf(kind: JointKind, model: Model, id: string): true | string {
+  const without = withoutFormula(model, id);
+  if (without) return without;
+  const round = chordAt(model, id).section.shape === 'round';
+  const own: JointKind = round ? 'round' : widthRatio(model, id) > 0.85 ? 'side wall' : 'face';
+  return own === kind || otherwise[own];
+}
+
+const otherwise: Readonly<Record<JointKind, string>> = {
+  face: 'the cross tube is no wider than 0.85 of the face: the face yields first',
+  'side wall': 'the cross tube is wider than 0.85 of the face: the side walls of the main tube decide',
+  round: 'the tubes are round',
+};
 
 export const isFlush = (model: Model): true | string =>
   model.geometry.arrangement === 'flush' || 'the cross tubes lie on the main tubes';
@@ -69,6 +89,23 @@ export const crossingSizeInputs = {
     'width of the cross tube, along the main tube',
     (model, id) => sectionAtEnd(model, braceAt(model, id).id).width,
   ),
+} as const satisfies Readonly<Record<string, Input>>;
+
+/** Wall, strength and plastic modulus of the cross tube, by symbol. */
+export const braceInputs = {
+  t_1: size('wall of the cross tube, end of life', (model, id) => sectionAtEnd(model, braceAt(model, id).id).wall),
+  f_y1: {
+    unit: 'MPa',
+    meaning: 'yield strength of the cross tube',
+    from: 'catalogue: materials',
+    read: (model: Model, id: string): Reading => yieldOfTube(model, braceAt(model, id).id),
+  },
+  W_1: {
+    unit: 'cm^3',
+    meaning: 'plastic modulus of the cross tube, end of life',
+    from: 'catalogue: sections; document: corrosion',
+    read: (model: Model, id: string): Reading => sectionAtEnd(model, braceAt(model, id).id).plasticY,
+  },
 } as const satisfies Readonly<Record<string, Input>>;
 
 export const yieldOfChord = (model: Model, id: string): Reading => yieldOfTube(model, chordAt(model, id).id);

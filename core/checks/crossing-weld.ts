@@ -5,7 +5,7 @@ import { basisFactor } from './inputs.ts';
 import { sectionAtEnd } from './tube-inputs.ts';
 import { cannotBeWelded } from './weld-strength.ts';
 
-/** A crossing for whose walls no formula is held: stacked tubes, round tubes, flush tubes as wide as the face. */
+/** A crossing for whose walls no formula is held: stacked tubes, round on rectangular, tubes wider than the face. */
 export const crossingWeld: Check = {
   id: 'crossing-weld',
   title: 'Walls and weld at a crossing without a joint formula',
@@ -26,7 +26,7 @@ export const crossingWeld: Check = {
     },
   ],
   places: crossingPlaces,
-  applies: (model, id) => withoutFormula(model, id) !== undefined || 'a formula is held: see the wall of the main tube',
+  applies: (model, id) => withoutFormula(model, id) !== undefined || 'a formula is held: see the walls of the tubes',
   once: true,
   rule: (model, id) => cannotBeWelded(tubesAt(model, id)),
   inputs: {

@@ -4261,6 +4261,424 @@ export function crossingJointBySolution_allowableStress(v: Readonly<Record<"M_1"
   return [_beta, _n, _k_n, _f_d, _eta, _N_Rd, _M_Rd, _u, _u_Rd, _N_fan, _range0, _range1, _range2, _range3];
 }
 
+export function crossingSideWall_partialFactors(v: Readonly<Record<"M_1" | "N_1" | "b_0" | "h_0" | "t_0" | "b_1" | "h_1" | "f_y0" | "M_0" | "N_0" | "W_0" | "A_0" | "E" | "alpha" | "gamma_M5", number>>): number[] {
+  const _M_1 = v.M_1;
+  const _N_1 = v.N_1;
+  const _b_0 = v.b_0;
+  const _h_0 = v.h_0;
+  const _t_0 = v.t_0;
+  const _b_1 = v.b_1;
+  const _h_1 = v.h_1;
+  const _f_y0 = v.f_y0;
+  const _M_0 = v.M_0;
+  const _N_0 = v.N_0;
+  const _W_0 = v.W_0;
+  const _A_0 = v.A_0;
+  const _E = v.E;
+  const _alpha = v.alpha;
+  const _gamma_M5 = v.gamma_M5;
+  const _beta = finite(_b_1 / _b_0, "beta");
+  const _n = finite((_N_0 / _A_0 + _M_0 / _W_0) / _f_y0, "n");
+  const _k_n = finite(Math.min(1, finite(1.3 - 0.4 * _n / _beta, "1.3 - 0.4 * n / beta")), "k_n");
+  const _f_d = finite(_k_n * _f_y0 / _gamma_M5, "f_d");
+  const _eta = finite(_h_1 / _b_0, "eta");
+  const _N_face = finite(_f_d * Math.pow(_t_0, 2) / 0.15 * (2 * _eta + 4 * Math.sqrt(0.15)), "N_face");
+  const _M_face = finite(_f_d * Math.pow(_t_0, 2) * (_h_1 * 1.85 / 0.3 + Math.sqrt(2 * _b_0 * 0.85 * _b_0 * 1.85 / 0.15)), "M_face");
+  const _lambda = finite(3.46 * (_h_0 / _t_0 - 2) / finite(Math.PI * Math.sqrt(_E / _f_y0), "pi * sqrt(E / f_y0)"), "lambda");
+  const _Phi = finite(0.5 * (1 + _alpha * (_lambda - 0.2) + Math.pow(_lambda, 2)), "Phi");
+  const _chi = finite(_lambda <= 0.2 ? 1 : 1 / finite(_Phi + Math.sqrt(Math.pow(_Phi, 2) - Math.pow(_lambda, 2)), "Phi + sqrt(Phi ^ 2 - lambda ^ 2)"), "chi");
+  const _N_wall = finite(0.8 * _chi * _f_y0 * _t_0 * (2 * _h_1 + 10 * _t_0) / _gamma_M5, "N_wall");
+  const _M_wall = finite(0.8 * _f_y0 * _t_0 * (_b_0 - _t_0) * (_h_1 + 5 * _t_0) / _gamma_M5, "M_wall");
+  const _M_dist = finite(2 * _f_y0 * _t_0 * (_h_1 * _t_0 + Math.sqrt(_b_0 * _h_0 * _t_0 * (_b_0 + _h_0))) / _gamma_M5, "M_dist");
+  const _x = finite((_beta - 0.85) / 0.15, "x");
+  const _N_Rd = finite(_N_face + _x * (_N_wall - _N_face), "N_Rd");
+  const _M_Rd = finite(Math.min(finite(_M_face + _x * (_M_wall - _M_face), "M_face + x * (M_wall - M_face)"), _M_dist), "M_Rd");
+  const _u = finite(_N_1 / _N_Rd + _M_1 / _M_Rd, "u");
+  const _u_Rd = finite(1, "u_Rd");
+  const _N_fan = finite(Math.PI * _f_d * Math.pow(_t_0, 2), "N_fan");
+  const _N_high = finite(Math.max(_N_face, finite(2 * _f_y0 * _t_0 * (_h_1 + 5 * _h_0), "2 * f_y0 * t_0 * (h_1 + 5 * h_0)")), "N_high");
+  const _range0 = finite(finite(_b_0 / _t_0, "b_0 / t_0") <= 35 && finite(_h_0 / _t_0, "h_0 / t_0") <= 35 ? 1 : 0, "range0");
+  const _range1 = finite(0.5 <= finite(_h_0 / _b_0, "h_0 / b_0") && finite(_h_0 / _b_0, "h_0 / b_0") <= 2 ? 1 : 0, "range1");
+  const _range2 = finite(_k_n > 0 ? 1 : 0, "range2");
+  return [_beta, _n, _k_n, _f_d, _eta, _N_face, _M_face, _lambda, _Phi, _chi, _N_wall, _M_wall, _M_dist, _x, _N_Rd, _M_Rd, _u, _u_Rd, _N_fan, _N_high, _range0, _range1, _range2];
+}
+
+export function crossingSideWall_allowableStress(v: Readonly<Record<"M_1" | "N_1" | "b_0" | "h_0" | "t_0" | "b_1" | "h_1" | "f_y0" | "M_0" | "N_0" | "W_0" | "A_0" | "E" | "Omega_b" | "Omega_J", number>>): number[] {
+  const _M_1 = v.M_1;
+  const _N_1 = v.N_1;
+  const _b_0 = v.b_0;
+  const _h_0 = v.h_0;
+  const _t_0 = v.t_0;
+  const _b_1 = v.b_1;
+  const _h_1 = v.h_1;
+  const _f_y0 = v.f_y0;
+  const _M_0 = v.M_0;
+  const _N_0 = v.N_0;
+  const _W_0 = v.W_0;
+  const _A_0 = v.A_0;
+  const _E = v.E;
+  const _Omega_b = v.Omega_b;
+  const _Omega_J = v.Omega_J;
+  const _beta = finite(_b_1 / _b_0, "beta");
+  const _n = finite((_N_0 / _A_0 + _M_0 / _W_0) / finite(0.6 * _f_y0, "0.6 * f_y0"), "n");
+  const _k_n = finite(Math.min(1, finite(1.3 - 0.4 * _n / _beta, "1.3 - 0.4 * n / beta")), "k_n");
+  const _f_d = finite(_k_n * _f_y0 / _Omega_b, "f_d");
+  const _eta = finite(_h_1 / _b_0, "eta");
+  const _N_face = finite(_f_d * Math.pow(_t_0, 2) / 0.15 * (2 * _eta + 4 * Math.sqrt(0.15)), "N_face");
+  const _M_face = finite(_f_d * Math.pow(_t_0, 2) * (_h_1 * 1.85 / 0.3 + Math.sqrt(2 * _b_0 * 0.85 * _b_0 * 1.85 / 0.15)), "M_face");
+  const _N_yield = finite(2 * _f_y0 * _t_0 * (5 * _t_0 + _h_1) / _Omega_b, "N_yield");
+  const _N_crip = finite(Math.min(finite(1.6 * Math.pow(_t_0, 2) * (1 + 3 * _h_1 / finite(_h_0 - 3 * _t_0, "h_0 - 3 * t_0")), "1.6 * t_0 ^ 2 * (1 + 3 * h_1 / (h_0 - 3 * t_0))"), finite(48 * Math.pow(_t_0, 3) / finite(_h_0 - 3 * _t_0, "h_0 - 3 * t_0"), "48 * t_0 ^ 3 / (h_0 - 3 * t_0)")) * Math.sqrt(_E * _f_y0) * _k_n / _Omega_J, "N_crip");
+  const _N_wall = finite(Math.min(_N_yield, _N_crip), "N_wall");
+  const _M_wall = finite(0.8 * _f_y0 * _t_0 * (_b_0 - _t_0) * (_h_1 + 5 * _t_0) / _Omega_b, "M_wall");
+  const _M_dist = finite(2 * _f_y0 * _t_0 * (_h_1 * _t_0 + Math.sqrt(_b_0 * _h_0 * _t_0 * (_b_0 + _h_0))) / _Omega_b, "M_dist");
+  const _x = finite((_beta - 0.85) / 0.15, "x");
+  const _N_Rd = finite(_N_face + _x * (_N_wall - _N_face), "N_Rd");
+  const _M_Rd = finite(Math.min(finite(_M_face + _x * (_M_wall - _M_face), "M_face + x * (M_wall - M_face)"), _M_dist), "M_Rd");
+  const _u = finite(_N_1 / _N_Rd + _M_1 / _M_Rd, "u");
+  const _u_Rd = finite(1, "u_Rd");
+  const _N_fan = finite(Math.PI * _f_d * Math.pow(_t_0, 2), "N_fan");
+  const _N_high = finite(Math.max(_N_face, finite(2 * _f_y0 * _t_0 * (_h_1 + 5 * _h_0), "2 * f_y0 * t_0 * (h_1 + 5 * h_0)")), "N_high");
+  const _range0 = finite(finite(_b_0 / _t_0, "b_0 / t_0") <= 35 && finite(_h_0 / _t_0, "h_0 / t_0") <= 35 ? 1 : 0, "range0");
+  const _range1 = finite(0.5 <= finite(_h_0 / _b_0, "h_0 / b_0") && finite(_h_0 / _b_0, "h_0 / b_0") <= 2 ? 1 : 0, "range1");
+  const _range2 = finite(_k_n > 0 ? 1 : 0, "range2");
+  return [_beta, _n, _k_n, _f_d, _eta, _N_face, _M_face, _N_yield, _N_crip, _N_wall, _M_wall, _M_dist, _x, _N_Rd, _M_Rd, _u, _u_Rd, _N_fan, _N_high, _range0, _range1, _range2];
+}
+
+export function crossingSideWallBySolution_partialFactors(v: Readonly<Record<"M_1" | "N_1" | "b_0" | "h_0" | "t_0" | "b_1" | "h_1" | "f_y0" | "M_0" | "N_0" | "W_0" | "A_0" | "E" | "alpha" | "gamma_M5", number>>): number[] {
+  const _M_1 = v.M_1;
+  const _N_1 = v.N_1;
+  const _b_0 = v.b_0;
+  const _h_0 = v.h_0;
+  const _t_0 = v.t_0;
+  const _b_1 = v.b_1;
+  const _h_1 = v.h_1;
+  const _f_y0 = v.f_y0;
+  const _M_0 = v.M_0;
+  const _N_0 = v.N_0;
+  const _W_0 = v.W_0;
+  const _A_0 = v.A_0;
+  const _E = v.E;
+  const _alpha = v.alpha;
+  const _gamma_M5 = v.gamma_M5;
+  const _beta = finite(_b_1 / _b_0, "beta");
+  const _n = finite((_N_0 / _A_0 + _M_0 / _W_0) / _f_y0, "n");
+  const _k_n = finite(Math.min(1, finite(1.3 - 0.4 * _n / _beta, "1.3 - 0.4 * n / beta")), "k_n");
+  const _f_d = finite(_k_n * _f_y0 / _gamma_M5, "f_d");
+  const _eta = finite(_h_1 / _b_0, "eta");
+  const _N_face = finite(_f_d * Math.pow(_t_0, 2) / 0.15 * (2 * _eta + 4 * Math.sqrt(0.15)), "N_face");
+  const _M_face = finite(_f_d * Math.pow(_t_0, 2) * (_h_1 * 1.85 / 0.3 + Math.sqrt(2 * _b_0 * 0.85 * _b_0 * 1.85 / 0.15)), "M_face");
+  const _lambda = finite(3.46 * (_h_0 / _t_0 - 2) / finite(Math.PI * Math.sqrt(_E / _f_y0), "pi * sqrt(E / f_y0)"), "lambda");
+  const _Phi = finite(0.5 * (1 + _alpha * (_lambda - 0.2) + Math.pow(_lambda, 2)), "Phi");
+  const _chi = finite(_lambda <= 0.2 ? 1 : 1 / finite(_Phi + Math.sqrt(Math.pow(_Phi, 2) - Math.pow(_lambda, 2)), "Phi + sqrt(Phi ^ 2 - lambda ^ 2)"), "chi");
+  const _N_wall = finite(0.8 * _chi * _f_y0 * _t_0 * (2 * _h_1 + 10 * _t_0) / _gamma_M5, "N_wall");
+  const _M_wall = finite(0.8 * _f_y0 * _t_0 * (_b_0 - _t_0) * (_h_1 + 5 * _t_0) / _gamma_M5, "M_wall");
+  const _M_dist = finite(2 * _f_y0 * _t_0 * (_h_1 * _t_0 + Math.sqrt(_b_0 * _h_0 * _t_0 * (_b_0 + _h_0))) / _gamma_M5, "M_dist");
+  const _x = finite((_beta - 0.85) / 0.15, "x");
+  const _N_Rd = finite(_N_face + _x * (_N_wall - _N_face), "N_Rd");
+  const _M_Rd = finite(Math.min(finite(_M_face + _x * (_M_wall - _M_face), "M_face + x * (M_wall - M_face)"), _M_dist), "M_Rd");
+  const _u = finite(_N_1 / _N_Rd + _M_1 / _M_Rd, "u");
+  const _u_Rd = finite(1, "u_Rd");
+  const _N_fan = finite(Math.PI * _f_d * Math.pow(_t_0, 2), "N_fan");
+  const _N_high = finite(Math.max(_N_face, finite(2 * _f_y0 * _t_0 * (_h_1 + 5 * _h_0), "2 * f_y0 * t_0 * (h_1 + 5 * h_0)")), "N_high");
+  const _range0 = finite(finite(_b_0 / _t_0, "b_0 / t_0") <= 35 && finite(_h_0 / _t_0, "h_0 / t_0") <= 35 ? 1 : 0, "range0");
+  const _range1 = finite(0.5 <= finite(_h_0 / _b_0, "h_0 / b_0") && finite(_h_0 / _b_0, "h_0 / b_0") <= 2 ? 1 : 0, "range1");
+  const _range2 = finite(_k_n > 0 ? 1 : 0, "range2");
+  return [_beta, _n, _k_n, _f_d, _eta, _N_face, _M_face, _lambda, _Phi, _chi, _N_wall, _M_wall, _M_dist, _x, _N_Rd, _M_Rd, _u, _u_Rd, _N_fan, _N_high, _range0, _range1, _range2];
+}
+
+export function crossingSideWallBySolution_allowableStress(v: Readonly<Record<"M_1" | "N_1" | "b_0" | "h_0" | "t_0" | "b_1" | "h_1" | "f_y0" | "M_0" | "N_0" | "W_0" | "A_0" | "E" | "Omega_b" | "Omega_J", number>>): number[] {
+  const _M_1 = v.M_1;
+  const _N_1 = v.N_1;
+  const _b_0 = v.b_0;
+  const _h_0 = v.h_0;
+  const _t_0 = v.t_0;
+  const _b_1 = v.b_1;
+  const _h_1 = v.h_1;
+  const _f_y0 = v.f_y0;
+  const _M_0 = v.M_0;
+  const _N_0 = v.N_0;
+  const _W_0 = v.W_0;
+  const _A_0 = v.A_0;
+  const _E = v.E;
+  const _Omega_b = v.Omega_b;
+  const _Omega_J = v.Omega_J;
+  const _beta = finite(_b_1 / _b_0, "beta");
+  const _n = finite((_N_0 / _A_0 + _M_0 / _W_0) / finite(0.6 * _f_y0, "0.6 * f_y0"), "n");
+  const _k_n = finite(Math.min(1, finite(1.3 - 0.4 * _n / _beta, "1.3 - 0.4 * n / beta")), "k_n");
+  const _f_d = finite(_k_n * _f_y0 / _Omega_b, "f_d");
+  const _eta = finite(_h_1 / _b_0, "eta");
+  const _N_face = finite(_f_d * Math.pow(_t_0, 2) / 0.15 * (2 * _eta + 4 * Math.sqrt(0.15)), "N_face");
+  const _M_face = finite(_f_d * Math.pow(_t_0, 2) * (_h_1 * 1.85 / 0.3 + Math.sqrt(2 * _b_0 * 0.85 * _b_0 * 1.85 / 0.15)), "M_face");
+  const _N_yield = finite(2 * _f_y0 * _t_0 * (5 * _t_0 + _h_1) / _Omega_b, "N_yield");
+  const _N_crip = finite(Math.min(finite(1.6 * Math.pow(_t_0, 2) * (1 + 3 * _h_1 / finite(_h_0 - 3 * _t_0, "h_0 - 3 * t_0")), "1.6 * t_0 ^ 2 * (1 + 3 * h_1 / (h_0 - 3 * t_0))"), finite(48 * Math.pow(_t_0, 3) / finite(_h_0 - 3 * _t_0, "h_0 - 3 * t_0"), "48 * t_0 ^ 3 / (h_0 - 3 * t_0)")) * Math.sqrt(_E * _f_y0) * _k_n / _Omega_J, "N_crip");
+  const _N_wall = finite(Math.min(_N_yield, _N_crip), "N_wall");
+  const _M_wall = finite(0.8 * _f_y0 * _t_0 * (_b_0 - _t_0) * (_h_1 + 5 * _t_0) / _Omega_b, "M_wall");
+  const _M_dist = finite(2 * _f_y0 * _t_0 * (_h_1 * _t_0 + Math.sqrt(_b_0 * _h_0 * _t_0 * (_b_0 + _h_0))) / _Omega_b, "M_dist");
+  const _x = finite((_beta - 0.85) / 0.15, "x");
+  const _N_Rd = finite(_N_face + _x * (_N_wall - _N_face), "N_Rd");
+  const _M_Rd = finite(Math.min(finite(_M_face + _x * (_M_wall - _M_face), "M_face + x * (M_wall - M_face)"), _M_dist), "M_Rd");
+  const _u = finite(_N_1 / _N_Rd + _M_1 / _M_Rd, "u");
+  const _u_Rd = finite(1, "u_Rd");
+  const _N_fan = finite(Math.PI * _f_d * Math.pow(_t_0, 2), "N_fan");
+  const _N_high = finite(Math.max(_N_face, finite(2 * _f_y0 * _t_0 * (_h_1 + 5 * _h_0), "2 * f_y0 * t_0 * (h_1 + 5 * h_0)")), "N_high");
+  const _range0 = finite(finite(_b_0 / _t_0, "b_0 / t_0") <= 35 && finite(_h_0 / _t_0, "h_0 / t_0") <= 35 ? 1 : 0, "range0");
+  const _range1 = finite(0.5 <= finite(_h_0 / _b_0, "h_0 / b_0") && finite(_h_0 / _b_0, "h_0 / b_0") <= 2 ? 1 : 0, "range1");
+  const _range2 = finite(_k_n > 0 ? 1 : 0, "range2");
+  return [_beta, _n, _k_n, _f_d, _eta, _N_face, _M_face, _N_yield, _N_crip, _N_wall, _M_wall, _M_dist, _x, _N_Rd, _M_Rd, _u, _u_Rd, _N_fan, _N_high, _range0, _range1, _range2];
+}
+
+export function crossingEffectiveWidth_partialFactors(v: Readonly<Record<"M_1" | "N_1" | "b_0" | "t_0" | "b_1" | "h_1" | "t_1" | "f_y1" | "W_1" | "f_y0" | "slim" | "gamma_M5", number>>): number[] {
+  const _M_1 = v.M_1;
+  const _N_1 = v.N_1;
+  const _b_0 = v.b_0;
+  const _t_0 = v.t_0;
+  const _b_1 = v.b_1;
+  const _h_1 = v.h_1;
+  const _t_1 = v.t_1;
+  const _f_y1 = v.f_y1;
+  const _W_1 = v.W_1;
+  const _f_y0 = v.f_y0;
+  const _slim = v.slim;
+  const _gamma_M5 = v.gamma_M5;
+  const _beta = finite(_b_1 / _b_0, "beta");
+  const _b_eff = finite(Math.min(_b_1, finite(10 * _t_0 / _b_0 * _f_y0 * _t_0 / finite(_f_y1 * _t_1, "f_y1 * t_1") * _b_1, "10 * t_0 / b_0 * f_y0 * t_0 / (f_y1 * t_1) * b_1")), "b_eff");
+  const _b_ep = finite(Math.min(_b_1, finite(10 * _t_0 / _b_0 * _b_1, "10 * t_0 / b_0 * b_1")), "b_ep");
+  const _N_b = finite(_f_y1 * _t_1 * (2 * _h_1 - 4 * _t_1 + 2 * _b_eff) / _gamma_M5, "N_b");
+  const _N_p = finite(_beta <= finite(1 - 2 * _t_0 / _b_0, "1 - 2 * t_0 / b_0") ? _f_y0 * _t_0 / finite(Math.sqrt(3), "sqrt(3)") * (2 * _h_1 + 2 * _b_ep) / _gamma_M5 : _N_b, "N_p");
+  const _N_Rd = finite(Math.min(_N_b, _N_p), "N_Rd");
+  const _M_Rd = finite(_f_y1 * (_W_1 - 0.5 * Math.pow(finite(1 - _b_eff / _b_1, "1 - b_eff / b_1"), 2) * Math.pow(_b_1, 2) * _t_1) / _gamma_M5, "M_Rd");
+  const _u = finite(_N_1 / _N_Rd + _M_1 / _M_Rd, "u");
+  const _u_Rd = finite(1, "u_Rd");
+  const _N_low = finite(Math.min(finite(_f_y1 * _t_1 * (_h_1 - 2 * _t_1), "f_y1 * t_1 * (h_1 - 2 * t_1)"), finite(_f_y0 * _t_0 * _h_1 / 2, "f_y0 * t_0 * h_1 / 2")), "N_low");
+  const _N_high = finite(_f_y1 * _t_1 * 2 * (_h_1 + _b_1), "N_high");
+  const _range0 = finite(finite(_b_1 / _t_1, "b_1 / t_1") <= _slim && finite(_h_1 / _t_1, "h_1 / t_1") <= _slim && finite(_b_0 / _t_0, "b_0 / t_0") <= _slim ? 1 : 0, "range0");
+  return [_beta, _b_eff, _b_ep, _N_b, _N_p, _N_Rd, _M_Rd, _u, _u_Rd, _N_low, _N_high, _range0];
+}
+
+export function crossingEffectiveWidth_allowableStress(v: Readonly<Record<"M_1" | "N_1" | "b_0" | "t_0" | "b_1" | "h_1" | "t_1" | "f_y1" | "W_1" | "f_y0" | "slim" | "Omega_b", number>>): number[] {
+  const _M_1 = v.M_1;
+  const _N_1 = v.N_1;
+  const _b_0 = v.b_0;
+  const _t_0 = v.t_0;
+  const _b_1 = v.b_1;
+  const _h_1 = v.h_1;
+  const _t_1 = v.t_1;
+  const _f_y1 = v.f_y1;
+  const _W_1 = v.W_1;
+  const _f_y0 = v.f_y0;
+  const _slim = v.slim;
+  const _Omega_b = v.Omega_b;
+  const _beta = finite(_b_1 / _b_0, "beta");
+  const _b_eff = finite(Math.min(_b_1, finite(10 * _t_0 / _b_0 * _f_y0 * _t_0 / finite(_f_y1 * _t_1, "f_y1 * t_1") * _b_1, "10 * t_0 / b_0 * f_y0 * t_0 / (f_y1 * t_1) * b_1")), "b_eff");
+  const _b_ep = finite(Math.min(_b_1, finite(10 * _t_0 / _b_0 * _b_1, "10 * t_0 / b_0 * b_1")), "b_ep");
+  const _N_b = finite(_f_y1 * _t_1 * (2 * _h_1 - 4 * _t_1 + 2 * _b_eff) / _Omega_b, "N_b");
+  const _N_p = finite(_beta <= finite(1 - 2 * _t_0 / _b_0, "1 - 2 * t_0 / b_0") ? _f_y0 * _t_0 / finite(Math.sqrt(3), "sqrt(3)") * (2 * _h_1 + 2 * _b_ep) / _Omega_b : _N_b, "N_p");
+  const _N_Rd = finite(Math.min(_N_b, _N_p), "N_Rd");
+  const _M_Rd = finite(_f_y1 * (_W_1 - 0.5 * Math.pow(finite(1 - _b_eff / _b_1, "1 - b_eff / b_1"), 2) * Math.pow(_b_1, 2) * _t_1) / _Omega_b, "M_Rd");
+  const _u = finite(_N_1 / _N_Rd + _M_1 / _M_Rd, "u");
+  const _u_Rd = finite(1, "u_Rd");
+  const _N_low = finite(Math.min(finite(_f_y1 * _t_1 * (_h_1 - 2 * _t_1), "f_y1 * t_1 * (h_1 - 2 * t_1)"), finite(_f_y0 * _t_0 * _h_1 / 2, "f_y0 * t_0 * h_1 / 2")), "N_low");
+  const _N_high = finite(_f_y1 * _t_1 * 2 * (_h_1 + _b_1), "N_high");
+  const _range0 = finite(finite(_b_1 / _t_1, "b_1 / t_1") <= _slim && finite(_h_1 / _t_1, "h_1 / t_1") <= _slim && finite(_b_0 / _t_0, "b_0 / t_0") <= _slim ? 1 : 0, "range0");
+  return [_beta, _b_eff, _b_ep, _N_b, _N_p, _N_Rd, _M_Rd, _u, _u_Rd, _N_low, _N_high, _range0];
+}
+
+export function crossingEffectiveWidthBySolution_partialFactors(v: Readonly<Record<"M_1" | "N_1" | "b_0" | "t_0" | "b_1" | "h_1" | "t_1" | "f_y1" | "W_1" | "f_y0" | "slim" | "gamma_M5", number>>): number[] {
+  const _M_1 = v.M_1;
+  const _N_1 = v.N_1;
+  const _b_0 = v.b_0;
+  const _t_0 = v.t_0;
+  const _b_1 = v.b_1;
+  const _h_1 = v.h_1;
+  const _t_1 = v.t_1;
+  const _f_y1 = v.f_y1;
+  const _W_1 = v.W_1;
+  const _f_y0 = v.f_y0;
+  const _slim = v.slim;
+  const _gamma_M5 = v.gamma_M5;
+  const _beta = finite(_b_1 / _b_0, "beta");
+  const _b_eff = finite(Math.min(_b_1, finite(10 * _t_0 / _b_0 * _f_y0 * _t_0 / finite(_f_y1 * _t_1, "f_y1 * t_1") * _b_1, "10 * t_0 / b_0 * f_y0 * t_0 / (f_y1 * t_1) * b_1")), "b_eff");
+  const _b_ep = finite(Math.min(_b_1, finite(10 * _t_0 / _b_0 * _b_1, "10 * t_0 / b_0 * b_1")), "b_ep");
+  const _N_b = finite(_f_y1 * _t_1 * (2 * _h_1 - 4 * _t_1 + 2 * _b_eff) / _gamma_M5, "N_b");
+  const _N_p = finite(_beta <= finite(1 - 2 * _t_0 / _b_0, "1 - 2 * t_0 / b_0") ? _f_y0 * _t_0 / finite(Math.sqrt(3), "sqrt(3)") * (2 * _h_1 + 2 * _b_ep) / _gamma_M5 : _N_b, "N_p");
+  const _N_Rd = finite(Math.min(_N_b, _N_p), "N_Rd");
+  const _M_Rd = finite(_f_y1 * (_W_1 - 0.5 * Math.pow(finite(1 - _b_eff / _b_1, "1 - b_eff / b_1"), 2) * Math.pow(_b_1, 2) * _t_1) / _gamma_M5, "M_Rd");
+  const _u = finite(_N_1 / _N_Rd + _M_1 / _M_Rd, "u");
+  const _u_Rd = finite(1, "u_Rd");
+  const _N_low = finite(Math.min(finite(_f_y1 * _t_1 * (_h_1 - 2 * _t_1), "f_y1 * t_1 * (h_1 - 2 * t_1)"), finite(_f_y0 * _t_0 * _h_1 / 2, "f_y0 * t_0 * h_1 / 2")), "N_low");
+  const _N_high = finite(_f_y1 * _t_1 * 2 * (_h_1 + _b_1), "N_high");
+  const _range0 = finite(finite(_b_1 / _t_1, "b_1 / t_1") <= _slim && finite(_h_1 / _t_1, "h_1 / t_1") <= _slim && finite(_b_0 / _t_0, "b_0 / t_0") <= _slim ? 1 : 0, "range0");
+  return [_beta, _b_eff, _b_ep, _N_b, _N_p, _N_Rd, _M_Rd, _u, _u_Rd, _N_low, _N_high, _range0];
+}
+
+export function crossingEffectiveWidthBySolution_allowableStress(v: Readonly<Record<"M_1" | "N_1" | "b_0" | "t_0" | "b_1" | "h_1" | "t_1" | "f_y1" | "W_1" | "f_y0" | "slim" | "Omega_b", number>>): number[] {
+  const _M_1 = v.M_1;
+  const _N_1 = v.N_1;
+  const _b_0 = v.b_0;
+  const _t_0 = v.t_0;
+  const _b_1 = v.b_1;
+  const _h_1 = v.h_1;
+  const _t_1 = v.t_1;
+  const _f_y1 = v.f_y1;
+  const _W_1 = v.W_1;
+  const _f_y0 = v.f_y0;
+  const _slim = v.slim;
+  const _Omega_b = v.Omega_b;
+  const _beta = finite(_b_1 / _b_0, "beta");
+  const _b_eff = finite(Math.min(_b_1, finite(10 * _t_0 / _b_0 * _f_y0 * _t_0 / finite(_f_y1 * _t_1, "f_y1 * t_1") * _b_1, "10 * t_0 / b_0 * f_y0 * t_0 / (f_y1 * t_1) * b_1")), "b_eff");
+  const _b_ep = finite(Math.min(_b_1, finite(10 * _t_0 / _b_0 * _b_1, "10 * t_0 / b_0 * b_1")), "b_ep");
+  const _N_b = finite(_f_y1 * _t_1 * (2 * _h_1 - 4 * _t_1 + 2 * _b_eff) / _Omega_b, "N_b");
+  const _N_p = finite(_beta <= finite(1 - 2 * _t_0 / _b_0, "1 - 2 * t_0 / b_0") ? _f_y0 * _t_0 / finite(Math.sqrt(3), "sqrt(3)") * (2 * _h_1 + 2 * _b_ep) / _Omega_b : _N_b, "N_p");
+  const _N_Rd = finite(Math.min(_N_b, _N_p), "N_Rd");
+  const _M_Rd = finite(_f_y1 * (_W_1 - 0.5 * Math.pow(finite(1 - _b_eff / _b_1, "1 - b_eff / b_1"), 2) * Math.pow(_b_1, 2) * _t_1) / _Omega_b, "M_Rd");
+  const _u = finite(_N_1 / _N_Rd + _M_1 / _M_Rd, "u");
+  const _u_Rd = finite(1, "u_Rd");
+  const _N_low = finite(Math.min(finite(_f_y1 * _t_1 * (_h_1 - 2 * _t_1), "f_y1 * t_1 * (h_1 - 2 * t_1)"), finite(_f_y0 * _t_0 * _h_1 / 2, "f_y0 * t_0 * h_1 / 2")), "N_low");
+  const _N_high = finite(_f_y1 * _t_1 * 2 * (_h_1 + _b_1), "N_high");
+  const _range0 = finite(finite(_b_1 / _t_1, "b_1 / t_1") <= _slim && finite(_h_1 / _t_1, "h_1 / t_1") <= _slim && finite(_b_0 / _t_0, "b_0 / t_0") <= _slim ? 1 : 0, "range0");
+  return [_beta, _b_eff, _b_ep, _N_b, _N_p, _N_Rd, _M_Rd, _u, _u_Rd, _N_low, _N_high, _range0];
+}
+
+export function crossingRound_partialFactors(v: Readonly<Record<"M_1" | "N_1" | "f_y0" | "M_0" | "N_0" | "W_0" | "A_0" | "d_0" | "t_0" | "d_1" | "t_1" | "gamma_M5", number>>): number[] {
+  const _M_1 = v.M_1;
+  const _N_1 = v.N_1;
+  const _f_y0 = v.f_y0;
+  const _M_0 = v.M_0;
+  const _N_0 = v.N_0;
+  const _W_0 = v.W_0;
+  const _A_0 = v.A_0;
+  const _d_0 = v.d_0;
+  const _t_0 = v.t_0;
+  const _d_1 = v.d_1;
+  const _t_1 = v.t_1;
+  const _gamma_M5 = v.gamma_M5;
+  const _beta = finite(_d_1 / _d_0, "beta");
+  const _gamma = finite(_d_0 / finite(2 * _t_0, "2 * t_0"), "gamma");
+  const _n_p = finite((_N_0 / _A_0 + _M_0 / _W_0) / _f_y0, "n_p");
+  const _k_p = finite(Math.min(1, finite(1 - 0.3 * _n_p * (1 + _n_p), "1 - 0.3 * n_p * (1 + n_p)")), "k_p");
+  const _f_d = finite(_k_p * _f_y0 / _gamma_M5, "f_d");
+  const _N_T = finite(Math.pow(_gamma, 0.2) * _f_d * Math.pow(_t_0, 2) * (2.8 + 14.2 * Math.pow(_beta, 2)), "N_T");
+  const _N_X = finite(5.2 * _f_d * Math.pow(_t_0, 2) / finite(1 - 0.81 * _beta, "1 - 0.81 * beta"), "N_X");
+  const _N_P = finite(_d_1 <= finite(_d_0 - 2 * _t_0, "d_0 - 2 * t_0") ? 1 / finite(Math.sqrt(3), "sqrt(3)") * _f_y0 * _t_0 * Math.PI * _d_1 / _gamma_M5 : Math.min(_N_T, _N_X), "N_P");
+  const _N_Rd = finite(Math.min(_N_T, _N_X, _N_P), "N_Rd");
+  const _M_Y = finite(2.7 * _f_d * Math.pow(_t_0, 2) * _d_1 / finite(1 - 0.81 * _beta, "1 - 0.81 * beta"), "M_Y");
+  const _M_Rd = finite(_d_1 <= finite(_d_0 - 2 * _t_0, "d_0 - 2 * t_0") ? Math.min(_M_Y, finite(1 / finite(Math.sqrt(3), "sqrt(3)") * _f_y0 * _t_0 * Math.pow(_d_1, 2) / _gamma_M5, "1 / sqrt(3) * f_y0 * t_0 * d_1 ^ 2 / gamma_M5")) : _M_Y, "M_Rd");
+  const _u = finite(_N_1 / _N_Rd + _M_1 / _M_Rd, "u");
+  const _u_Rd = finite(1, "u_Rd");
+  const _N_fan = finite(Math.PI * _f_d * Math.pow(_t_0, 2), "N_fan");
+  const _N_torn = finite(Math.PI * _d_1 * _t_0 * _f_y0, "N_torn");
+  const _range0 = finite(_beta >= 0.2 ? 1 : 0, "range0");
+  const _range1 = finite(10 <= finite(_d_0 / _t_0, "d_0 / t_0") && finite(_d_0 / _t_0, "d_0 / t_0") <= 40 ? 1 : 0, "range1");
+  const _range2 = finite(10 <= finite(_d_1 / _t_1, "d_1 / t_1") && finite(_d_1 / _t_1, "d_1 / t_1") <= 50 ? 1 : 0, "range2");
+  const _range3 = finite(_k_p > 0 ? 1 : 0, "range3");
+  return [_beta, _gamma, _n_p, _k_p, _f_d, _N_T, _N_X, _N_P, _N_Rd, _M_Y, _M_Rd, _u, _u_Rd, _N_fan, _N_torn, _range0, _range1, _range2, _range3];
+}
+
+export function crossingRound_allowableStress(v: Readonly<Record<"M_1" | "N_1" | "f_y0" | "M_0" | "N_0" | "W_0" | "A_0" | "d_0" | "t_0" | "d_1" | "t_1" | "Omega_b", number>>): number[] {
+  const _M_1 = v.M_1;
+  const _N_1 = v.N_1;
+  const _f_y0 = v.f_y0;
+  const _M_0 = v.M_0;
+  const _N_0 = v.N_0;
+  const _W_0 = v.W_0;
+  const _A_0 = v.A_0;
+  const _d_0 = v.d_0;
+  const _t_0 = v.t_0;
+  const _d_1 = v.d_1;
+  const _t_1 = v.t_1;
+  const _Omega_b = v.Omega_b;
+  const _beta = finite(_d_1 / _d_0, "beta");
+  const _gamma = finite(_d_0 / finite(2 * _t_0, "2 * t_0"), "gamma");
+  const _n_p = finite((_N_0 / _A_0 + _M_0 / _W_0) / finite(0.6 * _f_y0, "0.6 * f_y0"), "n_p");
+  const _k_p = finite(Math.min(1, finite(1 - 0.3 * _n_p * (1 + _n_p), "1 - 0.3 * n_p * (1 + n_p)")), "k_p");
+  const _f_d = finite(_k_p * _f_y0 / _Omega_b, "f_d");
+  const _N_T = finite(Math.pow(_gamma, 0.2) * _f_d * Math.pow(_t_0, 2) * (3.1 + 15.6 * Math.pow(_beta, 2)), "N_T");
+  const _N_X = finite(5.7 * _f_d * Math.pow(_t_0, 2) / finite(1 - 0.81 * _beta, "1 - 0.81 * beta"), "N_X");
+  const _N_P = finite(_d_1 <= finite(_d_0 - 2 * _t_0, "d_0 - 2 * t_0") ? 0.6 * _f_y0 * _t_0 * Math.PI * _d_1 / _Omega_b : Math.min(_N_T, _N_X), "N_P");
+  const _N_Rd = finite(Math.min(_N_T, _N_X, _N_P), "N_Rd");
+  const _M_Y = finite(3 * _f_d * Math.pow(_t_0, 2) * _d_1 / finite(1 - 0.81 * _beta, "1 - 0.81 * beta"), "M_Y");
+  const _M_Rd = finite(_d_1 <= finite(_d_0 - 2 * _t_0, "d_0 - 2 * t_0") ? Math.min(_M_Y, finite(0.6 * _f_y0 * _t_0 * Math.pow(_d_1, 2) / _Omega_b, "0.6 * f_y0 * t_0 * d_1 ^ 2 / Omega_b")) : _M_Y, "M_Rd");
+  const _u = finite(_N_1 / _N_Rd + _M_1 / _M_Rd, "u");
+  const _u_Rd = finite(1, "u_Rd");
+  const _N_fan = finite(Math.PI * _f_d * Math.pow(_t_0, 2), "N_fan");
+  const _N_torn = finite(Math.PI * _d_1 * _t_0 * _f_y0, "N_torn");
+  const _range0 = finite(_beta >= 0.2 ? 1 : 0, "range0");
+  const _range1 = finite(10 <= finite(_d_0 / _t_0, "d_0 / t_0") && finite(_d_0 / _t_0, "d_0 / t_0") <= 40 ? 1 : 0, "range1");
+  const _range2 = finite(10 <= finite(_d_1 / _t_1, "d_1 / t_1") && finite(_d_1 / _t_1, "d_1 / t_1") <= 50 ? 1 : 0, "range2");
+  const _range3 = finite(_k_p > 0 ? 1 : 0, "range3");
+  return [_beta, _gamma, _n_p, _k_p, _f_d, _N_T, _N_X, _N_P, _N_Rd, _M_Y, _M_Rd, _u, _u_Rd, _N_fan, _N_torn, _range0, _range1, _range2, _range3];
+}
+
+export function crossingRoundBySolution_partialFactors(v: Readonly<Record<"M_1" | "N_1" | "f_y0" | "M_0" | "N_0" | "W_0" | "A_0" | "d_0" | "t_0" | "d_1" | "t_1" | "gamma_M5", number>>): number[] {
+  const _M_1 = v.M_1;
+  const _N_1 = v.N_1;
+  const _f_y0 = v.f_y0;
+  const _M_0 = v.M_0;
+  const _N_0 = v.N_0;
+  const _W_0 = v.W_0;
+  const _A_0 = v.A_0;
+  const _d_0 = v.d_0;
+  const _t_0 = v.t_0;
+  const _d_1 = v.d_1;
+  const _t_1 = v.t_1;
+  const _gamma_M5 = v.gamma_M5;
+  const _beta = finite(_d_1 / _d_0, "beta");
+  const _gamma = finite(_d_0 / finite(2 * _t_0, "2 * t_0"), "gamma");
+  const _n_p = finite((_N_0 / _A_0 + _M_0 / _W_0) / _f_y0, "n_p");
+  const _k_p = finite(Math.min(1, finite(1 - 0.3 * _n_p * (1 + _n_p), "1 - 0.3 * n_p * (1 + n_p)")), "k_p");
+  const _f_d = finite(_k_p * _f_y0 / _gamma_M5, "f_d");
+  const _N_T = finite(Math.pow(_gamma, 0.2) * _f_d * Math.pow(_t_0, 2) * (2.8 + 14.2 * Math.pow(_beta, 2)), "N_T");
+  const _N_X = finite(5.2 * _f_d * Math.pow(_t_0, 2) / finite(1 - 0.81 * _beta, "1 - 0.81 * beta"), "N_X");
+  const _N_P = finite(_d_1 <= finite(_d_0 - 2 * _t_0, "d_0 - 2 * t_0") ? 1 / finite(Math.sqrt(3), "sqrt(3)") * _f_y0 * _t_0 * Math.PI * _d_1 / _gamma_M5 : Math.min(_N_T, _N_X), "N_P");
+  const _N_Rd = finite(Math.min(_N_T, _N_X, _N_P), "N_Rd");
+  const _M_Y = finite(2.7 * _f_d * Math.pow(_t_0, 2) * _d_1 / finite(1 - 0.81 * _beta, "1 - 0.81 * beta"), "M_Y");
+  const _M_Rd = finite(_d_1 <= finite(_d_0 - 2 * _t_0, "d_0 - 2 * t_0") ? Math.min(_M_Y, finite(1 / finite(Math.sqrt(3), "sqrt(3)") * _f_y0 * _t_0 * Math.pow(_d_1, 2) / _gamma_M5, "1 / sqrt(3) * f_y0 * t_0 * d_1 ^ 2 / gamma_M5")) : _M_Y, "M_Rd");
+  const _u = finite(_N_1 / _N_Rd + _M_1 / _M_Rd, "u");
+  const _u_Rd = finite(1, "u_Rd");
+  const _N_fan = finite(Math.PI * _f_d * Math.pow(_t_0, 2), "N_fan");
+  const _N_torn = finite(Math.PI * _d_1 * _t_0 * _f_y0, "N_torn");
+  const _range0 = finite(_beta >= 0.2 ? 1 : 0, "range0");
+  const _range1 = finite(10 <= finite(_d_0 / _t_0, "d_0 / t_0") && finite(_d_0 / _t_0, "d_0 / t_0") <= 40 ? 1 : 0, "range1");
+  const _range2 = finite(10 <= finite(_d_1 / _t_1, "d_1 / t_1") && finite(_d_1 / _t_1, "d_1 / t_1") <= 50 ? 1 : 0, "range2");
+  const _range3 = finite(_k_p > 0 ? 1 : 0, "range3");
+  return [_beta, _gamma, _n_p, _k_p, _f_d, _N_T, _N_X, _N_P, _N_Rd, _M_Y, _M_Rd, _u, _u_Rd, _N_fan, _N_torn, _range0, _range1, _range2, _range3];
+}
+
+export function crossingRoundBySolution_allowableStress(v: Readonly<Record<"M_1" | "N_1" | "f_y0" | "M_0" | "N_0" | "W_0" | "A_0" | "d_0" | "t_0" | "d_1" | "t_1" | "Omega_b", number>>): number[] {
+  const _M_1 = v.M_1;
+  const _N_1 = v.N_1;
+  const _f_y0 = v.f_y0;
+  const _M_0 = v.M_0;
+  const _N_0 = v.N_0;
+  const _W_0 = v.W_0;
+  const _A_0 = v.A_0;
+  const _d_0 = v.d_0;
+  const _t_0 = v.t_0;
+  const _d_1 = v.d_1;
+  const _t_1 = v.t_1;
+  const _Omega_b = v.Omega_b;
+  const _beta = finite(_d_1 / _d_0, "beta");
+  const _gamma = finite(_d_0 / finite(2 * _t_0, "2 * t_0"), "gamma");
+  const _n_p = finite((_N_0 / _A_0 + _M_0 / _W_0) / finite(0.6 * _f_y0, "0.6 * f_y0"), "n_p");
+  const _k_p = finite(Math.min(1, finite(1 - 0.3 * _n_p * (1 + _n_p), "1 - 0.3 * n_p * (1 + n_p)")), "k_p");
+  const _f_d = finite(_k_p * _f_y0 / _Omega_b, "f_d");
+  const _N_T = finite(Math.pow(_gamma, 0.2) * _f_d * Math.pow(_t_0, 2) * (3.1 + 15.6 * Math.pow(_beta, 2)), "N_T");
+  const _N_X = finite(5.7 * _f_d * Math.pow(_t_0, 2) / finite(1 - 0.81 * _beta, "1 - 0.81 * beta"), "N_X");
+  const _N_P = finite(_d_1 <= finite(_d_0 - 2 * _t_0, "d_0 - 2 * t_0") ? 0.6 * _f_y0 * _t_0 * Math.PI * _d_1 / _Omega_b : Math.min(_N_T, _N_X), "N_P");
+  const _N_Rd = finite(Math.min(_N_T, _N_X, _N_P), "N_Rd");
+  const _M_Y = finite(3 * _f_d * Math.pow(_t_0, 2) * _d_1 / finite(1 - 0.81 * _beta, "1 - 0.81 * beta"), "M_Y");
+  const _M_Rd = finite(_d_1 <= finite(_d_0 - 2 * _t_0, "d_0 - 2 * t_0") ? Math.min(_M_Y, finite(0.6 * _f_y0 * _t_0 * Math.pow(_d_1, 2) / _Omega_b, "0.6 * f_y0 * t_0 * d_1 ^ 2 / Omega_b")) : _M_Y, "M_Rd");
+  const _u = finite(_N_1 / _N_Rd + _M_1 / _M_Rd, "u");
+  const _u_Rd = finite(1, "u_Rd");
+  const _N_fan = finite(Math.PI * _f_d * Math.pow(_t_0, 2), "N_fan");
+  const _N_torn = finite(Math.PI * _d_1 * _t_0 * _f_y0, "N_torn");
+  const _range0 = finite(_beta >= 0.2 ? 1 : 0, "range0");
+  const _range1 = finite(10 <= finite(_d_0 / _t_0, "d_0 / t_0") && finite(_d_0 / _t_0, "d_0 / t_0") <= 40 ? 1 : 0, "range1");
+  const _range2 = finite(10 <= finite(_d_1 / _t_1, "d_1 / t_1") && finite(_d_1 / _t_1, "d_1 / t_1") <= 50 ? 1 : 0, "range2");
+  const _range3 = finite(_k_p > 0 ? 1 : 0, "range3");
+  return [_beta, _gamma, _n_p, _k_p, _f_d, _N_T, _N_X, _N_P, _N_Rd, _M_Y, _M_Rd, _u, _u_Rd, _N_fan, _N_torn, _range0, _range1, _range2, _range3];
+}
+
 export function crossingThroat_partialFactors(v: Readonly<Record<"M_1" | "V_1" | "N_1" | "a_w" | "f_u" | "beta_w" | "b_1" | "h_1" | "gamma_M2", number>>): number[] {
   const _M_1 = v.M_1;
   const _V_1 = v.V_1;
@@ -6126,6 +6544,12 @@ export const compiled: Readonly<Record<string, Readonly<Record<string, Run>>>> =
   "tube-deflection-by-solution": { "partial factors": tubeDeflectionBySolution_partialFactors as Run, "allowable stress": tubeDeflectionBySolution_allowableStress as Run },
   "crossing-joint": { "partial factors": crossingJoint_partialFactors as Run, "allowable stress": crossingJoint_allowableStress as Run },
   "crossing-joint-by-solution": { "partial factors": crossingJointBySolution_partialFactors as Run, "allowable stress": crossingJointBySolution_allowableStress as Run },
+  "crossing-side-wall": { "partial factors": crossingSideWall_partialFactors as Run, "allowable stress": crossingSideWall_allowableStress as Run },
+  "crossing-side-wall-by-solution": { "partial factors": crossingSideWallBySolution_partialFactors as Run, "allowable stress": crossingSideWallBySolution_allowableStress as Run },
+  "crossing-effective-width": { "partial factors": crossingEffectiveWidth_partialFactors as Run, "allowable stress": crossingEffectiveWidth_allowableStress as Run },
+  "crossing-effective-width-by-solution": { "partial factors": crossingEffectiveWidthBySolution_partialFactors as Run, "allowable stress": crossingEffectiveWidthBySolution_allowableStress as Run },
+  "crossing-round": { "partial factors": crossingRound_partialFactors as Run, "allowable stress": crossingRound_allowableStress as Run },
+  "crossing-round-by-solution": { "partial factors": crossingRoundBySolution_partialFactors as Run, "allowable stress": crossingRoundBySolution_allowableStress as Run },
   "crossing-throat": { "partial factors": crossingThroat_partialFactors as Run, "allowable stress": crossingThroat_allowableStress as Run },
   "crossing-throat-by-solution": { "partial factors": crossingThroatBySolution_partialFactors as Run, "allowable stress": crossingThroatBySolution_allowableStress as Run },
   "crossing-weld": { "partial factors": crossingWeld_partialFactors as Run, "allowable stress": crossingWeld_allowableStress as Run },

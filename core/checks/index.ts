@@ -42,6 +42,9 @@ import { tubeWallLine } from './tube-wall-line.ts';
 import { tubeWallPressure } from './tube-wall-pressure.ts';
 import { tubeDeflection } from './tube-deflection.ts';
 import { crossingJoint } from './crossing-joint.ts';
+import { crossingSideWall } from './crossing-side-wall.ts';
+import { crossingEffectiveWidth } from './crossing-effective-width.ts';
+import { crossingRound } from './crossing-round.ts';
 import { crossingThroat } from './crossing-throat.ts';
 import { crossingWeld } from './crossing-weld.ts';
 import { eyeNetTension } from './eye-net-tension.ts';
@@ -114,6 +117,9 @@ export const checks: readonly Check[] = [
   tubeWallPressure,
   tubeDeflection,
   crossingJoint,
+  crossingSideWall,
+  crossingEffectiveWidth,
+  crossingRound,
   crossingThroat,
   crossingWeld,
   eyeNetTension,

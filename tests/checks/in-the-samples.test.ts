@@ -12,6 +12,8 @@ const notInSamples: Readonly<Record<string, string>> = {
   'bolt-thread-engagement': 'tapped pads',
   'bolt-pad-weld': 'tapped pads',
   'bolt-clamp-slip': 'clamps',
+  'crossing-round': 'round tubes',
+  'crossing-weld': 'stacked tubes',
   'weld-throat': 'the throat method',
   'weld-intermittent': 'intermittent welds',
   'fatigue-weld-intermittent': 'intermittent welds',
