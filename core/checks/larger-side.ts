@@ -11,7 +11,7 @@ type Choice = NonNullable<PlateDocument['forces']>['choose'][number];
 export function larger(hand: CheckRow, solver: CheckRow, choices: readonly Choice[]): CheckRow {
   const byRule: ForcesBy = graver(solver, hand) < 0 ? 'solver' : 'hand';
   const own = choices.filter(({ check }) => check === hand.id);
-  const choice = own.find(({ place }) => place === hand.place) ?? own.find(({ place }) => place === undefined);
+  const choice = own.find(({ place }) => place === hand.place) ?? own.find(({ place }) => !place);
   const governs = choice && isJudged(hand) && isJudged(solver) ? choice.take : byRule;
   const row = governs === 'hand' ? hand : solver;
   const both = {

@@ -22,11 +22,11 @@ export function solvedFindings({ document, solved }: Model, rows: readonly Check
   }
   const made = rows.filter(({ both }) => both !== null);
   for (const { check, place } of document.forces?.choose ?? [])
-    if (!made.some((row) => row.id === check && (place === undefined || row.place === place)))
+    if (!made.some((row) => row.id === check && (!place || row.place === place)))
       findings.push({
         id: 'choice-of-nothing',
-        place: place ?? 'plate',
-        text: `A demand is chosen for “${check}”${place === undefined ? '' : ` at “${place}”`}, but no check of that name has two demands there.`,
+        place: place || 'plate',
+        text: `A demand is chosen for “${check}”${place ? ` at “${place}”` : ''}, but no check of that name has two demands there.`,
         mend: 'Correct the names of check and place, or take the choice out.',
       });
   return findings;

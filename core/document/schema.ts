@@ -449,8 +449,8 @@ const forces = withRule(
       .array(
         z.strictObject({
           check: text,
-          /** A bay, tube, crossing or eye; every place of the check where it is left out. */
-          place: text.optional(),
+          /** A bay, tube, crossing or eye; every place of the check where it is left out or empty. */
+          place: z.union([text, z.literal('')]).optional(),
           take: z.enum(['hand', 'solver']),
           reason: z
             .string()
@@ -468,7 +468,7 @@ const forces = withRule(
         ? [
             {
               path: ['choose', i, 'reason'],
-              what: `The demand by ${take} is chosen for ${check}${place === undefined ? '' : ` at ${place}`} without a reason`,
+              what: `The demand by ${take} is chosen for ${check}${place ? ` at ${place}` : ''} without a reason`,
               mend: 'Say why the other demand does not count; the reason is printed in the note.',
             },
           ]

@@ -2,6 +2,7 @@ import { memo, useEffect, useRef } from 'react';
 import type { RowView } from '../../core/engine/result-view.ts';
 import { texts } from '../texts.ts';
 import { useWorkbench } from '../state/workbench.ts';
+import { BothSides, ChooseSide } from './BothSides.tsx';
 import { SectionView } from './Blocks.tsx';
 import { useExplained } from './use-explained.ts';
 import './CheckLine.css';
@@ -39,6 +40,8 @@ export const CheckLine = memo(function CheckLine({ row, placeFirst = false }: { 
         <span className="verdict">{texts.verdict[row.verdict]}</span>
       </button>
       {row.reason && <p className="reason">{row.reason}</p>}
+      {row.both && <BothSides both={row.both} />}
+      {open && row.both && <ChooseSide row={row} both={row.both} />}
       {open && <Explained row={row} />}
     </li>
   );

@@ -11,6 +11,7 @@ import { SwitchField } from '../parts/SwitchField.tsx';
 import { TableField } from '../parts/TableField.tsx';
 import { TextField } from '../parts/TextField.tsx';
 import { useField } from '../state/use-field.ts';
+import { useSolver } from '../state/solver.ts';
 import { openCheck } from '../state/open-check.ts';
 import { none } from '../state/none.ts';
 import { useWorkbench } from '../state/workbench.ts';
@@ -27,6 +28,7 @@ export function StrengthSheet() {
       <LimitStates />
       <Findings />
       <AllChecks />
+      <Forces />
       <FieldGroup title={texts.groups.basis}>
         <ChoiceField
           path={['basis', 'table']}
@@ -48,6 +50,46 @@ export function StrengthSheet() {
         <TextField path={['protection', 'lossPerFace', 'source']} {...fieldTexts('source')} />
       </FieldGroup>
     </>
+  );
+}
+
+/** Whose forces judge, and every demand that is taken at the smaller of two values. */
+function Forces() {
+  const forces = useWorkbench((state) => state.result?.forces);
+  const rows = useWorkbench((state) => state.result?.rows ?? none);
+  const asks = useField(['forces', 'from']).raw === 'hand and solver';
+  const solving = useSolver((state) => state.progress?.progress.what ?? null);
+  const ids = useMemo(() => [...new Set(rows.flatMap(({ id, both }) => (both ? [id] : [])))], [rows]);
+  const t = texts.strength;
+  return (
+    <FieldGroup title={texts.groups.forces}>
+      <ChoiceField
+        path={['forces', 'from']}
+        {...fieldTexts('forcesFrom')}
+        choices={[{ value: 'hand and solver', title: t.handAndSolver }]}
+        none={t.handAlone}
+      />
+      {asks && (
+        <>
+          <p className={forces?.from === 'waiting' ? 'solver-waits' : 'quiet'} role="status">
+            {forces?.from === 'waiting' ? t.waiting(forces.why, solving) : t.judgedByBoth(forces?.smaller ?? 0)}
+          </p>
+          <QuantityField path={['forces', 'mesh']} kind="length" optional {...fieldTexts('forcesMesh')} />
+          <h3>{t.choices}</h3>
+          <TableField
+            path={['forces', 'choose']}
+            title={t.choices}
+            columns={[
+              { key: 'check', title: t.check, choices: ids },
+              { key: 'place', title: t.place },
+              { key: 'take', title: t.take, choices: ['hand', 'solver'] },
+              { key: 'reason', title: t.reason },
+            ]}
+            blank={{ check: ids[0] ?? '', place: '', take: 'hand', reason: '' }}
+          />
+        </>
+      )}
+    </FieldGroup>
   );
 }
 

@@ -2,12 +2,14 @@ import { PlatePicture } from './PlatePicture.tsx';
 import { Headline } from './Headline.tsx';
 import { OptionsStrip } from './OptionsStrip.tsx';
 import { sheets } from '../sheets/sheets.ts';
+import { useSolvedForces } from '../state/use-solved-forces.ts';
 import { useWorkbench } from '../state/workbench.ts';
 import { texts } from '../texts.ts';
 import './work.css';
 
 /** The window at work: what decides across the top, the plate, one sheet beside it, the options along the bottom. */
 export function Work() {
+  useSolvedForces();
   const sheet = useWorkbench((state) => state.sheet);
   const isWide = useWorkbench((state) => state.wide);
   const { Sheet } = sheets.find(({ name }) => name === sheet)!;

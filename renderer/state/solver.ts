@@ -99,6 +99,17 @@ let asked: { readonly raw: unknown; readonly option: string | null; readonly doc
   null;
 let hearTables: ((tables: readonly SolverTable[]) => void) | null = null;
 
+type Forces = Extract<FromSolver, { readonly kind: 'forces' }>;
+let toldForces: ((news: Forces) => void) | null = null;
+
+/** Hears the forces that checks take, of the state that is to be shown. Gives what ends it. */
+export function hearForces(hear: (news: Forces) => void): () => void {
+  toldForces = hear;
+  return () => {
+    if (toldForces === hear) toldForces = null;
+  };
+}
+
 /** Starts the solver, once: from then on each state of the document without faults is solved after its hand values are shown. */
 export function startSolver(): void {
   if (worker) return;
@@ -163,7 +174,8 @@ function hear(news: FromSolver): void {
   else if (news.kind === 'set') {
     const { name, edit: of } = news.set;
     if (of === edit) useSolver.setState(({ sets }) => ({ sets: { ...sets, [name]: news.set } }));
-  } else if (news.kind === 'study') useSolver.setState({ study: news });
+  } else if (news.kind === 'forces') toldForces?.(news);
+  else if (news.kind === 'study') useSolver.setState({ study: news });
   else if (news.kind === 'changed') useSolver.setState({ changed: news });
   else if (news.kind === 'motions') {
     const { motions } = news;

@@ -62,6 +62,13 @@ it('lets the smaller stand where the engineer chose it, and says why', () => {
 it('takes the choice for this place before one for every place, and none for another', () => {
   expect(larger(used(0.9), used(0.4), [...take('hand'), ...take('solver', 'A1')]).utilisation).toBe(0.4);
   expect(larger(used(0.9), used(0.4), take('solver', 'B1')).utilisation).toBe(0.9);
+  expect(
+    larger(
+      used(0.9),
+      used(0.4),
+      take('solver').map((one) => ({ ...one, place: '' })),
+    ).utilisation,
+  ).toBe(0.4);
   expect(larger(row({ id: 'bolt-shear', utilisation: 0.9 }), used(0.4), take('solver')).utilisation).toBe(0.9);
 });
 
