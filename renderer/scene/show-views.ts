@@ -1,10 +1,12 @@
 import { around } from '../../core/scene/growing-mesh.ts';
 import type { Box, Scene, Vector } from '../../core/scene/scene.ts';
-import { directions, fitted, type ViewName } from './camera.ts';
+import { directions, fitted, isPlan, type Size, type ViewName } from './camera.ts';
 import type { ViewStore } from './view-store.ts';
 
-/** px around the plate when it is fitted: room for dimension lines and names. */
-export const margin = 92;
+/** px around the plate when it is fitted: room for dimension lines in plan and for names; less where the picture is small,
+ *  since the plate is what is looked at. */
+export const marginFor = ({ width, height }: Size, isPlan: boolean): number =>
+  Math.max(isPlan ? 70 : 44, Math.min(92, 0.17 * Math.min(width, height)));
 
 /** Box around the plate with its panels pulled apart, m. */
 function shownBox({ parts, box }: Scene, apart: number): Box {
@@ -19,18 +21,19 @@ function shownBox({ parts, box }: Scene, apart: number): Box {
 
 /** A named view of the whole plate. */
 export const showNamed = (store: ViewStore, scene: Scene, name: ViewName, apart = 0): void =>
-  store.fit((size) => fitted(directions[name], shownBox(scene, apart), size, margin));
+  store.fit((size) => fitted(directions[name], shownBox(scene, apart), size, marginFor(size, name === 'plan')));
 
 /** From the side, with the surface of the water. */
 export function showSurface(store: ViewStore, { box: { low, high }, water }: Scene): void {
   const box = { low, high: [high[0], high[1], Math.max(high[2], water.surface)] as Vector };
-  store.fit((size) => fitted(directions.side, box, size, margin));
+  store.fit((size) => fitted(directions.side, box, size, marginFor(size, false)));
 }
 
 /** The plate fitted in the direction from which it is seen. */
 export function showFitted(store: ViewStore, scene: Scene, apart = 0): void {
   const { azimuth, elevation } = store.view();
-  store.fit((size) => fitted({ azimuth, elevation }, shownBox(scene, apart), size, margin));
+  const plan = isPlan(store.view());
+  store.fit((size) => fitted({ azimuth, elevation }, shownBox(scene, apart), size, marginFor(size, plan)));
 }
 
 /** Turns to a part: brings it to the middle, enlarged where it would be small. */
