@@ -17,21 +17,37 @@ export function rainflow(series: Float64Array, count: Counted): void {
   if (n === 0) return;
   let pile = new Float64Array(64);
   let open = 0;
+  let last = series[0]!;
+  requireFinite(last, 0);
+  let i = 1;
+  while (i < n && series[i] === last) i++;
+  if (i === n) return; // never moves: nothing to count
+  pile[open++] = last;
+  for (let rising = series[i]! > last; ; rising = !rising) {
+    // On to where the series turns. What is no number is neither above, below nor equal, and ends either run.
+    let value = series[i]!;
+    if (rising)
+      while (value >= last) {
+        last = value;
+        if (++i === n) break;
+        value = series[i]!;
+      }
+    else
+      while (value <= last) {
+        last = value;
+        if (++i === n) break;
+        value = series[i]!;
+      }
+    requireFinite(last, i - 1);
+    if (value !== value) requireFinite(value, i);
 
-  const reverse = (value: number): void => {
-    if (open === pile.length) {
-      const larger = new Float64Array(2 * open);
-      larger.set(pile);
-      pile = larger;
-    }
-    pile[open++] = value;
+    if (open === pile.length) pile = twiceAsLarge(pile);
+    pile[open++] = last;
     while (open > 2) {
-      const last = pile[open - 1]!;
       const middle = pile[open - 2]!;
       const first = pile[open - 3]!;
-      const X = Math.abs(last - middle);
       const Y = Math.abs(middle - first);
-      if (X < Y) return;
+      if (Math.abs(last - middle) < Y) break;
       if (open === 3) {
         count(Y, (first + middle) / 2, 0.5);
         pile[0] = middle;
@@ -43,35 +59,18 @@ export function rainflow(series: Float64Array, count: Counted): void {
         open -= 2;
       }
     }
-  };
+    if (i === n) break;
+  }
+  for (let j = 1; j < open; j++) {
+    const [start, end] = [pile[j - 1]!, pile[j]!];
+    count(Math.abs(end - start), (start + end) / 2, 0.5);
+  }
+}
 
-  let last = series[0]!;
-  requireFinite(last, 0);
-  let direction = 0;
-  for (let i = 1; i < n; i++) {
-    const value = series[i]!;
-    if (value > last) {
-      if (direction !== 1) {
-        requireFinite(last, i - 1);
-        reverse(last);
-        direction = 1;
-      }
-    } else if (value < last) {
-      if (direction !== -1) {
-        requireFinite(last, i - 1);
-        reverse(last);
-        direction = -1;
-      }
-    } else if (value !== last) requireFinite(value, i); // neither above, below nor equal: no number
-    last = value;
-  }
-  requireFinite(last, n - 1);
-  if (direction === 0) return; // never moves: nothing to count
-  reverse(last);
-  for (let i = 1; i < open; i++) {
-    const [from, to] = [pile[i - 1]!, pile[i]!];
-    count(Math.abs(to - from), (from + to) / 2, 0.5);
-  }
+function twiceAsLarge(pile: Float64Array): Float64Array<ArrayBuffer> {
+  const larger = new Float64Array(2 * pile.length);
+  larger.set(pile);
+  return larger;
 }
 
 function requireFinite(value: number, i: number): void {

@@ -12,11 +12,13 @@ const notInSamples: Readonly<Record<string, string>> = {
   'bolt-thread-engagement': 'tapped pads',
   'bolt-pad-weld': 'tapped pads',
   'bolt-clamp-slip': 'clamps',
+  'bolt-separation': 'stated torques',
   'crossing-round': 'round tubes',
   'crossing-weld': 'stacked tubes',
   'weld-throat': 'the throat method',
   'weld-intermittent': 'intermittent welds',
   'fatigue-weld-intermittent': 'intermittent welds',
+  'fatigue-bolt-shear': 'bolts that bear shear',
   'tube-wall-pressure': 'sealed tubes',
 };
 
