@@ -27,6 +27,8 @@ const order = [
   ['result.ts'],
   ['options'],
   ['note'],
+  // What the shop cuts and drills, written out.
+  ['fabrication'],
   // The solids that the window draws, and what it is told after each edit.
   ['scene'],
   ['engine'],

@@ -2,9 +2,12 @@ import { catalogueVerb } from './catalogue.ts';
 import { checkVerb } from './check.ts';
 import { compareVerb } from './compare.ts';
 import { fatigueVerb } from './fatigue.ts';
+import { motionVerb } from './motion.ts';
+import { fabricateVerb } from './fabricate.ts';
 import { newVerb } from './new.ts';
 import { noteVerb } from './note.ts';
 import { panelVerb } from './panel.ts';
+import { searchVerb } from './search.ts';
 import { solveVerb } from './solve.ts';
 import { tankVerb } from './tank.ts';
 import type { Terminal } from './terminal.ts';
@@ -28,10 +31,13 @@ export const verbs: Readonly<Record<string, Verb>> = {
   check: checkVerb,
   compare: compareVerb,
   note: noteVerb,
+  fabricate: fabricateVerb,
   catalogue: catalogueVerb,
   panel: panelVerb,
+  search: searchVerb,
   solve: solveVerb,
   water: waterVerb,
   fatigue: fatigueVerb,
   tank: tankVerb,
+  motion: motionVerb,
 };

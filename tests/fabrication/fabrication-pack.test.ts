@@ -1,0 +1,187 @@
+import { readFileSync } from 'node:fs';
+import DxfParser from 'dxf-parser';
+import { describe, expect, it } from 'vitest';
+import { appraise } from '../../core/appraise.ts';
+import { readDocument, readDocumentText } from '../../core/document/read-document.ts';
+import { cutLengths } from '../../core/fabrication/cut-lengths.ts';
+import { fabricationPack, type FabricationPack, type Stock } from '../../core/fabrication/fabrication-pack.ts';
+import { nestPlates } from '../../core/fabrication/nest-plates.ts';
+import { writtenTable } from '../../core/fabrication/written-table.ts';
+import type { Panel } from '../../core/geometry/geometry.ts';
+
+const stock: Stock = { sheet: { width: 3, height: 1.5 }, bar: 12, gap: 0.01, kerf: 0.003 };
+const micrometre = 1e-3; // of a millimetre
+
+function packOf(
+  sample: string,
+  option: string | null,
+): { pack: FabricationPack; panels: readonly Panel[]; model: ReturnType<typeof appraise>['model'] } {
+  const raw = readDocumentText(readFileSync(`samples/${sample}.stillplate.json`, 'utf8'));
+  const document = readDocument(raw);
+  const { model } = appraise(raw, document, option);
+  return { pack: fabricationPack(model, stock), panels: model.geometry.panels, model };
+}
+
+interface Read {
+  readonly contour: readonly { readonly x: number; readonly y: number }[];
+  readonly holes: readonly { readonly center: { readonly x: number; readonly y: number }; readonly radius: number }[];
+}
+
+/** A drawing as a parser from the registries (dxf-parser) reads it. */
+function readBack(text: string): Read {
+  const drawing = new DxfParser().parseSync(text)!;
+  const of = (type: string, layer: string) =>
+    drawing.entities.filter((entity) => entity.type === type && entity.layer === layer);
+  const [outline, ...more] = of('POLYLINE', 'OUTSIDE_CONTOUR') as unknown as {
+    vertices: Read['contour'];
+    shape: boolean;
+  }[];
+  expect(more).toEqual([]);
+  expect(outline!.shape).toBe(true);
+  return { contour: outline!.vertices, holes: of('CIRCLE', 'INSIDE_CONTOUR') as unknown as Read['holes'] };
+}
+
+/** Area inside a polygon (shoelace formula), mm². */
+const areaOf = (points: Read['contour']): number =>
+  points.reduce((sum, { x, y }, i) => {
+    const next = points[(i + 1) % points.length]!;
+    return sum + (x * next.y - next.x * y) / 2;
+  }, 0);
+
+describe('a pack of every sample, read back by another program’s parser', () => {
+  it.each([
+    ['small', null],
+    ['middle', null],
+    ['middle', 'top-4-welded'],
+    ['large', null],
+    ['inch', null],
+  ] as const)('%s, option %s', (sample, option) => {
+    const { pack, panels } = packOf(sample, option);
+    expect(pack.parts.length).toBeGreaterThan(0);
+    expect(pack.parts.flatMap((part) => part.panels).sort()).toEqual(panels.map(({ id }) => id).sort());
+    for (const { number, panels: ids, pattern } of pack.parts) {
+      const { contour, holes } = readBack(pack.files.find(({ name }) => name === `${number}.dxf`)!.text);
+      const bored = holes.reduce((sum, { radius }) => sum + Math.PI * radius ** 2, 0);
+      for (const id of ids) {
+        const panel = panels.find((one) => one.id === id)!;
+        // every hole of these samples lies whole inside its contour
+        expect(Math.abs((areaOf(contour) - bored) / 1e6 / panel.area - 1)).toBeLessThan(1e-6);
+        const wanted = panel.cutouts.map(({ x, y, diameter }) => [
+          1000 * (x - panel.outline.x0),
+          1000 * (y - panel.outline.y0),
+          500 * diameter,
+        ]);
+        expect(holes).toHaveLength(wanted.length);
+        for (const [x, y, radius] of wanted)
+          expect(
+            holes.some(
+              ({ center, radius: r }) =>
+                Math.abs(center.x - x!) < micrometre &&
+                Math.abs(center.y - y!) < micrometre &&
+                Math.abs(r - radius!) < micrometre,
+            ),
+          ).toBe(true);
+      }
+      expect(pattern.mass).toBeCloseTo(
+        pattern.area * pattern.thickness * panels.find(({ id }) => id === ids[0])!.material.density,
+        9,
+      );
+    }
+  });
+
+  it('the SVG at 1:1 says the same as the DXF', () => {
+    const { pack } = packOf('middle', null);
+    for (const { number, pattern } of pack.parts) {
+      const svg = pack.files.find(({ name }) => name === `${number}.svg`)!.text;
+      const circles = [...svg.matchAll(/<circle cx="([\d.]+)" cy="([\d.]+)" r="([\d.]+)"\/>/g)].map(([, x, y, r]) => [
+        Number(x),
+        Number(y),
+        Number(r),
+      ]);
+      const { holes } = readBack(pack.files.find(({ name }) => name === `${number}.dxf`)!.text);
+      expect(circles).toHaveLength(holes.length);
+      holes.forEach(({ center, radius }, i) => {
+        expect(circles[i]![0]).toBeCloseTo(center.x, 5);
+        expect(1000 * pattern.height - circles[i]![1]!).toBeCloseTo(center.y, 5);
+        expect(circles[i]![2]).toBeCloseTo(radius, 5);
+      });
+      expect(svg).toContain(`width="${Number((1000 * pattern.width).toFixed(6))}mm"`);
+    }
+  });
+
+  it('lists as many bolts and tube holes as there are, each hole on its tube', () => {
+    const { pack, panels, model } = packOf('middle', null);
+    const bolts = panels.reduce((sum, panel) => sum + panel.bolts.length, 0);
+    const rows = (name: string) =>
+      pack.files
+        .find((file) => file.name === name)!
+        .text.trim()
+        .split('\r\n')
+        .slice(1)
+        .map((line) => line.split(','));
+    expect(rows('bolts.csv').reduce((sum, row) => sum + Number(row[5]), 0)).toBe(bolts);
+    const holes = rows('tube-holes.csv');
+    expect(holes).toHaveLength(bolts);
+    for (const [tube, , along, across] of holes) {
+      const own = model.tubes.get(tube!)!;
+      expect(Number(along)).toBeGreaterThan(0);
+      expect(Number(along)).toBeLessThan(1000 * (own.to - own.from));
+      expect(Math.abs(Number(across))).toBeLessThan(500 * own.section.width);
+    }
+  });
+});
+
+describe('plates nested by shelves', () => {
+  const pieces = [{ id: 'a', width: 0.9, height: 0.6, count: 7 }, { id: 'b', width: 0.4, height: 1.3, count: 3 }, { id: 'c', width: 0.2, height: 0.2, count: 9 }]; // prettier-ignore
+  const sheets = nestPlates(pieces, stock.sheet, 0.01);
+
+  it('lays every piece once, inside its sheet, a gap from the edge and from the others', () => {
+    for (const { id, count } of pieces)
+      expect(sheets.flatMap((sheet) => sheet.pieces).filter((piece) => piece.id === id)).toHaveLength(count);
+    for (const { pieces: laid } of sheets)
+      laid.forEach((one, i) => {
+        expect(one.x).toBeGreaterThanOrEqual(0.01 - 1e-9);
+        expect(one.y).toBeGreaterThanOrEqual(0.01 - 1e-9);
+        expect(one.x + one.width).toBeLessThanOrEqual(3 - 0.01 + 1e-9);
+        expect(one.y + one.height).toBeLessThanOrEqual(1.5 - 0.01 + 1e-9);
+        for (const other of laid.slice(i + 1)) {
+          const apart = Math.max(
+            other.x - one.x - one.width,
+            one.x - other.x - other.width,
+            other.y - one.y - one.height,
+            one.y - other.y - other.height,
+          );
+          expect(apart).toBeGreaterThanOrEqual(0.01 - 1e-9);
+        }
+      });
+  });
+
+  it('refuses what no sheet takes, by name', () => {
+    expect(() => nestPlates([{ id: 'P9', width: 3.1, height: 0.5, count: 1 }], stock.sheet, 0.01)).toThrow(
+      /Part P9 \(3100 × 500 mm\) is larger than a stock sheet/,
+    );
+  });
+});
+
+describe('tubes cut from bars', () => {
+  it('takes 3 bars of 10 for 6, 5, 5, 4, 4, 3, 2 without kerf (by hand: 6+4, 5+5, 4+3+2)', () => {
+    const bars = cutLengths(
+      [6, 5, 5, 4, 4, 3, 2].map((length, i) => ({ id: `${i}`, length })),
+      10,
+      0,
+    );
+    expect(bars.map(({ cuts }) => cuts.map(({ length }) => length))).toEqual([[6, 4], [5, 5], [4, 3, 2]]); // prettier-ignore
+    expect(bars.map(({ rest }) => rest)).toEqual([0, 0, 1]);
+  });
+
+  it('loses a kerf at each cut, and refuses a piece that is longer than the stock', () => {
+    expect(cutLengths([{ id: 'a', length: 5 }, { id: 'b', length: 5 }], 10, 0.003)).toHaveLength(2); // prettier-ignore
+    expect(() => cutLengths([{ id: 'B-2', length: 13 }], 12, 0)).toThrow(/Tube piece B-2 of 13000 mm is longer/);
+  });
+});
+
+it('a list gives a spreadsheet no formula', () => {
+  expect(writtenTable(['=a'], [['+1'], ['@x'], ['-2'], [-2], ['a,"b"']])).toBe(
+    `'=a\r\n'+1\r\n'@x\r\n'-2\r\n-2\r\n"a,""b"""\r\n`,
+  );
+});
