@@ -1327,6 +1327,194 @@ export function boltTearOutBySolution_allowableStress(v: Readonly<Record<"t" | "
   return [_A_nv, _A_gv, _V_eff_Rd, _R_low, _R_high];
 }
 
+export function boltBlockTear_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "d_0" | "e_1" | "f_yp" | "f_u" | "gamma_M0" | "gamma_M2" | "gamma_R", number>>, k: Readonly<Record<"inPlanePull.hinged", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _a_b = v.a_b;
+  const _b_b = v.b_b;
+  const _n_x = v.n_x;
+  const _n_y = v.n_y;
+  const _d_0 = v.d_0;
+  const _e_1 = v.e_1;
+  const _f_yp = v.f_yp;
+  const _f_u = v.f_u;
+  const _gamma_M0 = v.gamma_M0;
+  const _gamma_M2 = v.gamma_M2;
+  const _gamma_R = v.gamma_R;
+  const _s_x = finite(_a_b / finite(_n_x - 1, "n_x - 1"), "s_x");
+  const _s_y = finite(_b_b / finite(_n_y - 1, "n_y - 1"), "s_y");
+  const _L_n = finite(_h_x > 0 ? (_h_y > 0 ? Math.min(_a, _b) : _a) : _b, "L_n");
+  const _N_pull = finite(k["inPlanePull.hinged"](_L_n, _L_n, _t, _E, _nu, _p), "N_pull");
+  const _F_v = finite(_N_pull * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_v");
+  const _A_ntx = finite((_n_x - 1) * (_s_x - _d_0) * _t / _n_x, "A_ntx");
+  const _A_nvx = finite(2 * (_e_1 - _d_0 / 2) * _t / _n_x, "A_nvx");
+  const _A_nty = finite((_n_y - 1) * (_s_y - _d_0) * _t / _n_y, "A_nty");
+  const _A_nvy = finite(2 * (_e_1 - _d_0 / 2) * _t / _n_y, "A_nvy");
+  const _B_x = finite(_f_u * _A_ntx / _gamma_M2 + _f_yp * _A_nvx / finite(Math.sqrt(3) * _gamma_M0, "sqrt(3) * gamma_M0"), "B_x");
+  const _B_y = finite(_f_u * _A_nty / _gamma_M2 + _f_yp * _A_nvy / finite(Math.sqrt(3) * _gamma_M0, "sqrt(3) * gamma_M0"), "B_y");
+  const _B_net = finite(0.9 / _gamma_M2 * _f_u * (Math.min(_s_x, _s_y) - _d_0) * _t, "B_net");
+  const _B_Rd = finite(Math.min(_B_x, _B_y, _B_net), "B_Rd");
+  const _N_bent = finite(17 / 280 * Math.pow(_p, 2) * Math.pow(_L_n, 6) * (1 - Math.pow(_nu, 2)) / finite(_E * Math.pow(_t, 5), "E * t ^ 5"), "N_bent");
+  const _N_cable = finite(Math.cbrt(_E * _t * Math.pow(finite(_p * _L_n, "p * L_n"), 2) / 18), "N_cable");
+  const _N_high = finite(Math.min(_N_bent, _N_cable), "N_high");
+  const _N_E = finite(Math.pow(Math.PI, 2) * _E * Math.pow(_t, 3) / finite(12 * (1 - Math.pow(_nu, 2)) * Math.pow(_L_n, 2), "12 * (1 - nu ^ 2) * L_n ^ 2"), "N_E");
+  const _N_low = finite(_N_bent / finite(Math.pow(finite(1 + _N_high / _N_E, "1 + N_high / N_E"), 2), "(1 + N_high / N_E) ^ 2"), "N_low");
+  const _F_most = finite(_N_high * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_most");
+  const _F_least = finite(_N_low * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_least");
+  const _R_low = finite(0.5 * _f_yp * (Math.min(_s_x, _s_y) - _d_0) * _t / finite(2 * _gamma_R, "2 * gamma_R"), "R_low");
+  const _R_high = finite(_f_u * _t * (Math.min(_s_x, _s_y) + 2 * _e_1), "R_high");
+  const _u = finite(_B_Rd > finite(0 * _B_Rd, "0 * B_Rd") ? _F_v / _B_Rd : 0, "u");
+  const _u_low = finite(_B_Rd > finite(0 * _B_Rd, "0 * B_Rd") ? Math.max(finite(_F_least / _B_Rd, "F_least / B_Rd"), finite(_F_v / _R_high, "F_v / R_high")) : 0, "u_low");
+  const _u_high = finite(_B_Rd > finite(0 * _B_Rd, "0 * B_Rd") ? Math.min(finite(_F_most / _B_Rd, "F_most / B_Rd"), finite(_F_v / _R_low, "F_v / R_low")) : 0, "u_high");
+  return [_s_x, _s_y, _L_n, _N_pull, _F_v, _A_ntx, _A_nvx, _A_nty, _A_nvy, _B_x, _B_y, _B_net, _B_Rd, _N_bent, _N_cable, _N_high, _N_E, _N_low, _F_most, _F_least, _R_low, _R_high, _u, _u_low, _u_high];
+}
+
+export function boltBlockTear_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "d_0" | "e_1" | "f_yp" | "f_u" | "Omega_J" | "gamma_R", number>>, k: Readonly<Record<"inPlanePull.hinged", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _a_b = v.a_b;
+  const _b_b = v.b_b;
+  const _n_x = v.n_x;
+  const _n_y = v.n_y;
+  const _d_0 = v.d_0;
+  const _e_1 = v.e_1;
+  const _f_yp = v.f_yp;
+  const _f_u = v.f_u;
+  const _Omega_J = v.Omega_J;
+  const _gamma_R = v.gamma_R;
+  const _s_x = finite(_a_b / finite(_n_x - 1, "n_x - 1"), "s_x");
+  const _s_y = finite(_b_b / finite(_n_y - 1, "n_y - 1"), "s_y");
+  const _L_n = finite(_h_x > 0 ? (_h_y > 0 ? Math.min(_a, _b) : _a) : _b, "L_n");
+  const _N_pull = finite(k["inPlanePull.hinged"](_L_n, _L_n, _t, _E, _nu, _p), "N_pull");
+  const _F_v = finite(_N_pull * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_v");
+  const _A_ntx = finite((_n_x - 1) * (_s_x - _d_0) * _t / _n_x, "A_ntx");
+  const _A_nvx = finite(2 * (_e_1 - _d_0 / 2) * _t / _n_x, "A_nvx");
+  const _A_nty = finite((_n_y - 1) * (_s_y - _d_0) * _t / _n_y, "A_nty");
+  const _A_nvy = finite(2 * (_e_1 - _d_0 / 2) * _t / _n_y, "A_nvy");
+  const _B_x = finite((_f_u * _A_ntx + Math.min(finite(0.6 * _f_u * _A_nvx, "0.6 * f_u * A_nvx"), finite(0.6 * _f_yp * 2 * _e_1 * _t / _n_x, "0.6 * f_yp * 2 * e_1 * t / n_x"))) / _Omega_J, "B_x");
+  const _B_y = finite((_f_u * _A_nty + Math.min(finite(0.6 * _f_u * _A_nvy, "0.6 * f_u * A_nvy"), finite(0.6 * _f_yp * 2 * _e_1 * _t / _n_y, "0.6 * f_yp * 2 * e_1 * t / n_y"))) / _Omega_J, "B_y");
+  const _B_net = finite(1 / _Omega_J * _f_u * (Math.min(_s_x, _s_y) - _d_0) * _t, "B_net");
+  const _B_Rd = finite(Math.min(_B_x, _B_y, _B_net), "B_Rd");
+  const _N_bent = finite(17 / 280 * Math.pow(_p, 2) * Math.pow(_L_n, 6) * (1 - Math.pow(_nu, 2)) / finite(_E * Math.pow(_t, 5), "E * t ^ 5"), "N_bent");
+  const _N_cable = finite(Math.cbrt(_E * _t * Math.pow(finite(_p * _L_n, "p * L_n"), 2) / 18), "N_cable");
+  const _N_high = finite(Math.min(_N_bent, _N_cable), "N_high");
+  const _N_E = finite(Math.pow(Math.PI, 2) * _E * Math.pow(_t, 3) / finite(12 * (1 - Math.pow(_nu, 2)) * Math.pow(_L_n, 2), "12 * (1 - nu ^ 2) * L_n ^ 2"), "N_E");
+  const _N_low = finite(_N_bent / finite(Math.pow(finite(1 + _N_high / _N_E, "1 + N_high / N_E"), 2), "(1 + N_high / N_E) ^ 2"), "N_low");
+  const _F_most = finite(_N_high * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_most");
+  const _F_least = finite(_N_low * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_least");
+  const _R_low = finite(0.5 * _f_yp * (Math.min(_s_x, _s_y) - _d_0) * _t / finite(2 * _gamma_R, "2 * gamma_R"), "R_low");
+  const _R_high = finite(_f_u * _t * (Math.min(_s_x, _s_y) + 2 * _e_1), "R_high");
+  const _u = finite(_B_Rd > finite(0 * _B_Rd, "0 * B_Rd") ? _F_v / _B_Rd : 0, "u");
+  const _u_low = finite(_B_Rd > finite(0 * _B_Rd, "0 * B_Rd") ? Math.max(finite(_F_least / _B_Rd, "F_least / B_Rd"), finite(_F_v / _R_high, "F_v / R_high")) : 0, "u_low");
+  const _u_high = finite(_B_Rd > finite(0 * _B_Rd, "0 * B_Rd") ? Math.min(finite(_F_most / _B_Rd, "F_most / B_Rd"), finite(_F_v / _R_low, "F_v / R_low")) : 0, "u_high");
+  return [_s_x, _s_y, _L_n, _N_pull, _F_v, _A_ntx, _A_nvx, _A_nty, _A_nvy, _B_x, _B_y, _B_net, _B_Rd, _N_bent, _N_cable, _N_high, _N_E, _N_low, _F_most, _F_least, _R_low, _R_high, _u, _u_low, _u_high];
+}
+
+export function boltBlockTearBySolution_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "d_0" | "e_1" | "f_yp" | "f_u" | "gamma_M0" | "gamma_M2" | "gamma_R" | "F_v", number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _a_b = v.a_b;
+  const _b_b = v.b_b;
+  const _n_x = v.n_x;
+  const _n_y = v.n_y;
+  const _d_0 = v.d_0;
+  const _e_1 = v.e_1;
+  const _f_yp = v.f_yp;
+  const _f_u = v.f_u;
+  const _gamma_M0 = v.gamma_M0;
+  const _gamma_M2 = v.gamma_M2;
+  const _gamma_R = v.gamma_R;
+  const _F_v = v.F_v;
+  const _s_x = finite(_a_b / finite(_n_x - 1, "n_x - 1"), "s_x");
+  const _s_y = finite(_b_b / finite(_n_y - 1, "n_y - 1"), "s_y");
+  const _L_n = finite(_h_x > 0 ? (_h_y > 0 ? Math.min(_a, _b) : _a) : _b, "L_n");
+  const _A_ntx = finite((_n_x - 1) * (_s_x - _d_0) * _t / _n_x, "A_ntx");
+  const _A_nvx = finite(2 * (_e_1 - _d_0 / 2) * _t / _n_x, "A_nvx");
+  const _A_nty = finite((_n_y - 1) * (_s_y - _d_0) * _t / _n_y, "A_nty");
+  const _A_nvy = finite(2 * (_e_1 - _d_0 / 2) * _t / _n_y, "A_nvy");
+  const _B_x = finite(_f_u * _A_ntx / _gamma_M2 + _f_yp * _A_nvx / finite(Math.sqrt(3) * _gamma_M0, "sqrt(3) * gamma_M0"), "B_x");
+  const _B_y = finite(_f_u * _A_nty / _gamma_M2 + _f_yp * _A_nvy / finite(Math.sqrt(3) * _gamma_M0, "sqrt(3) * gamma_M0"), "B_y");
+  const _B_net = finite(0.9 / _gamma_M2 * _f_u * (Math.min(_s_x, _s_y) - _d_0) * _t, "B_net");
+  const _B_Rd = finite(Math.min(_B_x, _B_y, _B_net), "B_Rd");
+  const _N_bent = finite(17 / 280 * Math.pow(_p, 2) * Math.pow(_L_n, 6) * (1 - Math.pow(_nu, 2)) / finite(_E * Math.pow(_t, 5), "E * t ^ 5"), "N_bent");
+  const _N_cable = finite(Math.cbrt(_E * _t * Math.pow(finite(_p * _L_n, "p * L_n"), 2) / 18), "N_cable");
+  const _N_high = finite(Math.min(_N_bent, _N_cable), "N_high");
+  const _N_E = finite(Math.pow(Math.PI, 2) * _E * Math.pow(_t, 3) / finite(12 * (1 - Math.pow(_nu, 2)) * Math.pow(_L_n, 2), "12 * (1 - nu ^ 2) * L_n ^ 2"), "N_E");
+  const _N_low = finite(_N_bent / finite(Math.pow(finite(1 + _N_high / _N_E, "1 + N_high / N_E"), 2), "(1 + N_high / N_E) ^ 2"), "N_low");
+  const _F_most = finite(_N_high * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_most");
+  const _F_least = finite(_N_low * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_least");
+  const _R_low = finite(0.5 * _f_yp * (Math.min(_s_x, _s_y) - _d_0) * _t / finite(2 * _gamma_R, "2 * gamma_R"), "R_low");
+  const _R_high = finite(_f_u * _t * (Math.min(_s_x, _s_y) + 2 * _e_1), "R_high");
+  const _u = finite(_B_Rd > finite(0 * _B_Rd, "0 * B_Rd") ? _F_v / _B_Rd : 0, "u");
+  const _u_low = finite(_B_Rd > finite(0 * _B_Rd, "0 * B_Rd") ? Math.max(finite(_F_least / _B_Rd, "F_least / B_Rd"), finite(_F_v / _R_high, "F_v / R_high")) : 0, "u_low");
+  const _u_high = finite(_B_Rd > finite(0 * _B_Rd, "0 * B_Rd") ? Math.min(finite(_F_most / _B_Rd, "F_most / B_Rd"), finite(_F_v / _R_low, "F_v / R_low")) : 0, "u_high");
+  return [_s_x, _s_y, _L_n, _A_ntx, _A_nvx, _A_nty, _A_nvy, _B_x, _B_y, _B_net, _B_Rd, _N_bent, _N_cable, _N_high, _N_E, _N_low, _F_most, _F_least, _R_low, _R_high, _u, _u_low, _u_high];
+}
+
+export function boltBlockTearBySolution_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "d_0" | "e_1" | "f_yp" | "f_u" | "Omega_J" | "gamma_R" | "F_v", number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _a_b = v.a_b;
+  const _b_b = v.b_b;
+  const _n_x = v.n_x;
+  const _n_y = v.n_y;
+  const _d_0 = v.d_0;
+  const _e_1 = v.e_1;
+  const _f_yp = v.f_yp;
+  const _f_u = v.f_u;
+  const _Omega_J = v.Omega_J;
+  const _gamma_R = v.gamma_R;
+  const _F_v = v.F_v;
+  const _s_x = finite(_a_b / finite(_n_x - 1, "n_x - 1"), "s_x");
+  const _s_y = finite(_b_b / finite(_n_y - 1, "n_y - 1"), "s_y");
+  const _L_n = finite(_h_x > 0 ? (_h_y > 0 ? Math.min(_a, _b) : _a) : _b, "L_n");
+  const _A_ntx = finite((_n_x - 1) * (_s_x - _d_0) * _t / _n_x, "A_ntx");
+  const _A_nvx = finite(2 * (_e_1 - _d_0 / 2) * _t / _n_x, "A_nvx");
+  const _A_nty = finite((_n_y - 1) * (_s_y - _d_0) * _t / _n_y, "A_nty");
+  const _A_nvy = finite(2 * (_e_1 - _d_0 / 2) * _t / _n_y, "A_nvy");
+  const _B_x = finite((_f_u * _A_ntx + Math.min(finite(0.6 * _f_u * _A_nvx, "0.6 * f_u * A_nvx"), finite(0.6 * _f_yp * 2 * _e_1 * _t / _n_x, "0.6 * f_yp * 2 * e_1 * t / n_x"))) / _Omega_J, "B_x");
+  const _B_y = finite((_f_u * _A_nty + Math.min(finite(0.6 * _f_u * _A_nvy, "0.6 * f_u * A_nvy"), finite(0.6 * _f_yp * 2 * _e_1 * _t / _n_y, "0.6 * f_yp * 2 * e_1 * t / n_y"))) / _Omega_J, "B_y");
+  const _B_net = finite(1 / _Omega_J * _f_u * (Math.min(_s_x, _s_y) - _d_0) * _t, "B_net");
+  const _B_Rd = finite(Math.min(_B_x, _B_y, _B_net), "B_Rd");
+  const _N_bent = finite(17 / 280 * Math.pow(_p, 2) * Math.pow(_L_n, 6) * (1 - Math.pow(_nu, 2)) / finite(_E * Math.pow(_t, 5), "E * t ^ 5"), "N_bent");
+  const _N_cable = finite(Math.cbrt(_E * _t * Math.pow(finite(_p * _L_n, "p * L_n"), 2) / 18), "N_cable");
+  const _N_high = finite(Math.min(_N_bent, _N_cable), "N_high");
+  const _N_E = finite(Math.pow(Math.PI, 2) * _E * Math.pow(_t, 3) / finite(12 * (1 - Math.pow(_nu, 2)) * Math.pow(_L_n, 2), "12 * (1 - nu ^ 2) * L_n ^ 2"), "N_E");
+  const _N_low = finite(_N_bent / finite(Math.pow(finite(1 + _N_high / _N_E, "1 + N_high / N_E"), 2), "(1 + N_high / N_E) ^ 2"), "N_low");
+  const _F_most = finite(_N_high * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_most");
+  const _F_least = finite(_N_low * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_least");
+  const _R_low = finite(0.5 * _f_yp * (Math.min(_s_x, _s_y) - _d_0) * _t / finite(2 * _gamma_R, "2 * gamma_R"), "R_low");
+  const _R_high = finite(_f_u * _t * (Math.min(_s_x, _s_y) + 2 * _e_1), "R_high");
+  const _u = finite(_B_Rd > finite(0 * _B_Rd, "0 * B_Rd") ? _F_v / _B_Rd : 0, "u");
+  const _u_low = finite(_B_Rd > finite(0 * _B_Rd, "0 * B_Rd") ? Math.max(finite(_F_least / _B_Rd, "F_least / B_Rd"), finite(_F_v / _R_high, "F_v / R_high")) : 0, "u_low");
+  const _u_high = finite(_B_Rd > finite(0 * _B_Rd, "0 * B_Rd") ? Math.min(finite(_F_most / _B_Rd, "F_most / B_Rd"), finite(_F_v / _R_low, "F_v / R_low")) : 0, "u_high");
+  return [_s_x, _s_y, _L_n, _A_ntx, _A_nvx, _A_nty, _A_nvy, _B_x, _B_y, _B_net, _B_Rd, _N_bent, _N_cable, _N_high, _N_E, _N_low, _F_most, _F_least, _R_low, _R_high, _u, _u_low, _u_high];
+}
+
 export function boltPullThrough_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y" | "d_m" | "f_u" | "f_yp" | "s_h" | "e_h" | "gamma_M2" | "gamma_R", number>>, k: Readonly<Record<"plate.bolted.boltPush" | "bolts.rowLost.group" | "bolts.rowLost.plate" | "plate.held.momentEdge" | "bolts.rowLost.edgeMoment", (...values: number[]) => number>>): number[] {
   const _p = v.p;
   const _a = v.a;
@@ -2761,6 +2949,258 @@ export function boltSlipBySolution_allowableStress(v: Readonly<Record<"A_s" | "f
   const _R_low = finite(_C_low > finite(0 * _C_low, "0 * C_low") ? 0.85 * _mu * _C_low / _gamma_R : _F_s_Rd, "R_low");
   const _R_high = finite(_mu * (0.8 * _f_ub * _A_s - 0.5 * _F_t) / _gamma_R, "R_high");
   return [_F_pC, _F_s_Rd, _C_low, _R_low, _R_high];
+}
+
+export function boltSeparation_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y" | "d" | "A_s" | "t_w" | "k_low" | "k_high" | "c_c" | "T_t" | "E_w" | "E_b" | "f_Z" | "g_b" | "gamma_M3" | "gamma_R", number>>, k: Readonly<Record<"plate.bolted.boltPush" | "bolts.rowLost.group" | "bolts.rowLost.plate" | "plate.held.momentEdge" | "bolts.rowLost.edgeMoment" | "bolts.clampedStiffness", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _pulled = v.pulled;
+  const _lost = v.lost;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _a_b = v.a_b;
+  const _b_b = v.b_b;
+  const _n_x = v.n_x;
+  const _n_y = v.n_y;
+  const _i_x = v.i_x;
+  const _i_y = v.i_y;
+  const _d_w = v.d_w;
+  const _l_x = v.l_x;
+  const _l_y = v.l_y;
+  const _d = v.d;
+  const _A_s = v.A_s;
+  const _t_w = v.t_w;
+  const _k_low = v.k_low;
+  const _k_high = v.k_high;
+  const _c_c = v.c_c;
+  const _T_t = v.T_t;
+  const _E_w = v.E_w;
+  const _E_b = v.E_b;
+  const _f_Z = v.f_Z;
+  const _g_b = v.g_b;
+  const _gamma_M3 = v.gamma_M3;
+  const _gamma_R = v.gamma_R;
+  const _s_x = finite(_a_b / finite(_n_x - 1, "n_x - 1"), "s_x");
+  const _s_y = finite(_b_b / finite(_n_y - 1, "n_y - 1"), "s_y");
+  const _p_off = finite(_pulled * _p, "p_off");
+  const _p_lost = finite(_lost * _p_off, "p_lost");
+  const _r_b = finite(_d_w / 2 + _t, "r_b");
+  const _a_p = finite(_a_b + 2 * _i_x, "a_p");
+  const _b_p = finite(_b_b + 2 * _i_y, "b_p");
+  const _R_bolt = finite(k["plate.bolted.boltPush"](_a_p, _b_p, _t, _E, _nu, _p_off, _n_x, _n_y, _i_x, _i_y, _r_b), "R_bolt");
+  const _R_group = finite(k["bolts.rowLost.group"](_a_b, _b_b, _n_x, _n_y, _i_x, _i_y, _p_lost), "R_group");
+  const _R_rest = finite(k["bolts.rowLost.plate"](_a_b, _b_b, _t, _E, _nu, _p_lost, _n_x, _n_y, _i_x, _i_y), "R_rest");
+  const _M_held = finite(k["plate.held.momentEdge"](_a, _b, _t, _E, _nu, _p), "M_held");
+  const _M_lost = finite(k["bolts.rowLost.edgeMoment"](_a, _b, _t, _E, _nu, _p_lost), "M_lost");
+  const _M_edge = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_M_held, _M_lost) : _p * Math.pow(finite(_h_x > 0 ? _a : _b, "h_x > 0 ? a : b"), 2) / 12, "M_edge");
+  const _Q = finite(_M_edge * Math.max(finite(_h_x * _s_y / _l_x, "h_x * s_y / l_x"), finite(_h_y * _s_x / _l_y, "h_y * s_x / l_y")), "Q");
+  const _F_t = finite(Math.max(_R_bolt, _R_group, _R_rest) + _Q, "F_t");
+  const _F_lo = finite((1 - _c_c) * _T_t / finite(_k_high * _d, "k_high * d"), "F_lo");
+  const _k_m = finite(k["bolts.clampedStiffness"](_t, _E, _t_w, _E_w, _d_w, _d), "k_m");
+  const _k_b = finite(_E_b * _A_s / _g_b, "k_b");
+  const _C = finite(_k_b / finite(_k_b + _k_m, "k_b + k_m"), "C");
+  const _F_Z = finite(_f_Z * _C * _k_m, "F_Z");
+  const _F_o = finite((_F_lo - _F_Z) / finite((1 - _C) * _gamma_M3, "(1 - C) * gamma_M3"), "F_o");
+  const _F_all = finite(_p_off * _a_p * _b_p, "F_all");
+  const _F_low = finite(_F_all / finite(2 * _n_x + 2 * _n_y - 4, "2 * n_x + 2 * n_y - 4"), "F_low");
+  const _F_strip = finite(_p_off * (Math.max(_s_x, _s_y) + 2 * Math.max(_i_x, _i_y)) * Math.min(_a_p, _b_p), "F_strip");
+  const _L_m = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.min(_a, _b) : _h_x > 0 ? _a : _b, "L_m");
+  const _M_high = finite((_lost > 0 ? 1 / 2 : 1 / 8) * _p * Math.pow(_L_m, 2), "M_high");
+  const _F_high = finite((_lost > 0 ? _F_all : _F_strip) + _M_high * Math.max(_s_x, _s_y) / finite(Math.min(_l_x, _l_y), "min(l_x, l_y)"), "F_high");
+  const _R_low = finite(0.5 * _F_lo / _gamma_R, "R_low");
+  const _R_high = finite(2 * _T_t / finite(_k_low * _d * _gamma_R, "k_low * d * gamma_R"), "R_high");
+  const _u = finite(_F_o > finite(0 * _F_o, "0 * F_o") ? _F_t / _F_o : 0, "u");
+  const _u_low = finite(_F_o > finite(0 * _F_o, "0 * F_o") ? Math.max(finite(_F_low / _F_o, "F_low / F_o"), finite(_F_t / _R_high, "F_t / R_high")) : 0, "u_low");
+  const _u_high = finite(_F_o > finite(0 * _F_o, "0 * F_o") ? Math.min(finite(_F_high / _F_o, "F_high / F_o"), finite(_F_t / _R_low, "F_t / R_low")) : 0, "u_high");
+  return [_s_x, _s_y, _p_off, _p_lost, _r_b, _a_p, _b_p, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _F_lo, _k_m, _k_b, _C, _F_Z, _F_o, _F_all, _F_low, _F_strip, _L_m, _M_high, _F_high, _R_low, _R_high, _u, _u_low, _u_high];
+}
+
+export function boltSeparation_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y" | "d" | "A_s" | "t_w" | "k_low" | "k_high" | "c_c" | "T_t" | "E_w" | "E_b" | "f_Z" | "g_b" | "Omega_slip" | "gamma_R", number>>, k: Readonly<Record<"plate.bolted.boltPush" | "bolts.rowLost.group" | "bolts.rowLost.plate" | "plate.held.momentEdge" | "bolts.rowLost.edgeMoment" | "bolts.clampedStiffness", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _pulled = v.pulled;
+  const _lost = v.lost;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _a_b = v.a_b;
+  const _b_b = v.b_b;
+  const _n_x = v.n_x;
+  const _n_y = v.n_y;
+  const _i_x = v.i_x;
+  const _i_y = v.i_y;
+  const _d_w = v.d_w;
+  const _l_x = v.l_x;
+  const _l_y = v.l_y;
+  const _d = v.d;
+  const _A_s = v.A_s;
+  const _t_w = v.t_w;
+  const _k_low = v.k_low;
+  const _k_high = v.k_high;
+  const _c_c = v.c_c;
+  const _T_t = v.T_t;
+  const _E_w = v.E_w;
+  const _E_b = v.E_b;
+  const _f_Z = v.f_Z;
+  const _g_b = v.g_b;
+  const _Omega_slip = v.Omega_slip;
+  const _gamma_R = v.gamma_R;
+  const _s_x = finite(_a_b / finite(_n_x - 1, "n_x - 1"), "s_x");
+  const _s_y = finite(_b_b / finite(_n_y - 1, "n_y - 1"), "s_y");
+  const _p_off = finite(_pulled * _p, "p_off");
+  const _p_lost = finite(_lost * _p_off, "p_lost");
+  const _r_b = finite(_d_w / 2 + _t, "r_b");
+  const _a_p = finite(_a_b + 2 * _i_x, "a_p");
+  const _b_p = finite(_b_b + 2 * _i_y, "b_p");
+  const _R_bolt = finite(k["plate.bolted.boltPush"](_a_p, _b_p, _t, _E, _nu, _p_off, _n_x, _n_y, _i_x, _i_y, _r_b), "R_bolt");
+  const _R_group = finite(k["bolts.rowLost.group"](_a_b, _b_b, _n_x, _n_y, _i_x, _i_y, _p_lost), "R_group");
+  const _R_rest = finite(k["bolts.rowLost.plate"](_a_b, _b_b, _t, _E, _nu, _p_lost, _n_x, _n_y, _i_x, _i_y), "R_rest");
+  const _M_held = finite(k["plate.held.momentEdge"](_a, _b, _t, _E, _nu, _p), "M_held");
+  const _M_lost = finite(k["bolts.rowLost.edgeMoment"](_a, _b, _t, _E, _nu, _p_lost), "M_lost");
+  const _M_edge = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_M_held, _M_lost) : _p * Math.pow(finite(_h_x > 0 ? _a : _b, "h_x > 0 ? a : b"), 2) / 12, "M_edge");
+  const _Q = finite(_M_edge * Math.max(finite(_h_x * _s_y / _l_x, "h_x * s_y / l_x"), finite(_h_y * _s_x / _l_y, "h_y * s_x / l_y")), "Q");
+  const _F_t = finite(Math.max(_R_bolt, _R_group, _R_rest) + _Q, "F_t");
+  const _F_lo = finite((1 - _c_c) * _T_t / finite(_k_high * _d, "k_high * d"), "F_lo");
+  const _k_m = finite(k["bolts.clampedStiffness"](_t, _E, _t_w, _E_w, _d_w, _d), "k_m");
+  const _k_b = finite(_E_b * _A_s / _g_b, "k_b");
+  const _C = finite(_k_b / finite(_k_b + _k_m, "k_b + k_m"), "C");
+  const _F_Z = finite(_f_Z * _C * _k_m, "F_Z");
+  const _F_o = finite((_F_lo - _F_Z) / finite((1 - _C) * _Omega_slip, "(1 - C) * Omega_slip"), "F_o");
+  const _F_all = finite(_p_off * _a_p * _b_p, "F_all");
+  const _F_low = finite(_F_all / finite(2 * _n_x + 2 * _n_y - 4, "2 * n_x + 2 * n_y - 4"), "F_low");
+  const _F_strip = finite(_p_off * (Math.max(_s_x, _s_y) + 2 * Math.max(_i_x, _i_y)) * Math.min(_a_p, _b_p), "F_strip");
+  const _L_m = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.min(_a, _b) : _h_x > 0 ? _a : _b, "L_m");
+  const _M_high = finite((_lost > 0 ? 1 / 2 : 1 / 8) * _p * Math.pow(_L_m, 2), "M_high");
+  const _F_high = finite((_lost > 0 ? _F_all : _F_strip) + _M_high * Math.max(_s_x, _s_y) / finite(Math.min(_l_x, _l_y), "min(l_x, l_y)"), "F_high");
+  const _R_low = finite(0.5 * _F_lo / _gamma_R, "R_low");
+  const _R_high = finite(2 * _T_t / finite(_k_low * _d * _gamma_R, "k_low * d * gamma_R"), "R_high");
+  const _u = finite(_F_o > finite(0 * _F_o, "0 * F_o") ? _F_t / _F_o : 0, "u");
+  const _u_low = finite(_F_o > finite(0 * _F_o, "0 * F_o") ? Math.max(finite(_F_low / _F_o, "F_low / F_o"), finite(_F_t / _R_high, "F_t / R_high")) : 0, "u_low");
+  const _u_high = finite(_F_o > finite(0 * _F_o, "0 * F_o") ? Math.min(finite(_F_high / _F_o, "F_high / F_o"), finite(_F_t / _R_low, "F_t / R_low")) : 0, "u_high");
+  return [_s_x, _s_y, _p_off, _p_lost, _r_b, _a_p, _b_p, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _F_lo, _k_m, _k_b, _C, _F_Z, _F_o, _F_all, _F_low, _F_strip, _L_m, _M_high, _F_high, _R_low, _R_high, _u, _u_low, _u_high];
+}
+
+export function boltSeparationBySolution_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "pulled" | "lost" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y" | "d" | "A_s" | "t_w" | "k_low" | "k_high" | "c_c" | "T_t" | "E_w" | "E_b" | "f_Z" | "g_b" | "gamma_M3" | "gamma_R" | "F_t", number>>, k: Readonly<Record<"bolts.clampedStiffness", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _pulled = v.pulled;
+  const _lost = v.lost;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _a_b = v.a_b;
+  const _b_b = v.b_b;
+  const _n_x = v.n_x;
+  const _n_y = v.n_y;
+  const _i_x = v.i_x;
+  const _i_y = v.i_y;
+  const _d_w = v.d_w;
+  const _l_x = v.l_x;
+  const _l_y = v.l_y;
+  const _d = v.d;
+  const _A_s = v.A_s;
+  const _t_w = v.t_w;
+  const _k_low = v.k_low;
+  const _k_high = v.k_high;
+  const _c_c = v.c_c;
+  const _T_t = v.T_t;
+  const _E_w = v.E_w;
+  const _E_b = v.E_b;
+  const _f_Z = v.f_Z;
+  const _g_b = v.g_b;
+  const _gamma_M3 = v.gamma_M3;
+  const _gamma_R = v.gamma_R;
+  const _F_t = v.F_t;
+  const _s_x = finite(_a_b / finite(_n_x - 1, "n_x - 1"), "s_x");
+  const _s_y = finite(_b_b / finite(_n_y - 1, "n_y - 1"), "s_y");
+  const _p_off = finite(_pulled * _p, "p_off");
+  const _a_p = finite(_a_b + 2 * _i_x, "a_p");
+  const _b_p = finite(_b_b + 2 * _i_y, "b_p");
+  const _F_lo = finite((1 - _c_c) * _T_t / finite(_k_high * _d, "k_high * d"), "F_lo");
+  const _k_m = finite(k["bolts.clampedStiffness"](_t, _E, _t_w, _E_w, _d_w, _d), "k_m");
+  const _k_b = finite(_E_b * _A_s / _g_b, "k_b");
+  const _C = finite(_k_b / finite(_k_b + _k_m, "k_b + k_m"), "C");
+  const _F_Z = finite(_f_Z * _C * _k_m, "F_Z");
+  const _F_o = finite((_F_lo - _F_Z) / finite((1 - _C) * _gamma_M3, "(1 - C) * gamma_M3"), "F_o");
+  const _F_all = finite(_p_off * _a_p * _b_p, "F_all");
+  const _F_low = finite(_F_all / finite(2 * _n_x + 2 * _n_y - 4, "2 * n_x + 2 * n_y - 4"), "F_low");
+  const _F_strip = finite(_p_off * (Math.max(_s_x, _s_y) + 2 * Math.max(_i_x, _i_y)) * Math.min(_a_p, _b_p), "F_strip");
+  const _L_m = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.min(_a, _b) : _h_x > 0 ? _a : _b, "L_m");
+  const _M_high = finite((_lost > 0 ? 1 / 2 : 1 / 8) * _p * Math.pow(_L_m, 2), "M_high");
+  const _F_high = finite((_lost > 0 ? _F_all : _F_strip) + _M_high * Math.max(_s_x, _s_y) / finite(Math.min(_l_x, _l_y), "min(l_x, l_y)"), "F_high");
+  const _R_low = finite(0.5 * _F_lo / _gamma_R, "R_low");
+  const _R_high = finite(2 * _T_t / finite(_k_low * _d * _gamma_R, "k_low * d * gamma_R"), "R_high");
+  const _u = finite(_F_o > finite(0 * _F_o, "0 * F_o") ? _F_t / _F_o : 0, "u");
+  const _u_low = finite(_F_o > finite(0 * _F_o, "0 * F_o") ? Math.max(finite(_F_low / _F_o, "F_low / F_o"), finite(_F_t / _R_high, "F_t / R_high")) : 0, "u_low");
+  const _u_high = finite(_F_o > finite(0 * _F_o, "0 * F_o") ? Math.min(finite(_F_high / _F_o, "F_high / F_o"), finite(_F_t / _R_low, "F_t / R_low")) : 0, "u_high");
+  return [_s_x, _s_y, _p_off, _a_p, _b_p, _F_lo, _k_m, _k_b, _C, _F_Z, _F_o, _F_all, _F_low, _F_strip, _L_m, _M_high, _F_high, _R_low, _R_high, _u, _u_low, _u_high];
+}
+
+export function boltSeparationBySolution_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "pulled" | "lost" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y" | "d" | "A_s" | "t_w" | "k_low" | "k_high" | "c_c" | "T_t" | "E_w" | "E_b" | "f_Z" | "g_b" | "Omega_slip" | "gamma_R" | "F_t", number>>, k: Readonly<Record<"bolts.clampedStiffness", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _pulled = v.pulled;
+  const _lost = v.lost;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _a_b = v.a_b;
+  const _b_b = v.b_b;
+  const _n_x = v.n_x;
+  const _n_y = v.n_y;
+  const _i_x = v.i_x;
+  const _i_y = v.i_y;
+  const _d_w = v.d_w;
+  const _l_x = v.l_x;
+  const _l_y = v.l_y;
+  const _d = v.d;
+  const _A_s = v.A_s;
+  const _t_w = v.t_w;
+  const _k_low = v.k_low;
+  const _k_high = v.k_high;
+  const _c_c = v.c_c;
+  const _T_t = v.T_t;
+  const _E_w = v.E_w;
+  const _E_b = v.E_b;
+  const _f_Z = v.f_Z;
+  const _g_b = v.g_b;
+  const _Omega_slip = v.Omega_slip;
+  const _gamma_R = v.gamma_R;
+  const _F_t = v.F_t;
+  const _s_x = finite(_a_b / finite(_n_x - 1, "n_x - 1"), "s_x");
+  const _s_y = finite(_b_b / finite(_n_y - 1, "n_y - 1"), "s_y");
+  const _p_off = finite(_pulled * _p, "p_off");
+  const _a_p = finite(_a_b + 2 * _i_x, "a_p");
+  const _b_p = finite(_b_b + 2 * _i_y, "b_p");
+  const _F_lo = finite((1 - _c_c) * _T_t / finite(_k_high * _d, "k_high * d"), "F_lo");
+  const _k_m = finite(k["bolts.clampedStiffness"](_t, _E, _t_w, _E_w, _d_w, _d), "k_m");
+  const _k_b = finite(_E_b * _A_s / _g_b, "k_b");
+  const _C = finite(_k_b / finite(_k_b + _k_m, "k_b + k_m"), "C");
+  const _F_Z = finite(_f_Z * _C * _k_m, "F_Z");
+  const _F_o = finite((_F_lo - _F_Z) / finite((1 - _C) * _Omega_slip, "(1 - C) * Omega_slip"), "F_o");
+  const _F_all = finite(_p_off * _a_p * _b_p, "F_all");
+  const _F_low = finite(_F_all / finite(2 * _n_x + 2 * _n_y - 4, "2 * n_x + 2 * n_y - 4"), "F_low");
+  const _F_strip = finite(_p_off * (Math.max(_s_x, _s_y) + 2 * Math.max(_i_x, _i_y)) * Math.min(_a_p, _b_p), "F_strip");
+  const _L_m = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.min(_a, _b) : _h_x > 0 ? _a : _b, "L_m");
+  const _M_high = finite((_lost > 0 ? 1 / 2 : 1 / 8) * _p * Math.pow(_L_m, 2), "M_high");
+  const _F_high = finite((_lost > 0 ? _F_all : _F_strip) + _M_high * Math.max(_s_x, _s_y) / finite(Math.min(_l_x, _l_y), "min(l_x, l_y)"), "F_high");
+  const _R_low = finite(0.5 * _F_lo / _gamma_R, "R_low");
+  const _R_high = finite(2 * _T_t / finite(_k_low * _d * _gamma_R, "k_low * d * gamma_R"), "R_high");
+  const _u = finite(_F_o > finite(0 * _F_o, "0 * F_o") ? _F_t / _F_o : 0, "u");
+  const _u_low = finite(_F_o > finite(0 * _F_o, "0 * F_o") ? Math.max(finite(_F_low / _F_o, "F_low / F_o"), finite(_F_t / _R_high, "F_t / R_high")) : 0, "u_low");
+  const _u_high = finite(_F_o > finite(0 * _F_o, "0 * F_o") ? Math.min(finite(_F_high / _F_o, "F_high / F_o"), finite(_F_t / _R_low, "F_t / R_low")) : 0, "u_high");
+  return [_s_x, _s_y, _p_off, _a_p, _b_p, _F_lo, _k_m, _k_b, _C, _F_Z, _F_o, _F_all, _F_low, _F_strip, _L_m, _M_high, _F_high, _R_low, _R_high, _u, _u_low, _u_high];
 }
 
 export function boltEdgeDistance_partialFactors(v: Readonly<Record<"d_0", number>>): number[] {
@@ -6499,6 +6939,8 @@ export const compiled: Readonly<Record<string, Readonly<Record<string, Run>>>> =
   "bolt-bearing-tube-by-solution": { "partial factors": boltBearingTubeBySolution_partialFactors as Run, "allowable stress": boltBearingTubeBySolution_allowableStress as Run },
   "bolt-tear-out": { "partial factors": boltTearOut_partialFactors as Run, "allowable stress": boltTearOut_allowableStress as Run },
   "bolt-tear-out-by-solution": { "partial factors": boltTearOutBySolution_partialFactors as Run, "allowable stress": boltTearOutBySolution_allowableStress as Run },
+  "bolt-block-tear": { "partial factors": boltBlockTear_partialFactors as Run, "allowable stress": boltBlockTear_allowableStress as Run },
+  "bolt-block-tear-by-solution": { "partial factors": boltBlockTearBySolution_partialFactors as Run, "allowable stress": boltBlockTearBySolution_allowableStress as Run },
   "bolt-pull-through": { "partial factors": boltPullThrough_partialFactors as Run, "allowable stress": boltPullThrough_allowableStress as Run },
   "bolt-pull-through-by-solution": { "partial factors": boltPullThroughBySolution_partialFactors as Run, "allowable stress": boltPullThroughBySolution_allowableStress as Run },
   "bolt-wall-pull": { "partial factors": boltWallPull_partialFactors as Run, "allowable stress": boltWallPull_allowableStress as Run },
@@ -6515,6 +6957,8 @@ export const compiled: Readonly<Record<string, Readonly<Record<string, Run>>>> =
   "bolt-clamp-slip-by-solution": { "partial factors": boltClampSlipBySolution_partialFactors as Run, "allowable stress": boltClampSlipBySolution_allowableStress as Run },
   "bolt-slip": { "partial factors": boltSlip_partialFactors as Run, "allowable stress": boltSlip_allowableStress as Run },
   "bolt-slip-by-solution": { "partial factors": boltSlipBySolution_partialFactors as Run, "allowable stress": boltSlipBySolution_allowableStress as Run },
+  "bolt-separation": { "partial factors": boltSeparation_partialFactors as Run, "allowable stress": boltSeparation_allowableStress as Run },
+  "bolt-separation-by-solution": { "partial factors": boltSeparationBySolution_partialFactors as Run, "allowable stress": boltSeparationBySolution_allowableStress as Run },
   "bolt-edge-distance": { "partial factors": boltEdgeDistance_partialFactors as Run, "allowable stress": boltEdgeDistance_allowableStress as Run },
   "bolt-edge-distance-largest": { "partial factors": boltEdgeDistanceLargest_partialFactors as Run, "allowable stress": boltEdgeDistanceLargest_allowableStress as Run },
   "bolt-pitch": { "partial factors": boltPitch_partialFactors as Run, "allowable stress": boltPitch_allowableStress as Run },

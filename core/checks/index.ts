@@ -13,6 +13,7 @@ import { boltCombined } from './bolt-combined.ts';
 import { boltBearingPanel } from './bolt-bearing-panel.ts';
 import { boltBearingTube } from './bolt-bearing-tube.ts';
 import { boltTearOut } from './bolt-tear-out.ts';
+import { boltBlockTear } from './bolt-block-tear.ts';
 import { boltPullThrough } from './bolt-pull-through.ts';
 import { boltWallPull } from './bolt-wall-pull.ts';
 import { boltAnchorage } from './bolt-anchorage.ts';
@@ -21,6 +22,7 @@ import { boltThreadEngagement } from './bolt-thread-engagement.ts';
 import { boltPadWeld } from './bolt-pad-weld.ts';
 import { boltClampSlip } from './bolt-clamp-slip.ts';
 import { boltSlip } from './bolt-slip.ts';
+import { boltSeparation } from './bolt-separation.ts';
 import { boltEdgeDistance } from './bolt-edge-distance.ts';
 import { boltEdgeDistanceLargest } from './bolt-edge-distance-largest.ts';
 import { boltPitch } from './bolt-pitch.ts';
@@ -88,6 +90,7 @@ export const checks: readonly Check[] = [
   boltBearingPanel,
   boltBearingTube,
   boltTearOut,
+  boltBlockTear,
   boltPullThrough,
   boltWallPull,
   boltAnchorage,
@@ -96,6 +99,7 @@ export const checks: readonly Check[] = [
   boltPadWeld,
   boltClampSlip,
   boltSlip,
+  boltSeparation,
   boltEdgeDistance,
   boltEdgeDistanceLargest,
   boltPitch,

@@ -1,4 +1,5 @@
 import type { Kernel } from '../solve/kernels.ts';
+import { clampedStiffness } from './clamped-stiffness.ts';
 import { largeSquareWithin } from './large-square-within.ts';
 import { rowLostCoefficient } from './row-lost-coefficient.ts';
 import { rowLostInPlane } from './row-lost-in-plane.ts';
@@ -94,5 +95,13 @@ export const fixingKernels: Readonly<Record<string, Kernel>> = {
     ],
     '1e-6 of equilibrium; the bolt law is that of tests on bolts of 3/4 in',
     (...[a, b, nx, ny]) => rowLostCoefficient({ a: a!, b: b!, nx: nx!, ny: ny! }),
+  ),
+  'bolts.clampedStiffness': kernel(
+    'Stiffness of two plates clamped by a bolt, frusta of 30 degrees from washer and nut',
+    { t: 'm', E: 'Pa', tw: 'm', Ew: 'Pa', D: 'm', d: 'm' },
+    'N/m',
+    [{ document: 'Shigley, Mechanical Engineering Design', clause: 'joints: member stiffness', memory: true }],
+    'no free edge within the frustum; the wall as if it were backed',
+    (...[t, E, tw, Ew, D, d]) => clampedStiffness([{ l: t!, E: E! }, { l: tw!, E: Ew! }], { D: D!, d: d! }), // prettier-ignore
   ),
 };
