@@ -37,21 +37,22 @@ export function fatigueSection(model: Model, rows: readonly CheckRow[], print: P
       : { kind: 'paragraph', tone: 'loud', text: 'No life can be told of any detail; the table says what is missing.' },
     {
       kind: 'table',
-      caption: 'Details, the gravest place of each',
+      caption:
+        'Details, the gravest place of each: range of the stated swing, and what it may be at most for the life needed',
       columns: [
-        { title: 'Detail', width: 0.25 },
-        { title: 'Place', width: 0.11 },
-        { title: 'Class', width: 0.07 },
+        { title: 'Detail', width: 0.19 },
+        { title: 'Place', width: 0.13 },
+        { title: 'Class', width: 0.06 },
         { title: 'Range', width: 0.1, align: 'right' },
-        { title: 'It may be', width: 0.1, align: 'right' },
-        { title: 'Damage', width: 0.09, align: 'right' },
+        { title: 'May be', width: 0.1, align: 'right' },
+        { title: 'Damage', width: 0.11, align: 'right' },
         { title: 'Life', width: 0.11, align: 'right' },
-        { title: 'To live longer', width: 0.17 },
+        { title: 'To live longer', width: 0.2 },
       ],
       rows: leaders.map((detail) => {
         const stress = (si: number | null) => (si === null ? '–' : print.quantity(si, 'MPa', 3));
         return [
-          detail.title,
+          detail.title.replace('Fatigue of ', ''),
           placeWords(model, detail.place),
           detail.curve ?? '–',
           stress(detail.range),
