@@ -495,7 +495,6 @@ export const texts = {
     ownShape: 'Back to the loading',
     swings: 'Played to and fro in 2.4 seconds, not at its own pace.',
     notConverged: 'NOT SETTLED: do not use these numbers.',
-    times: (scale: string) => `${scale} times`,
     table: 'Table',
     allTables: 'all tables in one file',
     saveMotions: 'Save these shapes (CSV)',
