@@ -3,6 +3,7 @@ import { createElement, useState } from 'react';
 import { createRoot } from 'react-dom/client';
 import { appraise } from '../../../core/appraise.ts';
 import { readDocument } from '../../../core/document/read-document.ts';
+import { fieldOf } from '../../../core/scene/field.ts';
 import { partAt } from '../../../core/scene/part-at.ts';
 import { readingsOf } from '../../../core/scene/readings-of.ts';
 import { sceneOf } from '../../../core/scene/scene-of.ts';
@@ -37,10 +38,12 @@ function Page() {
   const store = usePlateView();
   const [selection, onSelect] = useState(null);
   const [settings, onSettings] = useState({ ...firstSettings, reading: null });
-  Object.assign(window.plate, { store, selection, settings, onSelect, onSettings });
+  const [bent, onBent] = useState(null);
+  Object.assign(window.plate, { store, selection, settings, onSelect, onSettings, onBent });
   return createElement(SceneStage, {
     scene,
     readings,
+    bent,
     store,
     selection,
     onSelect,
@@ -50,7 +53,50 @@ function Page() {
   });
 }
 
+/** A level panel of 4 by 2 m at z = 0.2 in 40 by 20 cells; x is its value, it rises by `slope` times x; hot beyond x = 3. */
+function ramp({ slope = 0, scale = null, arrows = false }) {
+  const [m, n] = [40, 20];
+  const node = (i, j) => j * (m + 1) + i;
+  const places = [];
+  const cells = [];
+  for (let j = 0; j <= n; j++) for (let i = 0; i <= m; i++) places.push((4 * i) / m, (2 * j) / n, 0.2);
+  for (let j = 0; j < n; j++)
+    for (let i = 0; i < m; i++) cells.push(node(i, j), node(i + 1, j), node(i + 1, j + 1), node(i, j + 1));
+  const x = places.filter((_, k) => k % 3 === 0);
+  const panel = {
+    id: 'A1',
+    thickness: 0.01,
+    lift: 1,
+    places: Float32Array.from(places),
+    moves: Float32Array.from(x.flatMap((at) => [0, 0, slope * at])),
+    // a slope along x is a turn about −y
+    turns: Float32Array.from(x.flatMap(() => [0, -slope, 0])),
+    cells: Uint32Array.from(cells),
+  };
+  const shape = { panels: [panel], tubes: [], largest: 4 * slope };
+  const hot = Uint8Array.from(x, (at) => (at > 3.05 ? 1 : 0));
+  const fields = { panels: [{ vonMisesTop: Float32Array.from(x), hot }], tubes: [] };
+  const marks = { kind: 'bolt pull', titles: ['bolt', 'bolt'], places: Float32Array.of(1, 1, 1, 3, 1, 1), moves: new Float32Array(6), off: Int8Array.of(1, 1), values: Float32Array.of(1, 2) }; // prettier-ignore
+  return {
+    shape,
+    scale,
+    isSwinging: false,
+    field: fieldOf('vonMisesTop', [{ shape, fields }]),
+    marks: arrows ? marks : null,
+    title: 'Ramp',
+    said: '',
+    size: '',
+    loadings: ['one'],
+    loadCase: 'one',
+  };
+}
+
 window.plate = {
+  showRamp: (some) => {
+    const bent = ramp(some);
+    window.plate.fieldTop = bent.field.highest.value;
+    window.plate.onBent(bent);
+  },
   scene,
   readings,
   projected,
@@ -63,6 +109,7 @@ window.plate = {
   reset() {
     window.plate.onSettings({ ...firstSettings, reading: null });
     window.plate.onSelect(null);
+    window.plate.onBent(null);
     showNamed(window.plate.store, scene, 'oblique');
   },
   /** Draws now. Gives what three counted. */

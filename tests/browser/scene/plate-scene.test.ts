@@ -66,7 +66,7 @@ describe('the middle sample', () => {
   it('has every part in three’s graph: triangles of all solids, bolts as instances', async () => {
     const { triangles } = await run<{ triangles: number }>('p.draw()');
     const expected = await run<number>(
-      'p.scene.meshes.reduce((n, m) => n + m.indices.length / 3, 0) + p.scene.bolts.reduce((n, b) => n + b.parts.length * b.indices.length / 3, 0) + p.scene.holes.length / 5 * 12',
+      'p.scene.meshes.reduce((n, m) => n + m.indices.length / 3, 0) + p.scene.bolts.reduce((n, b) => n + b.parts.length * b.indices.length / 3, 0) + p.scene.holes.length / 5 * 12 + p.scene.ropes.filter(({ width }) => width > 0).length * 64',
     );
     expect(triangles).toBe(expected);
     const instances = await run<number>(
@@ -74,6 +74,56 @@ describe('the middle sample', () => {
     );
     expect(instances).toBe(await run<number>("p.scene.parts.filter((part) => part.kind === 'bolt').length"));
     expect(instances).toBe(648);
+  });
+
+  it('lays a field on the panels in the colours of its legend, hot places grey, and moves them by the scale', async () => {
+    await act("p.showNamed('plan')");
+    await act('p.showRamp({})');
+    // the map spans nought to the largest value that is no hot one
+    const top = await run<number>('p.fieldTop');
+    expect(top).toBeCloseTo(3, 1);
+    for (const x of [0.5, 1.25, 2.25, 2.75]) {
+      const meant = colourAt(x / top, false).map((part) => 255 * part) as unknown as Rgb;
+      const seen = await pixelAt([x, 0.7, 1]);
+      // a step of the map of 256 colours
+      for (const i of [0, 1, 2] as const) expect(Math.abs(seen[i] - meant[i]), `${x}: ${seen}`).toBeLessThanOrEqual(4);
+    }
+    // no measure there: grey, dots or what is between them, and no colour of the map
+    const [r, g, b] = await pixelAt([3.5, 0.7, 1]);
+    expect(Math.max(r, g, b) - Math.min(r, g, b)).toBeLessThan(16);
+    expect(await page.locator('.scene-legend', { hasText: 'Von Mises stress, top face' }).innerText()).toMatch(
+      /no measure/,
+    );
+
+    // Seen from the side: at scale 10 its end stands 10 · 0.01 · 4 = 0.4 m higher, its beginning where it was.
+    await act("p.showRamp({ slope: 0.01, scale: 10 }), p.showNamed('side')");
+    /** Within 3 cm: a panel seen on edge is hardly a pixel. */
+    const isDrawn = async (z: number, x: number): Promise<boolean> => {
+      for (let off = -0.03; off <= 0.03; off += 0.005) {
+        const [red, green, blue] = await pixelAt([x, 0, z + off]);
+        if (Math.abs(red - paper[0]) + Math.abs(green - paper[1]) + Math.abs(blue - paper[2]) > 30) return true;
+      }
+      return false;
+    };
+    const rise = (x: number): number => 0.2 + 10 * 0.01 * x;
+    expect(await isDrawn(rise(3.5), 3.5)).toBe(true);
+    expect(await isDrawn(0.2, 3.5)).toBe(false);
+    // what stood there is faint lines only: no solid of the plate, no bolt
+    const names = await run<string[]>('p.root.scene.children.map((o) => o.name)');
+    expect(names).toEqual(expect.arrayContaining(['bent plate', 'bent edges', 'where it was']));
+    expect(names.filter((name) => name === 'panel' || name === 'bolts')).toEqual([]);
+  });
+
+  it('draws forces as arrows, the longest for the largest, off the face or onto it', async () => {
+    await act('p.showRamp({ arrows: true })');
+    await act("p.showNamed('side')");
+    const spans = await run<number[][]>(
+      "p.root.scene.children.filter((o) => o.name === 'force marks')[0].count === 2 && [...p.root.scene.children.filter((o) => o.name === 'force marks')[0].instanceMatrix.array].filter((_, i) => i % 16 === 10)",
+    );
+    // shafts: their lengths along z; heads take the same of both
+    expect(spans).toHaveLength(2);
+    expect(Number(spans[1])).toBeGreaterThan(Number(spans[0]));
+    expect(await page.locator('.scene-legend', { hasText: 'Pull of the bolts' }).innerText()).toMatch(/longest arrow/);
   });
 
   it('selects the panel, tube or bolt that is clicked, and nothing beside the plate', async () => {
