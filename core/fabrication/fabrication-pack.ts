@@ -231,7 +231,7 @@ function tubeHoles(model: Model): string {
   });
   return writtenTable(
     ['tube', 'bolt', 'from low end mm', 'off centre line mm', 'diameter mm', 'face', 'walls'],
-    [...rows].sort((a, b) => a[0].localeCompare(b[0]) || a[2] - b[2]),
+    [...rows].sort((a, b) => (a[0] < b[0] ? -1 : Number(a[0] > b[0])) || a[2] - b[2]),
   );
 }
 

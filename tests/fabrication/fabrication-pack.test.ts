@@ -156,6 +156,10 @@ describe('plates nested by shelves', () => {
       });
   });
 
+  it('stands pieces upright where that takes fewer sheets: three of 0.82 × 1.36 m on one of 3 × 1.5 m (by hand)', () => {
+    expect(nestPlates([{ id: 'a', width: 0.82, height: 1.36, count: 12 }], stock.sheet, 0.01)).toHaveLength(4);
+  });
+
   it('refuses what no sheet takes, by name', () => {
     expect(() => nestPlates([{ id: 'P9', width: 3.1, height: 0.5, count: 1 }], stock.sheet, 0.01)).toThrow(
       /Part P9 \(3100 × 500 mm\) is larger than a stock sheet/,
