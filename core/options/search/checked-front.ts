@@ -1,0 +1,139 @@
+import { appraise, type Appraisal } from '../../appraise.ts';
+import { catalogueWith } from '../../catalogue/catalogue.ts';
+import { applyEdit, type RawOption } from '../../document/edit.ts';
+import { readDocument, type RawDocument } from '../../document/read-document.ts';
+import { userRows } from '../../document/user-rows.ts';
+import { aimIds, plainAims, sameAim, type AimId, type PlainAims } from './aims.ts';
+import { foundOption, type Digits } from './option-document.ts';
+import { stopOf, useOf, worstStop, type Stop } from './judge.ts';
+import { broken, type Found, type Problem } from './search.ts';
+
+/** An option of the front as it is shown: appraised in full, as if it had been written by hand. */
+export interface ShownOption {
+  readonly digits: Digits;
+  readonly option: RawOption;
+  readonly appraisal: Appraisal;
+  /** Every aim that can be had, whether the search aimed at it or not; SI. */
+  readonly aims: Readonly<Partial<Record<AimId, number>>>;
+  /** Checks set aside that it fails, by title. */
+  readonly aside: readonly string[];
+  /** What stops the next thinner plate, zone by zone. */
+  readonly thinner: readonly Thinner[];
+}
+
+/** "Why not thinner?": the next thinner stock plate in a zone, all else the same. */
+export interface Thinner {
+  readonly zone: string;
+  readonly thickness: string;
+  /** Every check that it fails, at its gravest place; none: thinner would pass, and was not among what was searched. */
+  readonly stops: readonly Stop[];
+}
+
+/**
+ * The front, lightest (first aim) first, each option appraised from its written form. Throws where the appraisal and the
+ * search do not agree: that would be a fault of ours, and no such option may be shown.
+ */
+export function checkedFront(raw: RawDocument, problem: Problem, front: readonly Found[]): readonly ShownOption[] {
+  const sorted = [...front].sort((a, b) => firstDifference(a.aims, b.aims) || firstDifference(a.digits, b.digits));
+  return sorted.map((found, at) => shownOption(raw, problem, found, freeId(raw, `found-${at + 1}`)));
+}
+
+/** One found option, appraised in full. */
+export function shownOption(raw: RawDocument, problem: Problem, found: Found, id: string): ShownOption {
+  const { space, zones } = problem;
+  const { option, appraisal, aims, stops } = appraised(raw, problem, found.digits, id);
+  const again = space.aims.map((aim) => aims[aim]!);
+  if (stops.length > 0 || again.some((value, k) => Math.abs(value - found.aims[k]!) > sameAim * Math.abs(value)))
+    throw new Error(
+      `The search and the full appraisal do not agree on ${option.title}: ${stops.map(({ check }) => check).join(', ') || again.join(' ')}`,
+    );
+  const failing = appraisal.rows.filter(({ verdict }) => verdict === 'fails').map(({ title }) => title);
+  return {
+    digits: found.digits,
+    option,
+    appraisal,
+    aims,
+    aside: [...new Set(failing)],
+    thinner: zones.flatMap((_, zone) => thinnerIn(raw, problem, found.digits, zone) ?? []),
+  };
+}
+
+/** Appraises an option of the space from its written form, with every aim that can be had and all that stops it. */
+export function appraised(
+  raw: RawDocument,
+  problem: Problem,
+  digits: Digits,
+  id: string,
+  change: (option: RawOption) => RawOption = (option) => option,
+) {
+  const { space, zones, aside } = problem;
+  const option = change(foundOption(zones, digits, space.from, id));
+  const laid = applyEdit(raw, { kind: 'addOption', option });
+  const appraisal = appraise(laid, readDocument(laid), id);
+  const { model, rows } = appraisal;
+  const plain = plainAims(model.geometry, model.mass, model.document.rates);
+  const use = useOf(rows, aside);
+  const limit = broken(
+    space.limits,
+    model.geometry.areas.openRatio,
+    plain.mass,
+    appraisal.quantities['cost.heaviestPanel']!.value,
+  );
+  const aims: Partial<Record<AimId, number>> = Object.fromEntries(
+    aimIds
+      .filter((aim) => aim === 'use' || (aim in plain && (aim !== 'cost' || model.document.rates)))
+      .map((aim) => [aim, aim === 'use' ? use : plain[aim as keyof PlainAims]]),
+  );
+  const byCheck = new Map<string, (typeof rows)[number][]>();
+  for (const row of rows) byCheck.set(row.id, [...(byCheck.get(row.id) ?? []), row]);
+  const stops = [...byCheck.values()].flatMap((own) => {
+    const worst = worstStop(own, { aside, judged: space.judged });
+    return worst ? [stopOf(worst)] : [];
+  });
+  return { option, appraisal, aims, stops: limit ? [limit, ...stops] : stops };
+}
+
+/** What stops the next thinner plate in stock in one zone; null where the zone is open or nothing thinner is kept. */
+function thinnerIn(raw: RawDocument, problem: Problem, digits: Digits, zone: number): Thinner | null {
+  const choices = problem.zones[zone]!;
+  const design = choices.designOf(digits[zone]!);
+  if (!design) return null;
+  const series = problem.base.units === 'inch' ? 'inch' : 'metric';
+  const stock = catalogueWith(userRows(problem.base)).stockPlates.filter(
+    (plate) => plate.series === series && plate.thickness < design.thickness.si * (1 - 1e-3),
+  );
+  const next = stock.reduce<(typeof stock)[number] | null>(
+    (most, plate) => (!most || plate.thickness > most.thickness ? plate : most),
+    null,
+  );
+  if (!next) return null;
+  const thickness = next.id;
+  const { stops } = appraised(raw, problem, digits, freeId(raw, 'thinner'), (option) => {
+    const name = Object.keys(option.changes['designs'] as object).find((key) => key.endsWith(`-${zone + 1}`))!;
+    return {
+      ...option,
+      changes: {
+        ...option.changes,
+        designs: {
+          ...(option.changes['designs'] as object),
+          [name]: { ...(option.changes['designs'] as Record<string, object>)[name], thickness },
+        },
+      },
+    };
+  });
+  return { zone: choices.zone.name, thickness, stops };
+}
+
+function firstDifference(a: readonly number[], b: readonly number[]): number {
+  const at = a.findIndex((value, k) => value !== b[k]);
+  return at < 0 ? 0 : a[at]! - b[at]!;
+}
+
+/** An id that no option of the document has. */
+function freeId(raw: RawDocument, wanted: string): string {
+  const taken = new Set(((raw['options'] as readonly { id: string }[] | undefined) ?? []).map(({ id }) => id));
+  for (let n = 0; ; n++) {
+    const id = n === 0 ? wanted : `${wanted}-${n}`;
+    if (!taken.has(id)) return id;
+  }
+}

@@ -1,0 +1,430 @@
+import { modelOf } from '../../appraise.ts';
+import { catalogueWith } from '../../catalogue/catalogue.ts';
+import { checks } from '../../checks/index.ts';
+import { laidRaw } from '../../document/edit.ts';
+import { readDocument, type RawDocument } from '../../document/read-document.ts';
+import type { PlateDocument } from '../../document/schema.ts';
+import { userRows } from '../../document/user-rows.ts';
+import { geometryOf } from '../../geometry/geometry-of.ts';
+import { massReport } from '../../mass/mass-report-of.ts';
+import { Refusal, refusal } from '../../refusal.ts';
+import { dominates, plainAims, requireAims, sameAim, type PlainAims } from './aims.ts';
+import { zoneChoices, type ZoneChoices } from './candidates.ts';
+import { judge, type Stop } from './judge.ts';
+import { optionDocument, type Digits } from './option-document.ts';
+import type { SearchSpace } from './search-space.ts';
+import { thickerIsBetter } from './thicker-is-better.ts';
+
+/** An option that passes and that no other found so far beats in every aim. */
+export interface Found {
+  readonly digits: Digits;
+  /** In the order of the space's aims, SI. */
+  readonly aims: readonly number[];
+  readonly unjudged: number;
+}
+
+/** Where a search stands: plain data, so that it can be put away and taken up again. */
+export interface SearchState {
+  /** Next place: for each zone but the last its candidate in the order of the first aim, for the last its column; null when all is done. */
+  readonly next: readonly number[] | null;
+  readonly front: readonly Found[];
+  /** Options decided so far, one way or another. */
+  readonly decided: number;
+  /** Judged by checks. */
+  readonly judged: number;
+  readonly passing: number;
+  /** Put aside by their aims alone, because one found is as good in all and better in some. */
+  readonly beaten: number;
+  /** What stopped the others: check (or limit) to how many. */
+  readonly stopped: Readonly<Record<string, { readonly title: string; readonly count: number }>>;
+  /** Order in which checks are made: those that stopped an option come to the front. */
+  readonly order: readonly number[];
+  /** No option that is not decided yet has less of the first aim than this; null when none is left. */
+  readonly bound: number | null;
+}
+
+/** One piece of `of` that a space may be cut into; together they decide the whole space, each by itself. */
+export interface Piece {
+  readonly index: number;
+  readonly of: number;
+}
+
+/** A search made ready: what does not change while it runs. */
+export interface Problem {
+  readonly space: SearchSpace;
+  readonly base: PlateDocument;
+  readonly zones: readonly ZoneChoices[];
+  readonly piece: Piece;
+  readonly aside: ReadonlySet<string>;
+  /** Options in the whole space. */
+  readonly options: number;
+  /** True where more thickness never lessens an aim, so that a column's thinnest that passes stands for the thicker. */
+  readonly thinnestLeads: boolean;
+}
+
+/** Reads a space. Refuses aims that cannot be had, zones that overlap, and what the document's own rules refuse. */
+export function searchProblem(raw: RawDocument, space: SearchSpace, piece: Piece = { index: 0, of: 1 }): Problem {
+  const base = readDocument(laidRaw(raw, space.from));
+  requireAims(space.aims, base.rates);
+  if (space.zones.length === 0)
+    throw refusal({
+      what: 'The search has no zone',
+      where: { field: 'zones' },
+      mend: 'Name at least one set of panels that is to be varied.',
+    });
+  const known = new Set([...checks.map(({ id }) => id), ...checks.map(({ limitState }) => limitState), 'handling']);
+  for (const name of space.aside)
+    if (!known.has(name))
+      throw refusal({
+        what: `“${name}” is neither a check nor a limit state`,
+        where: { option: 'aside' },
+        mend: 'Name a limit state (strength, fatigue, serviceability, stability, handling) or the id of a check.',
+      });
+  if (!(
+    Number.isInteger(piece.of) &&
+    piece.of >= 1 &&
+    Number.isInteger(piece.index) &&
+    piece.index >= 0 &&
+    piece.index < piece.of
+  ))
+    throw refusal({
+      what: `There is no piece ${piece.index + 1} of ${piece.of}`,
+      where: { option: 'piece' },
+      mend: 'Write 1/4, 2/4, 3/4 and 4/4 for a search in four pieces.',
+    });
+  const zones = zoneChoices(raw, space);
+  return {
+    space,
+    base,
+    zones,
+    piece,
+    aside: new Set(space.aside),
+    options: zones.reduce((product, { count }) => product * count, 1),
+    thinnestLeads: space.aims.every((aim) => aim === 'mass' || aim === 'weight' || aim === 'cost' || aim === 'holes'),
+  };
+}
+
+/**
+ * The front of best compromises: every option that passes and that none beats. Exact: zones are counted through depth
+ * first, candidates in the order of the first aim; what a found option beats already in the least that it could still
+ * have is left out with all that follows from it, and nothing else is. A generator: each step decides a column (options
+ * that differ in the last zone's thickness alone) and hands out its state; leave it at any step and go on from that state
+ * later. Memory: the aims of each zone's candidates and the front, however long it runs. The same input gives the same
+ * answer, cut in pieces or whole.
+ */
+export function* search(
+  problem: Problem,
+  from?: SearchState,
+  by: Evaluation = evaluationOf(problem),
+): Generator<SearchState, SearchState> {
+  const { zones, space, piece } = problem;
+  const last = zones.length - 1;
+  const bare = by.plain(null);
+  const starting = fresh(problem);
+  const tables: (readonly (readonly number[])[])[] = [];
+  for (let zone = 0; zone <= last; zone++) {
+    const table: (readonly number[])[] = [];
+    for (let candidate = 0; candidate < zones[zone]!.count; candidate++) {
+      table.push(added(by, space, bare, zone, candidate));
+      // Nothing is decided yet, but whoever drives the search can show that it lives, and leave it.
+      if (candidate % 20 === 19) yield from ?? starting;
+    }
+    tables.push(table);
+  }
+  const orders = zones.map((zone, at) =>
+    at === last ? columnOrder(zone, tables[at]!) : candidateOrder(zone, tables[at]!),
+  );
+  const leastOf = tables.map((table) => least(table));
+  const sizeBelow = zones.map((_, at) => zones.slice(at + 1).reduce((product, { count }) => product * count, 1));
+  let state = from ?? starting;
+
+  while (state.next) {
+    const at = [...state.next];
+    const beaten = firstBeaten(at);
+    if (beaten !== null) {
+      // Beaten in the least it can have: with all that follows from it.
+      const lost = beaten === last ? columnMembers(zones[last]!, orders[last]![at[last]!]!).length : sizeBelow[beaten]!;
+      for (let deeper = beaten + 1; deeper <= last; deeper++) at[deeper] = orders[deeper]!.length - 1;
+      state = { ...state, decided: state.decided + lost, beaten: state.beaten + lost };
+    } else state = decided(at, state);
+    const next = after(at);
+    state = { ...state, next, bound: next ? boundAt(next) : null };
+    yield state;
+  }
+  return state;
+
+  /** The least plain aims of all options that begin with these places, down to a depth. */
+  function lowest(at: readonly number[], depth: number): readonly number[] {
+    const sums = space.aims.map((aim) => (aim === 'use' ? 0 : bare[aim as keyof PlainAims]));
+    for (let zone = 0; zone <= last; zone++) {
+      const own =
+        zone > depth
+          ? leastOf[zone]!
+          : zone === last
+            ? least(rowsOf(tables[last]!, columnMembers(zones[last]!, orders[last]![at[last]!]!)))
+            : tables[zone]![orders[zone]![at[zone]!]!]!;
+      for (let k = 0; k < sums.length; k++) sums[k]! += own[k]!;
+    }
+    return sums;
+  }
+
+  function firstBeaten(at: readonly number[]): number | null {
+    for (let depth = 0; depth <= last; depth++) {
+      const low = lowest(at, depth);
+      if (state.front.some(({ aims }) => dominates(aims, low))) return depth;
+    }
+    return null;
+  }
+
+  /** What the first aim can still come down to: the next at every depth, with the least of all that is deeper. */
+  function boundAt(next: readonly number[]): number {
+    if (space.aims[0] === 'use') return 0;
+    let bound = Infinity;
+    for (let depth = 0; depth <= last; depth++) bound = Math.min(bound, lowest(next, depth)[0]!);
+    // The depth of zero that follows is no less, because candidates stand in the order of the first aim; columns do by their least.
+    return bound;
+  }
+
+  function after(at: readonly number[]): readonly number[] | null {
+    const next = [...at];
+    for (let zone = last; zone >= 0; zone--) {
+      const step = zone === 0 ? piece.of : 1;
+      next[zone]! += step;
+      if (next[zone]! < orders[zone]!.length) return next;
+      next[zone] = 0;
+    }
+    return null;
+  }
+
+  /** Decides one column: options that differ in the last zone's thickness alone. */
+  function decided(at: readonly number[], before: SearchState): SearchState {
+    const prefix = at.slice(0, last).map((place, zone) => orders[zone]![place]!);
+    const members = columnMembers(zones[last]!, orders[last]![at[last]!]!);
+    let { front, judged, passing, beaten, order } = before;
+    const stopped = { ...before.stopped };
+    const count = (key: string, title: string, by: number) => {
+      stopped[key] = { title, count: (stopped[key]?.count ?? 0) + by };
+    };
+    const rows = rowsOf(tables[last]!, members);
+    const leads =
+      problem.thinnestLeads &&
+      rows.every((row, i) => i === 0 || row.every((value, k) => value >= rows[i - 1]![k]! * (1 - sameAim)));
+    let start = 0;
+    if (leads && !space.judged && members.length > 2) {
+      // What is declared to get no worse with thickness: the thinnest that keeps it lies between two that were looked at.
+      const declared = order.filter((check) => thickerIsBetter.has(checks[check]!.id));
+      let [low, high] = [0, members.length];
+      while (low < high) {
+        const middle = (low + high) >> 1;
+        const verdict = by.judge([...prefix, members[middle]!], declared, []);
+        judged++;
+        if (verdict.holds || !thickerIsBetter.has(verdict.stop.check)) high = middle;
+        else {
+          count(verdict.stop.check, verdict.stop.title, middle + 1 - low);
+          low = middle + 1;
+        }
+      }
+      start = low;
+    }
+    for (let i = start; i < members.length; i++) {
+      const digits = [...prefix, members[i]!];
+      const verdict = by.judge(digits, order, front);
+      if (!verdict.holds) {
+        if (verdict.plain === 'beaten') beaten++;
+        else {
+          judged++;
+          count(verdict.stop.check, verdict.stop.title, 1);
+          const first = order.findIndex((check) => checks[check]!.id === verdict.stop.check);
+          if (first > 0) order = [order[first]!, ...order.slice(0, first), ...order.slice(first + 1)];
+        }
+        continue;
+      }
+      judged++;
+      passing++;
+      if (!front.some(({ aims }) => dominates(aims, verdict.aims)))
+        front = [
+          ...front.filter(({ aims }) => !dominates(verdict.aims, aims)),
+          { digits, aims: verdict.aims, unjudged: verdict.unjudged },
+        ];
+    }
+    return { ...before, front, judged, passing, beaten, order, stopped, decided: before.decided + members.length };
+  }
+}
+
+/** How the search knows an option: what its aims are without loads, and what the checks say of it. */
+export interface Evaluation {
+  /** Aims with one zone's panels of a candidate and all other zones open; null: with all of them open. */
+  readonly plain: (one: { readonly zone: number; readonly candidate: number } | null) => PlainAims;
+  /** `order`: indices of the checks to make, in this order. `front`: what was found so far. */
+  readonly judge: (digits: Digits, order: readonly number[], front: readonly Found[]) => Verdict;
+}
+
+/** By the document's own geometry, mass, loads and checks. */
+export const evaluationOf = (problem: Problem): Evaluation => ({
+  plain: (one) => plainOf(problem, one),
+  judge: (digits, order, front) => judgedOption(problem, digits, order, front),
+});
+
+export type Verdict =
+  | { readonly holds: true; readonly aims: readonly number[]; readonly unjudged: number }
+  | { readonly holds: false; readonly stop: Stop; readonly plain?: 'beaten' | 'limit' };
+
+/** Judges one option from its document: limits first, then whether it is beaten, then the checks in the order given. */
+export function judgedOption(
+  problem: Problem,
+  digits: Digits,
+  order: readonly number[],
+  front: readonly Found[] = [],
+): Verdict {
+  const { space, base, zones, aside } = problem;
+  const document = optionDocument(base, zones, digits);
+  try {
+    const catalogue = catalogueWith(userRows(document));
+    const geometry = geometryOf(document, catalogue);
+    const mass = massReport(document, geometry, catalogue);
+    const plain = plainAims(geometry, mass, document.rates);
+    const limit = broken(
+      space.limits,
+      geometry.areas.openRatio,
+      plain.mass,
+      Math.max(0, ...geometry.panels.map((panel) => panel.area * panel.thickness * panel.material.density)),
+    );
+    if (limit) return { holds: false, stop: limit, plain: 'limit' };
+    const low = space.aims.map((aim) => (aim === 'use' ? 0 : plain[aim as keyof PlainAims]));
+    if (front.some(({ aims }) => dominates(aims, low))) return { holds: false, stop: beatenStop, plain: 'beaten' };
+    const verdict = judge(modelOf(document), order, { aside, judged: space.judged });
+    if (!verdict.holds) return verdict;
+    return {
+      holds: true,
+      unjudged: verdict.unjudged,
+      aims: space.aims.map((aim, k) => (aim === 'use' ? verdict.use : low[k]!)),
+    };
+  } catch (error) {
+    if (!(error instanceof Refusal)) throw error;
+    return {
+      holds: false,
+      stop: {
+        check: 'cannot be built',
+        title: 'Cannot be built',
+        place: '',
+        situation: null,
+        utilisation: null,
+        reason: error.what,
+      },
+    };
+  }
+}
+
+const beatenStop: Stop = {
+  check: 'beaten',
+  title: 'Beaten by one found',
+  place: '',
+  situation: null,
+  utilisation: null,
+  reason: '',
+};
+
+/** The limit that an option breaks, as a stop, or null. */
+export function broken(
+  limits: SearchSpace['limits'],
+  openRatio: number,
+  mass: number,
+  heaviestPanel: number,
+): Stop | null {
+  const of = (check: string, title: string, utilisation: number | null): Stop => ({
+    check,
+    title,
+    place: 'plate',
+    situation: null,
+    utilisation,
+    reason: title,
+  });
+  if (limits.lift !== undefined && mass > limits.lift)
+    return of('limit-lift', 'Heavier than the crane lifts', mass / limits.lift);
+  if (limits.panelByHand !== undefined && heaviestPanel > limits.panelByHand)
+    return of('limit-panel', 'A panel is heavier than may be handled', heaviestPanel / limits.panelByHand);
+  if (limits.openLeast !== undefined && openRatio < limits.openLeast)
+    return of('limit-open', 'Too little of it is open', null);
+  if (limits.openMost !== undefined && openRatio > limits.openMost)
+    return of('limit-open', 'Too much of it is open', null);
+  return null;
+}
+
+/** Plain aims of the base with one zone's panels of a candidate and all other zones open; without: all zones open. */
+function plainOf(problem: Problem, one: { zone: number; candidate: number } | null): PlainAims {
+  const { base, zones } = problem;
+  const open = zones.map((zone) => ({ ...zone, designOf: () => null }));
+  const choices = one ? open.map((zone, at) => (at === one.zone ? zones[at]! : zone)) : open;
+  const document = optionDocument(
+    base,
+    choices,
+    zones.map((_, at) => (at === one?.zone ? one.candidate : 0)),
+  );
+  const catalogue = catalogueWith(userRows(document));
+  const geometry = geometryOf(document, catalogue);
+  return plainAims(geometry, massReport(document, geometry, catalogue), document.rates);
+}
+
+/**
+ * What a candidate of a zone adds to the aims: masses, holes and costs are sums over panels, so a zone's part does not
+ * depend on the others. A candidate that cannot be built adds nothing here and is refused when it is judged.
+ */
+function added(
+  by: Evaluation,
+  space: SearchSpace,
+  bare: PlainAims,
+  zone: number,
+  candidate: number,
+): readonly number[] {
+  try {
+    const plain = by.plain({ zone, candidate });
+    return space.aims.map((aim) => (aim === 'use' ? 0 : plain[aim as keyof PlainAims] - bare[aim as keyof PlainAims]));
+  } catch (error) {
+    if (!(error instanceof Refusal)) throw error;
+    return space.aims.map(() => 0);
+  }
+}
+
+const rowsOf = (table: readonly (readonly number[])[], members: readonly number[]) =>
+  members.map((member) => table[member]!);
+
+const least = (rows: readonly (readonly number[])[]): readonly number[] =>
+  rows[0]!.map((_, k) => rows.reduce((low, row) => Math.min(low, row[k]!), Infinity));
+
+const candidateOrder = (zone: ZoneChoices, table: readonly (readonly number[])[]): readonly number[] =>
+  Array.from({ length: zone.count }, (_, i) => i).sort((a, b) => table[a]![0]! - table[b]![0]! || a - b);
+
+function columnOrder(zone: ZoneChoices, table: readonly (readonly number[])[]): readonly number[] {
+  const low = Array.from(
+    { length: zone.columns },
+    (_, column) => least(rowsOf(table, columnMembers(zone, column)))[0]!,
+  );
+  return low.map((_, column) => column).sort((a, b) => low[a]! - low[b]! || a - b);
+}
+
+/** Candidates of a column, the thinnest first. */
+function columnMembers(zone: ZoneChoices, column: number): readonly number[] {
+  const first = column * zone.column;
+  return Array.from({ length: Math.min(zone.column, zone.count - first) }, (_, i) => first + i);
+}
+
+function fresh({ piece, zones }: Problem): SearchState {
+  const places = zones.length === 1 ? zones[0]!.columns : zones[0]!.count;
+  return {
+    next: piece.index < places ? [piece.index, ...zones.slice(1).map(() => 0)] : null,
+    front: [],
+    decided: 0,
+    judged: 0,
+    passing: 0,
+    beaten: 0,
+    stopped: {},
+    order: checks.map((_, at) => at),
+    bound: null,
+  };
+}
+
+/** The front of several pieces, or of any lists of found options. */
+export function mergedFront(fronts: readonly (readonly Found[])[]): readonly Found[] {
+  const all = fronts.flat();
+  return all.filter(({ aims }) => !all.some((other) => dominates(other.aims, aims)));
+}
