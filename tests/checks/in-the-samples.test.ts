@@ -19,6 +19,7 @@ const notInSamples: Readonly<Record<string, string>> = {
   'weld-intermittent': 'intermittent welds',
   'fatigue-weld-intermittent': 'intermittent welds',
   'fatigue-bolt-shear': 'bolts that bear shear',
+  'panel-stress': 'forces of the whole plate',
   'tube-wall-pressure': 'sealed tubes',
 };
 
