@@ -38,7 +38,7 @@ export function condense(system: StiffnessSystem, nodes: readonly number[], opti
   if (!nodes.some((node) => [0, 1, 2, 3, 4, 5].some((k) => held[6 * node + k] === 0)))
     throw refusal({ what: 'No kept node can move', mend: 'Keep the nodes by which the part is fastened' });
   const order = options.elimination ?? elimination(system, kept);
-  const factored = factorFronts(order, system, options.kernels ?? frontKernels, true);
+  const factored = factorFronts(order, system, options.kernels ?? frontKernels, { lastStays: true });
   const { kernels, fronts, x } = factored;
   const { freedoms, size, first, count, place } = order;
   const M = kernels.doubles;
@@ -76,7 +76,7 @@ export function condense(system: StiffnessSystem, nodes: readonly number[], opti
 }
 
 /** The rows of a lower triangle (by columns, ld rows) in another order, as a full matrix by rows. */
-function symmetricBlock(M: Float64Array, lower: number, ld: number, row: Int32Array): Float64Array {
+export function symmetricBlock(M: Float64Array, lower: number, ld: number, row: Int32Array): Float64Array {
   const n = row.length;
   const full = new Float64Array(n * n);
   for (let a = 0; a < n; a++)

@@ -63,14 +63,13 @@ function order(work: Work, lo: number, hi: number): void {
     return;
   }
   const id = work.region[own[lo]!]!;
-  // What the walk does not reach is a part by itself.
-  const reached = breadthFirst(work, own[lo]!, id, lo);
-  if (reached < hi) {
+  const apart = fallsApart(work, lo, hi, id);
+  if (apart > lo) {
     for (let p = lo; p < hi; p++) side[own[p]!] = 1;
-    for (let p = lo; p < reached; p++) side[walk[p]!] = 0;
+    for (let p = lo; p < apart; p++) side[walk[p]!] = 0;
     split(work, lo, hi);
-    order(work, lo, reached);
-    order(work, reached, hi);
+    order(work, lo, apart);
+    order(work, apart, hi);
     return;
   }
   breadthFirst(work, walk[hi - 1]!, id, lo);
@@ -86,6 +85,21 @@ function order(work: Work, lo: number, hi: number): void {
   order(work, lo, left);
   order(work, left, right);
   for (let p = right; p < hi; p++) out[p] = own[p]!;
+}
+
+/** Where a part that is not connected falls in two, nearly even, once its first pieces stand first in the walk; lo if it is
+ *  connected. */
+function fallsApart(work: Work, lo: number, hi: number, id: number): number {
+  const own = work.sweeps[0]!;
+  const first = -(work.counters.walks + 1);
+  let begin = lo;
+  let reached = breadthFirst(work, own[lo]!, id, lo);
+  for (let p = lo; reached < hi && 2 * (reached - lo) < hi - lo; p++) {
+    if (work.rank[own[p]!]! <= first) continue;
+    begin = reached;
+    reached = breadthFirst(work, own[p]!, id, reached);
+  }
+  return reached < hi ? reached : begin;
 }
 
 interface Cut {

@@ -1,16 +1,32 @@
+import type { ElementStiffness } from '../structure/element-stiffness.ts';
 import type { StiffnessSystem } from './stiffness-system.ts';
+import { strandsOf } from './strands.ts';
 
-/** out ← K u by elements; forces of freedoms that are held are left in (the reactions). */
+/** out ← K u by elements, strand by strand; forces of freedoms that are held are left in (the reactions). */
 export function elementProduct({ elements }: StiffnessSystem, u: Float64Array, out: Float64Array): Float64Array {
   out.fill(0);
-  const local = new Float64Array(elements.reduce((most, { nodes }) => Math.max(most, 6 * nodes.length), 0));
+  let local = new Float64Array(48);
+  let at = new Int32Array(48);
   for (const { nodes, stiffness } of elements) {
     const size = 6 * nodes.length;
-    for (let a = 0; a < nodes.length; a++) for (let k = 0; k < 6; k++) local[6 * a + k] = u[6 * nodes[a]! + k]!;
-    for (let i = 0, p = 0; i < size; i++) {
-      let sum = 0;
-      for (let j = 0; j < size; j++, p++) sum += stiffness[p]! * local[j]!;
-      out[6 * nodes[(i / 6) | 0]! + (i % 6)]! += sum;
+    for (const members of strandsOf({ stiffness }).members) {
+      const count = members.length;
+      if (count > local.length) {
+        local = new Float64Array(count);
+        at = new Int32Array(count);
+      }
+      for (let k = 0; k < count; k++) {
+        const a = members[k]!;
+        const node = (a / 6) | 0;
+        at[k] = 6 * nodes[node]! + (a - 6 * node);
+        local[k] = u[at[k]!]!;
+      }
+      for (let k = 0; k < count; k++) {
+        const row = members[k]! * size;
+        let sum = 0;
+        for (let j = 0; j < count; j++) sum += stiffness[row + members[j]!]! * local[j]!;
+        out[at[k]!]! += sum;
+      }
     }
   }
   return out;
@@ -21,12 +37,20 @@ export function elementProduct({ elements }: StiffnessSystem, u: Float64Array, o
 export function normBound({ elements, held }: StiffnessSystem): number {
   const sums = new Float64Array(held.length);
   for (const { nodes, stiffness } of elements) {
-    const size = 6 * nodes.length;
-    for (let i = 0, p = 0; i < size; i++) {
-      let sum = 0;
-      for (let j = 0; j < size; j++, p++) sum += Math.abs(stiffness[p]!);
-      sums[6 * nodes[(i / 6) | 0]! + (i % 6)]! += sum;
-    }
+    const own = rowSums(stiffness, 6 * nodes.length);
+    for (let a = 0; a < nodes.length; a++) for (let k = 0; k < 6; k++) sums[6 * nodes[a]! + k]! += own[6 * a + k]!;
   }
   return sums.reduce((most, sum, i) => (held[i] === 0 && sum > most ? sum : most), 0);
 }
+
+/** Σ_j |K_ij| of each row, found once for each matrix. */
+function rowSums(stiffness: ElementStiffness['stiffness'], size: number): Float64Array {
+  const known = sumsOf.get(stiffness);
+  if (known) return known;
+  const sums = new Float64Array(size);
+  for (let i = 0, p = 0; i < size; i++) for (let j = 0; j < size; j++, p++) sums[i]! += Math.abs(stiffness[p]!);
+  sumsOf.set(stiffness, sums);
+  return sums;
+}
+
+const sumsOf = new WeakMap<Float64Array, Float64Array>();

@@ -1,13 +1,14 @@
 import { dissect } from './dissect.ts';
 import { nodeGraph } from './node-graph.ts';
 import type { StiffnessSystem } from './stiffness-system.ts';
+import { isWithin, strandsOf, type Strands } from './strands.ts';
 import { supernodes } from './supernodes.ts';
 
-/** How a system is eliminated, down to freedoms. It depends on which nodes the elements join and on what is held, not on
- *  any stiffness: one elimination serves every system of the same pattern.
+/** How a system is eliminated, down to freedoms. It depends on which freedoms meet in the elements and on what is held, not
+ *  on any stiffness: one elimination serves every system of the same pattern, or of less.
  *  Freedom i of the elimination is freedom freedoms[i] of the system; place[freedom of the system] is i, or -1 if held.
  *  Front s eliminates freedoms first[s] … first[s + 1] - 1 and is coupled to rows[rowStart[s]] … rows[rowStart[s + 1] - 1]
- *  above them; elements[elementStart[s]] … are added into it. A front stands after all fronts below it in the tree. */
+ *  above them; strand elementStrand[p] of element elements[p], p from elementStart[s], is added into it. A front stands after all fronts below it in the tree. */
 export interface Elimination {
   readonly size: number;
   readonly freedoms: Int32Array;
@@ -19,9 +20,16 @@ export interface Elimination {
   readonly rows: Int32Array;
   readonly elementStart: Int32Array;
   readonly elements: Int32Array;
+  readonly elementStrand: Uint8Array;
   /** Multiplications and additions of the factorisation, pivots not counted. */
   readonly flops: number;
+  /** What met in each element. */
+  readonly strands: readonly Strands[];
 }
+
+/** Whether an elimination serves a system with the same nodes, elements and held freedoms: nothing meets that did not before. */
+export const serves = ({ strands }: Elimination, { elements }: StiffnessSystem): boolean =>
+  strands.length === elements.length && elements.every((element, e) => isWithin(strandsOf(element), strands[e]!));
 
 /** kept: N, 1 for nodes that are not to be eliminated: their freedoms come last and are the whole of the last front. */
 export function elimination(system: StiffnessSystem, kept?: Uint8Array): Elimination {
@@ -37,11 +45,11 @@ export function elimination(system: StiffnessSystem, kept?: Uint8Array): Elimina
   const place = new Int32Array(system.held.length).fill(-1);
   let end = 0;
   for (const v of order)
-    for (let k = 6 * graph.nodes[v]!; k < 6 * graph.nodes[v]! + 6; k++)
-      if (system.held[k] === 0) {
-        place[k] = end;
-        freedoms[end++] = k;
-      }
+    for (let p = graph.freedomStart[v]!; p < graph.freedomStart[v + 1]!; p++) {
+      const k = graph.freedoms[p]!;
+      place[k] = end;
+      freedoms[end++] = k;
+    }
   const first = firstPlace.map((p) => start[p]!);
   const rowStart = new Int32Array(count + 1);
   for (let s = 0; s < count; s++) {
@@ -70,31 +78,45 @@ export function elimination(system: StiffnessSystem, kept?: Uint8Array): Elimina
     rows,
     ...elementsOfFronts(system, place, first),
     flops,
+    strands: system.elements.map((element) => strandsOf(element)),
   };
 }
 
-/** Each element goes to the front that eliminates the first of its freedoms; one without a free freedom goes nowhere. */
+/** Each strand of an element goes to the front that eliminates the first of its freedoms; one without a free freedom goes
+ *  nowhere. */
 function elementsOfFronts(
   { elements }: StiffnessSystem,
   place: Int32Array,
   first: Int32Array,
-): { elementStart: Int32Array; elements: Int32Array } {
+): Pick<Elimination, 'elementStart' | 'elements' | 'elementStrand'> {
   const count = first.length - 1;
   const front = new Int32Array(place.length);
   for (let s = 0; s < count; s++) front.fill(s, first[s]!, first[s + 1]!);
-  const frontOf = Int32Array.from(elements, ({ nodes }) => {
-    let least = place.length;
-    for (const node of nodes)
-      for (let k = 6 * node; k < 6 * node + 6; k++) if (place[k]! >= 0 && place[k]! < least) least = place[k]!;
-    return least === place.length ? -1 : front[least]!;
-  });
   const elementStart = new Int32Array(count + 1);
-  for (const s of frontOf) if (s >= 0) elementStart[s + 1]!++;
+  const to: number[] = [];
+  for (const element of elements)
+    for (const members of strandsOf(element).members) {
+      let least = place.length;
+      for (const a of members) {
+        const i = place[6 * element.nodes[(a / 6) | 0]! + (a % 6)]!;
+        if (i >= 0 && i < least) least = i;
+      }
+      const s = least === place.length ? -1 : front[least]!;
+      to.push(s);
+      if (s >= 0) elementStart[s + 1]!++;
+    }
   for (let s = 0; s < count; s++) elementStart[s + 1]! += elementStart[s]!;
   const list = new Int32Array(elementStart[count]!);
+  const elementStrand = new Uint8Array(list.length);
   const next = elementStart.slice(0, count);
-  frontOf.forEach((s, e) => {
-    if (s >= 0) list[next[s]!++] = e;
+  let p = 0;
+  elements.forEach((element, e) => {
+    for (let strand = 0; strand < strandsOf(element).count; strand++) {
+      const s = to[p++]!;
+      if (s < 0) continue;
+      elementStrand[next[s]!] = strand;
+      list[next[s]!++] = e;
+    }
   });
-  return { elementStart, elements: list };
+  return { elementStart, elements: list, elementStrand };
 }

@@ -6,6 +6,7 @@ import type { StiffnessSystem } from './stiffness-system.ts';
 /** A matrix taken apart: the panels of all fronts in one arena, with room for a vector and a front's part of it. */
 export interface FactoredFronts {
   readonly elimination: Elimination;
+  readonly plan: ArenaPlan;
   readonly kernels: FrontKernels;
   readonly fronts: readonly Front[];
   /** Where each front's rows stand, in integers. */
@@ -17,6 +18,8 @@ export interface FactoredFronts {
   readonly diagonal: number;
   /** Bytes of the panels alone. */
   readonly factorBytes: number;
+  /** Multiplications and additions done for it. */
+  readonly flopsDone: number;
 }
 
 /** A pivot at or below this part of what stood on the diagonal cannot be gone on with. */
@@ -27,39 +30,48 @@ const weakPivot = 1e-6;
 const weakest = 4;
 const noEnergy = 1e-14;
 
+export interface FactorSettings {
+  /** The last front is gathered and not eliminated. */
+  readonly lastStays?: boolean;
+  /** Every front keeps what it left for the one above: more memory, and `again` may go on from it. */
+  readonly keepsUpdates?: boolean;
+  /** A factor of the same elimination that kept its updates, and the elements whose matrices are others now: only the fronts
+   *  on the way from these to the root are done again, in its arena, to the bits of a whole factorisation. */
+  readonly again?: { readonly factored: FactoredFronts; readonly changed: readonly boolean[] };
+}
+
 /** K = L Lᵀ by fronts (Duff & Reid 1983, ACM Trans. Math. Softw. 9, 302, from memory): each front gathers its elements and
- *  what the fronts below it left, eliminates its own freedoms, and leaves the rest to the front above. With
- *  `lastStays` the last front is gathered and not eliminated. Throws a Mechanism where a pivot is nil. */
+ *  what the fronts below it left, eliminates its own freedoms, and leaves the rest to the front above. Throws a Mechanism
+ *  where a pivot is nil; the arena of `again` is then of no more use. */
 export function factorFronts(
   elimination: Elimination,
   system: StiffnessSystem,
   make: MakeKernels,
-  lastStays = false,
+  { lastStays = false, keepsUpdates = false, again }: FactorSettings = {},
 ): FactoredFronts {
   const { count, size, parent, rowStart, rows } = elimination;
-  const plan = arenaPlan(elimination);
-  const kernels = make(plan.length);
+  const plan = again?.factored.plan ?? arenaPlan(elimination, keepsUpdates);
+  const kernels = again?.factored.kernels ?? make(plan.length);
   const { doubles: M, integers: I } = kernels;
   I.set(rows, 2 * plan.rows);
+  M.fill(0, plan.diagonal, plan.diagonal + size);
   addDiagonal(M, plan.diagonal, elimination, system);
   const children = Array.from({ length: count }, (): number[] => []);
   parent.forEach((above, s) => {
     if (above >= 0) children[above]!.push(s);
   });
   const local = new Int32Array(size);
-  const factored: FactoredFronts = {
-    elimination,
-    kernels,
-    fronts: plan.fronts,
-    rows: rowStart.map((start) => 2 * plan.rows + start),
-    x: plan.x,
-    t: plan.t,
-    diagonal: plan.diagonal,
-    factorBytes: plan.factorBytes,
-  };
+  const stale = again && staleFronts(elimination, again.changed);
+  const flopsDone = plan.fronts.reduce(
+    (sum, front, s) => sum + ((stale && stale[s] === 0) || (lastStays && s === count - 1) ? 0 : frontFlops(front)),
+    0,
+  );
+  const factored: FactoredFronts = { ...inArena(elimination, plan), kernels, flopsDone };
   for (let s = 0; s < count; s++) {
+    if (stale && stale[s] === 0) continue;
     const front = plan.fronts[s]!;
     numberRows(elimination, s, local);
+    if (stale) M.fill(0, front.panel, front.panel + (round6(front.w) + round6(front.b)) * front.w);
     M.fill(0, front.update, front.update + round6(front.b) * front.b);
     addElements(M, front, s, local, elimination, system);
     for (const c of children[s]!) {
@@ -78,7 +90,32 @@ export function factorFronts(
   return factored;
 }
 
-interface ArenaPlan {
+/** Where all of a factor stands in an arena, by its plan. */
+export const inArena = (elimination: Elimination, plan: ArenaPlan): Omit<FactoredFronts, 'kernels' | 'flopsDone'> => ({
+  elimination,
+  plan,
+  fronts: plan.fronts,
+  rows: elimination.rowStart.map((start) => 2 * plan.rows + start),
+  x: plan.x,
+  t: plan.t,
+  diagonal: plan.diagonal,
+  factorBytes: plan.factorBytes,
+});
+
+const frontFlops = ({ w, b }: Pick<Front, 'w' | 'b'>): number => w ** 3 / 3 + w * w * b + w * b * b;
+
+/** 1 for fronts that take in a changed element, and for all above them. */
+function staleFronts({ count, parent, elementStart, elements }: Elimination, changed: readonly boolean[]): Uint8Array {
+  const stale = new Uint8Array(count);
+  for (let s = 0; s < count; s++) {
+    for (let p = elementStart[s]!; stale[s] === 0 && p < elementStart[s + 1]!; p++)
+      if (changed[elements[p]!]) stale[s] = 1;
+    if (stale[s] === 1 && parent[s]! >= 0) stale[parent[s]!] = 1;
+  }
+  return stale;
+}
+
+export interface ArenaPlan {
   readonly length: number;
   readonly diagonal: number;
   readonly x: number;
@@ -91,8 +128,12 @@ interface ArenaPlan {
 }
 
 /** Where everything stands. Updates wait on two stacks, those of even and of odd depth in the tree: when a front's update is
- *  laid on one, the updates it takes in lie on top of the other, so nothing is ever moved. */
-function arenaPlan({ count, size, parent, first, rowStart, rows }: Elimination): ArenaPlan {
+ *  laid on one, the updates it takes in lie on top of the other, so nothing is ever moved. With `keepsUpdates` nothing is
+ *  taken off them. */
+export function arenaPlan(
+  { count, size, parent, first, rowStart, rows }: Elimination,
+  keepsUpdates: boolean,
+): ArenaPlan {
   const depth = new Uint8Array(count);
   for (let s = count - 1; s >= 0; s--) depth[s] = parent[s]! < 0 ? 0 : 1 - depth[parent[s]!]!;
   const width = (s: number): number => first[s + 1]! - first[s]!;
@@ -116,7 +157,7 @@ function arenaPlan({ count, size, parent, first, rowStart, rows }: Elimination):
     updateAt[s] = top[side]!;
     top[side]! += round6(b) * b;
     peak[side] = Math.max(peak[side]!, top[side]!);
-    top[1 - side]! -= taken[s]!;
+    if (!keepsUpdates) top[1 - side]! -= taken[s]!;
     if (parent[s]! >= 0) taken[parent[s]!]! += round6(b) * b;
   }
   // A tile is four columns wide: beyond the last column it writes back what stands there.
@@ -172,13 +213,13 @@ function numberRows({ first, rowStart, rows }: Elimination, s: number, local: In
   for (let p = rowStart[s]!; p < rowStart[s + 1]!; p++) local[rows[p]!] = below + p - rowStart[s]!;
 }
 
-/** Adds the elements of front s; of each pair of freedoms the entry below the diagonal. */
+/** Adds the strands of front s; of each pair of freedoms the entry below the diagonal. */
 function addElements(
   M: Float64Array,
   { w, b, panel, update }: Front,
   s: number,
   local: Int32Array,
-  { place, elementStart, elements: list }: Elimination,
+  { place, elementStart, elements: list, elementStrand, strands }: Elimination,
   { elements }: StiffnessSystem,
 ): void {
   const own = round6(w);
@@ -186,26 +227,30 @@ function addElements(
   const ld = own + ldU;
   for (let p = elementStart[s]!; p < elementStart[s + 1]!; p++) {
     const { nodes, stiffness } = elements[list[p]!]!;
+    const members = strands[list[p]!]!.members[elementStrand[p]!]!;
+    const count = members.length;
     const size = 6 * nodes.length;
-    const row = rowOf.length >= size ? rowOf : (rowOf = new Int32Array(size));
-    for (let a = 0; a < size; a++) {
+    const row = rowOf.length >= count ? rowOf : (rowOf = new Int32Array(count));
+    for (let k = 0; k < count; k++) {
+      const a = members[k]!;
       const i = place[6 * nodes[(a / 6) | 0]! + (a % 6)]!;
-      row[a] = i < 0 ? -1 : local[i]!;
+      row[k] = i < 0 ? -1 : local[i]!;
     }
-    for (let a = 0; a < size; a++) {
-      const j = row[a]!;
+    for (let k = 0; k < count; k++) {
+      const j = row[k]!;
       if (j < 0) continue;
       // Row a of the element is column j of the front: the matrix is symmetric.
       const column = j < w ? panel + j * ld : update + (j - own) * ldU - own;
-      for (let c = 0, from = a * size; c < size; c++, from++) {
+      const from = members[k]! * size;
+      for (let c = 0; c < count; c++) {
         const i = row[c]!;
-        if (i >= j) M[column + i]! += stiffness[from]!;
+        if (i >= j) M[column + i]! += stiffness[from + members[c]!]!;
       }
     }
   }
 }
 
-/** Room for the rows of the largest element so far. */
+/** Room for the rows of the largest strand so far. */
 let rowOf = new Int32Array(48);
 
 /** A child's rows as runs of rows of its parent, into I at `at`. Gives how many. */

@@ -1,7 +1,7 @@
 import { refusal } from '../../refusal.ts';
 import { oneNorm } from './condition.ts';
 import { elementProduct, normBound } from './element-product.ts';
-import { elimination, type Elimination } from './elimination.ts';
+import { elimination, serves, type Elimination } from './elimination.ts';
 import { factorFronts, type FactoredFronts } from './factor-fronts.ts';
 import type { MakeKernels } from './front-kernels.ts';
 import { frontKernels } from './wasm-kernels.ts';
@@ -11,7 +11,8 @@ import { solveLower, solveUpper } from './triangular-solve.ts';
 export interface FactoriseOptions {
   /** How the dense work is done; WebAssembly where it may run, unless told. */
   readonly kernels?: MakeKernels;
-  /** The elimination of an earlier system with the same nodes, elements and held freedoms: only stiffness has changed. */
+  /** The elimination of an earlier system with the same nodes, elements and held freedoms: only stiffness has
+   *  changed. Where it does not serve (freedoms meet now that did not), another is found. */
   readonly elimination?: Elimination;
 }
 
@@ -35,8 +36,27 @@ export interface Factorisation {
 /** Factorises K. Refuses a system that does not fit together; throws a Mechanism if something is not held. */
 export function factorise(system: StiffnessSystem, options: FactoriseOptions = {}): Factorisation {
   requireSystem(system);
-  const order = options.elimination ?? elimination(system);
+  const given = options.elimination;
+  const order = given && serves(given, system) ? given : elimination(system);
   const factored = factorFronts(order, system, options.kernels ?? frontKernels);
+  return factorisationOf(system, {
+    solveOnce: (f) => solveOnce(factored, f),
+    freedoms: order.freedoms,
+    elimination: order,
+    flops: order.flops,
+    bytes: factored.kernels.doubles.byteLength,
+    factorBytes: factored.factorBytes,
+  });
+}
+
+/** K taken apart in whatever way: one pass through its factors, and the free freedoms in any order. */
+interface TakenApart extends Pick<Factorisation, 'elimination' | 'flops' | 'bytes' | 'factorBytes'> {
+  readonly solveOnce: (f: Float64Array) => Float64Array;
+  readonly freedoms: Int32Array;
+}
+
+/** Solves, refines and estimates by the elements of a system and the factors of its matrix. */
+export function factorisationOf(system: StiffnessSystem, apart: TakenApart): Factorisation {
   const norm = normBound(system);
   const { held } = system;
   const product = new Float64Array(held.length);
@@ -54,16 +74,16 @@ export function factorise(system: StiffnessSystem, options: FactoriseOptions = {
   return {
     solve(f) {
       requireForces(f, held);
-      return refined(factored, f, unbalanced, scaled);
+      return refined(apart.solveOnce, f, unbalanced, scaled);
     },
     residual: (u, f) => scaled(unbalanced(u, f), u, f),
     get conditionEstimate() {
-      return (condition ??= conditionOf(system, factored));
+      return (condition ??= conditionOf(system, apart));
     },
-    elimination: order,
-    flops: order.flops,
-    bytes: factored.kernels.doubles.byteLength,
-    factorBytes: factored.factorBytes,
+    elimination: apart.elimination,
+    flops: apart.flops,
+    bytes: apart.bytes,
+    factorBytes: apart.factorBytes,
   };
 }
 
@@ -84,16 +104,16 @@ const atRounding = 2 ** -53;
 const mostSteps = 3;
 
 function refined(
-  factored: FactoredFronts,
+  pass: (f: Float64Array) => Float64Array,
   f: Float64Array,
   unbalanced: (u: Float64Array, f: Float64Array) => Float64Array,
   scaled: (r: Float64Array, u: Float64Array, f: Float64Array) => number,
 ): Float64Array {
-  let u = solveOnce(factored, f);
+  let u = pass(f);
   let r = unbalanced(u, f);
   let error = scaled(r, u, f);
   for (let step = 0; step < mostSteps && error > atRounding; step++) {
-    const correction = solveOnce(factored, r);
+    const correction = pass(r);
     const better = u.map((value, i) => value + correction[i]!);
     r = unbalanced(better, f);
     const now = scaled(r, better, f);
@@ -117,8 +137,8 @@ export function solveOnce(factored: FactoredFronts, f: Float64Array): Float64Arr
   return u;
 }
 
-function conditionOf(system: StiffnessSystem, factored: FactoredFronts): number {
-  const { freedoms, size } = factored.elimination;
+function conditionOf(system: StiffnessSystem, { freedoms, solveOnce: pass }: TakenApart): number {
+  const size = freedoms.length;
   const whole = new Float64Array(system.held.length);
   const spread = (x: Float64Array): Float64Array => {
     for (let i = 0; i < size; i++) whole[freedoms[i]!] = x[i]!;
@@ -127,7 +147,7 @@ function conditionOf(system: StiffnessSystem, factored: FactoredFronts): number 
   const out = new Float64Array(system.held.length);
   const gathered = (y: Float64Array): Float64Array => Float64Array.from(freedoms, (freedom) => y[freedom]!);
   const K = oneNorm(size, (x) => gathered(elementProduct(system, spread(x), out)));
-  const inverse = oneNorm(size, (x) => gathered(solveOnce(factored, spread(x))));
+  const inverse = oneNorm(size, (x) => gathered(pass(spread(x))));
   return K * inverse;
 }
 

@@ -35,14 +35,17 @@ function energyShare({ elements }: StiffnessSystem, x: Float64Array): number {
   let energy = 0;
   let gross = 0;
   for (const { nodes, stiffness } of elements) {
-    const local = nodes.flatMap((node) => Array.from(x.subarray(6 * node, 6 * node + 6)));
-    const size = local.length;
-    for (let i = 0; i < size; i++)
-      for (let j = 0; j < size; j++) {
-        const part = local[i]! * stiffness[i * size + j]! * local[j]!;
-        energy += part;
-        gross += Math.abs(part);
-      }
+    const size = 6 * nodes.length;
+    for (let i = 0; i < size; i++) {
+      const own = x[6 * nodes[(i / 6) | 0]! + (i % 6)]!;
+      if (own === 0) continue;
+      for (let b = 0, p = i * size; b < nodes.length; b++)
+        for (let k = 6 * nodes[b]!; k < 6 * nodes[b]! + 6; k++, p++) {
+          const part = own * stiffness[p]! * x[k]!;
+          energy += part;
+          gross += Math.abs(part);
+        }
+    }
   }
   return gross > 0 ? energy / gross : 0;
 }

@@ -17,7 +17,6 @@ export function requireSystem({ coordinates, elements, held }: StiffnessSystem):
       what: `${coordinates.length} coordinates and ${held.length} freedoms do not belong together`,
       mend: 'Give three coordinates and six freedoms for each node',
     });
-  const seen = new Set<Float64Array>();
   elements.forEach(({ nodes, stiffness }, element) => {
     const place = { element };
     if (stiffness.length !== 36 * nodes.length ** 2)
@@ -33,8 +32,7 @@ export function requireSystem({ coordinates, elements, held }: StiffnessSystem):
           where: place,
           mend: `Number the nodes from 0 to ${count - 1}`,
         });
-    if (seen.has(stiffness)) return;
-    seen.add(stiffness);
+    if (finite.has(stiffness)) return;
     for (const entry of stiffness)
       if (!Number.isFinite(entry))
         throw refusal({
@@ -42,5 +40,9 @@ export function requireSystem({ coordinates, elements, held }: StiffnessSystem):
           where: { ...place, node: nodes[0]! },
           mend: 'Look for a length, thickness or modulus that is zero or missing',
         });
+    finite.add(stiffness);
   });
 }
+
+/** Matrices that were looked through: each is once, as long as it lives. */
+const finite = new WeakSet<Float64Array>();

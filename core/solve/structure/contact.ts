@@ -12,18 +12,32 @@ export function opening({ nodes: [panel, tube], offset: [rx, ry], side, gap }: C
 /** Force that presses a closed point together, N. */
 export const contactForce = (part: ContactPart, u: Float64Array): number => -part.stiffness * opening(part, u);
 
-/** A closed point as an element: k g gᵀ with g the rows of its opening. */
-export function contactElement({ nodes, offset: [rx, ry], stiffness }: ContactPart): ElementStiffness {
+/** A closed point as an element: k g gᵀ with g the rows of its opening. A part has one, as long as it lives. */
+export const contactElement = (part: ContactPart): ElementStiffness => pairOf(part).closed;
+
+/** An open point: no stiffness, but its place in the pattern, so that one order of elimination serves every contact set. */
+export const openElement = (part: ContactPart): ElementStiffness => pairOf(part).open;
+
+interface ContactPair {
+  readonly closed: ElementStiffness;
+  readonly open: ElementStiffness;
+}
+
+const pairs = new WeakMap<ContactPart, ContactPair>();
+const nothing = new Float64Array(144);
+
+function pairOf(part: ContactPart): ContactPair {
+  const found = pairs.get(part);
+  if (found) return found;
+  const { nodes, offset: [rx, ry], stiffness } = part; // prettier-ignore
   const g = new Float64Array(12);
   [g[2], g[8], g[9], g[10]] = [1, -1, -ry, rx];
   const k = new Float64Array(144);
   for (let i = 0; i < 12; i++) for (let j = 0; j < 12; j++) k[12 * i + j] = stiffness * g[i]! * g[j]!;
-  return { nodes, stiffness: k };
+  const made = { closed: { nodes, stiffness: k }, open: { nodes, stiffness: nothing, pattern: k } };
+  pairs.set(part, made);
+  return made;
 }
-
-/** An open point: no stiffness, but its place in the pattern, so that one order of elimination serves every contact set. */
-export const openElement = ({ nodes }: ContactPart): ElementStiffness => ({ nodes, stiffness: nothing });
-const nothing = new Float64Array(144);
 
 /** Elements with those of contact behind them, closed or open; open where none is said to be closed. */
 export const withContact = (

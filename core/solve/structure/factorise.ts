@@ -6,5 +6,6 @@ export interface Factored {
   residual(u: Float64Array, f: Float64Array): number;
 }
 
-/** Factors systems of one pattern one after the other: what is found out about the order of elimination is kept. */
-export type Factorise = (system: StiffnessSystem) => Factored;
+/** Factors systems of one pattern one after the other: what is found out about the order of elimination is kept. parts: for
+ *  each element the part of the structure that it belongs to, or -1; parts that are equal, or as before, need not be done again. */
+export type Factorise = (system: StiffnessSystem, parts?: Int32Array) => Factored;

@@ -5,6 +5,7 @@ import { contactFaults, contactForce, contactLoads, withContact } from './contac
 import { heldStructure, type HeldAnswer } from './held-structure.ts';
 import { holdFreedoms } from './hold-freedoms.ts';
 import type { PointMass } from './lumped-mass.ts';
+import { partNumbers } from './part-numbers.ts';
 import type { Structure, SupportPart } from './structure.ts';
 
 /** A structure with its elements and masses, ready for any loads. */
@@ -98,7 +99,7 @@ function solveOnce(
 ): HeldAnswer & { residual: number; held: number } {
   const { coordinates } = structure;
   const system = { coordinates, elements: withContact(elements, structure, closed), held };
-  const factor = factorise(system);
+  const factor = factorise(system, partNumbers(structure));
   const applied = contactLoads(structure, closed).map((value, i) => value + f[i]!);
   const solve = (loads: Float64Array): Float64Array => factor.solve(loads);
   const answer = heldStructure({ coordinates, masses, solve }, applied, supports, present, oneWay);
