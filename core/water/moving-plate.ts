@@ -38,7 +38,7 @@ export function heaveByAmplitude(
   amplitudes: readonly number[],
   { which = 'best', within = 1e-3 }: { which?: keyof Spread; within?: number } = {},
 ): readonly HeaveAt[] {
-  const { cover, D: potentialD } = plateProblem(plan, frame);
+  const { cover, D: potentialD, grip } = plateProblem(plan, frame);
   const t = plan.thickness;
   const n = frame.nx * frame.ny;
   const loss = new Map(openingsOf(plan, cover.patches).map(({ id, tau, hydraulicDiameter }) => [id, gapLoss(tau, t / hydraulicDiameter)[which]])); // prettier-ignore
@@ -71,6 +71,9 @@ export function heaveByAmplitude(
     for (let k = 0; k < n; k++) {
       A += v.re[k]! * mu.re[k]! - v.im[k]! * mu.im[k]!;
       B -= v.re[k]! * mu.im[k]! + v.im[k]! * mu.re[k]!;
+      // What the loss takes along of the water in the gap's height, the walls of the gap feel.
+      A += t * (v.re[k]! - grip[k]!);
+      B -= t * v.im[k]!;
     }
     return [density * frame.h ** 2 * A, density * frame.h ** 2 * B];
   };

@@ -134,6 +134,16 @@ describe('heave with losing gaps', () => {
     }
   });
 
+  it('between tubes too, losses only add: mass and damping never below those of potential flow', () => {
+    const tubes = crossing(4, 1, 4, 1 / 16);
+    const three = heaveByAmplitude(tubes, plateLattice(tubes, 36), 1, [0.005, 0.05, 0.5]);
+    for (const { addedMass, still, damping } of three) {
+      expect(addedMass).toBeGreaterThan(still * (1 - 1e-3));
+      expect(damping).toBeGreaterThan(0);
+    }
+    expect(three[2]!.addedMass).toBeGreaterThan(three[0]!.addedMass);
+  });
+
   it('is the potential flow of a plate without openings at every amplitude', () => {
     const solidPlan = { rectangles: [{ x0: 0, y0: 0, x1: 1, y1: 1 }], holes: [], thickness: 0 };
     const [one] = heaveByAmplitude(solidPlan, plateLattice(solidPlan, 30), 1000, [0.1]);
