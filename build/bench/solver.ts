@@ -9,7 +9,7 @@ import type { Measure } from './measure.ts';
 
 /** Part `solver`: plates of real shell elements, clamped along their edges, against CHOLMOD on one thread. Both solve the same
  *  matrix for a right-hand side of ones in turns, each from the start: ours from the elements, CHOLMOD from the assembled
- *  matrix, by whichever of its orderings takes less in all. */
+ *  matrix without its noughts, by whichever of its orderings takes less in all. */
 export async function bench(): Promise<readonly Measure[]> {
   if (!builtCholmod()) {
     console.error(

@@ -48,6 +48,10 @@ export function lowerTriangle({ elements, held }: StiffnessSystem): LowerTriangl
       }
       sum[i]! += entries[p]!;
     }
+    // What is nought for certain is no entry: CHOLMOD then sees, as our ordering does, which freedoms never meet.
+    let kept = from;
+    for (let p = from; p < end; p++) if (sum[rows[p]!] !== 0 || rows[p] === j) rows[kept++] = rows[p]!;
+    end = kept;
     rows.subarray(from, end).sort();
     for (let p = from; p < end; p++) entries[p] = sum[rows[p]!]!;
     start[j + 1] = end;
