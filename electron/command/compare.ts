@@ -1,6 +1,13 @@
 import { resolve } from 'node:path';
 import { compare, comparedQuantities, type Comparison } from '../../core/options/compare.ts';
+import { againstRows, turnWords } from '../../core/options/bolted-against-welded-rows.ts';
+import {
+  boltedAgainstWelded,
+  type BoltedAgainstWelded,
+  type FixedSo,
+} from '../../core/options/bolted-against-welded.ts';
 import { comparedWords } from '../../core/options/compared-words.ts';
+import { printIn } from '../../core/note/print-in.ts';
 import { formatQuantity, printedUnit, unitText } from '../../core/quantity/format-quantity.ts';
 import { programVersion, resultOf } from '../../core/result.ts';
 import type { UnitSystem } from '../../core/quantity/format-quantity.ts';
@@ -12,20 +19,30 @@ import { optionsOf } from './options-of.ts';
 import { tableText } from './table-text.ts';
 import type { Verb } from './verbs.ts';
 
-const usage = 'compare FILE [--against ID] [--solver] [--json]';
+const usage = 'compare FILE [--against ID] [--bolted-welded] [--solver] [--json]';
 
 export const compareVerb: Verb = {
   usage,
   purpose: 'sets all options side by side: mass, weight, openness, what governs, what drives cost',
-  help: '  --against ID   the option that changes are counted from; by default the document as it stands ("base")\n  --solver       with the forces of the whole plate solved as well, though the document does not ask for them\n  --json         one object: for each option its result, SI\n\nExample: stillplate compare samples/middle.stillplate.json',
+  help: '  --against ID   the option that changes are counted from; by default the document as it stands ("base")\n  --solver       with the forces of the whole plate solved as well, though the document does not ask for them\n  --bolted-welded  instead of all options: the one named by --against (by default as the document stands) bolted\n                 and welded with everything else equal, and what would turn the decision round\n  --json         one object: for each option its result, SI\n\nExample: stillplate compare samples/middle.stillplate.json',
   run: async (args, on) => {
     const { values, file } = optionsOf(
       args,
-      { against: { type: 'string' }, solver: { type: 'boolean' }, json: { type: 'boolean' } },
+      {
+        against: { type: 'string' },
+        'bolted-welded': { type: 'boolean' },
+        solver: { type: 'boolean' },
+        json: { type: 'boolean' },
+      },
       usage,
       1,
     );
     const { raw, document } = await openDocument(resolve(on.folder, file));
+    if (values['bolted-welded']) {
+      const against = boltedAgainstWelded(raw, chosenOption(document, values.against ?? 'base'));
+      on.out(values.json ? againstJson(against) : againstText(against, document.units));
+      return Math.max(exitOf(against.bolted.appraisal), exitOf(against.welded.appraisal));
+    }
     const comparison = compare(raw, document, chosenOption(document, values.against ?? 'base'), (option) =>
       solvedFor(raw, document, option, values.solver ?? false, on),
     );
@@ -44,6 +61,48 @@ function comparisonJson({ base, options, appraisals }: Comparison): string {
     unjudged,
   }));
   return JSON.stringify({ schema: 'stillplate-result/1', programVersion, against: base, options: rows }, null, 2);
+}
+
+function againstJson({ from, bolted, welded, said, turns }: BoltedAgainstWelded): string {
+  const side = ({ kind, appraisal, work, cost, fatigueLife, fails, unjudged }: FixedSo) => ({
+    ...resultOf(appraisal),
+    kind,
+    work,
+    cost,
+    fatigueLife,
+    fails,
+    unjudged,
+  });
+  return JSON.stringify(
+    {
+      schema: 'stillplate-bolted-welded/1',
+      programVersion,
+      from,
+      bolted: side(bolted),
+      welded: side(welded),
+      said,
+      turns,
+    },
+    null,
+    2,
+  );
+}
+
+/** The page as text: bolted and welded line by line, how the other was made up, and what would turn the decision. */
+function againstText(against: BoltedAgainstWelded, system: UnitSystem): string {
+  const print = printIn(system);
+  return [
+    ...against.said,
+    '',
+    ...againstRows(against, print).flatMap(({ title, bolted, welded }) => [
+      title,
+      `  bolted  ${bolted}`,
+      `  welded  ${welded}`,
+    ]),
+    '',
+    ...turnWords(against, print),
+    'The page decides nothing: whoever signs weighs it, and the yard’s and class’s own rules on hot work and bolting come first.',
+  ].join('\n');
 }
 
 /** A row for each quantity and check, a column for each option. */

@@ -1,0 +1,126 @@
+import type { BoltedFixing, WeldedFixing } from '../document/schema.ts';
+import type { Print } from '../note/print-in.ts';
+import type { BoltedAgainstWelded, FixedSo } from './bolted-against-welded.ts';
+
+/** A line of the page: what is compared, and what is so of either. */
+export interface AgainstRow {
+  readonly title: string;
+  readonly bolted: string;
+  readonly welded: string;
+}
+
+/** Parts that are loose in the hand at sea, for one bolt; the nut stays on its thread only where it is captive. */
+const loose = { 'through-bolt with sleeve': 4, 'one-sided': 2, 'welded stud': 2, 'tapped pad': 2, clamp: 4 } as const;
+
+/** The page's lines, in the order in which people argue. Words that no rule gives are marked as common practice. */
+export function againstRows({ bolted, welded, rates }: BoltedAgainstWelded, print: Print): readonly AgainstRow[] {
+  const both = (title: string, of: (side: FixedSo) => string): AgainstRow => ({
+    title,
+    bolted: of(bolted),
+    welded: of(welded),
+  });
+  const q = (side: FixedSo, id: string, unit: string) => print.quantity(side.appraisal.quantities[id]!.value, unit);
+  const gravest = (row: FixedSo['strength']) =>
+    row === null
+      ? 'no such check is made'
+      : `${row.title} at ${row.place}: ${row.verdict}${row.utilisation === null ? (row.reason ? `, ${row.reason}` : '') : `, ${row.utilisation.toFixed(2)}`}`;
+  const years = (seconds: number | null) => (seconds === null ? 'no number' : print.quantity(seconds, 'year', 3));
+  const fixingsOf = (side: FixedSo) => side.appraisal.model.geometry.panels.map(({ design }) => design.fixing);
+  const bolts = fixingsOf(bolted).filter((fixing): fixing is BoltedFixing => fixing.kind === 'bolted');
+  const welds = fixingsOf(welded).filter((fixing): fixing is WeldedFixing => fixing.kind === 'welded');
+  const parts = bolted.appraisal.model.geometry.panels.reduce(
+    (sum, { design: { fixing }, bolts: own }) => sum + (fixing.kind === 'bolted' ? own.length * loose[fixing.into] : 0),
+    0,
+  );
+  const lifting = (side: FixedSo) =>
+    side.appraisal.model.geometry.panels.reduce(
+      (sum, { cutouts }) => sum + cutouts.filter(({ purpose }) => purpose === 'lifting').length,
+      0,
+    );
+  const minutes = (each: number | undefined, count: number, name: string) =>
+    each === undefined
+      ? `rate “${name}” is not given`
+      : count === 0
+        ? 'none'
+        : `${((each * count) / 60).toFixed(1)} h of one person`;
+  const torque = bolts.find(({ tightening }) => tightening)?.tightening;
+  const cathodic = bolted.appraisal.model.document.protection.cathodic;
+  return [
+    both('Strength of panels and fixings, gravest', ({ strength }) => gravest(strength)),
+    both('Fatigue of panels and fixings, gravest', ({ fatigue }) => gravest(fatigue)),
+    both('Life that this fatigue detail lasts', ({ fatigueLife }) => years(fatigueLife)),
+    both('Checks that fail', ({ fails }) => fails.join('; ') || 'none'),
+    both('Checks that cannot be judged', ({ unjudged }) => unjudged.join('; ') || 'none'),
+    both('Mass in air', (side) => q(side, 'mass.air', 'kg')),
+    both('Weight in water', (side) => q(side, 'weight.submerged', 'kN')),
+    both('Heaviest panel by hand', (side) => q(side, 'cost.heaviestPanel', 'kg')),
+    both('Lifting holes in the panels', (side) => (lifting(side) > 0 ? String(lifting(side)) : 'none drawn')),
+    both('Bolts', ({ work }) => String(work.bolts)),
+    both('Holes drilled, panel and tube', ({ work }) => String(work.holes)),
+    both('Weld length', ({ work }) => print.quantity(work.weld, 'm')),
+    {
+      title: 'Time to fit on deck',
+      bolted: minutes(rates?.minutesToFitBolt, bolted.work.bolts, 'minutesToFitBolt'),
+      welded: minutes(rates?.minutesToWeldMetre, welded.work.weld, 'minutesToWeldMetre'),
+    },
+    {
+      title: 'Time to remove on deck',
+      bolted: minutes(rates?.minutesToRemoveBolt, bolted.work.bolts, 'minutesToRemoveBolt'),
+      welded: minutes(rates?.minutesToCutMetre, welded.work.weld, 'minutesToCutMetre'),
+    },
+    {
+      title: 'Loose parts at sea',
+      bolted: `${parts} (bolts, nuts, washers). Captive nuts or studs lessen them; count them out and in.`,
+      welded: 'none',
+    },
+    {
+      title: 'Anti-seize and torque',
+      bolted: torque
+        ? `${torque.torque.typed}, k from ${torque.k.low} to ${torque.k.high} (${torque.k.source}). Anti-seize lowers k: the same torque then gives more preload.`
+        : 'No tightening is stated. Anti-seize lowers k in T = k d F: the same torque then gives more preload, so state k for the lubricant used.',
+      welded: 'none',
+    },
+    {
+      title: 'Corrosion and crevice',
+      bolted: `Crevice all round under the lap and at each hole; drilled tubes let water in and need coating again.${cathodic ? '' : ' No cathodic protection is stated.'} (common practice, no source)`,
+      welded: `${welds.every(({ pattern }) => pattern === 'all round') ? 'Welded all round, the lap is closed; ' : 'Not welded all round: the lap is an open crevice; '}coating is burnt beside the weld and inside the tube. (common practice, no source)`,
+    },
+    {
+      title: 'Inspection',
+      bolted: 'By eye and wrench; loosening shows. Holes under washers are hidden. (common practice, no source)',
+      welded: 'Toes by eye or dye; a crack from the root is hidden until it is through. (common practice, no source)',
+    },
+    {
+      title: 'Distortion',
+      bolted: 'none from heat',
+      welded:
+        'Shrinkage pulls thin panels out of flat and bends tubes: weld in steps, and measure. (common practice, no source)',
+    },
+    {
+      title: 'Reuse',
+      bolted: 'Panel can come off and go on again; preloaded bolts are not used twice. (common practice, no source)',
+      welded:
+        'Panel is cut off; the tube’s face has to be ground and looked at for cracks. (common practice, no source)',
+    },
+    {
+      title: 'Risk',
+      bolted:
+        'Loosening under reversing load; a lost row of bolts is among the cases. Preload holds only as long as it is there.',
+      welded:
+        'Hot work near coatings and closed spaces: a permit, and vent sealed tubes before heat. Cracks may run into the tube.',
+    },
+    both('Cost by the rates given', ({ cost }) =>
+      cost.total === null
+        ? `not without rates for: ${cost.missing.join(', ')}`
+        : `${cost.total.toFixed(0)} ${rates?.currency ?? ''}`,
+    ),
+  ];
+}
+
+/** What would turn the decision round, in sentences. */
+export const turnWords = ({ turns, rates }: BoltedAgainstWelded, print: Print): readonly string[] =>
+  turns.map(({ what, unit, now, turnsAt }) =>
+    unit === 's'
+      ? `A design life of ${print.quantity(turnsAt, 'year', 3)} is the ${what}; the life asked for is ${print.quantity(now, 'year', 3)}.`
+      : `Costs are equal at ${what} = ${turnsAt.toPrecision(4)} (${rates?.currency ?? ''} or minutes, as the rate is); it is ${now}.`,
+  );

@@ -1,0 +1,55 @@
+import { readFileSync } from 'node:fs';
+import { expect, it } from 'vitest';
+import { readDocumentText } from '../../core/document/read-document.ts';
+import { printIn } from '../../core/note/print-in.ts';
+import { againstRows } from '../../core/options/bolted-against-welded-rows.ts';
+import { boltedAgainstWelded } from '../../core/options/bolted-against-welded.ts';
+import { costOfRates } from '../../core/options/cost-of-rates.ts';
+
+const raw = readDocumentText(readFileSync('samples/small.stillplate.json', 'utf8'));
+// Invented rates: only that the turning point is where the two costs meet is tried.
+const rates = { currency: 'EUR', source: 'invented for this test', labourPerHour: 60, platePerKg: 3, cutPerMetre: 4, perHole: 5, perBolt: 6, weldPerMetre: 40, recoatPerMetre: 10, recoatPerHole: 2, minutesToFitBolt: 3, minutesToRemoveBolt: 2, minutesToWeldMetre: 30, minutesToCutMetre: 15, minutesToPlacePanel: 20, removals: 2 }; // prettier-ignore
+
+it('sets bolted against welded with all else equal, and each rate that turns the decision makes the costs equal', () => {
+  const against = boltedAgainstWelded({ ...raw, rates }, null);
+  const { bolted, welded, turns } = against;
+  const panels = (side: typeof bolted) => side.appraisal.model.geometry.panels;
+  expect(panels(bolted).map(({ design }) => design.fixing.kind)).toEqual(panels(bolted).map(() => 'bolted'));
+  expect(panels(welded).map(({ design }) => design.fixing.kind)).toEqual(panels(welded).map(() => 'welded'));
+  expect(panels(welded).map(({ thickness, outline, material }) => [thickness, outline, material.id])).toEqual(
+    panels(bolted).map(({ thickness, outline, material }) => [thickness, outline, material.id]),
+  );
+  expect(bolted.work.bolts).toBeGreaterThan(0);
+  expect(bolted.work.weld).toBe(0);
+  expect([welded.work.bolts, welded.work.holes]).toEqual([0, 0]);
+  const byRate = turns.filter(({ unit }) => unit === 'rate');
+  expect(byRate.length).toBeGreaterThan(0);
+  for (const { what, turnsAt } of byRate) {
+    const changed = { ...rates, [what]: turnsAt };
+    const b = costOfRates(bolted.work, changed).total!;
+    const w = costOfRates(welded.work, changed).total!;
+    expect(Math.abs(b - w)).toBeLessThan(1e-9 * b);
+  }
+  expect(
+    againstRows(against, printIn('metric')).find(({ title }) => title === 'Holes drilled, panel and tube')!.welded,
+  ).toBe('0');
+}, 120_000);
+
+it('gives no cost without rates, and says which are missing', () => {
+  const cost = costOfRates({ plate: 10, cut: 0, holes: 0, bolts: 4, weld: 0, panels: 1 }, undefined);
+  expect(cost.total).toBeNull();
+  expect(cost.missing).toContain('perBolt');
+  expect(cost.missing).not.toContain('weldPerMetre');
+  // 10 kg at 3, placing 6 min and 4 bolts of 3 min at 60 an hour, 4 bolts at 2: 30 + 6 + 12 + 8 = 56, by hand.
+  const some = {
+    currency: 'EUR',
+    source: 'invented',
+    platePerKg: 3,
+    labourPerHour: 60,
+    minutesToPlacePanel: 6,
+    minutesToFitBolt: 3,
+    perBolt: 2,
+    removals: 0,
+  };
+  expect(costOfRates({ plate: 10, cut: 0, holes: 0, bolts: 4, weld: 0, panels: 1 }, some).total).toBeCloseTo(56, 12);
+});
