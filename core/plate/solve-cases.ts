@@ -3,7 +3,8 @@ import type { Model } from '../model.ts';
 import { meshStudy, type MeshStudy } from './mesh-study.ts';
 import { beamEndForces } from '../solve/elements/beam-forces.ts';
 import { jointForce } from '../solve/structure/tie.ts';
-import { fixingForces } from './results/fixing-forces.ts';
+import { fixingRows, rowPulls, type FixingRow } from './fixing-rows.ts';
+import { unzipping, type Unzipping, type UseOfFixing } from './unzipping.ts';
 import { readyPlate, solveLoading, type ReadyPlate, type SolvedLoading } from './solve-plate.ts';
 
 export interface SolveRequest {
@@ -12,8 +13,10 @@ export interface SolveRequest {
   readonly stage: SolvedLoading['stage'];
   /** `service`: the stated force down and up. `all`: every load case that has its data. */
   readonly cases: 'service' | 'all';
-  /** Also with the worst bolt row, panel, joint and each leg lost. */
-  readonly losses: boolean;
+  /** Also with the worst bolt row, panel and joint and each leg lost, or with every row, panel, joint and leg in turn. */
+  readonly losses: boolean | 'all';
+  /** Follows the loss of each row that is lost to its end: what a fixing carries, over its resistance. */
+  readonly use?: UseOfFixing;
 }
 
 export interface SolveProgress {
@@ -29,6 +32,8 @@ export interface LostPart {
   readonly why: string;
   readonly plate: ReadyPlate;
   readonly solved: readonly SolvedLoading[];
+  /** Where the loss of a row leads, if that was asked for. */
+  readonly unzipping: Unzipping | null;
 }
 
 /** The same load cases with the joints of tubes at one end of their stated range. */
@@ -122,9 +127,18 @@ export function* solveCases(model: Model, request: SolveRequest): Generator<Solv
   const losses: LostPart[] = [];
   if (request.losses) {
     const service = solved.filter(({ situation }) => situation.loadCase === 'service');
-    for (const { kind, id, why, cases, without, loadings } of partsToLose(plate, service)) {
+    const parts = partsToLose(plate, service, request.losses === 'all');
+    for (const { kind, id, why, cases, without, loadings, row } of parts) {
       const on = readyPlate(model, { size, without });
-      losses.push({ kind, id, why, plate: on, solved: yield* allOf(on, cases, loadings) });
+      const lost = { kind, id, why, plate: on, solved: yield* allOf(on, cases, loadings) };
+      let followed: Unzipping | null = null;
+      if (row && request.use) {
+        const following = unzipping(model, { size, start: row, cases, use: request.use, stage: request.stage });
+        let step = following.next();
+        for (; !step.done; step = following.next()) yield { done, of: Math.max(total, done), what: `${kind} ${id} lost: ${step.value}` }; // prettier-ignore
+        followed = step.value;
+      }
+      losses.push({ ...lost, unzipping: followed });
     }
   }
   return { plate, study, solved, jointEnds, losses };
@@ -136,9 +150,10 @@ interface ToLose extends Pick<LostPart, 'kind' | 'id' | 'why'> {
   readonly without: ReadonlySet<string>;
   readonly cases: readonly Situation[];
   readonly loadings?: (situation: Situation) => readonly number[];
+  readonly row?: FixingRow;
 }
 
-function partsToLose(plate: ReadyPlate, service: readonly SolvedLoading[]): ToLose[] {
+function partsToLose(plate: ReadyPlate, service: readonly SolvedLoading[], all: boolean): ToLose[] {
   const { model } = plate;
   const { situations } = model.loads;
   const of = (loadCase: Situation['loadCase']): Situation[] =>
@@ -146,49 +161,35 @@ function partsToLose(plate: ReadyPlate, service: readonly SolvedLoading[]): ToLo
   const asIs = of('lost bolt row').length > 0 ? of('lost bolt row') : of('service');
   const parts: ToLose[] = [];
 
-  const row = worstRow(plate, service);
-  if (row) parts.push({ kind: row.kind, id: row.id, why: `carries most of all ${row.kind === 'bolt row' ? 'rows of bolts' : 'sides of weld'} in service`, without: new Set(row.parts), cases: asIs }); // prettier-ignore
+  const pulls = rowPulls(plate, service);
+  const rows = fixingRows(model).filter(({ id }) => pulls.has(id));
+  const worst = rows.reduce<FixingRow | null>((best, row) => (!best || pulls.get(row.id)! > pulls.get(best.id)! ? row : best), null); // prettier-ignore
+  for (const row of all ? rows : worst ? [worst] : [])
+    parts.push({ kind: row.kind, id: row.id, why: row === worst ? `carries most of all ${row.kind === 'bolt row' ? 'rows of bolts' : 'sides of weld'} in service` : 'each in turn', without: new Set(row.parts), cases: asIs, row }); // prettier-ignore
 
   const lost = of('lost panel');
-  const panel = lost[0]?.loadings[0]?.lost;
-  if (panel)
+  const byLoad = [...new Set(lost[0]?.loadings.flatMap((one) => (one.lost === null ? [] : [one.lost])) ?? [])];
+  const [largest] = byLoad;
+  const others = all ? model.geometry.panels.map(({ id }) => id).filter((id) => !byLoad.includes(id)) : [];
+  for (const panel of [...(all ? byLoad : byLoad.slice(0, 1)), ...others])
     parts.push({
       kind: 'panel',
       id: panel,
-      why: 'takes the largest share of the force',
+      why: panel === largest ? 'takes the largest share of the force' : 'each in turn',
       without: new Set([panel]),
-      cases: lost,
-      loadings: (s) => [...s.loadings.keys()].filter((k) => s.loadings[k]!.lost === panel),
+      // a panel whose loss no case of loads is made for is lost with its own load
+      ...(byLoad.includes(panel)
+        ? {
+            cases: lost,
+            loadings: (s: Situation) => [...s.loadings.keys()].filter((k) => s.loadings[k]!.lost === panel),
+          }
+        : { cases: asIs }),
     });
 
   const joint = worstJoint(plate, service);
-  if (joint) parts.push({ kind: 'joint', id: joint, why: 'hands over the largest shear in service', without: new Set([joint]), cases: asIs }); // prettier-ignore
+  for (const id of all ? model.geometry.crossings.map((c) => c.id) : joint ? [joint] : [])
+    parts.push({ kind: 'joint', id, why: id === joint ? 'hands over the largest shear in service' : 'each in turn', without: new Set([id]), cases: asIs }); // prettier-ignore
   return parts;
-}
-
-/** Rows of bolts (by panel, tube and side) or sides of weld, and that with the largest sum of pulls. */
-function worstRow(
-  plate: ReadyPlate,
-  service: readonly SolvedLoading[],
-): { kind: 'bolt row' | 'weld side'; id: string; parts: readonly string[] } | null {
-  const side = new Map(plate.model.geometry.panels.flatMap((p) => p.bolts.map((b) => [b.id, `${p.id} ${b.inner ? `inner ${b.tube}` : b.side}`] as const))); // prettier-ignore
-  const sums = new Map<string, { sum: number; parts: Set<string>; bolts: boolean }>();
-  for (const solved of service) {
-    const { bolts, welds } = fixingForces(plate, solved);
-    const own = new Map<string, number>();
-    const add = (row: string, part: string, force: number, isBolt: boolean): void => {
-      own.set(row, (own.get(row) ?? 0) + force);
-      const known = sums.get(row) ?? { sum: 0, parts: new Set(), bolts: isBolt };
-      known.parts.add(part);
-      sums.set(row, known);
-    };
-    for (const { id, pull } of bolts) add(side.get(id)!, id, Math.max(pull, 0), true);
-    for (const { id, pull, length } of welds) add(id, id, Math.max(pull, 0) * length, false);
-    for (const [row, sum] of own) sums.get(row)!.sum = Math.max(sums.get(row)!.sum, sum);
-  }
-  let best: [string, { sum: number; parts: Set<string>; bolts: boolean }] | null = null;
-  for (const entry of sums) if (!best || entry[1].sum > best[1].sum) best = entry;
-  return best && { kind: best[1].bolts ? 'bolt row' : 'weld side', id: best[0], parts: [...best[1].parts] };
 }
 
 /** The crossing at which a cross tube's end forces hand over most: shear upright, as the change of it across the joint. */

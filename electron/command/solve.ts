@@ -4,6 +4,8 @@ import { appraise } from '../../core/appraise.ts';
 import { printedUnit, quantityText, significant } from '../../core/quantity/format-quantity.ts';
 import { readQuantity } from '../../core/quantity/read-quantity.ts';
 import { programVersion } from '../../core/result.ts';
+import { refusal } from '../../core/refusal.ts';
+import { boltUse } from '../../core/checks/bolt-use.ts';
 import { jointCautions } from '../../core/plate/mesh/joint-stiffness.ts';
 import type { MeshStudy } from '../../core/plate/mesh-study.ts';
 import { balanceReport } from '../../core/plate/results/balance-report.ts';
@@ -27,7 +29,7 @@ import { optionsOf } from './options-of.ts';
 import { exit } from './terminal.ts';
 import type { Verb } from './verbs.ts';
 
-const usage = 'solve FILE [--option ID] [--size LENGTH] [--linear] [--all] [--losses] [--modes] [--buckling] [--large] [--csv FOLDER] [--json]'; // prettier-ignore
+const usage = 'solve FILE [--option ID] [--size LENGTH] [--linear] [--all] [--losses [all]] [--modes] [--buckling] [--large] [--csv FOLDER] [--json]'; // prettier-ignore
 
 /** The plate as one structure: tubes, panels, fixings and contact together. */
 export const solveVerb: Verb = {
@@ -38,7 +40,8 @@ export const solveVerb: Verb = {
     '  --size 60mm    widest cell of the mesh; by a mesh study within 2 % where it is not given',
     '  --linear       contact as the load’s direction presses or pulls the panels; otherwise contact is settled',
     '  --all          every load case, not only service down and up',
-    '  --losses       also with the worst bolt row, panel and joint lost, and each leg',
+    '  --losses       also with the worst bolt row, panel and joint lost, and each leg; the row is followed to its end',
+    '  --losses all   with each row, panel, joint and leg lost in turn, each row followed to its end',
     '  --modes        natural modes, hung, in air and in water     --buckling   of the panels in service',
     '  --large        panels that dip by more than half their thickness, with their stretch',
     '  --csv FOLDER   tables of every solved loading: nodes, tubes, panels, bolts, welds, contact, supports',
@@ -49,11 +52,12 @@ export const solveVerb: Verb = {
     'Example: stillplate solve samples/small.stillplate.json --size 100mm --linear',
   ].join('\n'),
   run: async (args, on) => {
-    const flags = ['linear', 'all', 'losses', 'modes', 'buckling', 'large', 'json'] as const;
+    const flags = ['linear', 'all', 'modes', 'buckling', 'large', 'json'] as const;
     const { values, file } = optionsOf(
-      args,
+      withLossesNamed(args),
       {
         option: { type: 'string' },
+        losses: { type: 'string' },
         size: { type: 'string' },
         csv: { type: 'string' },
         ...(Object.fromEntries(flags.map((flag) => [flag, { type: 'boolean' }])) as Record<(typeof flags)[number], { type: 'boolean' }>), // prettier-ignore
@@ -62,18 +66,22 @@ export const solveVerb: Verb = {
       1,
     );
     const { raw, document } = await openDocument(resolve(on.folder, file));
-    const { model, optionTitle } = appraise(raw, document, chosenOption(document, values.option));
+    if (values.losses !== undefined && values.losses !== 'worst' && values.losses !== 'all')
+      throw refusal({ what: `“${values.losses}” are no losses`, mend: 'Write --losses, or --losses all.' });
+    const { model, optionTitle, rows } = appraise(raw, document, chosenOption(document, values.option));
     const { units } = model.document;
     const text = (si: number, unit: string): string => quantityText(si, printedUnit(unit, units), 4);
     const cases = drained(
       solveCases(model, {
         stage: values.linear ? 'linear' : 'contact',
         cases: values.all ? 'all' : 'service',
-        losses: values.losses ?? false,
+        losses: values.losses === 'all' ? 'all' : values.losses !== undefined,
+        use: boltUse(model, rows),
         ...(values.size === undefined ? {} : { size: readQuantity(values.size, 'length').si }),
       }),
     );
     const all = everySolved(cases);
+    const chains = cases.losses.flatMap(({ unzipping }) => (unzipping ? [unzipping] : []));
     const lines = all.map(({ plate, solved, lost }, i) => ({
       without: lost && `${lost.kind} ${lost.id}`,
       ...summary(plate, solved),
@@ -121,7 +129,7 @@ export const solveVerb: Verb = {
       panels: panels.map(({ id, linear, large: dip }) => ({ id, linear, large: dip })),
     }));
     if (values.json)
-      on.out(JSON.stringify({ schema: 'stillplate-solution/1', programVersion, option: optionTitle, mesh: meshOf(cases), loadings: lines, modes: frequencies, buckling: factors, large: stretched, cautions: [...jointCautions(model), ...cautions] }, null, 2)); // prettier-ignore
+      on.out(JSON.stringify({ schema: 'stillplate-solution/1', programVersion, option: optionTitle, mesh: meshOf(cases), loadings: lines, unzipping: chains, modes: frequencies, buckling: factors, large: stretched, cautions: [...jointCautions(model), ...cautions] }, null, 2)); // prettier-ignore
     else {
       on.out(`${model.document.project.name}. ${optionTitle}. Solved as one structure.`);
       for (const line of meshText(cases, text)) on.out(line);
@@ -135,6 +143,8 @@ export const solveVerb: Verb = {
         for (const { end, deflection, moment, pull } of line.joints) on.out(`  joints at the ${end} end of their range: deflection ${text(deflection, 'mm')}, tube moment ${text(moment, 'kN*m')}, bolt pull ${text(pull, 'kN')}`); // prettier-ignore
         on.out(line.settled ? `  contact settled in ${line.steps} steps; balance to ${line.residual.toExponential(0)}` : `  CONTACT DID NOT SETTLE: ${line.faults} points are wrong after ${line.steps} steps; do not use these numbers`); // prettier-ignore
       }
+      if (chains.length > 0) on.out('');
+      for (const chain of chains) on.out(chain.words);
       if (frequencies) {
         on.out('');
         on.out(`Natural frequencies, hung: in air ${hertz(frequencies.air)}; in water ${hertz(frequencies.water)}`);
@@ -157,10 +167,17 @@ export const solveVerb: Verb = {
   },
 };
 
+/** “--losses” alone means the worst of each kind. */
+const withLossesNamed = (args: readonly string[]): string[] =>
+  args.flatMap(
+    (arg, i) =>
+    arg === '--losses' ? [`--losses=${args[i + 1] === 'all' ? 'all' : 'worst'}`] : arg === 'all' && args[i - 1] === '--losses' ? [] : [arg], // prettier-ignore
+  );
+
 const cautions = [
   'Tubes keep the shape of their sections, lines and legs do not stretch: both make the plate stiffer than it is. Walls under panels and joints are judged by the checks.',
   'Panels whose bolts are fitted or slip-resistant bend with the tubes and take load off them; that counts only while the check of slip passes. Bolts with clearance are taken to slip.',
-  'Bolt pulls include prying on rigid walls, without preload: an upper bound. Judge them with the larger of hand and solver. The numbers are for a licensed engineer to judge.',
+  'Bolt pulls include prying on rigid walls: an upper bound. Bolts have no preload where none is stated. Judge them with the larger of hand and solver. The numbers are for a licensed engineer to judge.',
 ];
 
 function summary(plate: ReadyPlate, solved: SolvedLoading) {
