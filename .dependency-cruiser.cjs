@@ -22,7 +22,7 @@ const order = [
   // The plate as one structure: meshed from the model, solved by the methods in solve, and what came out.
   ['plate', 'hydrodynamics'],
   ['checks'],
-  ['quantities.ts', 'limit-states.ts', 'place-words.ts', 'merged-findings.ts'],
+  ['quantities.ts', 'limit-states.ts', 'place-words.ts', 'merged-findings.ts', 'print-in.ts'],
   ['appraise.ts'],
   ['result.ts'],
   ['options'],

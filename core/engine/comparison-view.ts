@@ -1,7 +1,7 @@
 import type { Appraisal } from '../appraise.ts';
 import { planFigure } from '../note/drawing-section.ts';
 import type { Figure } from '../note/note.ts';
-import { printIn } from '../note/print-in.ts';
+import { printIn } from '../print-in.ts';
 import { compared, comparedQuantities } from '../options/compare.ts';
 import { comparedWords } from '../options/compared-words.ts';
 import { placeWords } from '../place-words.ts';

@@ -12,7 +12,7 @@ import { checkNote } from '../note/check-note.ts';
 import { fatigueSection } from '../note/fatigue-section.ts';
 import { fullCheck } from '../note/check-sections.ts';
 import { planFigure } from '../note/drawing-section.ts';
-import { printIn } from '../note/print-in.ts';
+import { printIn } from '../print-in.ts';
 import { compared, type Comparison } from '../options/compare.ts';
 import { kinds, type Kind } from '../quantity/kinds.ts';
 import { inUnit, significant, unitText } from '../quantity/format-quantity.ts';

@@ -6,7 +6,7 @@ import { highestOf } from '../limit-states.ts';
 import { mergedFindings } from '../merged-findings.ts';
 import { planFigure } from '../note/drawing-section.ts';
 import type { Figure } from '../note/note.ts';
-import { printIn, type Print } from '../note/print-in.ts';
+import { printIn, type Print } from '../print-in.ts';
 import { placeKind, placeWords, type PlaceKind } from '../place-words.ts';
 import { gravest, sourceText } from '../result.ts';
 

@@ -4,7 +4,7 @@ import { checks } from '../checks/index.ts';
 import { bucklingWords } from './buckling-words.ts';
 import { placeWords } from '../place-words.ts';
 import type { Block, Section } from './note.ts';
-import type { Print } from './print-in.ts';
+import type { Print } from '../print-in.ts';
 import { situationWords } from './situation-words.ts';
 
 export const bothForcesTitle = 'Forces by hand and by the whole plate’s solution';

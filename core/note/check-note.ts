@@ -16,7 +16,7 @@ import { loadSection } from './load-section.ts';
 import { massSection } from './mass-section.ts';
 import type { Model } from '../model.ts';
 import type { Note } from './note.ts';
-import { printIn } from './print-in.ts';
+import { printIn } from '../print-in.ts';
 
 /**
  * The check note of one option, as a tree. Reads no clock: its date is the revision's. `file`: the very bytes that the

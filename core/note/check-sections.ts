@@ -9,7 +9,7 @@ import type { TraceLine } from '../derive/trace.ts';
 import type { Model } from '../model.ts';
 import { placeWords } from '../place-words.ts';
 import { situationWords } from './situation-words.ts';
-import { printIn } from './print-in.ts';
+import { printIn } from '../print-in.ts';
 import { mergedRows } from './merged-rows.ts';
 import type { Block, EquationBlock, Section } from './note.ts';
 

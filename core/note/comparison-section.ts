@@ -1,6 +1,6 @@
 import { comparedQuantities, type Comparison } from '../options/compare.ts';
 import type { Section } from './note.ts';
-import type { Print } from './print-in.ts';
+import type { Print } from '../print-in.ts';
 import { comparedWords } from '../options/compared-words.ts';
 
 /** All options side by side, a column for each; changes are against the comparison's base. */

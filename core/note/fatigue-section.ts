@@ -7,7 +7,7 @@ import { significant } from '../quantity/format-quantity.ts';
 import { fatiguePicture } from './fatigue-picture.ts';
 import { fatiguePlot } from './fatigue-plot.ts';
 import type { Block, Figure, Section, Shape } from './note.ts';
-import type { Print } from './print-in.ts';
+import type { Print } from '../print-in.ts';
 
 export const fatigueSectionCautions = [
   'A life here is that of calculation, with S-N curves that 2.3 % of details do not reach: nothing may break at its end, or before it.',

@@ -8,7 +8,7 @@ import type { CheckRow } from '../checks/check-row.ts';
 import type { LimitStateSummary } from '../limit-states.ts';
 import type { Model } from '../model.ts';
 import type { Block, Section } from './note.ts';
-import type { Print } from './print-in.ts';
+import type { Print } from '../print-in.ts';
 
 /** What decides, on page one: every limit state, what governs, the load, findings. Unjudged is louder than passed. */
 export function firstPage({ model, limitStates, quantities, findings, rows }: Appraisal, print: Print): Section {

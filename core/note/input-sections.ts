@@ -7,7 +7,7 @@ import { sourceText } from '../result.ts';
 import { waterDensityOf } from '../water/sea-water.ts';
 import type { Section, Table } from './note.ts';
 import { ownRowTable } from './own-row-table.ts';
-import type { Print } from './print-in.ts';
+import type { Print } from '../print-in.ts';
 
 /** What the numbers rest on and nobody computed. */
 export function assumptionSection(model: Model, print: Print): Section {

@@ -4,7 +4,7 @@ import { firstOfEachDesign } from './drawing-section.ts';
 import { loadPathFigure } from './load-path-figure.ts';
 import { mergedRows } from './merged-rows.ts';
 import type { Block, Section } from './note.ts';
-import type { Print } from './print-in.ts';
+import type { Print } from '../print-in.ts';
 
 /** Load cases with what balances each, and each panel's share. */
 export function loadSection(model: Model, print: Print): Section {

@@ -1,7 +1,7 @@
 import type { Model } from '../model.ts';
 import { mergedRows } from './merged-rows.ts';
 import type { Block, Section } from './note.ts';
-import type { Print } from './print-in.ts';
+import type { Print } from '../print-in.ts';
 
 /** Mass by part, volumes, weight in water, how it hangs, water held and air trapped. */
 export function massSection({ mass, geometry }: Model, print: Print): Section {

@@ -1,5 +1,5 @@
 import type { BoltedFixing, WeldedFixing } from '../document/schema.ts';
-import type { Print } from '../note/print-in.ts';
+import type { Print } from '../print-in.ts';
 import type { BoltedAgainstWelded, FixedSo } from './bolted-against-welded.ts';
 
 /** A line of the page: what is compared, and what is so of either. */

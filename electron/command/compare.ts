@@ -7,7 +7,7 @@ import {
   type FixedSo,
 } from '../../core/options/bolted-against-welded.ts';
 import { comparedWords } from '../../core/options/compared-words.ts';
-import { printIn } from '../../core/note/print-in.ts';
+import { printIn } from '../../core/print-in.ts';
 import { formatQuantity, printedUnit, unitText } from '../../core/quantity/format-quantity.ts';
 import { programVersion, resultOf } from '../../core/result.ts';
 import type { UnitSystem } from '../../core/quantity/format-quantity.ts';

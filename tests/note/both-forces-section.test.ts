@@ -7,7 +7,7 @@ import { bothForcesSection, bothForcesTitle } from '../../core/note/both-forces-
 import { fullCheck } from '../../core/note/check-sections.ts';
 import { firstPage } from '../../core/note/first-page.ts';
 import type { Block, Section } from '../../core/note/note.ts';
-import { printIn } from '../../core/note/print-in.ts';
+import { printIn } from '../../core/print-in.ts';
 import { solvedAlike } from '../checks/solved-alike.ts';
 
 const small = JSON.parse(readFileSync('samples/small.stillplate.json', 'utf8')) as RawDocument;

@@ -9,7 +9,7 @@ import { fatiguePicture } from '../../core/note/fatigue-picture.ts';
 import { fatiguePlot } from '../../core/note/fatigue-plot.ts';
 import { fatigueSection, governingOf } from '../../core/note/fatigue-section.ts';
 import type { Shape } from '../../core/note/note.ts';
-import { printIn } from '../../core/note/print-in.ts';
+import { printIn } from '../../core/print-in.ts';
 import { demoModel } from '../checks/model-of.ts';
 
 const fatigue = checks.filter(({ limitState }) => limitState === 'fatigue');

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
 import { readDocumentText } from '../../core/document/read-document.ts';
-import { printIn } from '../../core/note/print-in.ts';
+import { printIn } from '../../core/print-in.ts';
 import { againstRows } from '../../core/options/bolted-against-welded-rows.ts';
 import { boltedAgainstWelded } from '../../core/options/bolted-against-welded.ts';
 import { costOfRates } from '../../core/options/cost-of-rates.ts';

@@ -1,5 +1,5 @@
-import { drawnLength } from '../geometry/drawn-length.ts';
-import { printedUnit, quantityText, unitText, type UnitSystem } from '../quantity/format-quantity.ts';
+import { drawnLength } from './geometry/drawn-length.ts';
+import { printedUnit, quantityText, unitText, type UnitSystem } from './quantity/format-quantity.ts';
 
 /** Quantities as the note prints them, in the document's system of units. Units are stated in metric mathjs words. */
 export interface Print {
