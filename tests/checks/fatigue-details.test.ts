@@ -235,7 +235,7 @@ describe('classes of the details', () => {
   });
 
   it('an intermittent weld is judged at its runs, a continuous one is not', () => {
-    const verdicts = (pattern: object) =>
+    const verdicts = (pattern: Record<string, unknown>) =>
       checkRows(fatigueWeldIntermittent, demoModel(welded(pattern))).rows.map(({ verdict }) => verdict);
     expect(verdicts({ pattern: 'intermittent', run: '60 mm', gap: '60 mm' })).not.toContain('not applicable');
     expect(new Set(verdicts({}))).toEqual(new Set(['not applicable']));

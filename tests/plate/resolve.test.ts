@@ -64,13 +64,13 @@ const forcesOf = ({ elements }: StiffnessSystem, u: Float64Array): Float64Array[
     return Float64Array.from(own, (_, i) => own.reduce((sum, x, j) => sum + stiffness[i * own.length + j]! * x, 0));
   });
 
-const edits: readonly (readonly [string, SmallDocument, ReadonlySet<string>?])[] = [
-  ['one panel’s thickness', withOwn((own) => (own.thickness = '6 mm'))],
-  ['a shared design’s thickness', withOwn((_, all) => (all.designs['bolted-5']!.thickness = '8 mm'))],
-  ['one panel’s bolt pattern', withOwn((own) => (own.fixing.pitch = '60 mm'))],
-  ['one panel’s overlap', withOwn((own) => (own.overlap.onCross = '40 mm'))],
-  ['one panel’s side', withOwn((own) => (own.side = 'underside'))],
-  ['one panel welded', withOwn((_, all) => (all.panels['A2'] = 'welded-4'))],
+const edits: readonly (readonly [string, SmallDocument, ReadonlySet<string>])[] = [
+  ['one panel’s thickness', withOwn((own) => (own.thickness = '6 mm')), new Set()],
+  ['a shared design’s thickness', withOwn((_, all) => (all.designs['bolted-5']!.thickness = '8 mm')), new Set()],
+  ['one panel’s bolt pattern', withOwn((own) => (own.fixing.pitch = '60 mm')), new Set()],
+  ['one panel’s overlap', withOwn((own) => (own.overlap.onCross = '40 mm')), new Set()],
+  ['one panel’s side', withOwn((own) => (own.side = 'underside')), new Set()],
+  ['one panel welded', withOwn((_, all) => (all.panels['A2'] = 'welded-4')), new Set()],
   ['a panel lost', withOwn(), new Set(['A2'])],
   ['a joint lost', withOwn(), new Set(['A/2'])],
 ];

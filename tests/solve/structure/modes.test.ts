@@ -8,7 +8,11 @@ import { bareGrid, shs100x5, shs100x5Mass, type BareGrid } from './support/bare-
 const { PI: π, sqrt } = Math;
 
 function modes({ structure, elements, masses }: BareGrid, holding: ModeHolding, count: number): ModeSet {
-  const steps = structureModes(modeSupport(structure, elements, factorise, holding), { everyWay: masses }, count);
+  const steps = structureModes(
+    modeSupport(structure, elements, (system) => factorise(system), holding),
+    { everyWay: masses },
+    count,
+  );
   for (;;) {
     const next = steps.next();
     if (next.done) return next.value;
@@ -151,7 +155,7 @@ describe('natural modes', () => {
       offset: [0, 0, 0],
       direction: [0, 0, 1],
     }));
-    const support = modeSupport(grid.structure, grid.elements, factorise, { supports });
+    const support = modeSupport(grid.structure, grid.elements, (system) => factorise(system), { supports });
     const weight = new Float64Array(2 * grid.structure.coordinates.length);
     for (const { node, mass } of grid.masses) weight[6 * node + 2]! += mass;
     const u = support.factor.solve(weight);
