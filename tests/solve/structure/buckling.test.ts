@@ -58,7 +58,7 @@ function buckling(
   const inPlane = [[corner[0], 'xy'], [corner[1], 'y']] as const; // prettier-ignore
   const u = solvedWith(plate, heldAt(nodes, [...inPlane, ...all.map((k) => [k, 'zXY'] as const)]), pulled(plate, N));
   const list = edgesOf(plate).flatMap((edge, e) => edge.map((node) => [node, edges[e]!] as const));
-  const support = modeSupport(plate.structure, plate.elements, factorise, {
+  const support = modeSupport(plate.structure, plate.elements, (system) => factorise(system), {
     held: heldAt(nodes, [...inPlane, ...list]),
   });
   expect(support.rigid).toHaveLength(0);
