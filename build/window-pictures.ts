@@ -44,6 +44,9 @@ export async function windowPictures(root: string): Promise<readonly string[]> {
     await sheet('whole');
     await page.locator('[data-solved="now"]').getByText(`${texts.whole.sets.contact}.`).waitFor();
     await page.getByRole('checkbox', { name: texts.whole.shape }).check();
+    // the check that was opened turned the picture to its place
+    await page.keyboard.press('Escape');
+    await page.getByRole('button', { name: texts.scene.views.fit, exact: true }).click();
     await page.mouse.move(700, 840);
     await picture('window-whole');
     await sheet('options');
