@@ -97,6 +97,19 @@ export function startingDocument(units: 'metric' | 'inch') {
       },
     },
     mass: { weld: 0.02, tolerance: 0.03 },
+    fatigue: {
+      loading: {
+        kind: 'weibull',
+        largestRange: q('12 kN', '2600 lbf'),
+        // as often as the stated force comes once in its return period
+        inCycles: 210_000_000,
+        shape: 1,
+        cyclesPerYear: 4_200_000,
+        source: 'an assumption of the starting document, to be stated',
+      },
+      access: 'above water',
+      consequence: 'substantial',
+    },
     loads: {
       service: {
         source: 'stated',

@@ -22,8 +22,12 @@ import { positiveOption } from './quantity-option.ts';
 import { exit, type Terminal } from './terminal.ts';
 import type { Verb } from './verbs.ts';
 
-const usage =
-  'motion --added-mass A --drag-coefficient C --depth Z (--mass M --volume V --area S --density D | --document FILE [--option ID]) (--height H --period T | --hs HS --tp TP) [--json]';
+const usage = [
+  'motion --added-mass A --drag-coefficient C --depth Z --stiffness K',
+  '  (--mass M --volume V --area S --density D | --document FILE [--option ID]) (--height H --period T | --hs HS --tp TP)',
+  '  [--damping B] [--strut] [--float-mass M --float-damping B --waterline A --draught D] [--sea-depth Z] [--gamma G]',
+  '  [--seed N] [--json]',
+].join('\n');
 const options = {
   mass: { type: 'string' },
   volume: { type: 'string' },
@@ -59,11 +63,11 @@ export const motionVerb: Verb = {
   purpose: 'predicts how far the plate still moves under its float in a wave or a sea state, and what the line pulls',
   help: [
     '  --added-mass 17500kg  --drag-coefficient 6.8   from a tank test (stillplate tank) or from theory',
-    '  --mass 1460kg  --volume 0.186m3  --area 8.4m2  --density 1025kg/m3, or --document FILE, which has them',
+    '  --mass 1460kg  --volume 0.186m3  --area 8.4m2  --density 1025kg/m3, or --document FILE, which has them (--option ID)',
     '  --depth 30m            of the plate below the surface         --sea-depth 80m   deep water by default',
-    '  --stiffness 20kN/m     --damping "40 kN s/m"   of power take-off and line between float and plate',
+    '  --stiffness 20kN/m     --damping 40kN*s/m   of power take-off and line between float and plate',
     '  --strut                the link pushes too; by default a line, which hangs slack',
-    '  --float-mass 90t (added mass included)  --float-damping "15 kN s/m"  --waterline 18m2  --draught 2m',
+    '  --float-mass 90t (added mass included)  --float-damping 15kN*s/m  --waterline 18m2  --draught 2m',
     '                         without them the plate hangs from a point that does not move',
     '  --height 1.5m --period 7s     a regular wave',
     '  --hs 1.5m --tp 7s [--gamma 3.3] [--seed 1]     a sea state (JONSWAP), an hour of it by time steps of 0.02 s',
@@ -73,7 +77,7 @@ export const motionVerb: Verb = {
     'its damping, as you state it). By time steps and, beside it, with the drag linearised: where the two part, trust neither',
     'without a test.',
     '',
-    'Example: stillplate motion --mass 1460kg --volume 0.186m3 --area 8.4m2 --density 1025kg/m3 --added-mass 17500kg --drag-coefficient 6.8 --depth 30m --stiffness 20kN/m --damping "10 kN s/m" --float-mass 12t --float-damping "4 kN s/m" --waterline 7m2 --draught 1.5m --height 1.2m --period 7s',
+    'Example: stillplate motion --document samples/small.stillplate.json --added-mass 900kg --drag-coefficient 6 --stiffness 5kN/m --height 1m --period 6s',
   ].join('\n'),
   run: async (args, on) => {
     const { values } = optionsOf(args, options, usage, 0);

@@ -15,8 +15,11 @@ import { tableText } from './table-text.ts';
 import { exit } from './terminal.ts';
 import type { Verb } from './verbs.ts';
 
-const usage =
-  'search FILE [--aims LIST] [--option ID] [--thickness LIST] [--material LIST] [--side LIST] [--overlap LIST] [--kind LIST] [--bolt LIST] [--pitch LIST] [--throat LIST] [--zones all|designs|panels] [--open] [--lift MASS] [--panel MASS] [--open-least PART] [--open-most PART] [--aside LIST] [--judged] [--piece K/N] [--state FILE] [--json]';
+const usage = [
+  'search FILE [--aims LIST] [--option ID] [--thickness LIST] [--material LIST] [--side LIST] [--overlap LIST]',
+  '  [--kind LIST] [--bolt LIST] [--pitch LIST] [--throat LIST] [--zones all|designs|panels] [--open] [--lift MASS]',
+  '  [--panel MASS] [--open-least PART] [--open-most PART] [--aside LIST] [--judged] [--piece K/N] [--state FILE] [--json]',
+].join('\n');
 
 export const searchVerb: Verb = {
   usage,
@@ -36,7 +39,7 @@ export const searchVerb: Verb = {
     '  --state        a file in which the search puts away how far it is, and from which it goes on',
     '  --json         one object, SI',
     '',
-    'Example: stillplate search samples/middle.stillplate.json --thickness "5 mm,6 mm,8 mm" --pitch "80 mm,100 mm" --aside fatigue',
+    'Example: stillplate search samples/small.stillplate.json --thickness 5mm,6mm --aside fatigue',
   ].join('\n'),
   run: async (args, on) => {
     const text = { type: 'string' } as const;

@@ -17,8 +17,11 @@ import { positiveOption } from './quantity-option.ts';
 import { exit, type Terminal } from './terminal.ts';
 import type { Verb } from './verbs.ts';
 
-const usage =
-  'tank RECORD.csv --mass M --volume V --area S --density D (or --document FILE [--option ID]) [--with linear,friction,delay] [--json]';
+const usage = [
+  'tank RECORD.csv --mass M --volume V --area S --density D (or --document FILE [--option ID])',
+  '  [--width W] [--rig-mass M] [--water-inside V] [--stiffness K] [--delay-bound T] [--harmonics N]',
+  '  [--with linear,friction,delay] [--columns A,B,C] [--against OTHER.csv] [--json]',
+].join('\n');
 const options = {
   mass: { type: 'string' },
   volume: { type: 'string' },
@@ -52,7 +55,7 @@ export const tankVerb: Verb = {
     '  --columns 1,4,2        columns of time, travel and force, from 1, where their names are others',
     '  --mass 1300kg          of the body in air      --volume 0.165m3   of its material',
     '  --area 7m2             that the drag coefficient refers to        --density 1025kg/m3',
-    '  --document FILE        takes mass, volume, area, density and water inside from a plate instead',
+    '  --document FILE        takes mass, volume, area, density and water inside from a plate instead, of --option ID',
     '  --width 2.6m           that the Keulegan-Carpenter number refers to; by default the root of the area',
     '  --rig-mass 40kg        moves below the load cell and is no part of the plate',
     '  --water-inside 0.1m3   carried in the tubes: taken off, it is no added mass',

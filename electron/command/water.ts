@@ -20,7 +20,10 @@ import { positiveOption, quantityOption } from './quantity-option.ts';
 import { exit } from './terminal.ts';
 import type { Verb } from './verbs.ts';
 
-const usage = 'water FILE [--option ID] | --plan PLAN.json [--amplitude A] [--period T] [--wave-height H] [--bed DEPTH] [--growth YEARS] [--order] [--json]'; // prettier-ignore
+const usage = [
+  'water FILE [--option ID] | --plan PLAN.json',
+  '  [--amplitude A] [--period T] [--wave-height H] [--bed DEPTH] [--growth YEARS] [--cells N] [--order] [--json]',
+].join('\n');
 const options = {
   plan: { type: 'string' },
   option: { type: 'string' },

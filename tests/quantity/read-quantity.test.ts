@@ -118,6 +118,7 @@ describe('units against their definitions', () => {
     mbar: ['stress', '1 mbar', 1e2],
     psi: ['stress', '1 psi', poundForce / inch ** 2],
     ksi: ['stress', '1 ksi', (1e3 * poundForce) / inch ** 2],
+    ms: ['time', '1 ms', 0.001],
     s: ['time', '1 s', 1],
     sec: ['time', '1 sec', 1],
     min: ['time', '1 min', 60],

@@ -201,7 +201,8 @@ it('hangs a bridle from one apex, its line up to the surface', () => {
   const { ropes, water } = sceneOf(demoModel());
   expect(ropes).toHaveLength(3);
   expect(ropes[0]!.to).toEqual(ropes[1]!.to);
-  expect(ropes[2]).toEqual({ role: 'suspension', from: ropes[0]!.to, to: [ropes[0]!.to[0], ropes[0]!.to[1], 60] });
+  const [x, y] = ropes[0]!.to;
+  expect(ropes[2]).toEqual({ role: 'suspension', from: ropes[0]!.to, to: [x, y, 60], width: 0 });
   // Eyes stand on the tubes' top, z = 0, their holes 90 mm above, the apex 4 m above that; the surface 60 m up.
   expect(ropes[0]!.to[2]).toBeCloseTo(4.09, 12);
   expect(water).toEqual({ surface: 60, depth: '60 m' });
