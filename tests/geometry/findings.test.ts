@@ -57,6 +57,8 @@ const provoked: readonly [id: string, changes: unknown[], place: string, text: R
   ['panels-collide', [deck({ overlap: { onMain: '80 mm' } })], 'A1', /A1 and B1 .* 10\.00 mm along y/],
   ['weld-not-all-round', [stacked, welded({}), deck({ support: 'cross tubes' })], 'A1', /no tube along A, B: 2 sides/],
   ['intermittent-weld-in-water', [welded({ pattern: 'intermittent', run: '100 mm', gap: '100 mm' })], 'A1', /4\.3\.2/],
+  // an edge distance of 65 mm on a lap of 60 mm: the leg stands 5 mm beside the tube, less than half its hole
+  ['clamp-on-tube', [fixing({ into: 'clamp', edgeDistance: '65 mm' })], 'A1', /lies 5\.000 mm beside tube/],
   ['bolt-off-tube', [fixing({ edgeDistance: '65 mm' })], 'A1', /5\.000 mm beside tube/],
   // 60 − 45 = 15 mm from the face, hole radius 6.5 mm, so 8.5 mm < 12 mm
   [
