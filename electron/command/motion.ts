@@ -1,5 +1,3 @@
-import { resolve } from 'node:path';
-import { appraise } from '../../core/appraise.ts';
 import type { Finding } from '../../core/finding.ts';
 import { harmonicResponse } from '../../core/motion/harmonic-response.ts';
 import type { HarmonicForcing, HeaveSystem } from '../../core/motion/heave-system.ts';
@@ -15,9 +13,8 @@ import { refusal } from '../../core/refusal.ts';
 import { programVersion } from '../../core/result.ts';
 import { g } from '../../core/water/sea-water.ts';
 import { jonswap } from '../../core/water/waves/spectrum.ts';
-import { openDocument } from '../host/open-document.ts';
-import { chosenOption } from './chosen-option.ts';
 import { optionsOf } from './options-of.ts';
+import { plateBody } from './plate-body.ts';
 import { positiveOption } from './quantity-option.ts';
 import { exit, type Terminal } from './terminal.ts';
 import type { Verb } from './verbs.ts';
@@ -168,7 +165,7 @@ function seaState(
 }
 
 async function read(given: Given, on: Terminal): Promise<{ system: HeaveSystem; field: WaveField }> {
-  const body = given.document === undefined ? statedBody(given) : await bodyOfDocument(given, on);
+  const body = await plateBody(given, usage, on);
   const { mass, volume, area, density, waterInside } = body;
   const addedMass = needed(given, 'added-mass', 'mass');
   const C_d = plain('--drag-coefficient', given['drag-coefficient'] ?? refuseMissing('drag-coefficient'));
@@ -216,37 +213,6 @@ async function read(given: Given, on: Terminal): Promise<{ system: HeaveSystem; 
       plateDepth: given.depth === undefined && body.depth !== null ? body.depth : needed(given, 'depth', 'length'),
       float: hasFloat ? { waterline, draught: needed(given, 'draught', 'length') } : null,
     },
-  };
-}
-
-interface PlateBody {
-  readonly mass: number;
-  readonly volume: number;
-  readonly area: number;
-  readonly density: number;
-  readonly waterInside: number;
-  readonly depth: number | null;
-}
-
-const statedBody = (given: Given): PlateBody => ({
-  mass: needed(given, 'mass', 'mass'),
-  volume: needed(given, 'volume', 'volume'),
-  area: needed(given, 'area', 'area'),
-  density: needed(given, 'density', 'density'),
-  waterInside: 0,
-  depth: null,
-});
-
-async function bodyOfDocument(given: Given, on: Terminal): Promise<PlateBody> {
-  const { raw, document } = await openDocument(resolve(on.folder, given.document!));
-  const { mass, loads } = appraise(raw, document, chosenOption(document, given.option)).model;
-  return {
-    mass: mass.total,
-    volume: mass.displaced.asBuilt,
-    area: loads.plate.shares.solid,
-    density: mass.waterDensity,
-    waterInside: mass.entrainedWater / mass.waterDensity,
-    depth: document.water.depth.si,
   };
 }
 

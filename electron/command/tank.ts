@@ -1,6 +1,5 @@
 import { readFile } from 'node:fs/promises';
 import { basename, resolve } from 'node:path';
-import { appraise } from '../../core/appraise.ts';
 import type { Finding } from '../../core/finding.ts';
 import { quantityText } from '../../core/quantity/format-quantity.ts';
 import { refusal } from '../../core/refusal.ts';
@@ -10,9 +9,8 @@ import { identify, type TankResult } from '../../core/tank/identify.ts';
 import { tankQuantities } from '../../core/tank/tank-quantities.ts';
 import { tankRecord } from '../../core/tank/tank-record.ts';
 import type { Also, TankSetup } from '../../core/tank/tank-setup.ts';
-import { openDocument } from '../host/open-document.ts';
-import { chosenOption } from './chosen-option.ts';
 import { optionsOf } from './options-of.ts';
+import { plateBody, type PlateBody } from './plate-body.ts';
 import { positiveOption } from './quantity-option.ts';
 import { exit, type Terminal } from './terminal.ts';
 import type { Verb } from './verbs.ts';
@@ -72,7 +70,7 @@ export const tankVerb: Verb = {
   ].join('\n'),
   run: async (args, on) => {
     const { values, file } = optionsOf(args, options, usage, 1);
-    const setup = values.document ? await setupOfDocument(values, on) : statedSetup(values);
+    const setup = completed(values, await plateBody(values, usage, on));
     const test = await tested(file, values, setup, on);
     const other = values.against === undefined ? null : await tested(values.against, values, setup, on);
     const differs = other && {
@@ -131,44 +129,8 @@ function columnsOf(text: string | undefined): { time?: number; travel?: number; 
   return { time: time!, travel: travel!, force: force! };
 }
 
-function statedSetup(given: Given): TankSetup {
-  const needed = (name: 'mass' | 'volume' | 'area' | 'density'): number => {
-    const text = given[name];
-    if (text === undefined)
-      throw refusal({
-        what: `--${name} is missing`,
-        where: { option: `--${name}` },
-        mend: `Give it, or a document with --document. Usage: stillplate ${usage}`,
-      });
-    return positiveOption(`--${name}`, text, name);
-  };
-  return completed(given, {
-    mass: needed('mass'),
-    volume: needed('volume'),
-    area: needed('area'),
-    density: needed('density'),
-    waterInside: 0,
-  });
-}
-
-async function setupOfDocument(given: Given, on: Terminal): Promise<TankSetup> {
-  const { raw, document } = await openDocument(resolve(on.folder, given.document!));
-  const { mass, loads } = appraise(raw, document, chosenOption(document, given.option)).model;
-  const density = mass.waterDensity;
-  return completed(given, {
-    mass: mass.total,
-    volume: mass.displaced.asBuilt,
-    area: loads.plate.shares.solid,
-    density,
-    waterInside: mass.entrainedWater / density,
-  });
-}
-
 /** What is stated on the line goes before what a document says. */
-function completed(
-  given: Given,
-  base: Pick<TankSetup, 'mass' | 'volume' | 'area' | 'density' | 'waterInside'>,
-): TankSetup {
+function completed(given: Given, base: PlateBody): TankSetup {
   const stated = <K extends keyof Given>(
     name: K,
     kind: Parameters<typeof positiveOption>[2],

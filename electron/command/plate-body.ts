@@ -1,0 +1,58 @@
+import { resolve } from 'node:path';
+import { appraise } from '../../core/appraise.ts';
+import { refusal } from '../../core/refusal.ts';
+import { openDocument } from '../host/open-document.ts';
+import { chosenOption } from './chosen-option.ts';
+import { positiveOption } from './quantity-option.ts';
+import type { Terminal } from './terminal.ts';
+
+/** What a test or a motion needs of a plate. SI. */
+export interface PlateBody {
+  /** In air, kg, and volume of its material, m³. */
+  readonly mass: number;
+  readonly volume: number;
+  /** Solid plan area, m². */
+  readonly area: number;
+  readonly density: number;
+  /** In flooded tubes, m³. */
+  readonly waterInside: number;
+  /** Below the surface, m; null where only figures are given. */
+  readonly depth: number | null;
+}
+
+type Given = Readonly<Partial<Record<'mass' | 'volume' | 'area' | 'density' | 'document' | 'option', string>>>;
+
+/** The plate of a document (--document, --option), or the figures that stand on the line. Refuses a missing one by name. */
+export async function plateBody(given: Given, usage: string, on: Terminal): Promise<PlateBody> {
+  if (given.document === undefined) return statedBody(given, usage);
+  const { raw, document } = await openDocument(resolve(on.folder, given.document));
+  const { mass, loads } = appraise(raw, document, chosenOption(document, given.option)).model;
+  return {
+    mass: mass.total,
+    volume: mass.displaced.asBuilt,
+    area: loads.plate.shares.solid,
+    density: mass.waterDensity,
+    waterInside: mass.entrainedWater / mass.waterDensity,
+    depth: document.water.depth.si,
+  };
+}
+
+function statedBody(given: Given, usage: string): PlateBody {
+  const needed = (name: 'mass' | 'volume' | 'area' | 'density'): number => {
+    const text = given[name];
+    if (text !== undefined) return positiveOption(`--${name}`, text, name);
+    throw refusal({
+      what: `--${name} is missing`,
+      where: { option: `--${name}` },
+      mend: `Give it, or a document with --document. Usage: stillplate ${usage}`,
+    });
+  };
+  return {
+    mass: needed('mass'),
+    volume: needed('volume'),
+    area: needed('area'),
+    density: needed('density'),
+    waterInside: 0,
+    depth: null,
+  };
+}
