@@ -4,7 +4,7 @@ import { createEngine } from '../../core/engine/engine.ts';
 
 it('tells the lives of all details as the note does, and anew after an edit of how they are inspected', () => {
   const engine = createEngine({ tell: () => undefined, later: () => undefined });
-  engine.open({ text: JSON.stringify(startingDocument('metric')), journal: [] });
+  engine.open({ text: JSON.stringify({ ...startingDocument('metric'), fatigue: undefined }), journal: [] });
   const said = () => JSON.stringify(engine.fatigue({ option: null }));
   expect(said()).toMatch(/must be 10(\.0)? times the life wanted: no access/);
   const edit = (path: readonly [string, ...string[]], value: string) =>
