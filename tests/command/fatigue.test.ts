@@ -91,7 +91,7 @@ describe('fatigue DOC.stillplate', () => {
     inFolder(async (folder) => {
       await writeFile(
         join(folder, 'plate.stillplate'),
-        JSON.stringify({ ...(startingDocument('metric') as object), ...(fatigue ? { fatigue } : {}) }),
+        JSON.stringify({ ...(startingDocument('metric') as object), fatigue }),
       );
       return ran(['fatigue', 'plate.stillplate', ...args], folder);
     });
