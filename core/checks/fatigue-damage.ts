@@ -254,7 +254,7 @@ export const detailSources = (clause: string, memory?: true): readonly Source[] 
   {
     document: 'EN 1993-1-9',
     edition: '2005',
-    clause: memory ? clause : `${clause}, read in a public transcription`,
+    clause: memory ? clause : `${clause}, read in a public copy`,
     ...(memory ? { memory } : {}),
   },
   {

@@ -62,7 +62,7 @@ export function fabricationPack(model: Model, stock: Stock): FabricationPack {
       { name: 'tube-holes.csv', text: tubeHoles(model) },
       { name: 'bolts.csv', text: boltsTable(model) },
       { name: 'welds.csv', text: weldsTable(panels) },
-      { name: 'read-me-first.txt', text: instructions(model, stock) },
+      { name: 'read-me-first.txt', text: instructions(model, parts, stock) },
     ],
   };
 }
@@ -290,8 +290,12 @@ function weldsTable(panels: readonly Panel[]): string {
 
 const sideWords = { mainLow: 'low y', mainHigh: 'high y', crossLow: 'low x', crossHigh: 'high x' } as const;
 
-function instructions({ document, geometry }: Model, { sheet, bar, gap, kerf }: Stock): string {
-  const parts = partOf(plateParts(geometry.panels));
+function instructions(
+  { document, geometry }: Model,
+  made: readonly PlatePart[],
+  { sheet, bar, gap, kerf }: Stock,
+): string {
+  const parts = partOf(made);
   return [
     `${document.project.name}: fabrication pack, draft`,
     '',

@@ -14,7 +14,7 @@ import { programVersion } from '../../core/result.ts';
 import { g } from '../../core/water/sea-water.ts';
 import { jonswap } from '../../core/water/waves/spectrum.ts';
 import { optionsOf } from './options-of.ts';
-import { plateBody } from './plate-body.ts';
+import { plateBody, plateBodyOptions } from './plate-body.ts';
 import { positiveOption } from './quantity-option.ts';
 import { exit, type Terminal } from './terminal.ts';
 import type { Verb } from './verbs.ts';
@@ -26,12 +26,7 @@ const usage = [
   '  [--seed N] [--json]',
 ].join('\n');
 const options = {
-  mass: { type: 'string' },
-  volume: { type: 'string' },
-  area: { type: 'string' },
-  density: { type: 'string' },
-  document: { type: 'string' },
-  option: { type: 'string' },
+  ...plateBodyOptions,
   'added-mass': { type: 'string' },
   'drag-coefficient': { type: 'string' },
   depth: { type: 'string' },

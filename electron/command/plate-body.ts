@@ -20,7 +20,17 @@ export interface PlateBody {
   readonly depth: number | null;
 }
 
-type Given = Readonly<Partial<Record<'mass' | 'volume' | 'area' | 'density' | 'document' | 'option', string>>>;
+/** Options of a command that asks for one. */
+export const plateBodyOptions = {
+  mass: { type: 'string' },
+  volume: { type: 'string' },
+  area: { type: 'string' },
+  density: { type: 'string' },
+  document: { type: 'string' },
+  option: { type: 'string' },
+} as const;
+
+type Given = Readonly<Partial<Record<keyof typeof plateBodyOptions, string>>>;
 
 /** The plate of a document (--document, --option), or the figures that stand on the line. Refuses a missing one by name. */
 export async function plateBody(given: Given, usage: string, on: Terminal): Promise<PlateBody> {

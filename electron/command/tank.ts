@@ -10,7 +10,7 @@ import { tankQuantities } from '../../core/tank/tank-quantities.ts';
 import { tankRecord } from '../../core/tank/tank-record.ts';
 import type { Also, TankSetup } from '../../core/tank/tank-setup.ts';
 import { optionsOf } from './options-of.ts';
-import { plateBody, type PlateBody } from './plate-body.ts';
+import { plateBody, plateBodyOptions, type PlateBody } from './plate-body.ts';
 import { positiveOption } from './quantity-option.ts';
 import { exit, type Terminal } from './terminal.ts';
 import type { Verb } from './verbs.ts';
@@ -21,10 +21,7 @@ const usage = [
   '  [--with linear,friction,delay] [--columns A,B,C] [--against OTHER.csv] [--json]',
 ].join('\n');
 const options = {
-  mass: { type: 'string' },
-  volume: { type: 'string' },
-  area: { type: 'string' },
-  density: { type: 'string' },
+  ...plateBodyOptions,
   width: { type: 'string' },
   'rig-mass': { type: 'string' },
   'water-inside': { type: 'string' },
@@ -34,8 +31,6 @@ const options = {
   with: { type: 'string' },
   columns: { type: 'string' },
   against: { type: 'string' },
-  document: { type: 'string' },
-  option: { type: 'string' },
   json: { type: 'boolean' },
 } as const;
 

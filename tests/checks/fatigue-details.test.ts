@@ -201,7 +201,7 @@ describe('classes of the details', () => {
     ['foot of 180 mm', fatigueEyeOnTube, 'S1', 56],
     ['eye’s root', fatigueEyeRoot, 'S1', 36],
     ['crossing’s root', fatigueCrossingRoot, 'A/1', 36],
-  ] as const)('%s (EN 1993-1-9, Tables 8.4 and 8.5, in a public transcription)', (_words, check, place, category) => {
+  ] as const)('%s (EN 1993-1-9, Tables 8.4 and 8.5, in a public copy)', (_words, check, place, category) => {
     expect(reads(check, 'sigma_C', demoModel(welded()), place)).toBe(category * MPa);
   });
 
