@@ -1,4 +1,5 @@
 import type { Model } from '../model.ts';
+import { csvTable } from '../quantity/csv-table.ts';
 import type { BoltedFixing } from '../document/schema.ts';
 import type { Panel, Tube } from '../geometry/geometry.ts';
 import { cutLengths, type Bar } from './cut-lengths.ts';
@@ -6,7 +7,6 @@ import { dxfText } from './dxf-text.ts';
 import { plateParts, type PlatePart } from './flat-pattern.ts';
 import { nestPlates, type Sheet } from './nest-plates.ts';
 import { svgText } from './svg-text.ts';
-import { writtenTable } from './written-table.ts';
 
 /** What the shop buys from and loses, m. */
 export interface Stock {
@@ -117,7 +117,7 @@ function barsOf(tubes: readonly Tube[], { bar, kerf }: Stock): FabricationPack['
 }
 
 function platesTable(parts: readonly PlatePart[], model: Model): string {
-  return writtenTable(
+  return csvTable(
     [
       'part',
       'count',
@@ -153,7 +153,7 @@ function platesTable(parts: readonly PlatePart[], model: Model): string {
 const byHand = 25;
 
 function sheetsTable(groups: FabricationPack['sheets']): string {
-  return writtenTable(
+  return csvTable(
     ['material', 'thickness mm', 'sheet', 'part', 'from left mm', 'from bottom mm', 'turned', 'waste of all sheets %'],
     groups.flatMap(({ material, thickness, sheets, waste }) =>
       sheets.flatMap(({ pieces }, i) =>
@@ -173,7 +173,7 @@ function sheetsTable(groups: FabricationPack['sheets']): string {
 }
 
 function plateHoles(parts: readonly PlatePart[]): string {
-  return writtenTable(
+  return csvTable(
     ['part', 'hole', 'from left edge mm', 'from lower edge mm', 'diameter mm', 'purpose', 'plates'],
     parts.flatMap(({ number, panels, pattern }) =>
       pattern.holes.map(({ x, y, diameter, purpose }, i) => [
@@ -191,7 +191,7 @@ function plateHoles(parts: readonly PlatePart[]): string {
 
 function tubesTable(groups: FabricationPack['bars'], tubes: readonly Tube[]): string {
   const byId = new Map(tubes.map((tube) => [tube.id, tube]));
-  return writtenTable(
+  return csvTable(
     ['section', 'material', 'bar', 'piece', 'length mm', 'rest of bar mm', 'inside'],
     groups.flatMap(({ section, material, bars }) =>
       bars.flatMap(({ cuts, rest }, i) =>
@@ -229,7 +229,7 @@ function tubeHoles(model: Model): string {
       ] as const;
     });
   });
-  return writtenTable(
+  return csvTable(
     ['tube', 'bolt', 'from low end mm', 'off centre line mm', 'diameter mm', 'face', 'walls'],
     [...rows].sort((a, b) => (a[0] < b[0] ? -1 : Number(a[0] > b[0])) || a[2] - b[2]),
   );
@@ -259,7 +259,7 @@ function boltsTable(model: Model): string {
       groups.set(key, known);
     }
   }
-  return writtenTable(
+  return csvTable(
     ['bolt', 'class', 'through or into', 'grip mm', 'hole mm', 'count', 'panels', 'tightening'],
     [...groups.values()].map(({ row, count, panels }) => [
       ...row,
@@ -271,7 +271,7 @@ function boltsTable(model: Model): string {
 }
 
 function weldsTable(panels: readonly Panel[]): string {
-  return writtenTable(
+  return csvTable(
     ['panel', 'side', 'tube', 'throat mm', 'length mm', 'pattern'],
     panels.flatMap(({ id, design: { fixing }, weldRuns }) =>
       fixing.kind === 'welded'

@@ -6,7 +6,7 @@ import { readDocument, readDocumentText } from '../../core/document/read-documen
 import { cutLengths } from '../../core/fabrication/cut-lengths.ts';
 import { fabricationPack, type FabricationPack, type Stock } from '../../core/fabrication/fabrication-pack.ts';
 import { nestPlates } from '../../core/fabrication/nest-plates.ts';
-import { writtenTable } from '../../core/fabrication/written-table.ts';
+import { csvTable } from '../../core/quantity/csv-table.ts';
 import type { Panel } from '../../core/geometry/geometry.ts';
 
 const stock: Stock = { sheet: { width: 3, height: 1.5 }, bar: 12, gap: 0.01, kerf: 0.003 };
@@ -185,7 +185,7 @@ describe('tubes cut from bars', () => {
 });
 
 it('a list gives a spreadsheet no formula', () => {
-  expect(writtenTable(['=a'], [['+1'], ['@x'], ['-2'], [-2], ['a,"b"']])).toBe(
+  expect(csvTable(['=a'], [['+1'], ['@x'], ['-2'], [-2], ['a,"b"']])).toBe(
     `'=a\r\n'+1\r\n'@x\r\n'-2\r\n-2\r\n"a,""b"""\r\n`,
   );
 });

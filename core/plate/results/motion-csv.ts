@@ -1,4 +1,4 @@
-import { csvTable } from './csv-table.ts';
+import { csvTable } from '../../quantity/csv-table.ts';
 import type { SolverTable } from './solver-tables.ts';
 import type { Structure } from '../../solve/structure/structure.ts';
 

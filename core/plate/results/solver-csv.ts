@@ -1,7 +1,7 @@
 import { inUnit, printedUnit, type UnitSystem } from '../../quantity/format-quantity.ts';
 import { shellStress } from '../../solve/elements/shell-stress.ts';
 import type { ReadyPlate, SolvedLoading } from '../solve-plate.ts';
-import { csvTable } from './csv-table.ts';
+import { csvTable } from '../../quantity/csv-table.ts';
 import type { FixingForces } from './fixing-forces.ts';
 import { levelled } from './levelled.ts';
 import type { PanelStress } from './panel-stress.ts';

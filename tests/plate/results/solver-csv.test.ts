@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { csvTable } from '../../../core/plate/results/csv-table.ts';
+import { csvTable } from '../../../core/quantity/csv-table.ts';
 import { fixingForces } from '../../../core/plate/results/fixing-forces.ts';
 import { levelled } from '../../../core/plate/results/levelled.ts';
 import { panelStress } from '../../../core/plate/results/panel-stress.ts';
