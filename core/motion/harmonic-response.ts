@@ -1,5 +1,6 @@
 import { refusal } from '../refusal.ts';
 import { add, divide, magnitude, meanProduct, minus, rate, times } from './complex.ts';
+import { equivalentDamping } from './equivalent-damping.ts';
 import type { Complex, HarmonicForcing, HeaveSystem } from './heave-system.ts';
 
 /** Steady answer to a harmonic forcing. Complex amplitudes of displacement, m. */
@@ -19,13 +20,14 @@ export interface HarmonicResponse {
 /**
  * Harmonic answer with quadratic drag replaced by the linear damping of the same work a cycle,
  *   b_e = (8 / 3π) D V,  V amplitude of the plate's speed through the water.
- * More damping never moves the plate faster through the water it is damped by, so b_e is found by halving a bracket.
+ * Found by halving a bracket (`equivalentDamping`).
  * Refuses a motion without bound (no damping at a natural period).
  * Source: equivalent linearisation, Kryloff & Bogoliuboff (1943) (from memory, derived anew).
  */
 export function harmonicResponse(system: HeaveSystem, omega: number, forcing: HarmonicForcing): HarmonicResponse {
   const factor = (8 / (3 * Math.PI)) * system.plate.drag;
-  const equivalent = balanced((b) => factor * linearAnswer(system, omega, forcing, b).through, factor, omega);
+  const equivalent = equivalentDamping((b) => factor * linearAnswer(system, omega, forcing, b).through, factor, 1e-15);
+  if (equivalent === undefined) throw unbounded(omega);
   const { float, plate, link, water } = linearAnswer(system, omega, forcing, equivalent);
   if (![...float, ...plate].every(Number.isFinite)) throw unbounded(omega);
   const { plate: own, float: floatBody, link: joint } = system;
@@ -44,22 +46,6 @@ export function harmonicResponse(system: HeaveSystem, omega: number, forcing: Ha
     },
     equivalent,
   };
-}
-
-/** b with b = of(b), `of` falling: bracketed from zero upwards and halved. */
-function balanced(of: (b: number) => number, start: number, omega: number): number {
-  if (start === 0) return 0;
-  let [low, high] = [0, start];
-  for (let n = 0; of(high) > high; n++) {
-    if (n > 200) throw unbounded(omega);
-    [low, high] = [high, 4 * high];
-  }
-  for (let n = 0; n < 200 && high - low > 1e-15 * high; n++) {
-    const middle = (low + high) / 2;
-    if (of(middle) > middle) low = middle;
-    else high = middle;
-  }
-  return (low + high) / 2;
 }
 
 /** What of the plate's own impedance, the link and the forces there is at one frequency; drag as the damping b. */

@@ -1,4 +1,6 @@
+import { refusal } from '../refusal.ts';
 import { magnitude } from './complex.ts';
+import { equivalentDamping } from './equivalent-damping.ts';
 import { linearAnswer } from './harmonic-response.ts';
 import type { HarmonicForcing, HeaveSystem } from './heave-system.ts';
 
@@ -45,16 +47,13 @@ export function stochasticResponse(
     const own = answers(b);
     return spread((i) => own[i]!.through);
   };
-  let [low, high] = [0, factor];
-  if (factor > 0) {
-    for (let n = 0; factor * throughAt(high) > high && n < 200; n++) [low, high] = [high, 4 * high];
-    for (let n = 0; n < 60 && high - low > 1e-10 * high; n++) {
-      const middle = (low + high) / 2;
-      if (factor * throughAt(middle) > middle) low = middle;
-      else high = middle;
-    }
-  }
-  const equivalent = factor > 0 ? (low + high) / 2 : 0;
+  const equivalent = equivalentDamping((b) => factor * throughAt(b), factor, 1e-10);
+  if (equivalent === undefined)
+    throw refusal({
+      what: 'Nothing damps the motion in this sea: it grows without bound',
+      where: { field: 'motion' },
+      mend: 'Give the float or the power take-off its damping, or the plate its drag.',
+    });
   const own = answers(equivalent);
   const plate = spread((i) => magnitude(own[i]!.plate));
   const speed = spread((i) => omegas[i]! * magnitude(own[i]!.plate));

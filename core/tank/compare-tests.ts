@@ -1,3 +1,4 @@
+import { erf } from 'mathjs/number';
 import type { Estimate } from './estimate.ts';
 
 /**
@@ -12,10 +13,5 @@ export function probabilityLarger(a: Estimate, b: Estimate): number {
   return normal((a.value - b.value) / s);
 }
 
-/** Φ(x) by Abramowitz & Stegun 7.1.26 (from memory); error under 1.5e-7. */
-function normal(x: number): number {
-  const t = 1 / (1 + (0.3275911 * Math.abs(x)) / Math.SQRT2);
-  const poly = t * (0.254829592 + t * (-0.284496736 + t * (1.421413741 + t * (-1.453152027 + t * 1.061405429))));
-  const tail = (poly * Math.exp(-(x * x) / 2)) / 2;
-  return x >= 0 ? 1 - tail : tail;
-}
+/** Φ(x). */
+const normal = (x: number): number => (1 + erf(x / Math.SQRT2)) / 2;
