@@ -1,3 +1,4 @@
+import { countedRandom } from '../counted-random.ts';
 import type { Complex } from './heave-system.ts';
 import type { Forcing } from './stepped-response.ts';
 import type { Transfer } from './stochastic-response.ts';
@@ -19,14 +20,13 @@ export function seaHistory(
     seed,
   }: { readonly dt: number; readonly steps: number; readonly components: number; readonly seed: number },
 ): (t: number, into: Forcing) => void {
-  const random = uniform(seed);
   const width = (high - low) / components;
   const n = 2 * steps + 1;
   const [F1, w, wDot] = [new Float64Array(n), new Float64Array(n), new Float64Array(n)];
   for (let c = 0; c < components; c++) {
-    const omega = low + (c + random()) * width;
+    const omega = low + (c + countedRandom(seed, 2 * c)) * width;
     const a = Math.sqrt(2 * S(omega) * width);
-    const phase = 2 * Math.PI * random();
+    const phase = 2 * Math.PI * countedRandom(seed, 2 * c + 1);
     if (a === 0) continue;
     const { float, water } = transfer(omega);
     // e^{i(ωt + φ)} is turned on by half a step at a time
@@ -59,13 +59,5 @@ export function harmonicHistory(
     into.F2 = plate[0] * c - plate[1] * s;
     into.w = water[0] * c - water[1] * s;
     into.wDot = -omega * (water[0] * s + water[1] * c);
-  };
-}
-
-function uniform(seed: number): () => number {
-  let state = seed >>> 0;
-  return () => {
-    state = (Math.imul(state, 1664525) + 1013904223) >>> 0;
-    return (state + 0.5) / 4294967296;
   };
 }

@@ -1,13 +1,4 @@
-/** Numbers in [0, 1) that depend on the seed alone: Mulberry32, 32 bits of state. */
-function seeded(seed: number): () => number {
-  let state = seed >>> 0;
-  return () => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let x = Math.imul(state ^ (state >>> 15), state | 1);
-    x ^= x + Math.imul(x ^ (x >>> 7), x | 61);
-    return ((x ^ (x >>> 14)) >>> 0) / 4294967296;
-  };
-}
+import { countedRandom } from '../counted-random.ts';
 
 /**
  * 95 % interval of a sum of correlated contributions by drawing blocks of them anew (circular blocks of `block` readings):
@@ -25,7 +16,6 @@ export function blockBootstrap(
   const running = new Float64Array(2 * n + 1);
   for (let i = 0; i < 2 * n; i++) running[i + 1] = running[i]! + psi[i % n]!;
   const whole = running[n]!;
-  const random = seeded(seed);
   const full = Math.floor(n / block);
   const rest = n - full * block;
   const sums = new Float64Array(draws);
@@ -33,7 +23,7 @@ export function blockBootstrap(
     let sum = 0;
     for (let k = 0; k <= full; k++) {
       const length = k < full ? block : rest;
-      const from = Math.floor(random() * n);
+      const from = Math.floor(countedRandom(seed, d * (full + 1) + k) * n);
       sum += running[from + length]! - running[from]!;
     }
     sums[d] = sum - whole;

@@ -1,5 +1,5 @@
 import { refusal } from '../../refusal.ts';
-import { countedRandom } from './counted-random.ts';
+import { countedRandom } from '../../counted-random.ts';
 
 /** Parts of a result's variance that each input has: by itself, and with all that it does together with others. */
 export interface VarianceShares {

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { countedRandom } from '../../../core/options/sensitivity/counted-random.ts';
+import { countedRandom } from '../../../core/counted-random.ts';
 import { varianceShares } from '../../../core/options/sensitivity/variance-shares.ts';
 
 const { PI: π, sin } = Math;
