@@ -1,4 +1,3 @@
-import { readFile } from 'node:fs/promises';
 import { basename, resolve } from 'node:path';
 import type { Finding } from '../../core/finding.ts';
 import { quantityText } from '../../core/quantity/format-quantity.ts';
@@ -9,6 +8,7 @@ import { identify, type TankResult } from '../../core/tank/identify.ts';
 import { tankQuantities } from '../../core/tank/tank-quantities.ts';
 import { tankRecord } from '../../core/tank/tank-record.ts';
 import type { Also, TankSetup } from '../../core/tank/tank-setup.ts';
+import { openRecord } from '../host/open-record.ts';
 import { optionsOf } from './options-of.ts';
 import { plateBody, plateBodyOptions, type PlateBody } from './plate-body.ts';
 import { positiveOption } from './quantity-option.ts';
@@ -87,14 +87,7 @@ interface Test {
 }
 
 async function tested(file: string, given: Given, setup: TankSetup, on: Terminal): Promise<Test> {
-  const path = resolve(on.folder, file);
-  const text = await readFile(path, 'utf8').catch((error: NodeJS.ErrnoException) => {
-    throw refusal({
-      what: `“${file}” cannot be read (${error.code ?? error.message})`,
-      where: { file },
-      mend: 'Look at the path.',
-    });
-  });
+  const text = await openRecord(resolve(on.folder, file));
   const { time, channels, bad, gaps, readAs } = tankRecord(text, columnsOf(given.columns));
   const [travel, force] = channels.map(({ values }) => values) as [Float64Array, Float64Array];
   const result = identify(time, travel, force, setup);
