@@ -1,9 +1,10 @@
-import { useEffect, useMemo } from 'react';
+import { useMemo } from 'react';
 import { ConeGeometry, CylinderGeometry, InstancedMesh, Matrix4 } from 'three';
 import { largestMark, markWords, type Marks } from '../../core/scene/marks.ts';
 import type { Box } from '../../core/scene/scene.ts';
 import type { Colour } from './colour-map.ts';
 import { plainMaterial } from './plain-material.ts';
+import { useDisposed } from './use-disposed.ts';
 
 /** Where each arrow starts and ends, z in m: on the panel's outer face, its length by the value; the longest a ninth of the plate. */
 export function markSpans(marks: Marks, { low, high }: Box, scale: number, apart: number) {
@@ -53,14 +54,6 @@ export function ForceMarks({
     }
     return [shafts, heads];
   }, [marks, box, scale, apart, colour]);
-  useEffect(
-    () => () => {
-      for (const mesh of meshes) {
-        mesh.geometry.dispose();
-        mesh.dispose();
-      }
-    },
-    [meshes],
-  );
+  useDisposed(meshes);
   return meshes.map((mesh, i) => <primitive key={i} object={mesh} />);
 }

@@ -1,8 +1,9 @@
-import { useEffect, useMemo } from 'react';
+import { useMemo } from 'react';
 import { CircleGeometry, InstancedMesh, Matrix4 } from 'three';
 import { isCutAway, type Cut } from '../../core/scene/part-at.ts';
 import type { Colour } from './colour-map.ts';
 import { plainMaterial } from './plain-material.ts';
+import { useDisposed } from './use-disposed.ts';
 
 /** m off the wall, so that the wall does not show through. */
 const proud = 0.0002;
@@ -31,13 +32,6 @@ export function Holes({
     mesh.frustumCulled = false;
     return mesh;
   }, [holes, cut, colour]);
-  useEffect(
-    () => () => {
-      mesh.geometry.dispose();
-      (mesh.material as { dispose(): void }).dispose();
-      mesh.dispose();
-    },
-    [mesh],
-  );
+  useDisposed(mesh);
   return holes.length === 0 ? null : <primitive object={mesh} />;
 }

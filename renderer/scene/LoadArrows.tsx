@@ -1,8 +1,9 @@
-import { useEffect, useMemo } from 'react';
+import { useMemo } from 'react';
 import { ConeGeometry, CylinderGeometry, InstancedMesh, Matrix4 } from 'three';
 import type { Box, SceneLoad } from '../../core/scene/scene.ts';
 import type { Colour } from './colour-map.ts';
 import { plainMaterial } from './plain-material.ts';
+import { useDisposed } from './use-disposed.ts';
 
 /** Height of the longest arrow and of an arrow's head, m, for a plate of this size. */
 export function arrowSizes({ low, high }: Box): { readonly longest: number; readonly head: number } {
@@ -68,14 +69,6 @@ export function LoadArrows({
     }
     return [shafts, heads];
   }, [load, box, colour, apart]);
-  useEffect(
-    () => () => {
-      for (const mesh of meshes) {
-        mesh.geometry.dispose();
-        mesh.dispose();
-      }
-    },
-    [meshes],
-  );
+  useDisposed(meshes);
   return meshes.map((mesh, i) => <primitive key={i} object={mesh} />);
 }

@@ -1,8 +1,9 @@
-import { useEffect, useMemo } from 'react';
+import { useMemo } from 'react';
 import { CylinderGeometry, InstancedMesh, Matrix4, Quaternion, Vector3 } from 'three';
 import type { SceneRope } from '../../core/scene/scene.ts';
 import type { Colour } from './colour-map.ts';
 import { plainMaterial } from './plain-material.ts';
+import { useDisposed } from './use-disposed.ts';
 
 /** Struts as round bars, in one call. */
 export function Struts({ struts, colour }: { readonly struts: readonly SceneRope[]; readonly colour: Colour }) {
@@ -20,13 +21,6 @@ export function Struts({ struts, colour }: { readonly struts: readonly SceneRope
     mesh.frustumCulled = false;
     return mesh;
   }, [struts, colour]);
-  useEffect(
-    () => () => {
-      mesh.geometry.dispose();
-      (mesh.material as { dispose(): void }).dispose();
-      mesh.dispose();
-    },
-    [mesh],
-  );
+  useDisposed(mesh);
   return struts.length === 0 ? null : <primitive object={mesh} />;
 }
