@@ -6,26 +6,24 @@ const g = 9.80665;
 const plate = { mass: 1460, volume: 0.186, area: 8.4, density: 1024 };
 const step = 0.1;
 
+const steadyRuns = [
+  { amplitude: 0.35, period: 7, cycles: 9 },
+  { amplitude: 0.5, period: 8, cycles: 9 },
+  { amplitude: 0.65, period: 10, cycles: 8 },
+];
+
 const records = {
   closed: {
     addedMass: 17_500,
     dragCoefficient: 6.8,
-    runs: [
-      { amplitude: 0.35, period: 7, cycles: 9 },
-      { amplitude: 0.5, period: 8, cycles: 9 },
-      { amplitude: 0.65, period: 10, cycles: 8 },
-    ],
+    runs: steadyRuns,
     noise: { travel: 0.0015, force: 60 },
     seed: 11,
   },
   open: {
     addedMass: 4_600,
     dragCoefficient: 7.4,
-    runs: [
-      { amplitude: 0.35, period: 7, cycles: 9 },
-      { amplitude: 0.5, period: 8, cycles: 9 },
-      { amplitude: 0.65, period: 10, cycles: 8 },
-    ],
+    runs: steadyRuns,
     noise: { travel: 0.0015, force: 60 },
     seed: 12,
   },

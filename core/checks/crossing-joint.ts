@@ -74,6 +74,19 @@ export const chordSteps = {
   'allowable stress': chord('(0.6 * f_y0)', '0.6 of '),
 } as const;
 
+/** The main tube within EN 1993-1-8, Table 7.8, and not spent by its own stress. */
+export const chordRange = [
+  {
+    holds: 'b_0 / t_0 <= 35 and h_0 / t_0 <= 35',
+    otherwise: 'the main tube is thinner than 1/35 of its side, outside EN 1993-1-8, Table 7.8',
+  },
+  {
+    holds: '0.5 <= h_0 / b_0 and h_0 / b_0 <= 2',
+    otherwise: 'the main tube is flatter than 1 to 2, outside EN 1993-1-8, Table 7.8',
+  },
+  { holds: 'k_n > 0', otherwise: 'the main tube itself is beyond its strength' },
+] as const satisfies Check['range'];
+
 /** Wall of a main tube where a cross tube ends on its side: a T-joint of rectangular hollow sections, yielding of the face. */
 export const crossingJoint: Check = {
   id: 'crossing-joint',
@@ -130,15 +143,7 @@ export const crossingJoint: Check = {
       holds: 'beta >= 0.25',
       otherwise: 'the cross tube is narrower than a quarter of the face, outside EN 1993-1-8, Table 7.8',
     },
-    {
-      holds: 'b_0 / t_0 <= 35 and h_0 / t_0 <= 35',
-      otherwise: 'the main tube is thinner than 1/35 of its side, outside EN 1993-1-8, Table 7.8',
-    },
-    {
-      holds: '0.5 <= h_0 / b_0 and h_0 / b_0 <= 2',
-      otherwise: 'the main tube is flatter than 1 to 2, outside EN 1993-1-8, Table 7.8',
-    },
-    { holds: 'k_n > 0', otherwise: 'the main tube itself is beyond its strength' },
+    ...chordRange,
   ],
   second: {
     title: 'a pull at one point of the face: fan of yield lines',

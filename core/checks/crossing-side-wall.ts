@@ -1,6 +1,6 @@
 import type { Check, Step } from './check.ts';
 import { braceForceInputs, chordAt, crossingPlaces, crossingSizeInputs, jointOf } from './crossing-inputs.ts';
-import { chordSteps, chordStressInputs, gamma_M5 } from './crossing-joint.ts';
+import { chordRange, chordSteps, chordStressInputs, gamma_M5 } from './crossing-joint.ts';
 import { basisFactor } from './inputs.ts';
 import { solvedCrossingForces } from './solved-inputs.ts';
 import { tubeAt } from './tube-inputs.ts';
@@ -161,17 +161,7 @@ export const crossingSideWall: Check = {
   solved: { inputs: solvedCrossingForces },
   demand: 'u',
   capacity: 'u_Rd',
-  range: [
-    {
-      holds: 'b_0 / t_0 <= 35 and h_0 / t_0 <= 35',
-      otherwise: 'the main tube is thinner than 1/35 of its side, outside EN 1993-1-8, Table 7.8',
-    },
-    {
-      holds: '0.5 <= h_0 / b_0 and h_0 / b_0 <= 2',
-      otherwise: 'the main tube is flatter than 1 to 2, outside EN 1993-1-8, Table 7.8',
-    },
-    { holds: 'k_n > 0', otherwise: 'the main tube itself is beyond its strength' },
-  ],
+  range: chordRange,
   second: {
     title:
       'below, a pull at one point of the face (fan of yield lines); above, both side walls yielding with a spread of 1 to 2.5 down to the far face, and the face at 0.85',
