@@ -81,7 +81,7 @@ async function start(): Promise<void> {
     now: new Date().toISOString(),
     ...(nativeBinding === null ? {} : { nativeBinding }),
   });
-  const running = jobs(shared.tell, randomUUID);
+  const running = jobs(shared.tell);
   const pages = hearPages();
   const printed = printing(join(folder, 'printing'));
   await printed.clear();

@@ -101,7 +101,10 @@ export function hostOf(parts: HostParts): Host {
       return null;
     },
 
-    startNote: ({ note }) => ({ job: jobs.start(parts.noteWork(note)) }),
+    startNote: ({ job, note }) => {
+      jobs.start(job, parts.noteWork(note));
+      return null;
+    },
     cancelJob: ({ job }) => {
       jobs.cancel(job);
       return null;

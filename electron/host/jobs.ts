@@ -18,7 +18,8 @@ export type StartWork = (tell: (done: number, of: number, doing: string) => void
 
 /** Long work by id. A job belongs to the host, not to a page: one that is loaded anew finds it again. */
 export interface Jobs {
-  readonly start: (work: StartWork) => string;
+  /** Starts work under an id that the page chose; one that is known already is refused. */
+  readonly start: (job: string, work: StartWork) => void;
   readonly cancel: (job: string) => void;
   readonly state: (job: string) => JobState;
   readonly list: () => string[];
@@ -36,7 +37,7 @@ interface Job {
 /** How many jobs that have ended are remembered, with their results. */
 const remembered = 8;
 
-export function jobs(tell: (event: HostEvent) => void, newId: () => string): Jobs {
+export function jobs(tell: (event: HostEvent) => void): Jobs {
   const all = new Map<string, Job>();
 
   const find = (id: string): Job => {
@@ -54,8 +55,8 @@ export function jobs(tell: (event: HostEvent) => void, newId: () => string): Job
   }
 
   return {
-    start: (start) => {
-      const id = newId();
+    start: (id, start) => {
+      if (all.has(id)) throw refusal({ what: 'A job of this name was started before', where: { job: id }, mend: 'Give each job a name of its own.' }); // prettier-ignore
       const job: Job = {
         state: { state: 'running', done: 0, of: 1, doing: 'Starting', why: null },
         bytes: null,
@@ -75,7 +76,6 @@ export function jobs(tell: (event: HostEvent) => void, newId: () => string): Job
         },
         (error: unknown) => end(id, job, 'failed', error instanceof Error ? error.message : String(error)),
       );
-      return id;
     },
     cancel: (id) => {
       const job = find(id);

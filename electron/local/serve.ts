@@ -25,7 +25,7 @@ const now = (): string => new Date().toISOString();
 const folder = dataFolder(process.env, process.platform);
 const shared = events();
 const opened = await openStore({ folder, now: now() });
-const running = jobs(shared.tell, randomUUID);
+const running = jobs(shared.tell);
 const host = hostOf({
   carrier: 'local',
   versions: { Stillplate: programVersion, Node: process.versions.node },

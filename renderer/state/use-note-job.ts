@@ -23,7 +23,7 @@ interface NoteJob {
 const none: NoteJob = { state: 'none', job: null, document: null, done: 0, of: 1, doing: '', bytes: null, hash: '', why: null }; // prettier-ignore
 /** Outlives the sheet: a note goes on being set while another sheet is looked at. */
 const useJob = create<NoteJob>(() => none);
-/** The job that was handed over last, kept by the browser for this tab: a page that is loaded anew finds it again. */
+/** The job that is handed over, kept by the browser for this tab: a page that is loaded anew finds it again. */
 const handedOver = 'stillplate-note';
 /** Number of the note that is wanted: a newer one, or a cancel, ends the one before it wherever it is. */
 let wanted = 0;
@@ -73,14 +73,16 @@ async function start({ host, engine }: Session): Promise<void> {
   try {
     const note = await engine.ask('note', { option: document?.option ?? null });
     if (mine !== wanted) return;
-    const answer = await host.startNote({ note });
-    if (!answer.ok) throw new Refusal([answer.refusal]);
-    if (mine !== wanted) return void (await host.cancelJob({ job: answer.value.job }));
-    useJob.setState({ job: answer.value.job });
+    const job = crypto.randomUUID();
     const { hash } = useJob.getState();
-    sessionStorage.setItem(handedOver, JSON.stringify({ job: answer.value.job, document: of, hash }));
-    // It may have ended before we knew its id.
-    await ended(host, answer.value.job);
+    // Before the note is handed over: a page that is loaded anew before the answer comes finds its job all the same.
+    sessionStorage.setItem(handedOver, JSON.stringify({ job, document: of, hash }));
+    const answer = await host.startNote({ job, note });
+    if (!answer.ok) throw new Refusal([answer.refusal]);
+    if (mine !== wanted) return void (await host.cancelJob({ job }));
+    useJob.setState({ job });
+    // It may have ended before we listened for it.
+    await ended(host, job);
   } catch (error) {
     if (!(error instanceof Refusal)) throw error;
     useJob.setState({ state: 'none', job: null, why: `${error.what}. ${error.mend}` });

@@ -1,3 +1,4 @@
+import { randomUUID } from 'node:crypto';
 import { readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -137,7 +138,11 @@ export function contract(carrier: Gives<'about'>['carrier'], open: () => Promise
     });
 
     describe('jobs', () => {
-      const start = async (note: unknown) => (await ask('startNote', { note })).job;
+      const start = async (note: unknown) => {
+        const job = randomUUID();
+        await ask('startNote', { job, note });
+        return job;
+      };
       const ended = (job: string) => until((event) => event.kind === 'job-ended' && event.job === job);
 
       it('tells progress, then the end, and gives the PDF', async () => {
@@ -183,6 +188,7 @@ export function contract(carrier: Gives<'about'>['carrier'], open: () => Promise
         expect(await ended(job)).toMatchObject({ outcome: 'failed' });
         expect((await ask('jobState', { job })).why).toContain('no note');
         expect(await refusalOf('jobState', { job: 'none' })).toContain('not known any more');
+        expect(await refusalOf('startNote', { job, note: sampleNote })).toContain('started before');
       });
     });
 

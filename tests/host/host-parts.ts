@@ -23,7 +23,7 @@ export async function partsForTests(carrier: HostParts['carrier']): Promise<Part
   const folder = await mkdtemp(join(tmpdir(), 'stillplate-host-'));
   const hub = events();
   const work = await noteWorker();
-  const jobList = jobs(hub.tell, randomUUID);
+  const jobList = jobs(hub.tell);
   const opened = await openStore({ folder: join(folder, 'data'), now, lookEvery: 100 }, await storeWorker());
   let chosen: string | null = null;
   const parts: HostParts = {
