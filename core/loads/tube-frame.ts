@@ -1,5 +1,5 @@
 import { beamStiffness } from '../solve/grillage-member.ts';
-import type { Grillage, GrillageLoads } from '../solve/grillage-model.ts';
+import type { Grillage } from '../solve/grillage-model.ts';
 import { grillage } from '../solve/grillage.ts';
 import type { TubeLines } from './tube-lines.ts';
 
@@ -105,16 +105,10 @@ export class TubeFrame {
     }
     for (const [point, force] of forces)
       this.unitForce(point).forEach((value, k) => (f[3 * point.node + k]! += force * value));
-    const nodes: NonNullable<GrillageLoads['nodes']>[number][] = [];
-    for (let node = 0; node < this.nodes.length; node++)
-      nodes.push({ node, w: f[3 * node]!, mx: f[3 * node + 2]!, my: -f[3 * node + 1]! });
-    const { w, rx, ry } = this.#grillage.solve({ nodes });
-    const u = new Float64Array(f.length);
-    for (let node = 0; node < w.length; node++) {
-      u[3 * node] = w[node]!;
-      u[3 * node + 1] = -ry[node]!;
-      u[3 * node + 2] = rx[node]!;
-    }
+    // slopes against turns: rx = ∂w/∂y, ry = −∂w/∂x, there and back
+    for (let i = 0; i < f.length; i += 3) [f[i + 1], f[i + 2]] = [f[i + 2]!, -f[i + 1]!];
+    const u = this.#grillage.displacements(f);
+    for (let i = 0; i < u.length; i += 3) [u[i + 1], u[i + 2]] = [-u[i + 2]!, u[i + 1]!];
     return u;
   }
 

@@ -1,13 +1,15 @@
 import { refusal } from '../refusal.ts';
 import { envelope, envelopeCholesky, solveLower, solveUpper } from './envelope-cholesky.ts';
-import type { Beam } from './grillage-beam.ts';
-import type { LineLoad } from './grillage-member.ts';
+import { addGlobal, type Beam } from './grillage-beam.ts';
+import { equivalentEndForces, type LineLoad } from './grillage-member.ts';
 import type { GrillageModel } from './grillage-model.ts';
 import { feltAt, motionInWords, type RigidFrame, type RigidMotion } from './rigid-motion.ts';
 
 export interface Inertia {
   /** Adds the inertia forces of the free motions to loads, in place, and gives the accelerations. */
   readonly balance: (nodal: Float64Array, lines: LineLoad[]) => { w: number; rx: number; ry: number };
+  /** Forces on the nodes with those of inertia: the same, where nothing acts between the nodes. */
+  readonly balanced: (nodal: Float64Array) => Float64Array;
   /** Takes the free motions out of a displacement, in place, so that what is left is deformation, weighted with mass. */
   readonly level: (u: Float64Array) => void;
 }
@@ -28,22 +30,34 @@ export function inertiaOf(
       return freedom % 3 ? value / frame.length : value;
     }),
   );
-  /** ∫ m w v over the grid, for w and v straight along each member. */
-  const product = (w: (node: number) => number, v: (node: number) => number): number => {
-    let sum = model.nodes.reduce((total, { mass = 0 }, i) => total + mass * w(i) * v(i), 0);
+  // momentum of each free motion by nodes: its sum with w is ∫ m w v over the grid, for w and v straight along each member
+  const momentum = felt.map((motion) => {
+    const p = Float64Array.from(model.nodes, ({ mass = 0 }, i) => mass * motion[3 * i]!);
     beams.forEach(({ mass, length }, e) => {
       const { from, to } = model.members[e]!;
-      sum += ((mass * length) / 6) * (2 * w(from) * v(from) + w(from) * v(to) + w(to) * v(from) + 2 * w(to) * v(to));
+      const [v, w] = [motion[3 * from]!, motion[3 * to]!];
+      p[from]! += ((mass * length) / 6) * (2 * v + w);
+      p[to]! += ((mass * length) / 6) * (v + 2 * w);
     });
+    return p;
+  });
+  const product = (p: Float64Array, u: Float64Array): number => {
+    let sum = 0;
+    for (let node = 0; node < p.length; node++) sum += p[node]! * u[3 * node]!;
     return sum;
   };
-  const shapes = felt.map(
-    (motion) =>
-      (node: number): number =>
-        motion[3 * node]!,
-  );
+  // forces on the nodes of a unit rate of each free motion, with the beams' own shape functions
+  const resistance = felt.map((motion) => {
+    const f = new Float64Array(motion.length);
+    model.nodes.forEach(({ mass = 0 }, i) => (f[3 * i] = mass * motion[3 * i]!));
+    for (const beam of beams) {
+      const [start, end] = [beam.mass * motion[beam.freedoms[0]!]!, beam.mass * motion[beam.freedoms[3]!]!];
+      addGlobal(beam, equivalentEndForces(beam, { start, end, torque: 0 }), f);
+    }
+    return f;
+  });
   const M = envelope(new Int32Array(free.length));
-  shapes.forEach((w, i) => shapes.slice(0, i + 1).forEach((v, j) => (M.entries[M.start[i]! + j] = product(w, v))));
+  momentum.forEach((p, i) => felt.slice(0, i + 1).forEach((v, j) => (M.entries[M.start[i]! + j] = product(p, v))));
   const failed = envelopeCholesky(M, 1e-9);
   if (failed >= 0)
     throw refusal({
@@ -78,9 +92,25 @@ export function inertiaOf(
       });
       return { w: acceleration(0), rx: acceleration(1), ry: acceleration(2) };
     },
+    balanced: (nodal) => {
+      const rate = solved(felt.map((motion) => dot(motion, nodal)));
+      const f = Float64Array.from(nodal);
+      resistance.forEach((own, k) => addScaled(f, own, -rate[k]!));
+      return f;
+    },
     level: (u) => {
-      const part = solved(shapes.map((shape) => product((node) => u[3 * node]!, shape)));
-      u.forEach((_, i) => felt.forEach((motion, k) => (u[i]! -= part[k]! * motion[i]!)));
+      const part = solved(momentum.map((p) => product(p, u)));
+      felt.forEach((motion, k) => addScaled(u, motion, -part[k]!));
     },
   };
+}
+
+function dot(a: Float64Array, b: Float64Array): number {
+  let sum = 0;
+  for (let i = 0; i < a.length; i++) sum += a[i]! * b[i]!;
+  return sum;
+}
+
+function addScaled(into: Float64Array, other: Float64Array, scale: number): void {
+  for (let i = 0; i < into.length; i++) into[i]! += scale * other[i]!;
 }

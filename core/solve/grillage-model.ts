@@ -62,6 +62,9 @@ export interface GrillageAnswer {
 
 export interface Grillage {
   readonly solve: (loads: GrillageLoads) => GrillageAnswer;
+  /** Displacements alone under forces on the nodes, both three numbers a node (w, x, y) in the axes of `GrillageLoads`: as
+   *  `solve` gives them, for callers that ask for thousands. Trusts that the forces are finite. */
+  readonly displacements: (forces: Float64Array) => Float64Array;
   /** Number of unknowns. */
   readonly unknowns: number;
 }

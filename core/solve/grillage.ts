@@ -26,12 +26,17 @@ export function grillage(model: GrillageModel): Grillage {
   for (const freedom of fixed) held[freedom] = 1;
   const place = numbering(model, held);
   const unknowns = place.reduce((count, row) => count + (row >= 0 ? 1 : 0), 0);
-  const K = assemble(beams, spring, place, unknowns);
+  const own = beams.map(globalStiffness);
+  const K = assemble(beams, own, spring, place, unknowns);
   const failed = envelopeCholesky(K);
   if (failed >= 0) throw looseNode(model, place.indexOf(failed));
   const inertia = free.length > 0 ? inertiaOf(model, beams, frame, free) : null;
   const factored = { model, beams, frame, held, spring, fixed, place, K, inertia };
-  return { unknowns, solve: (loads) => solve(factored, loads) };
+  return {
+    unknowns,
+    solve: (loads) => solve(factored, loads),
+    displacements: (forces) => displacements(factored, own, forces),
+  };
 }
 
 interface Factored {
@@ -119,6 +124,59 @@ function solve(
   };
 }
 
+/** As `solve`, with nothing between the nodes and nothing made but the displacements. */
+function displacements(
+  { beams, spring, place, K, inertia }: Factored,
+  own: readonly Float64Array[],
+  forces: Float64Array,
+): Float64Array {
+  const f = inertia ? inertia.balanced(forces) : forces;
+  const u = new Float64Array(f.length);
+  const x = new Float64Array(K.size);
+  for (let round = 0; round < 2; round++) {
+    const rest = Float64Array.from(f);
+    if (round > 0) takeResistance(beams, own, spring, u, rest);
+    for (let i = 0; i < place.length; i++) if (place[i]! >= 0) x[place[i]!] = rest[i]!;
+    solveUpper(K, solveLower(K, x));
+    for (let i = 0; i < place.length; i++) if (place[i]! >= 0) u[i]! += x[place[i]!]!;
+  }
+  inertia?.level(u);
+  return u;
+}
+
+/** rest ← rest − (Σ K_e + springs) u */
+function takeResistance(
+  beams: readonly Beam[],
+  own: readonly Float64Array[],
+  spring: Float64Array,
+  u: Float64Array,
+  rest: Float64Array,
+): void {
+  for (let e = 0; e < beams.length; e++) {
+    const { freedoms } = beams[e]!;
+    const k = own[e]!;
+    for (let i = 0; i < 6; i++) {
+      let sum = 0;
+      for (let j = 0; j < 6; j++) sum += k[6 * i + j]! * u[freedoms[j]!]!;
+      rest[freedoms[i]!]! -= sum;
+    }
+  }
+  for (let i = 0; i < u.length; i++) rest[i]! -= spring[i]! * u[i]!;
+}
+
+/** Stiffness of a beam on the freedoms of its ends in the grid's axes, 6 × 6 by rows. */
+function globalStiffness(beam: Beam): Float64Array {
+  const alone = { ...beam, freedoms: [0, 1, 2, 3, 4, 5] };
+  const k = new Float64Array(36);
+  for (let j = 0; j < 6; j++) {
+    const [unit, column] = [new Float64Array(6), new Float64Array(6)];
+    unit[j] = 1;
+    addGlobal(alone, endForces(alone, unit), column);
+    for (let i = 0; i < 6; i++) k[6 * i + j] = column[i]!;
+  }
+  return k;
+}
+
 function frameOf({ nodes }: GrillageModel): RigidFrame {
   const [xs, ys] = [nodes.map((n) => n.x), nodes.map((n) => n.y)];
   const [x0, x1, y0, y1] = [min(...xs), max(...xs), min(...ys), max(...ys)];
@@ -178,7 +236,13 @@ function numbering({ nodes }: GrillageModel, held: Uint8Array): Int32Array {
   return place;
 }
 
-function assemble(beams: readonly Beam[], spring: Float64Array, place: Int32Array, unknowns: number): Envelope {
+function assemble(
+  beams: readonly Beam[],
+  own: readonly Float64Array[],
+  spring: Float64Array,
+  place: Int32Array,
+  unknowns: number,
+): Envelope {
   const first = Int32Array.from({ length: unknowns }, (_, i) => i);
   for (const { freedoms } of beams) {
     const rows = freedoms.map((freedom) => place[freedom]!).filter((row) => row >= 0);
@@ -188,15 +252,10 @@ function assemble(beams: readonly Beam[], spring: Float64Array, place: Int32Arra
   const add = (i: number, j: number, value: number): void => {
     if (i >= 0 && j >= 0 && j <= i) K.entries[K.start[i]! + j]! += value;
   };
-  for (const beam of beams) {
-    const alone = { ...beam, freedoms: [0, 1, 2, 3, 4, 5] };
-    for (let j = 0; j < 6; j++) {
-      const [unit, column] = [new Float64Array(6), new Float64Array(6)];
-      unit[j] = 1;
-      addGlobal(alone, endForces(alone, unit), column);
-      for (let i = 0; i < 6; i++) add(place[beam.freedoms[i]!]!, place[beam.freedoms[j]!]!, column[i]!);
-    }
-  }
+  beams.forEach(({ freedoms }, e) => {
+    for (let i = 0; i < 6; i++)
+      for (let j = 0; j < 6; j++) add(place[freedoms[i]!]!, place[freedoms[j]!]!, own[e]![6 * i + j]!);
+  });
   spring.forEach((stiffness, i) => add(place[i]!, place[i]!, stiffness));
   return K;
 }
