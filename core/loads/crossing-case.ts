@@ -3,6 +3,7 @@ import { holdingFindings } from './holding-findings.ts';
 import { missingCase } from './missing-case.ts';
 import { pathWords } from './path-words.ts';
 import { flatSlamCoefficient, slamPressure } from './slam-pressure.ts';
+import { Pressures } from './pressures.ts';
 import { solveCase } from './solve-case.ts';
 
 const head = {
@@ -47,7 +48,7 @@ export function crossingCase(context: CaseContext): CaseResult {
     loadings: [
       {
         name: 'slam on all of the solid area',
-        pressures,
+        pressures: Pressures.of(pressures),
         onTubes: [
           [plate.onTubes.area, force],
           [plate.leastOfRest.air, 1],

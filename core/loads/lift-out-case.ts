@@ -5,6 +5,7 @@ import { liftDynamics } from './lift-dynamic-factor.ts';
 import { forceOf } from './loaded.ts';
 import { missingCase } from './missing-case.ts';
 import { pathWords } from './path-words.ts';
+import { Pressures } from './pressures.ts';
 import { solveCase } from './solve-case.ts';
 
 const head = {
@@ -61,7 +62,7 @@ export function liftOutCase(context: CaseContext): CaseResult {
     loadings: [
       {
         name: 'weight, held water and drag',
-        pressures,
+        pressures: Pressures.of(pressures),
         onTubes: [
           [plate.weightOfRest.air, times],
           [plate.heldWater.all, times],

@@ -5,6 +5,7 @@ import { everySupport, type CaseContext, type CaseResult } from './case-context.
 import { holdingFindings } from './holding-findings.ts';
 import { pathWords } from './path-words.ts';
 import { spreads, spreadWords, type Spread } from './plan-shares.ts';
+import { Pressures } from './pressures.ts';
 import type { ServiceForce } from './service-force.ts';
 import type { ServiceSwing } from './situation.ts';
 import { solveCase, type CaseInput, type Loading, type SolvedCase } from './solve-case.ts';
@@ -109,13 +110,20 @@ function serviceCase(context: CaseContext, service: ServiceForce, direction: Dir
     parts.set(panel, { area: known.area + part.area, shape: known.shape + part.shape });
   }
   const partOf = (panel: Panel | null, of: Spread): number => (panel ? (parts.get(panel)?.[of] ?? 0) : 0);
+  const perForce = (of: Spread) => Float64Array.from(fields, ({ part, area }) => part[of] / area);
+  const patterns = { area: perForce('area'), shape: perForce('shape') };
+  const weights = Float64Array.from(fields, ({ [which]: own }) => own.water);
   const loading = (of: Spread, lost: Panel | null): Loading => {
     const scale = force / (1 - partOf(lost, of));
     return {
       name: `${spreadWords[of]}${lost ? `, without panel ${lost.id}` : ''}`,
       ...(lost ? { lost: lost.id } : {}),
-      pressures: Float64Array.from(fields, ({ panel, part, area, [which]: own }) =>
-        panel === lost ? 0 : (scale * part[of]) / area - weightFactor * own.water,
+      pressures: new Pressures(
+        [
+          [patterns[of], scale],
+          [weights, -weightFactor],
+        ],
+        fields.flatMap(({ panel }, i) => (panel === lost ? [i] : [])),
       ),
       onTubes: [
         [plate.onTubes[of], scale],

@@ -1,19 +1,21 @@
-import { addLoaded, addPattern, forceOf, sumOf, type Loaded } from './loaded.ts';
+import { fieldLoads, type FieldLoads } from './field-loads.ts';
+import { addLoaded, forceOf, sumOf, type Loaded } from './loaded.ts';
 import type { PointForce } from './moment-bound.ts';
 import type { FieldLoad, PlateLoads } from './plate-loads.ts';
+import type { Pressures } from './pressures.ts';
 import type { Balance, LegPull, LoadCaseName, Situation } from './situation.ts';
 import type { SupportSet } from './support-set.ts';
 import type { Supports } from './supports.ts';
 import { TubeEnvelope } from './tube-envelope.ts';
-import { cellResultant } from './tube-lines.ts';
+import { addLoad, cellResultant } from './tube-lines.ts';
 
 /** A consistent set of loads on the plate: what is solved. */
 export interface Loading {
   readonly name: string;
   /** Panel that is not there, by id. */
   readonly lost?: string;
-  /** Net pressure on each field, Pa up, in the order of `plate.fields`. */
-  readonly pressures: Float64Array;
+  /** Net pressure on each field. */
+  readonly pressures: Pressures;
   /** On the tubes directly: loads times factors. */
   readonly onTubes: readonly (readonly [Loaded, number])[];
 }
@@ -66,6 +68,7 @@ export interface SolvedCase {
 export function solveCase(plate: PlateLoads, input: CaseInput): SolvedCase {
   const { set, supports } = input.support;
   const { lines, frame, fields } = plate;
+  const onFields = fieldLoads(plate);
   const envelope = new TubeEnvelope(frame);
   const worst = new Float64Array(set.items.length);
   const idle = new Set<string>();
@@ -76,11 +79,11 @@ export function solveCase(plate: PlateLoads, input: CaseInput): SolvedCase {
   const size = Math.max(...lines.ends.map(([from, to]) => to - from));
 
   for (const loading of input.loadings) {
-    const applied = assembled(plate, loading);
+    const applied = assembled(plate, onFields, loading);
     const force = forceOf(frame, applied);
     const slack = set.oneWay && force > 0;
     const a = slack ? force / input.movingMass : 0;
-    const load = slack ? balancedByInertia(plate, loading, a) : applied;
+    const load = slack ? balancedByInertia(plate, onFields, loading, a) : applied;
     for (const present of slack ? [[]] : input.present)
       for (const held of supports.hold(load, { present, oneWay: set.oneWay, skew: set.slings ? skewFactor : 1 })) {
         skewed ||= held.skewForce !== 0;
@@ -145,8 +148,13 @@ export function solveCase(plate: PlateLoads, input: CaseInput): SolvedCase {
     tubes: envelope.forces(),
     loadings: input.loadings.map(({ name, pressures: own, onTubes, lost }) => ({
       name,
-      pressures: own,
-      onTubes: sumOf(plate.rising, onTubes).load,
+      pressures: own.net,
+      // made when it is asked for: of a panel lost in turn there are as many as panels, of which a solver takes a few
+      get onTubes() {
+        const load = new Float64Array(4 * lines.from.length);
+        for (const [term, scale] of onTubes) addLoad(load, term.load, scale);
+        return load;
+      },
       lost: lost ?? null,
     })),
     supports: set,
@@ -164,19 +172,17 @@ const balanceNames: Readonly<Record<Balance['by'], string>> = {
   slings: 'Slings',
 };
 
-/** All of a loading on the tubes. A field bears on its tubes if pressed, hangs on them if pulled. */
-function assembled({ fields, rising }: PlateLoads, { pressures, onTubes }: Acting): Loaded {
+/** All of a loading on the tubes. */
+function assembled({ rising }: PlateLoads, onFields: FieldLoads, { pressures, onTubes }: Acting): Loaded {
   const sum = sumOf(rising, onTubes);
-  fields.forEach((field, i) => {
-    const p = pressures[i]!;
-    if (p !== 0) addPattern(sum, p > 0 === (field.panel.pressedBy === 'up') ? field.pressed : field.pulled, p);
-  });
+  onFields.add(sum, pressures);
   return sum;
 }
 
 /** The loading less the inertia of panels (by pressure) and of all the rest (along the tubes): a force in all of zero. */
-function balancedByInertia(plate: PlateLoads, { pressures, onTubes }: Loading, a: number): Loaded {
-  const sum = assembled(plate, { pressures: pressures.map((p, i) => p - plate.fields[i]!.mass * a), onTubes });
+function balancedByInertia(plate: PlateLoads, onFields: FieldLoads, loading: Loading, a: number): Loaded {
+  const pressures = loading.pressures.with(onFields.masses, -a);
+  const sum = assembled(plate, onFields, { pressures, onTubes: loading.onTubes });
   addLoaded(sum, plate.rising, -forceOf(plate.frame, sum));
   return sum;
 }

@@ -4,6 +4,7 @@ import { liftDynamics } from './lift-dynamic-factor.ts';
 import { forceOf } from './loaded.ts';
 import { missingCase } from './missing-case.ts';
 import { pathWords } from './path-words.ts';
+import { Pressures } from './pressures.ts';
 import { solveCase } from './solve-case.ts';
 import { g } from '../water/sea-water.ts';
 
@@ -69,7 +70,7 @@ function underWeight(
     loadings: [
       {
         name: 'weight',
-        pressures,
+        pressures: Pressures.of(pressures),
         onTubes: [
           [plate.weightOfRest.air, times],
           [plate.heldWater.undrained, times],

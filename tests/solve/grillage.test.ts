@@ -317,6 +317,42 @@ describe('equilibrium and reciprocity', () => {
   });
 });
 
+it.each([
+  [
+    'on rigid supports',
+    {
+      ...reference(
+        [
+          { node: 0, w: rigid, rx: rigid },
+          { node: 20, w: rigid },
+          { node: 2, w: 5e4 },
+        ],
+        true,
+      ),
+    },
+  ],
+  ['free, with a mass on a node', { ...reference([], true), freeBody: true }],
+  ['hung at one point', { ...reference([{ node: 1, w: rigid }], true), freeBody: true }],
+] as const)('displacements alone are those of the whole answer: %s', (_, plain) => {
+  const model: GrillageModel = {
+    ...plain,
+    nodes: plain.nodes.map((node, i) => (i === 5 ? { ...node, mass: 40 } : node)),
+  };
+  const solved = grillage(model);
+  const forces = new Float64Array(3 * model.nodes.length);
+  [700, -300, 45, -20].forEach((force, i) => (forces[7 * i + 2] = force));
+  const nodes = model.nodes.map((_, node) => ({ node, w: forces[3 * node]!, mx: forces[3 * node + 1]!, my: forces[3 * node + 2]! })); // prettier-ignore
+  const { w, rx, ry } = solved.solve({ nodes });
+  const u = solved.displacements(forces);
+  const size = Math.max(...w.map(Math.abs));
+  expect(size).toBeGreaterThan(0);
+  w.forEach((rise, node) => {
+    expect(Math.abs(u[3 * node]! - rise)).toBeLessThan(1e-11 * size);
+    expect(Math.abs(u[3 * node + 1]! - rx[node]!)).toBeLessThan(1e-11 * size);
+    expect(Math.abs(u[3 * node + 2]! - ry[node]!)).toBeLessThan(1e-11 * size);
+  });
+});
+
 describe('a grid that its own inertia balances', () => {
   const bar = (count: number): GrillageModel => ({
     nodes: Array.from({ length: count + 1 }, (_, i) => ({ x: (4 * i) / count, y: 0 })),
