@@ -85,6 +85,7 @@ export function limitStates(model: Model, rows: readonly CheckRow[]): readonly L
         `Strengths are after a loss on each face of ${print(lossPerFace.panel.si)} (panels), ${print(lossPerFace.tubeOutside.si)} and ${print(lossPerFace.tubeInside.si)} (tubes, outside and inside)`,
       ),
     ),
+    ...(model.document.durability?.anodes ? [of('Cathodic protection', (row) => row.limitState === 'durability')] : []),
     of('Lost bolt row, panel or leg', (row) => row.accidental),
     of('Deflection in service', (row) => row.limitState === 'serviceability' && !row.detailing),
     of('Detailing: distances, sizes, hardness', (row) => row.detailing),

@@ -2,7 +2,7 @@ import type { Model } from '../model.ts';
 import type { Situation } from '../loads/situation.ts';
 import type { Safety, Source } from '../source.ts';
 
-export type LimitState = 'strength' | 'fatigue' | 'serviceability' | 'stability' | 'handling';
+export type LimitState = 'strength' | 'fatigue' | 'serviceability' | 'stability' | 'handling' | 'durability';
 
 /** A value that cannot be had, and what would have to be known. Makes a check "cannot be judged". */
 export interface Missing {

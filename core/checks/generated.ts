@@ -4517,6 +4517,176 @@ export function tubeWallPressure_allowableStress(v: Readonly<Record<"z" | "rho" 
   return [_p, _b_w, _h_w, _m_c, _m_m, _sigma_b, _sigma_n, _sigma, _p_cr, _sigma_Rd, _sigma_high, _sigma_low, _range0];
 }
 
+export function tubeWallBent_partialFactors(v: Readonly<Record<"z" | "rho" | "g" | "gamma_F" | "M" | "round" | "H" | "B" | "t" | "W_el" | "E" | "f_y" | "nu" | "gamma_M0", number>>): number[] {
+  const _z = v.z;
+  const _rho = v.rho;
+  const _g = v.g;
+  const _gamma_F = v.gamma_F;
+  const _M = v.M;
+  const _round = v.round;
+  const _H = v.H;
+  const _B = v.B;
+  const _t = v.t;
+  const _W_el = v.W_el;
+  const _E = v.E;
+  const _f_y = v.f_y;
+  const _nu = v.nu;
+  const _gamma_M0 = v.gamma_M0;
+  const _p = finite(_gamma_F * _rho * _g * _z, "p");
+  const _b_w = finite(_B - 2 * _t, "b_w");
+  const _h_w = finite(_H - 2 * _t, "h_w");
+  const _m_c = finite(_p * (Math.pow(_b_w, 2) - _b_w * _h_w + Math.pow(_h_w, 2)) / 12, "m_c");
+  const _m_m = finite(_p * Math.pow(finite(Math.max(_b_w, _h_w), "max(b_w, h_w)"), 2) / 8 - _m_c, "m_m");
+  const _sigma_b = finite(_round > 0 ? 0 * _p : 6 * Math.max(_m_c, _m_m) / finite(Math.pow(_t, 2), "t ^ 2"), "sigma_b");
+  const _sigma_n = finite(_p * Math.max(_B, _H) / finite(2 * _t, "2 * t"), "sigma_n");
+  const _sigma = finite(_sigma_b + _sigma_n, "sigma");
+  const _p_cr = finite(2 * _E / finite(1 - Math.pow(_nu, 2), "1 - nu ^ 2") * Math.pow(finite(_t / finite(_H - _t, "H - t"), "t / (H - t)"), 3), "p_cr");
+  const _sigma_x = finite(_M / _W_el, "sigma_x");
+  const _sigma_v = finite(Math.sqrt(Math.pow(_sigma_x, 2) + _sigma_x * _sigma + Math.pow(_sigma, 2)), "sigma_v");
+  const _sigma_Rd = finite(_f_y / _gamma_M0, "sigma_Rd");
+  const _sigma_low = finite(_M / _W_el, "sigma_low");
+  const _sigma_high = finite(_M / _W_el + _gamma_F * _rho * _g * _z * (_round > 0 ? _H / _t : 0.75 * Math.pow(finite(Math.max(finite(_B - 2 * _t, "B - 2 * t"), finite(_H - 2 * _t, "H - 2 * t")), "max(B - 2 * t, H - 2 * t)"), 2) / finite(Math.pow(_t, 2), "t ^ 2") + Math.max(_B, _H) / finite(2 * _t, "2 * t")), "sigma_high");
+  return [_p, _b_w, _h_w, _m_c, _m_m, _sigma_b, _sigma_n, _sigma, _p_cr, _sigma_x, _sigma_v, _sigma_Rd, _sigma_low, _sigma_high];
+}
+
+export function tubeWallBent_allowableStress(v: Readonly<Record<"z" | "rho" | "g" | "gamma_F" | "M" | "round" | "H" | "B" | "t" | "W_el" | "E" | "f_y" | "nu" | "Omega_b", number>>): number[] {
+  const _z = v.z;
+  const _rho = v.rho;
+  const _g = v.g;
+  const _gamma_F = v.gamma_F;
+  const _M = v.M;
+  const _round = v.round;
+  const _H = v.H;
+  const _B = v.B;
+  const _t = v.t;
+  const _W_el = v.W_el;
+  const _E = v.E;
+  const _f_y = v.f_y;
+  const _nu = v.nu;
+  const _Omega_b = v.Omega_b;
+  const _p = finite(_gamma_F * _rho * _g * _z, "p");
+  const _b_w = finite(_B - 2 * _t, "b_w");
+  const _h_w = finite(_H - 2 * _t, "h_w");
+  const _m_c = finite(_p * (Math.pow(_b_w, 2) - _b_w * _h_w + Math.pow(_h_w, 2)) / 12, "m_c");
+  const _m_m = finite(_p * Math.pow(finite(Math.max(_b_w, _h_w), "max(b_w, h_w)"), 2) / 8 - _m_c, "m_m");
+  const _sigma_b = finite(_round > 0 ? 0 * _p : 6 * Math.max(_m_c, _m_m) / finite(Math.pow(_t, 2), "t ^ 2"), "sigma_b");
+  const _sigma_n = finite(_p * Math.max(_B, _H) / finite(2 * _t, "2 * t"), "sigma_n");
+  const _sigma = finite(_sigma_b + _sigma_n, "sigma");
+  const _p_cr = finite(2 * _E / finite(1 - Math.pow(_nu, 2), "1 - nu ^ 2") * Math.pow(finite(_t / finite(_H - _t, "H - t"), "t / (H - t)"), 3), "p_cr");
+  const _sigma_x = finite(_M / _W_el, "sigma_x");
+  const _sigma_v = finite(Math.sqrt(Math.pow(_sigma_x, 2) + _sigma_x * _sigma + Math.pow(_sigma, 2)), "sigma_v");
+  const _sigma_Rd = finite(_f_y / _Omega_b, "sigma_Rd");
+  const _sigma_low = finite(_M / _W_el, "sigma_low");
+  const _sigma_high = finite(_M / _W_el + _gamma_F * _rho * _g * _z * (_round > 0 ? _H / _t : 0.75 * Math.pow(finite(Math.max(finite(_B - 2 * _t, "B - 2 * t"), finite(_H - 2 * _t, "H - 2 * t")), "max(B - 2 * t, H - 2 * t)"), 2) / finite(Math.pow(_t, 2), "t ^ 2") + Math.max(_B, _H) / finite(2 * _t, "2 * t")), "sigma_high");
+  return [_p, _b_w, _h_w, _m_c, _m_m, _sigma_b, _sigma_n, _sigma, _p_cr, _sigma_x, _sigma_v, _sigma_Rd, _sigma_low, _sigma_high];
+}
+
+export function tubeWallBentBySolution_partialFactors(v: Readonly<Record<"z" | "rho" | "g" | "gamma_F" | "M" | "round" | "H" | "B" | "t" | "W_el" | "f_y" | "gamma_M0", number>>): number[] {
+  const _z = v.z;
+  const _rho = v.rho;
+  const _g = v.g;
+  const _gamma_F = v.gamma_F;
+  const _M = v.M;
+  const _round = v.round;
+  const _H = v.H;
+  const _B = v.B;
+  const _t = v.t;
+  const _W_el = v.W_el;
+  const _f_y = v.f_y;
+  const _gamma_M0 = v.gamma_M0;
+  const _p = finite(_gamma_F * _rho * _g * _z, "p");
+  const _b_w = finite(_B - 2 * _t, "b_w");
+  const _h_w = finite(_H - 2 * _t, "h_w");
+  const _m_c = finite(_p * (Math.pow(_b_w, 2) - _b_w * _h_w + Math.pow(_h_w, 2)) / 12, "m_c");
+  const _m_m = finite(_p * Math.pow(finite(Math.max(_b_w, _h_w), "max(b_w, h_w)"), 2) / 8 - _m_c, "m_m");
+  const _sigma_b = finite(_round > 0 ? 0 * _p : 6 * Math.max(_m_c, _m_m) / finite(Math.pow(_t, 2), "t ^ 2"), "sigma_b");
+  const _sigma_n = finite(_p * Math.max(_B, _H) / finite(2 * _t, "2 * t"), "sigma_n");
+  const _sigma = finite(_sigma_b + _sigma_n, "sigma");
+  const _sigma_x = finite(_M / _W_el, "sigma_x");
+  const _sigma_v = finite(Math.sqrt(Math.pow(_sigma_x, 2) + _sigma_x * _sigma + Math.pow(_sigma, 2)), "sigma_v");
+  const _sigma_Rd = finite(_f_y / _gamma_M0, "sigma_Rd");
+  const _sigma_low = finite(_M / _W_el, "sigma_low");
+  const _sigma_high = finite(_M / _W_el + _gamma_F * _rho * _g * _z * (_round > 0 ? _H / _t : 0.75 * Math.pow(finite(Math.max(finite(_B - 2 * _t, "B - 2 * t"), finite(_H - 2 * _t, "H - 2 * t")), "max(B - 2 * t, H - 2 * t)"), 2) / finite(Math.pow(_t, 2), "t ^ 2") + Math.max(_B, _H) / finite(2 * _t, "2 * t")), "sigma_high");
+  return [_p, _b_w, _h_w, _m_c, _m_m, _sigma_b, _sigma_n, _sigma, _sigma_x, _sigma_v, _sigma_Rd, _sigma_low, _sigma_high];
+}
+
+export function tubeWallBentBySolution_allowableStress(v: Readonly<Record<"z" | "rho" | "g" | "gamma_F" | "M" | "round" | "H" | "B" | "t" | "W_el" | "f_y" | "Omega_b", number>>): number[] {
+  const _z = v.z;
+  const _rho = v.rho;
+  const _g = v.g;
+  const _gamma_F = v.gamma_F;
+  const _M = v.M;
+  const _round = v.round;
+  const _H = v.H;
+  const _B = v.B;
+  const _t = v.t;
+  const _W_el = v.W_el;
+  const _f_y = v.f_y;
+  const _Omega_b = v.Omega_b;
+  const _p = finite(_gamma_F * _rho * _g * _z, "p");
+  const _b_w = finite(_B - 2 * _t, "b_w");
+  const _h_w = finite(_H - 2 * _t, "h_w");
+  const _m_c = finite(_p * (Math.pow(_b_w, 2) - _b_w * _h_w + Math.pow(_h_w, 2)) / 12, "m_c");
+  const _m_m = finite(_p * Math.pow(finite(Math.max(_b_w, _h_w), "max(b_w, h_w)"), 2) / 8 - _m_c, "m_m");
+  const _sigma_b = finite(_round > 0 ? 0 * _p : 6 * Math.max(_m_c, _m_m) / finite(Math.pow(_t, 2), "t ^ 2"), "sigma_b");
+  const _sigma_n = finite(_p * Math.max(_B, _H) / finite(2 * _t, "2 * t"), "sigma_n");
+  const _sigma = finite(_sigma_b + _sigma_n, "sigma");
+  const _sigma_x = finite(_M / _W_el, "sigma_x");
+  const _sigma_v = finite(Math.sqrt(Math.pow(_sigma_x, 2) + _sigma_x * _sigma + Math.pow(_sigma, 2)), "sigma_v");
+  const _sigma_Rd = finite(_f_y / _Omega_b, "sigma_Rd");
+  const _sigma_low = finite(_M / _W_el, "sigma_low");
+  const _sigma_high = finite(_M / _W_el + _gamma_F * _rho * _g * _z * (_round > 0 ? _H / _t : 0.75 * Math.pow(finite(Math.max(finite(_B - 2 * _t, "B - 2 * t"), finite(_H - 2 * _t, "H - 2 * t")), "max(B - 2 * t, H - 2 * t)"), 2) / finite(Math.pow(_t, 2), "t ^ 2") + Math.max(_B, _H) / finite(2 * _t, "2 * t")), "sigma_high");
+  return [_p, _b_w, _h_w, _m_c, _m_m, _sigma_b, _sigma_n, _sigma, _sigma_x, _sigma_v, _sigma_Rd, _sigma_low, _sigma_high];
+}
+
+export function tubeWallCollapse_partialFactors(v: Readonly<Record<"z" | "rho" | "g" | "gamma_F" | "round" | "H" | "B" | "t" | "E" | "f_y" | "nu" | "gamma_M1", number>>): number[] {
+  const _z = v.z;
+  const _rho = v.rho;
+  const _g = v.g;
+  const _gamma_F = v.gamma_F;
+  const _round = v.round;
+  const _H = v.H;
+  const _B = v.B;
+  const _t = v.t;
+  const _E = v.E;
+  const _f_y = v.f_y;
+  const _nu = v.nu;
+  const _gamma_M1 = v.gamma_M1;
+  const _p = finite(_gamma_F * _rho * _g * _z, "p");
+  const _b_w = finite(Math.max(_B, _H) - 2 * _t, "b_w");
+  const _p_y = finite(_round > 0 ? 2 * _f_y * _t / _H : 4 * _f_y * Math.pow(_t, 2) / finite(Math.pow(_b_w, 2), "b_w ^ 2"), "p_y");
+  const _p_e = finite(_round > 0 ? 2 * _E / finite(1 - Math.pow(_nu, 2), "1 - nu ^ 2") * Math.pow(finite(_t / finite(_H - _t, "H - t"), "t / (H - t)"), 3) : _p_y * 1000000, "p_e");
+  const _p_c = finite(1 / finite(1 / _p_y + 1 / _p_e, "1 / p_y + 1 / p_e"), "p_c");
+  const _p_Rd = finite(_p_c / _gamma_M1, "p_Rd");
+  const _p_low = finite(_round > 0 ? 0.5 * Math.min(finite(2 * _f_y * _t / _H, "2 * f_y * t / H"), finite(2 * _E * Math.pow(finite(_t / finite(_H - _t, "H - t"), "t / (H - t)"), 3), "2 * E * (t / (H - t)) ^ 3")) : _f_y * Math.pow(_t, 2) / finite(Math.pow(finite(Math.max(finite(_B - 2 * _t, "B - 2 * t"), finite(_H - 2 * _t, "H - 2 * t")), "max(B - 2 * t, H - 2 * t)"), 2), "max(B - 2 * t, H - 2 * t) ^ 2"), "p_low");
+  const _p_high = finite(_round > 0 ? 2 * _f_y * _t / finite(_H - 2 * _t, "H - 2 * t") : 8 * _f_y * Math.pow(_t, 2) / finite(Math.pow(finite(Math.max(finite(_B - 2 * _t, "B - 2 * t"), finite(_H - 2 * _t, "H - 2 * t")), "max(B - 2 * t, H - 2 * t)"), 2), "max(B - 2 * t, H - 2 * t) ^ 2"), "p_high");
+  return [_p, _b_w, _p_y, _p_e, _p_c, _p_Rd, _p_low, _p_high];
+}
+
+export function tubeWallCollapse_allowableStress(v: Readonly<Record<"z" | "rho" | "g" | "gamma_F" | "round" | "H" | "B" | "t" | "E" | "f_y" | "nu" | "Omega_c", number>>): number[] {
+  const _z = v.z;
+  const _rho = v.rho;
+  const _g = v.g;
+  const _gamma_F = v.gamma_F;
+  const _round = v.round;
+  const _H = v.H;
+  const _B = v.B;
+  const _t = v.t;
+  const _E = v.E;
+  const _f_y = v.f_y;
+  const _nu = v.nu;
+  const _Omega_c = v.Omega_c;
+  const _p = finite(_gamma_F * _rho * _g * _z, "p");
+  const _b_w = finite(Math.max(_B, _H) - 2 * _t, "b_w");
+  const _p_y = finite(_round > 0 ? 2 * _f_y * _t / _H : 4 * _f_y * Math.pow(_t, 2) / finite(Math.pow(_b_w, 2), "b_w ^ 2"), "p_y");
+  const _p_e = finite(_round > 0 ? 2 * _E / finite(1 - Math.pow(_nu, 2), "1 - nu ^ 2") * Math.pow(finite(_t / finite(_H - _t, "H - t"), "t / (H - t)"), 3) : _p_y * 1000000, "p_e");
+  const _p_c = finite(1 / finite(1 / _p_y + 1 / _p_e, "1 / p_y + 1 / p_e"), "p_c");
+  const _p_Rd = finite(_p_c / _Omega_c, "p_Rd");
+  const _p_low = finite(_round > 0 ? 0.5 * Math.min(finite(2 * _f_y * _t / _H, "2 * f_y * t / H"), finite(2 * _E * Math.pow(finite(_t / finite(_H - _t, "H - t"), "t / (H - t)"), 3), "2 * E * (t / (H - t)) ^ 3")) : _f_y * Math.pow(_t, 2) / finite(Math.pow(finite(Math.max(finite(_B - 2 * _t, "B - 2 * t"), finite(_H - 2 * _t, "H - 2 * t")), "max(B - 2 * t, H - 2 * t)"), 2), "max(B - 2 * t, H - 2 * t) ^ 2"), "p_low");
+  const _p_high = finite(_round > 0 ? 2 * _f_y * _t / finite(_H - 2 * _t, "H - 2 * t") : 8 * _f_y * Math.pow(_t, 2) / finite(Math.pow(finite(Math.max(finite(_B - 2 * _t, "B - 2 * t"), finite(_H - 2 * _t, "H - 2 * t")), "max(B - 2 * t, H - 2 * t)"), 2), "max(B - 2 * t, H - 2 * t) ^ 2"), "p_high");
+  return [_p, _b_w, _p_y, _p_e, _p_c, _p_Rd, _p_low, _p_high];
+}
+
 export function tubeDeflection_partialFactors(v: Readonly<Record<"w_F" | "w_o" | "gamma_F" | "L" | "n_L" | "M" | "I" | "E", number>>): number[] {
   const _w_F = v.w_F;
   const _w_o = v.w_o;
@@ -6915,6 +7085,174 @@ export function fatigueEyeOnTube_allowableStress(v: Readonly<Record<"M_up" | "M_
   return [_s_up, _s_dn, _sigma_r, _k_t, _x_1, _x_s, _D_w, _D_s, _D, _D_lim, _sigma_D, _y_1, _D_low, _D_high];
 }
 
+export function anodeMass_partialFactors(v: Readonly<Record<"A_c" | "A_b" | "i_m" | "f_cm" | "t_f" | "N" | "m_a" | "epsilon" | "u" | "epsilon_0", number>>): number[] {
+  const _A_c = v.A_c;
+  const _A_b = v.A_b;
+  const _i_m = v.i_m;
+  const _f_cm = v.f_cm;
+  const _t_f = v.t_f;
+  const _N = v.N;
+  const _m_a = v.m_a;
+  const _epsilon = v.epsilon;
+  const _u = v.u;
+  const _epsilon_0 = v.epsilon_0;
+  const _I_m = finite(_i_m * (_f_cm * _A_c + _A_b), "I_m");
+  const _M_Ed = finite(_I_m * _t_f / finite(_u * _epsilon, "u * epsilon"), "M_Ed");
+  const _M_Rd = finite(_N * _m_a, "M_Rd");
+  const _M_low = finite(_i_m * (_f_cm * _A_c + _A_b) * _t_f / _epsilon_0, "M_low");
+  const _M_high = finite(_i_m * (_A_c + _A_b) * _t_f / finite(_u * _epsilon, "u * epsilon"), "M_high");
+  return [_I_m, _M_Ed, _M_Rd, _M_low, _M_high];
+}
+
+export function anodeMass_allowableStress(v: Readonly<Record<"A_c" | "A_b" | "i_m" | "f_cm" | "t_f" | "N" | "m_a" | "epsilon" | "u" | "epsilon_0", number>>): number[] {
+  const _A_c = v.A_c;
+  const _A_b = v.A_b;
+  const _i_m = v.i_m;
+  const _f_cm = v.f_cm;
+  const _t_f = v.t_f;
+  const _N = v.N;
+  const _m_a = v.m_a;
+  const _epsilon = v.epsilon;
+  const _u = v.u;
+  const _epsilon_0 = v.epsilon_0;
+  const _I_m = finite(_i_m * (_f_cm * _A_c + _A_b), "I_m");
+  const _M_Ed = finite(_I_m * _t_f / finite(_u * _epsilon, "u * epsilon"), "M_Ed");
+  const _M_Rd = finite(_N * _m_a, "M_Rd");
+  const _M_low = finite(_i_m * (_f_cm * _A_c + _A_b) * _t_f / _epsilon_0, "M_low");
+  const _M_high = finite(_i_m * (_A_c + _A_b) * _t_f / finite(_u * _epsilon, "u * epsilon"), "M_high");
+  return [_I_m, _M_Ed, _M_Rd, _M_low, _M_high];
+}
+
+export function anodeCurrentInitial_partialFactors(v: Readonly<Record<"A_c" | "A_b" | "i_i" | "f_ci" | "N" | "m_a" | "rho_w" | "dE" | "rho_a" | "flush" | "L" | "b" | "d_k" | "k_d", number>>): number[] {
+  const _A_c = v.A_c;
+  const _A_b = v.A_b;
+  const _i_i = v.i_i;
+  const _f_ci = v.f_ci;
+  const _N = v.N;
+  const _m_a = v.m_a;
+  const _rho_w = v.rho_w;
+  const _dE = v.dE;
+  const _rho_a = v.rho_a;
+  const _flush = v.flush;
+  const _L = v.L;
+  const _b = v.b;
+  const _d_k = v.d_k;
+  const _k_d = v.k_d;
+  const _I_Ed = finite(_i_i * (_f_ci * _A_c + _A_b), "I_Ed");
+  const _L_a = finite(_L, "L_a");
+  const _r_a = finite(Math.sqrt(1 * _m_a / finite(_rho_a * Math.PI * _L_a, "rho_a * pi * L_a") + Math.pow(finite(_d_k / 2, "d_k / 2"), 2)), "r_a");
+  const _x_a = finite(Math.sqrt(1 + Math.pow(finite(_r_a / finite(2 * _L_a, "2 * L_a"), "r_a / (2 * L_a)"), 2)), "x_a");
+  const _R_bar = finite(_k_d * _rho_w / finite(2 * Math.PI * _L_a, "2 * pi * L_a") * (_L_a >= finite(4 * _r_a, "4 * r_a") ? Math.log(4 * _L_a / _r_a) - 1 : Math.log(2 * _L_a / _r_a * (1 + _x_a)) + _r_a / finite(2 * _L_a, "2 * L_a") - _x_a), "R_bar");
+  const _R_a = finite(_flush > 0 ? _rho_w / finite(_L + _b, "L + b") : _R_bar, "R_a");
+  const _I_a = finite(_dE / _R_a, "I_a");
+  const _I_Rd = finite(_N * _I_a, "I_Rd");
+  const _r_in = finite(Math.sqrt(1 * _m_a / finite(_rho_a * Math.PI * _L, "rho_a * pi * L") + Math.pow(finite(_d_k / 2, "d_k / 2"), 2)), "r_in");
+  const _r_out = finite(Math.sqrt(Math.pow(finite(_L / 2, "L / 2"), 2) + _m_a / finite(_rho_a * Math.PI * 0.9 * _L, "rho_a * pi * 0.9 * L") + Math.pow(finite(_d_k / 2, "d_k / 2"), 2)), "r_out");
+  const _R_high = finite(_flush > 0 ? _rho_w / finite(2 * Math.sqrt(_L * _b / Math.PI), "2 * sqrt(L * b / pi)") : _k_d * _rho_w / finite(4 * Math.PI * _r_in, "4 * pi * r_in"), "R_high");
+  const _R_low = finite(_flush > 0 ? _rho_w / finite(8 * Math.sqrt(_L * _b / Math.PI), "8 * sqrt(L * b / pi)") : _rho_w / finite(4 * Math.PI * _r_out, "4 * pi * r_out"), "R_low");
+  const _I_low = finite(_N * _dE / _R_high, "I_low");
+  const _I_high = finite(_N * _dE / _R_low, "I_high");
+  return [_I_Ed, _L_a, _r_a, _x_a, _R_bar, _R_a, _I_a, _I_Rd, _r_in, _r_out, _R_high, _R_low, _I_low, _I_high];
+}
+
+export function anodeCurrentInitial_allowableStress(v: Readonly<Record<"A_c" | "A_b" | "i_i" | "f_ci" | "N" | "m_a" | "rho_w" | "dE" | "rho_a" | "flush" | "L" | "b" | "d_k" | "k_d", number>>): number[] {
+  const _A_c = v.A_c;
+  const _A_b = v.A_b;
+  const _i_i = v.i_i;
+  const _f_ci = v.f_ci;
+  const _N = v.N;
+  const _m_a = v.m_a;
+  const _rho_w = v.rho_w;
+  const _dE = v.dE;
+  const _rho_a = v.rho_a;
+  const _flush = v.flush;
+  const _L = v.L;
+  const _b = v.b;
+  const _d_k = v.d_k;
+  const _k_d = v.k_d;
+  const _I_Ed = finite(_i_i * (_f_ci * _A_c + _A_b), "I_Ed");
+  const _L_a = finite(_L, "L_a");
+  const _r_a = finite(Math.sqrt(1 * _m_a / finite(_rho_a * Math.PI * _L_a, "rho_a * pi * L_a") + Math.pow(finite(_d_k / 2, "d_k / 2"), 2)), "r_a");
+  const _x_a = finite(Math.sqrt(1 + Math.pow(finite(_r_a / finite(2 * _L_a, "2 * L_a"), "r_a / (2 * L_a)"), 2)), "x_a");
+  const _R_bar = finite(_k_d * _rho_w / finite(2 * Math.PI * _L_a, "2 * pi * L_a") * (_L_a >= finite(4 * _r_a, "4 * r_a") ? Math.log(4 * _L_a / _r_a) - 1 : Math.log(2 * _L_a / _r_a * (1 + _x_a)) + _r_a / finite(2 * _L_a, "2 * L_a") - _x_a), "R_bar");
+  const _R_a = finite(_flush > 0 ? _rho_w / finite(_L + _b, "L + b") : _R_bar, "R_a");
+  const _I_a = finite(_dE / _R_a, "I_a");
+  const _I_Rd = finite(_N * _I_a, "I_Rd");
+  const _r_in = finite(Math.sqrt(1 * _m_a / finite(_rho_a * Math.PI * _L, "rho_a * pi * L") + Math.pow(finite(_d_k / 2, "d_k / 2"), 2)), "r_in");
+  const _r_out = finite(Math.sqrt(Math.pow(finite(_L / 2, "L / 2"), 2) + _m_a / finite(_rho_a * Math.PI * 0.9 * _L, "rho_a * pi * 0.9 * L") + Math.pow(finite(_d_k / 2, "d_k / 2"), 2)), "r_out");
+  const _R_high = finite(_flush > 0 ? _rho_w / finite(2 * Math.sqrt(_L * _b / Math.PI), "2 * sqrt(L * b / pi)") : _k_d * _rho_w / finite(4 * Math.PI * _r_in, "4 * pi * r_in"), "R_high");
+  const _R_low = finite(_flush > 0 ? _rho_w / finite(8 * Math.sqrt(_L * _b / Math.PI), "8 * sqrt(L * b / pi)") : _rho_w / finite(4 * Math.PI * _r_out, "4 * pi * r_out"), "R_low");
+  const _I_low = finite(_N * _dE / _R_high, "I_low");
+  const _I_high = finite(_N * _dE / _R_low, "I_high");
+  return [_I_Ed, _L_a, _r_a, _x_a, _R_bar, _R_a, _I_a, _I_Rd, _r_in, _r_out, _R_high, _R_low, _I_low, _I_high];
+}
+
+export function anodeCurrentFinal_partialFactors(v: Readonly<Record<"A_c" | "A_b" | "i_f" | "f_cf" | "N" | "m_a" | "u" | "rho_w" | "dE" | "rho_a" | "flush" | "L" | "b" | "d_k" | "k_d", number>>): number[] {
+  const _A_c = v.A_c;
+  const _A_b = v.A_b;
+  const _i_f = v.i_f;
+  const _f_cf = v.f_cf;
+  const _N = v.N;
+  const _m_a = v.m_a;
+  const _u = v.u;
+  const _rho_w = v.rho_w;
+  const _dE = v.dE;
+  const _rho_a = v.rho_a;
+  const _flush = v.flush;
+  const _L = v.L;
+  const _b = v.b;
+  const _d_k = v.d_k;
+  const _k_d = v.k_d;
+  const _I_Ed = finite(_i_f * (_f_cf * _A_c + _A_b), "I_Ed");
+  const _L_a = finite(0.9 * _L, "L_a");
+  const _r_a = finite(Math.sqrt((1 - _u) * _m_a / finite(_rho_a * Math.PI * _L_a, "rho_a * pi * L_a") + Math.pow(finite(_d_k / 2, "d_k / 2"), 2)), "r_a");
+  const _x_a = finite(Math.sqrt(1 + Math.pow(finite(_r_a / finite(2 * _L_a, "2 * L_a"), "r_a / (2 * L_a)"), 2)), "x_a");
+  const _R_bar = finite(_k_d * _rho_w / finite(2 * Math.PI * _L_a, "2 * pi * L_a") * (_L_a >= finite(4 * _r_a, "4 * r_a") ? Math.log(4 * _L_a / _r_a) - 1 : Math.log(2 * _L_a / _r_a * (1 + _x_a)) + _r_a / finite(2 * _L_a, "2 * L_a") - _x_a), "R_bar");
+  const _R_a = finite(_flush > 0 ? _rho_w / finite(_L + _b, "L + b") : _R_bar, "R_a");
+  const _I_a = finite(_dE / _R_a, "I_a");
+  const _I_Rd = finite(_N * _I_a, "I_Rd");
+  const _r_in = finite(Math.sqrt((1 - _u) * _m_a / finite(_rho_a * Math.PI * _L, "rho_a * pi * L") + Math.pow(finite(_d_k / 2, "d_k / 2"), 2)), "r_in");
+  const _r_out = finite(Math.sqrt(Math.pow(finite(_L / 2, "L / 2"), 2) + _m_a / finite(_rho_a * Math.PI * 0.9 * _L, "rho_a * pi * 0.9 * L") + Math.pow(finite(_d_k / 2, "d_k / 2"), 2)), "r_out");
+  const _R_high = finite(_flush > 0 ? _rho_w / finite(2 * Math.sqrt(_L * _b / Math.PI), "2 * sqrt(L * b / pi)") : _k_d * _rho_w / finite(4 * Math.PI * _r_in, "4 * pi * r_in"), "R_high");
+  const _R_low = finite(_flush > 0 ? _rho_w / finite(8 * Math.sqrt(_L * _b / Math.PI), "8 * sqrt(L * b / pi)") : _rho_w / finite(4 * Math.PI * _r_out, "4 * pi * r_out"), "R_low");
+  const _I_low = finite(_N * _dE / _R_high, "I_low");
+  const _I_high = finite(_N * _dE / _R_low, "I_high");
+  return [_I_Ed, _L_a, _r_a, _x_a, _R_bar, _R_a, _I_a, _I_Rd, _r_in, _r_out, _R_high, _R_low, _I_low, _I_high];
+}
+
+export function anodeCurrentFinal_allowableStress(v: Readonly<Record<"A_c" | "A_b" | "i_f" | "f_cf" | "N" | "m_a" | "u" | "rho_w" | "dE" | "rho_a" | "flush" | "L" | "b" | "d_k" | "k_d", number>>): number[] {
+  const _A_c = v.A_c;
+  const _A_b = v.A_b;
+  const _i_f = v.i_f;
+  const _f_cf = v.f_cf;
+  const _N = v.N;
+  const _m_a = v.m_a;
+  const _u = v.u;
+  const _rho_w = v.rho_w;
+  const _dE = v.dE;
+  const _rho_a = v.rho_a;
+  const _flush = v.flush;
+  const _L = v.L;
+  const _b = v.b;
+  const _d_k = v.d_k;
+  const _k_d = v.k_d;
+  const _I_Ed = finite(_i_f * (_f_cf * _A_c + _A_b), "I_Ed");
+  const _L_a = finite(0.9 * _L, "L_a");
+  const _r_a = finite(Math.sqrt((1 - _u) * _m_a / finite(_rho_a * Math.PI * _L_a, "rho_a * pi * L_a") + Math.pow(finite(_d_k / 2, "d_k / 2"), 2)), "r_a");
+  const _x_a = finite(Math.sqrt(1 + Math.pow(finite(_r_a / finite(2 * _L_a, "2 * L_a"), "r_a / (2 * L_a)"), 2)), "x_a");
+  const _R_bar = finite(_k_d * _rho_w / finite(2 * Math.PI * _L_a, "2 * pi * L_a") * (_L_a >= finite(4 * _r_a, "4 * r_a") ? Math.log(4 * _L_a / _r_a) - 1 : Math.log(2 * _L_a / _r_a * (1 + _x_a)) + _r_a / finite(2 * _L_a, "2 * L_a") - _x_a), "R_bar");
+  const _R_a = finite(_flush > 0 ? _rho_w / finite(_L + _b, "L + b") : _R_bar, "R_a");
+  const _I_a = finite(_dE / _R_a, "I_a");
+  const _I_Rd = finite(_N * _I_a, "I_Rd");
+  const _r_in = finite(Math.sqrt((1 - _u) * _m_a / finite(_rho_a * Math.PI * _L, "rho_a * pi * L") + Math.pow(finite(_d_k / 2, "d_k / 2"), 2)), "r_in");
+  const _r_out = finite(Math.sqrt(Math.pow(finite(_L / 2, "L / 2"), 2) + _m_a / finite(_rho_a * Math.PI * 0.9 * _L, "rho_a * pi * 0.9 * L") + Math.pow(finite(_d_k / 2, "d_k / 2"), 2)), "r_out");
+  const _R_high = finite(_flush > 0 ? _rho_w / finite(2 * Math.sqrt(_L * _b / Math.PI), "2 * sqrt(L * b / pi)") : _k_d * _rho_w / finite(4 * Math.PI * _r_in, "4 * pi * r_in"), "R_high");
+  const _R_low = finite(_flush > 0 ? _rho_w / finite(8 * Math.sqrt(_L * _b / Math.PI), "8 * sqrt(L * b / pi)") : _rho_w / finite(4 * Math.PI * _r_out, "4 * pi * r_out"), "R_low");
+  const _I_low = finite(_N * _dE / _R_high, "I_low");
+  const _I_high = finite(_N * _dE / _R_low, "I_high");
+  return [_I_Ed, _L_a, _r_a, _x_a, _R_bar, _R_a, _I_a, _I_Rd, _r_in, _r_out, _R_high, _R_low, _I_low, _I_high];
+}
+
 export const compiled: Readonly<Record<string, Readonly<Record<string, Run>>>> = {
   "panel-bending-four-sides": { "partial factors": panelBendingFourSides_partialFactors as Run, "allowable stress": panelBendingFourSides_allowableStress as Run },
   "panel-bending-two-sides": { "partial factors": panelBendingTwoSides_partialFactors as Run, "allowable stress": panelBendingTwoSides_allowableStress as Run },
@@ -6984,6 +7322,9 @@ export const compiled: Readonly<Record<string, Readonly<Record<string, Run>>>> =
   "tube-axial-bending-by-solution": { "partial factors": tubeAxialBendingBySolution_partialFactors as Run, "allowable stress": tubeAxialBendingBySolution_allowableStress as Run },
   "tube-wall-line": { "partial factors": tubeWallLine_partialFactors as Run, "allowable stress": tubeWallLine_allowableStress as Run },
   "tube-wall-pressure": { "partial factors": tubeWallPressure_partialFactors as Run, "allowable stress": tubeWallPressure_allowableStress as Run },
+  "tube-wall-bent": { "partial factors": tubeWallBent_partialFactors as Run, "allowable stress": tubeWallBent_allowableStress as Run },
+  "tube-wall-bent-by-solution": { "partial factors": tubeWallBentBySolution_partialFactors as Run, "allowable stress": tubeWallBentBySolution_allowableStress as Run },
+  "tube-wall-collapse": { "partial factors": tubeWallCollapse_partialFactors as Run, "allowable stress": tubeWallCollapse_allowableStress as Run },
   "tube-deflection": { "partial factors": tubeDeflection_partialFactors as Run, "allowable stress": tubeDeflection_allowableStress as Run },
   "tube-deflection-by-solution": { "partial factors": tubeDeflectionBySolution_partialFactors as Run, "allowable stress": tubeDeflectionBySolution_allowableStress as Run },
   "crossing-joint": { "partial factors": crossingJoint_partialFactors as Run, "allowable stress": crossingJoint_allowableStress as Run },
@@ -7027,4 +7368,7 @@ export const compiled: Readonly<Record<string, Readonly<Record<string, Run>>>> =
   "fatigue-eye-root": { "partial factors": fatigueEyeRoot_partialFactors as Run, "allowable stress": fatigueEyeRoot_allowableStress as Run },
   "fatigue-eye-hole": { "partial factors": fatigueEyeHole_partialFactors as Run, "allowable stress": fatigueEyeHole_allowableStress as Run },
   "fatigue-eye-on-tube": { "partial factors": fatigueEyeOnTube_partialFactors as Run, "allowable stress": fatigueEyeOnTube_allowableStress as Run },
+  "anode-mass": { "partial factors": anodeMass_partialFactors as Run, "allowable stress": anodeMass_allowableStress as Run },
+  "anode-current-initial": { "partial factors": anodeCurrentInitial_partialFactors as Run, "allowable stress": anodeCurrentInitial_allowableStress as Run },
+  "anode-current-final": { "partial factors": anodeCurrentFinal_partialFactors as Run, "allowable stress": anodeCurrentFinal_allowableStress as Run },
 };

@@ -42,6 +42,8 @@ import { tubeTorsion } from './tube-torsion.ts';
 import { tubeAxialBending } from './tube-axial-bending.ts';
 import { tubeWallLine } from './tube-wall-line.ts';
 import { tubeWallPressure } from './tube-wall-pressure.ts';
+import { tubeWallBent } from './tube-wall-bent.ts';
+import { tubeWallCollapse } from './tube-wall-collapse.ts';
 import { tubeDeflection } from './tube-deflection.ts';
 import { crossingJoint } from './crossing-joint.ts';
 import { crossingSideWall } from './crossing-side-wall.ts';
@@ -73,6 +75,9 @@ import { fatigueEyeFoot } from './fatigue-eye-foot.ts';
 import { fatigueEyeRoot } from './fatigue-eye-root.ts';
 import { fatigueEyeHole } from './fatigue-eye-hole.ts';
 import { fatigueEyeOnTube } from './fatigue-eye-on-tube.ts';
+import { anodeMass } from './anode-mass.ts';
+import { anodeCurrentInitial } from './anode-current-initial.ts';
+import { anodeCurrentFinal } from './anode-current-final.ts';
 
 /** Every check, in the order of the note. */
 export const checks: readonly Check[] = [
@@ -119,6 +124,8 @@ export const checks: readonly Check[] = [
   tubeAxialBending,
   tubeWallLine,
   tubeWallPressure,
+  tubeWallBent,
+  tubeWallCollapse,
   tubeDeflection,
   crossingJoint,
   crossingSideWall,
@@ -150,4 +157,7 @@ export const checks: readonly Check[] = [
   fatigueEyeRoot,
   fatigueEyeHole,
   fatigueEyeOnTube,
+  anodeMass,
+  anodeCurrentInitial,
+  anodeCurrentFinal,
 ];

@@ -1,7 +1,7 @@
-import { g } from '../water/sea-water.ts';
 import type { Check } from './check.ts';
-import { basisFactor, constant } from './inputs.ts';
-import { tubeAt, tubeInputs, tubePlaces } from './tube-inputs.ts';
+import { basisFactor } from './inputs.ts';
+import { depthInputs, poisson, sealed, sealedWallSteps } from './sealed-wall-steps.ts';
+import { tubeInputs, tubePlaces } from './tube-inputs.ts';
 
 const { round, H, B, t, E, f_y } = tubeInputs;
 
@@ -26,41 +26,22 @@ export const tubeWallPressure: Check = {
     { document: 'AISC 360', edition: '2016', clause: 'F11', safety: 'allowable stress', memory: true },
   ],
   places: tubePlaces,
-  applies: (model, id) =>
-    !tubeAt(model, id).flooded || 'the tube is flooded: the pressure is the same inside and outside',
+  applies: sealed,
   once: true,
   inputs: {
-    z: {
-      unit: 'm',
-      meaning: 'depth of the water at the plate',
-      from: 'document: water',
-      read: (model) => model.document.water.depth.si,
-    },
-    rho: {
-      unit: 'kg/m^3',
-      meaning: 'density of the water',
-      from: 'document: water',
-      read: (model) => model.mass.waterDensity,
-    },
-    g: constant(g, 'm/s^2', 'acceleration of gravity', 'ISO 80000-3'),
-    gamma_F: basisFactor('gamma_F_permanent', 'load factor on the pressure of still water'),
+    ...depthInputs,
     ...{ round, H, B, t, E, f_y },
-    nu: {
-      unit: '1',
-      meaning: "Poisson's ratio",
-      from: 'catalogue: materials',
-      read: (model, id) => tubeAt(model, id).material.poisson,
-    },
+    ...poisson,
     gamma_M0: basisFactor('gamma_M0', 'partial factor on yielding', 'partial factors'),
     Omega_b: basisFactor('Omega_b', 'safety factor on yielding', 'allowable stress'),
   },
   steps: {
     'partial factors': [
-      ...frame(),
+      ...sealedWallSteps,
       { symbol: 'sigma_Rd', expression: 'f_y / gamma_M0', unit: 'MPa', meaning: 'design yield stress' },
     ],
     'allowable stress': [
-      ...frame(),
+      ...sealedWallSteps,
       { symbol: 'sigma_Rd', expression: 'f_y / Omega_b', unit: 'MPa', meaning: 'allowable stress at first yield' },
     ],
   },
@@ -102,47 +83,3 @@ export const tubeWallPressure: Check = {
     'Ends and welds of a sealed tube are pressure boundaries and are not judged here.',
   ],
 };
-
-function frame() {
-  return [
-    {
-      symbol: 'p',
-      expression: 'gamma_F * rho * g * z',
-      unit: 'kPa',
-      meaning: 'pressure of the water, load factor included',
-    },
-    { symbol: 'b_w', expression: 'B - 2 * t', unit: 'mm', meaning: 'clear width' },
-    { symbol: 'h_w', expression: 'H - 2 * t', unit: 'mm', meaning: 'clear height' },
-    {
-      symbol: 'm_c',
-      expression: 'p * (b_w^2 - b_w * h_w + h_w^2) / 12',
-      unit: 'N',
-      meaning: 'moment at the corners per length',
-    },
-    {
-      symbol: 'm_m',
-      expression: 'p * max(b_w, h_w)^2 / 8 - m_c',
-      unit: 'N',
-      meaning: 'moment in the middle of the larger wall per length',
-    },
-    {
-      symbol: 'sigma_b',
-      expression: 'round > 0 ? 0 * p : 6 * max(m_c, m_m) / t^2',
-      unit: 'MPa',
-      meaning: 'bending stress of the wall',
-    },
-    {
-      symbol: 'sigma_n',
-      expression: 'p * max(B, H) / (2 * t)',
-      unit: 'MPa',
-      meaning: 'stress along the wall (hoop stress)',
-    },
-    { symbol: 'sigma', expression: 'sigma_b + sigma_n', unit: 'MPa', meaning: 'largest stress of the wall' },
-    {
-      symbol: 'p_cr',
-      expression: '2 * E / (1 - nu^2) * (t / (H - t))^3',
-      unit: 'kPa',
-      meaning: 'elastic buckling pressure of a long round tube',
-    },
-  ] as const;
-}

@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { sameSpelling } from '../catalogue/spelling.ts';
+import { durabilityField } from './durability-field.ts';
 import { fatigueField } from './fatigue-field.ts';
 import { jointsField } from './joints-field.ts';
 import { fixingDetails } from './fixing-details.ts';
@@ -378,6 +379,7 @@ const changes = z.strictObject({
   grid: z.record(z.string(), merge).optional(),
   loads: z.record(z.string(), merge).optional(),
   fatigue: z.record(z.string(), merge).optional(),
+  durability: z.record(z.string(), merge).optional(),
   water: z.record(z.string(), merge).optional(),
   protection: z.record(z.string(), merge).optional(),
   basis: z.record(z.string(), merge).optional(),
@@ -507,6 +509,7 @@ export const documentSchema = withRule(
       mass: massAllowances,
       loads,
       fatigue: fatigueField.optional(),
+      durability: durabilityField.optional(),
       /** The user's own rates: without them costs say what is missing. */
       rates: ratesField.optional(),
       catalogue: userCatalogue.prefault({}),

@@ -1,4 +1,5 @@
 import type { PlateDocument } from '../document/schema.ts';
+import { innerPerimeter } from '../catalogue/inner-perimeter.ts';
 import type { Geometry, Tube } from '../geometry/geometry.ts';
 import { pieceCentre } from './tube-bodies.ts';
 import type { Body } from './body.ts';
@@ -27,9 +28,4 @@ export function corrodedBodies(
       return { mass: part * mass, volume: part * volume, centre };
     }),
   ];
-}
-
-/** Around the bore, m: a rectangle with rounded corners, a circle where they meet. */
-function innerPerimeter({ height, width, nominalWall, innerRadius }: Tube['section']): number {
-  return 2 * (height + width) - 8 * nominalWall - (8 - 2 * Math.PI) * innerRadius;
 }

@@ -13,7 +13,7 @@ import { printIn } from '../print-in.ts';
 import { mergedRows } from './merged-rows.ts';
 import type { Block, EquationBlock, Section } from './note.ts';
 
-const states: readonly LimitState[] = ['strength', 'stability', 'serviceability', 'handling', 'fatigue'];
+const states: readonly LimitState[] = ['strength', 'stability', 'serviceability', 'handling', 'fatigue', 'durability'];
 
 /** Governing and near-governing checks in full; every other in a table. */
 export function checkSections(appraisal: Appraisal): Section[] {

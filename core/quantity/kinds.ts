@@ -18,6 +18,8 @@ export const kinds = {
   time: { unit: 's', word: 'a time', example: '8 s or 10 years' },
   speed: { unit: 'm/s', word: 'a speed', example: '0.5 m/s' },
   angle: { unit: 'rad', word: 'an angle', example: '3 deg' },
+  resistance: { unit: 'ohm', word: 'a resistance', example: '0.05 ohm' },
+  resistivity: { unit: 'ohm*m', word: 'a resistivity', example: '0.3 ohm m' },
   temperature: { unit: 'K', word: 'a temperature', example: '9 degC or 48 degF' },
 } as const;
 

@@ -17,6 +17,7 @@ const words: Readonly<Record<string, string>> = {
   ms: 'ms', s: 's', sec: 's', min: 'minute', minute: 'minute', minutes: 'minute', h: 'hour', hour: 'hour', hours: 'hour', day: 'day', days: 'day',
   // A year of 365.25 days (the Julian year of the IAU), a month a twelfth of it.
   month: 'month', months: 'month', year: 'year', years: 'year', yr: 'year', yrs: 'year',
+  ohm: 'ohm', ohms: 'ohm', '\u03a9': 'ohm', '\u2126': 'ohm', mohm: 'mohm',
   deg: 'deg', '°': 'deg', rad: 'rad', mrad: 'mrad', K: 'K', degC: 'degC', '°C': 'degC', '℃': 'degC', degF: 'degF', '°F': 'degF', '℉': 'degF',
 };
 
