@@ -20,7 +20,8 @@ const order = [
   // What checks read, gathered. It is made in appraise.ts, so that the types are known to the left of what makes them.
   ['model.ts'],
   // The plate as one structure: meshed from the model, solved by the methods in solve, and what came out.
-  ['plate', 'hydrodynamics'],
+  // What the sea does to the steel, and what protects it: areas, currents, pairs of metals.
+  ['plate', 'hydrodynamics', 'durability'],
   ['checks'],
   ['quantities.ts', 'limit-states.ts', 'place-words.ts', 'merged-findings.ts', 'print-in.ts'],
   ['appraise.ts'],

@@ -4,6 +4,8 @@ import { checkRows } from './checks/evaluate-check.ts';
 import { graver, type CheckRow } from './checks/check-row.ts';
 import { checks } from './checks/index.ts';
 import { documentOfOption, type BayPlan } from './document/option.ts';
+import { builtAs } from './durability/as-built.ts';
+import { durabilityFindings } from './durability/durability-findings.ts';
 import { documentHash } from './document/document-hash.ts';
 import type { RawDocument } from './document/read-document.ts';
 import type { PlateDocument } from './document/schema.ts';
@@ -50,7 +52,7 @@ export function appraise(
   solved?: SolvedForces,
 ): Appraisal {
   const resolved = documentOfOption(raw, document, optionId, planOf);
-  const model = modelOf(resolved.document, solvedFor(resolved.document, solved));
+  const model = modelOf(builtAs(resolved.document, optionId), solvedFor(resolved.document, solved));
   const judged = checks.map((check) => checkRows(check, model));
   const rows = judged.flatMap(({ rows }) => rows);
   const governing = governingRows(rows);
@@ -74,6 +76,7 @@ export function appraise(
       ...model.geometry.findings,
       ...model.mass.findings,
       ...model.loads.findings,
+      ...durabilityFindings(model),
       ...solvedFindings(model, rows),
       ...judged.flatMap(({ findings }) => findings),
     ],

@@ -9,6 +9,7 @@ import { readDocument, readDocumentText, type RawDocument } from '../document/re
 import type { PlateDocument } from '../document/schema.ts';
 import { userRows } from '../document/user-rows.ts';
 import { checkNote } from '../note/check-note.ts';
+import { durabilitySection } from '../note/durability-section.ts';
 import { fatigueSection } from '../note/fatigue-section.ts';
 import { fullCheck } from '../note/check-sections.ts';
 import { planFigure } from '../note/drawing-section.ts';
@@ -195,6 +196,10 @@ export function createEngine({ tell, later }: EngineWorld): Calls {
     fatigue: ({ option: of }) => {
       const { rows, model } = sound(of);
       return fatigueSection(model, rows, printIn(model.document.units));
+    },
+    durability: ({ option: of }) => {
+      const { rows, model } = sound(of);
+      return durabilitySection(model, rows, printIn(model.document.units));
     },
     note: ({ option: of }) => {
       const { raw } = open();

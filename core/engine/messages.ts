@@ -54,6 +54,7 @@ export interface EngineCalls {
     readonly gives: Section;
   };
   /** Lives of all details of an option, as the note tells them. */
+  readonly durability: { readonly takes: { readonly option: string | null }; readonly gives: Section };
   readonly fatigue: { readonly takes: { readonly option: string | null }; readonly gives: Section };
   /** The check note of an option. */
   readonly note: { readonly takes: { readonly option: string | null }; readonly gives: Note };

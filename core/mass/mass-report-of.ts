@@ -15,6 +15,7 @@ import type { MassPart, MassReport } from './mass-report.ts';
 import { panelBodies } from './panel-bodies.ts';
 import { trapsOf } from './traps-of.ts';
 import { boresOf, tubeBodies, type Bore } from './tube-bodies.ts';
+import { asWeighed } from './as-weighed.ts';
 import { weldBodies } from './weld-bodies.ts';
 
 /**
@@ -24,7 +25,7 @@ import { weldBodies } from './weld-bodies.ts';
 export function massReport(document: PlateDocument, geometry: Geometry, catalogue: Catalogue): MassReport {
   const rho = waterDensityOf(document);
   const points = attachmentPoints(document, geometry);
-  const bodies = bodiesOf(document, geometry, catalogue, points);
+  const bodies = asWeighed(document, bodiesOf(document, geometry, catalogue, points));
   const bores = boresOf(geometry);
   const inBore = fillOf(bodies);
 

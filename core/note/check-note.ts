@@ -9,6 +9,7 @@ import { checkSections } from './check-sections.ts';
 import { cautionSection, signOffSection, sourceSection } from './closing-sections.ts';
 import { comparisonSection } from './comparison-section.ts';
 import { drawingSection } from './drawing-section.ts';
+import { durabilitySection } from './durability-section.ts';
 import { fatigueSection } from './fatigue-section.ts';
 import { firstPage } from './first-page.ts';
 import { assumptionSection, inputSection } from './input-sections.ts';
@@ -56,6 +57,7 @@ export function checkNote(raw: RawDocument, appraisal: Appraisal, comparison: Co
       massSection(model, print),
       loadSection(model, print),
       fatigueSection(model, appraisal.rows, print),
+      durabilitySection(model, appraisal.rows, print),
       ...checkSections(appraisal),
       ...bothForcesSection(appraisal, print),
       comparisonSection(comparison, print),

@@ -1,6 +1,7 @@
 import { catalogueVerb } from './catalogue.ts';
 import { checkVerb } from './check.ts';
 import { compareVerb } from './compare.ts';
+import { durabilityVerb } from './durability.ts';
 import { fatigueVerb } from './fatigue.ts';
 import { motionVerb } from './motion.ts';
 import { fabricateVerb } from './fabricate.ts';
@@ -38,6 +39,7 @@ export const verbs: Readonly<Record<string, Verb>> = {
   solve: solveVerb,
   water: waterVerb,
   fatigue: fatigueVerb,
+  durability: durabilityVerb,
   tank: tankVerb,
   motion: motionVerb,
 };

@@ -1,7 +1,4 @@
-import { useEffect, useState } from 'react';
 import type { Json } from '../../core/document/edit.ts';
-import type { Section } from '../../core/note/note.ts';
-import { Refusal } from '../../core/refusal.ts';
 import { SectionView } from '../parts/Blocks.tsx';
 import { ChoiceField, type Choice } from '../parts/ChoiceField.tsx';
 import { FieldGroup } from '../parts/FieldGroup.tsx';
@@ -10,9 +7,8 @@ import { NumberField } from '../parts/NumberField.tsx';
 import { QuantityField } from '../parts/QuantityField.tsx';
 import { TableField } from '../parts/TableField.tsx';
 import { TextField } from '../parts/TextField.tsx';
-import { useSession } from '../state/session-context.ts';
 import { useField } from '../state/use-field.ts';
-import { useWorkbench } from '../state/workbench.ts';
+import { useSection } from '../state/use-section.ts';
 import { texts } from '../texts.ts';
 
 const t = texts.fatigue;
@@ -150,26 +146,9 @@ function Loading() {
   );
 }
 
-/** The note's section on fatigue, asked anew whenever the result changes. */
+/** The note's section on fatigue. */
 function Lives() {
-  const { engine } = useSession();
-  const result = useWorkbench((state) => state.result);
-  const [section, setSection] = useState<Section | null>(null);
-  useEffect(() => {
-    if (!result) return;
-    let current = true;
-    engine.ask('fatigue', { option: result.option }).then(
-      (made) => current && setSection(made),
-      (error: unknown) => {
-        // The document has a fault that is told at its field.
-        if (!(error instanceof Refusal)) throw error;
-        if (current) setSection(null);
-      },
-    );
-    return () => {
-      current = false;
-    };
-  }, [engine, result]);
+  const section = useSection('fatigue');
   if (!section) return <p className="quiet">{t.reading}</p>;
   return <SectionView section={section} level={2} />;
 }

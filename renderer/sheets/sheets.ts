@@ -1,5 +1,6 @@
 import type { ComponentType } from 'react';
 import type { SheetName } from '../state/workbench.ts';
+import { CorrosionAndLifeSheet } from './CorrosionAndLife.tsx';
 import { FatigueSheet } from './Fatigue.tsx';
 import { FixingsSheet } from './Fixings.tsx';
 import { GridSheet } from './Grid.tsx';
@@ -19,6 +20,7 @@ export const sheets: readonly { readonly name: SheetName; readonly Sheet: Compon
   { name: 'strength', Sheet: StrengthSheet },
   { name: 'whole', Sheet: WholePlateSheet },
   { name: 'fatigue', Sheet: FatigueSheet },
+  { name: 'durability', Sheet: CorrosionAndLifeSheet },
   { name: 'options', Sheet: OptionsSheet },
   { name: 'note', Sheet: NoteSheet },
 ];
