@@ -5,7 +5,7 @@ const report = process.env.STILLPLATE_TEST_REPORT;
 
 /** Tests that put a double in the place of a module need a world of their own. */
 const withDoubles = ['tests/host/write-file.test.ts', 'tests/host/write-new-file.test.ts'];
-/** Tests that open the bundled window in a browser: one after the other, since each fills a small machine. */
+/** Tests that open the bundled window in a browser: each waits for the page half of its time, so two share a small machine well. */
 const inBrowser = ['tests/browser/**/*.test.ts'];
 /** Tests that start the bundled main process against a double of Electron, each window a page in a browser. */
 const inElectron = ['tests/electron/**/*.test.ts'];
@@ -48,7 +48,6 @@ export default defineConfig({
           include: inBrowser,
           sequence: { groupOrder: 2 },
           globalSetup: ['tests/browser/support/bundle-once.ts'],
-          fileParallelism: false,
           isolate: false,
           testTimeout: 600_000,
           expect: { poll: { timeout: 180_000, interval: 100 } },
