@@ -93,6 +93,7 @@ const tables: readonly DesignBasis[] = [
       Omega_b: { value: 1.67, meaning: 'safety factor on bending and yielding', source: AISC('F1') },
       Omega_v: { value: 1.67, meaning: 'safety factor on shear', source: AISC('G1') },
       Omega_J: { value: 2.0, meaning: 'safety factor on bolts, welds and rupture', source: AISC('J2, J3, J4') },
+      Omega_c: { value: 1.67, meaning: 'safety factor on compression', source: AISC('E1') },
       Omega_slip: { value: 1.5, meaning: 'safety factor on slip', source: AISC('J3.8') },
       gamma_F_extreme: {
         value: 1,

@@ -88,7 +88,7 @@ export function readUnitText(text: string): TypedUnit {
       unit += part;
       continue;
     }
-    const match = /^("|'|°C|°F|°|℃|℉|[A-Za-zµμ]+)(?:\^?([2-4]))?$/.exec(part);
+    const match = /^("|'|°C|°F|°|℃|℉|[A-Za-zµμ\u03a9\u2126]+)(?:\^?([2-4]))?$/.exec(part);
     if (!match) return { unknown: part };
     const [, word = '', power] = match;
     if (Object.hasOwn(ambiguous, word)) return { ambiguous: word, meanings: ambiguous[word] as string };
