@@ -89,5 +89,8 @@ export function limitStates(model: Model, rows: readonly CheckRow[]): readonly L
     of('Lost bolt row, panel or leg', (row) => row.accidental),
     of('Deflection in service', (row) => row.limitState === 'serviceability' && !row.detailing),
     of('Detailing: distances, sizes, hardness', (row) => row.detailing),
+    ...(model.document.recovery
+      ? [of('Deployment and recovery', ({ id }) => id.startsWith('lift-') || id.startsWith('recovery-'))]
+      : []),
   ];
 }

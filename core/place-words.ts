@@ -1,4 +1,5 @@
 import type { Model } from './model.ts';
+import { stageTitles } from './recovery/stage-titles.ts';
 
 /** A place's id in words: "bay A3", "main tube A", "attachment S1". */
 export function placeWords(model: Model, place: string): string {
@@ -10,7 +11,7 @@ export function placeWords(model: Model, place: string): string {
   if (suspension.attachments.some((point) => point.id === place)) return `attachment ${place}`;
   if (padEyes?.points.some((point) => point.id === place)) return `pad eye ${place}`;
   if (model.panels.has(place)) return `panel ${place}`;
-  return place;
+  return Object.hasOwn(stageTitles, place) ? stageTitles[place]!.toLowerCase() : place;
 }
 
 /** What kind of thing a place is; `plate` for what is none of its parts. */

@@ -5904,6 +5904,507 @@ export function hangingStability_allowableStress(v: Readonly<Record<"phi_air" | 
   return [_phi, _k_open, _phi_high];
 }
 
+export function liftAFrame_partialFactors(v: Readonly<Record<"W" | "F_A", number>>): number[] {
+  const _W = v.W;
+  const _F_A = v.F_A;
+  const _F_max = finite(_F_A, "F_max");
+  const _F_low = finite(_W, "F_low");
+  return [_F_max, _F_low];
+}
+
+export function liftAFrame_allowableStress(v: Readonly<Record<"W" | "F_A", number>>): number[] {
+  const _W = v.W;
+  const _F_A = v.F_A;
+  const _F_max = finite(_F_A, "F_max");
+  const _F_low = finite(_W, "F_low");
+  return [_F_max, _F_low];
+}
+
+export function liftWinch_partialFactors(v: Readonly<Record<"W" | "F_w", number>>): number[] {
+  const _W = v.W;
+  const _F_w = v.F_w;
+  const _F_max = finite(_F_w, "F_max");
+  const _F_low = finite(_W, "F_low");
+  return [_F_max, _F_low];
+}
+
+export function liftWinch_allowableStress(v: Readonly<Record<"W" | "F_w", number>>): number[] {
+  const _W = v.W;
+  const _F_w = v.F_w;
+  const _F_max = finite(_F_w, "F_max");
+  const _F_low = finite(_W, "F_low");
+  return [_F_max, _F_low];
+}
+
+export function liftLine_partialFactors(v: Readonly<Record<"W" | "F_br" | "k_d", number>>): number[] {
+  const _W = v.W;
+  const _F_br = v.F_br;
+  const _k_d = v.k_d;
+  const _F_max = finite(_F_br / _k_d, "F_max");
+  const _F_low = finite(_W, "F_low");
+  return [_F_max, _F_low];
+}
+
+export function liftLine_allowableStress(v: Readonly<Record<"W" | "F_br" | "k_d", number>>): number[] {
+  const _W = v.W;
+  const _F_br = v.F_br;
+  const _k_d = v.k_d;
+  const _F_max = finite(_F_br / _k_d, "F_max");
+  const _F_low = finite(_W, "F_low");
+  return [_F_max, _F_low];
+}
+
+export function liftSling_partialFactors(v: Readonly<Record<"F_h" | "k_leg" | "k_SKL" | "n" | "F_br" | "g_f" | "g_c" | "g_w" | "g_m" | "g_r" | "k_min", number>>): number[] {
+  const _F_h = v.F_h;
+  const _k_leg = v.k_leg;
+  const _k_SKL = v.k_SKL;
+  const _n = v.n;
+  const _F_br = v.F_br;
+  const _g_f = v.g_f;
+  const _g_c = v.g_c;
+  const _g_w = v.g_w;
+  const _g_m = v.g_m;
+  const _g_r = v.g_r;
+  const _k_min = v.k_min;
+  const _F_s = finite(_F_h * _k_leg * _k_SKL, "F_s");
+  const _k_s = finite(Math.max(finite(_g_f * _g_c * _g_r * _g_w * _g_m, "g_f * g_c * g_r * g_w * g_m"), finite(_k_min * _g_r * _g_w, "k_min * g_r * g_w")), "k_s");
+  const _F_max = finite(_F_br / _k_s, "F_max");
+  const _F_low = finite(_F_h / _n, "F_low");
+  const _F_high = finite(2 * _F_h, "F_high");
+  return [_F_s, _k_s, _F_max, _F_low, _F_high];
+}
+
+export function liftSling_allowableStress(v: Readonly<Record<"F_h" | "k_leg" | "k_SKL" | "n" | "F_br" | "g_f" | "g_c" | "g_w" | "g_m" | "g_r" | "k_min", number>>): number[] {
+  const _F_h = v.F_h;
+  const _k_leg = v.k_leg;
+  const _k_SKL = v.k_SKL;
+  const _n = v.n;
+  const _F_br = v.F_br;
+  const _g_f = v.g_f;
+  const _g_c = v.g_c;
+  const _g_w = v.g_w;
+  const _g_m = v.g_m;
+  const _g_r = v.g_r;
+  const _k_min = v.k_min;
+  const _F_s = finite(_F_h * _k_leg * _k_SKL, "F_s");
+  const _k_s = finite(Math.max(finite(_g_f * _g_c * _g_r * _g_w * _g_m, "g_f * g_c * g_r * g_w * g_m"), finite(_k_min * _g_r * _g_w, "k_min * g_r * g_w")), "k_s");
+  const _F_max = finite(_F_br / _k_s, "F_max");
+  const _F_low = finite(_F_h / _n, "F_low");
+  const _F_high = finite(2 * _F_h, "F_high");
+  return [_F_s, _k_s, _F_max, _F_low, _F_high];
+}
+
+export function liftShackle_partialFactors(v: Readonly<Record<"F_h" | "k_leg" | "k_SKL" | "n" | "WLL", number>>): number[] {
+  const _F_h = v.F_h;
+  const _k_leg = v.k_leg;
+  const _k_SKL = v.k_SKL;
+  const _n = v.n;
+  const _WLL = v.WLL;
+  const _F_s = finite(_F_h * _k_leg * _k_SKL, "F_s");
+  const _F_max = finite(_WLL, "F_max");
+  const _F_low = finite(_F_h / _n, "F_low");
+  return [_F_s, _F_max, _F_low];
+}
+
+export function liftShackle_allowableStress(v: Readonly<Record<"F_h" | "k_leg" | "k_SKL" | "n" | "WLL", number>>): number[] {
+  const _F_h = v.F_h;
+  const _k_leg = v.k_leg;
+  const _k_SKL = v.k_SKL;
+  const _n = v.n;
+  const _WLL = v.WLL;
+  const _F_s = finite(_F_h * _k_leg * _k_SKL, "F_s");
+  const _F_max = finite(_WLL, "F_max");
+  const _F_low = finite(_F_h / _n, "F_low");
+  return [_F_s, _F_max, _F_low];
+}
+
+export function liftSlack_partialFactors(v: Readonly<Record<"F_st" | "F_all" | "k_slack", number>>): number[] {
+  const _F_st = v.F_st;
+  const _F_all = v.F_all;
+  const _k_slack = v.k_slack;
+  const _F_max = finite(_k_slack * _F_st, "F_max");
+  const _F_high = finite(_F_all, "F_high");
+  return [_F_max, _F_high];
+}
+
+export function liftSlack_allowableStress(v: Readonly<Record<"F_st" | "F_all" | "k_slack", number>>): number[] {
+  const _F_st = v.F_st;
+  const _F_all = v.F_all;
+  const _k_slack = v.k_slack;
+  const _F_max = finite(_k_slack * _F_st, "F_max");
+  const _F_high = finite(_F_all, "F_high");
+  return [_F_max, _F_high];
+}
+
+export function liftLoweringSpeed_partialFactors(v: Readonly<Record<"v_c" | "v_t" | "W_w" | "rho" | "C_D" | "A_p" | "C_s" | "k_v", number>>): number[] {
+  const _v_c = v.v_c;
+  const _v_t = v.v_t;
+  const _W_w = v.W_w;
+  const _rho = v.rho;
+  const _C_D = v.C_D;
+  const _A_p = v.A_p;
+  const _C_s = v.C_s;
+  const _k_v = v.k_v;
+  const _v = finite(_v_c + _v_t, "v");
+  const _v_s = finite(Math.sqrt(2 * _W_w / finite(_rho * _C_D * _A_p, "rho * C_D * A_p")), "v_s");
+  const _v_max = finite(_k_v * _v_s, "v_max");
+  const _v_low = finite(Math.sqrt(_W_w / finite(_rho * _C_D * _A_p, "rho * C_D * A_p")), "v_low");
+  const _v_high = finite(Math.sqrt(2 * _W_w / finite(_rho * 0.75 * Math.min(_C_s, _C_D) * _A_p, "rho * 0.75 * min(C_s, C_D) * A_p")), "v_high");
+  return [_v, _v_s, _v_max, _v_low, _v_high];
+}
+
+export function liftLoweringSpeed_allowableStress(v: Readonly<Record<"v_c" | "v_t" | "W_w" | "rho" | "C_D" | "A_p" | "C_s" | "k_v", number>>): number[] {
+  const _v_c = v.v_c;
+  const _v_t = v.v_t;
+  const _W_w = v.W_w;
+  const _rho = v.rho;
+  const _C_D = v.C_D;
+  const _A_p = v.A_p;
+  const _C_s = v.C_s;
+  const _k_v = v.k_v;
+  const _v = finite(_v_c + _v_t, "v");
+  const _v_s = finite(Math.sqrt(2 * _W_w / finite(_rho * _C_D * _A_p, "rho * C_D * A_p")), "v_s");
+  const _v_max = finite(_k_v * _v_s, "v_max");
+  const _v_low = finite(Math.sqrt(_W_w / finite(_rho * _C_D * _A_p, "rho * C_D * A_p")), "v_low");
+  const _v_high = finite(Math.sqrt(2 * _W_w / finite(_rho * 0.75 * Math.min(_C_s, _C_D) * _A_p, "rho * 0.75 * min(C_s, C_D) * A_p")), "v_high");
+  return [_v, _v_s, _v_max, _v_low, _v_high];
+}
+
+export function liftDrain_partialFactors(v: Readonly<Record<"A" | "h_0" | "a_h" | "C_d" | "g" | "t_max", number>>): number[] {
+  const _A = v.A;
+  const _h_0 = v.h_0;
+  const _a_h = v.a_h;
+  const _C_d = v.C_d;
+  const _g = v.g;
+  const _t_max = v.t_max;
+  const _t = finite(2 * _A * Math.sqrt(_h_0) / finite(_C_d * _a_h * Math.sqrt(2 * _g), "C_d * a_h * sqrt(2 * g)"), "t");
+  const _t_w = finite(_t_max, "t_w");
+  const _t_low = finite(_A * _h_0 / finite(_C_d * _a_h * Math.sqrt(2 * _g * _h_0), "C_d * a_h * sqrt(2 * g * h_0)"), "t_low");
+  const _t_high = finite(_A * _h_0 / finite(_C_d * _a_h * Math.sqrt(2 * _g * _h_0 / 10), "C_d * a_h * sqrt(2 * g * h_0 / 10)"), "t_high");
+  return [_t, _t_w, _t_low, _t_high];
+}
+
+export function liftDrain_allowableStress(v: Readonly<Record<"A" | "h_0" | "a_h" | "C_d" | "g" | "t_max", number>>): number[] {
+  const _A = v.A;
+  const _h_0 = v.h_0;
+  const _a_h = v.a_h;
+  const _C_d = v.C_d;
+  const _g = v.g;
+  const _t_max = v.t_max;
+  const _t = finite(2 * _A * Math.sqrt(_h_0) / finite(_C_d * _a_h * Math.sqrt(2 * _g), "C_d * a_h * sqrt(2 * g)"), "t");
+  const _t_w = finite(_t_max, "t_w");
+  const _t_low = finite(_A * _h_0 / finite(_C_d * _a_h * Math.sqrt(2 * _g * _h_0), "C_d * a_h * sqrt(2 * g * h_0)"), "t_low");
+  const _t_high = finite(_A * _h_0 / finite(_C_d * _a_h * Math.sqrt(2 * _g * _h_0 / 10), "C_d * a_h * sqrt(2 * g * h_0 / 10)"), "t_high");
+  return [_t, _t_w, _t_low, _t_high];
+}
+
+export function recoveryRope_partialFactors(v: Readonly<Record<"F_br" | "k_sp" | "k_be" | "k_we" | "k_wet" | "k_age" | "k_d", number>>): number[] {
+  const _F_br = v.F_br;
+  const _k_sp = v.k_sp;
+  const _k_be = v.k_be;
+  const _k_we = v.k_we;
+  const _k_wet = v.k_wet;
+  const _k_age = v.k_age;
+  const _k_d = v.k_d;
+  const _F_left = finite(_F_br * Math.min(_k_sp, _k_be) * _k_we * _k_wet * _k_age, "F_left");
+  const _F_max = finite(_F_left / _k_d, "F_max");
+  const _F_low = finite(_F_br * _k_sp * _k_be * _k_we * _k_wet * _k_age, "F_low");
+  const _F_high = finite(_F_br * _k_sp, "F_high");
+  return [_F_left, _F_max, _F_low, _F_high];
+}
+
+export function recoveryRope_allowableStress(v: Readonly<Record<"F_br" | "k_sp" | "k_be" | "k_we" | "k_wet" | "k_age" | "k_d", number>>): number[] {
+  const _F_br = v.F_br;
+  const _k_sp = v.k_sp;
+  const _k_be = v.k_be;
+  const _k_we = v.k_we;
+  const _k_wet = v.k_wet;
+  const _k_age = v.k_age;
+  const _k_d = v.k_d;
+  const _F_left = finite(_F_br * Math.min(_k_sp, _k_be) * _k_we * _k_wet * _k_age, "F_left");
+  const _F_max = finite(_F_left / _k_d, "F_max");
+  const _F_low = finite(_F_br * _k_sp * _k_be * _k_we * _k_wet * _k_age, "F_low");
+  const _F_high = finite(_F_br * _k_sp, "F_high");
+  return [_F_left, _F_max, _F_low, _F_high];
+}
+
+export function recoveryFloatReserve_partialFactors(v: Readonly<Record<"rho" | "g" | "V" | "m" | "z" | "z_r" | "c" | "u" | "F_gr" | "F_c" | "F_ro" | "F_sn", number>>): number[] {
+  const _rho = v.rho;
+  const _g = v.g;
+  const _V = v.V;
+  const _m = v.m;
+  const _z = v.z;
+  const _z_r = v.z_r;
+  const _c = v.c;
+  const _u = v.u;
+  const _F_gr = v.F_gr;
+  const _F_c = v.F_c;
+  const _F_ro = v.F_ro;
+  const _F_sn = v.F_sn;
+  const _F = finite(_F_gr + _F_c + _F_ro + _F_sn, "F");
+  const _B = finite(_g * (_rho * _V * (1 - _c * _z / _z_r) * (1 - _u) - _m), "B");
+  const _B_low = finite(_g * (_rho * _V * (1 - _c - _u) - _m), "B_low");
+  const _B_high = finite(_g * (_rho * _V - _m), "B_high");
+  const _range0 = finite(_z <= _z_r ? 1 : 0, "range0");
+  return [_F, _B, _B_low, _B_high, _range0];
+}
+
+export function recoveryFloatReserve_allowableStress(v: Readonly<Record<"rho" | "g" | "V" | "m" | "z" | "z_r" | "c" | "u" | "F_gr" | "F_c" | "F_ro" | "F_sn", number>>): number[] {
+  const _rho = v.rho;
+  const _g = v.g;
+  const _V = v.V;
+  const _m = v.m;
+  const _z = v.z;
+  const _z_r = v.z_r;
+  const _c = v.c;
+  const _u = v.u;
+  const _F_gr = v.F_gr;
+  const _F_c = v.F_c;
+  const _F_ro = v.F_ro;
+  const _F_sn = v.F_sn;
+  const _F = finite(_F_gr + _F_c + _F_ro + _F_sn, "F");
+  const _B = finite(_g * (_rho * _V * (1 - _c * _z / _z_r) * (1 - _u) - _m), "B");
+  const _B_low = finite(_g * (_rho * _V * (1 - _c - _u) - _m), "B_low");
+  const _B_high = finite(_g * (_rho * _V - _m), "B_high");
+  const _range0 = finite(_z <= _z_r ? 1 : 0, "range0");
+  return [_F, _B, _B_low, _B_high, _range0];
+}
+
+export function recoveryFloatVisible_partialFactors(v: Readonly<Record<"rho" | "g" | "V" | "m" | "u" | "p" | "F_gr" | "F_c" | "F_ro", number>>): number[] {
+  const _rho = v.rho;
+  const _g = v.g;
+  const _V = v.V;
+  const _m = v.m;
+  const _u = v.u;
+  const _p = v.p;
+  const _F_gr = v.F_gr;
+  const _F_c = v.F_c;
+  const _F_ro = v.F_ro;
+  const _F = finite(_p * _rho * _V * _g + _F_gr + _F_c + _F_ro, "F");
+  const _B = finite(_g * (_rho * _V * (1 - _u) - _m), "B");
+  const _B_high = finite(_g * (_rho * _V - _m), "B_high");
+  return [_F, _B, _B_high];
+}
+
+export function recoveryFloatVisible_allowableStress(v: Readonly<Record<"rho" | "g" | "V" | "m" | "u" | "p" | "F_gr" | "F_c" | "F_ro", number>>): number[] {
+  const _rho = v.rho;
+  const _g = v.g;
+  const _V = v.V;
+  const _m = v.m;
+  const _u = v.u;
+  const _p = v.p;
+  const _F_gr = v.F_gr;
+  const _F_c = v.F_c;
+  const _F_ro = v.F_ro;
+  const _F = finite(_p * _rho * _V * _g + _F_gr + _F_c + _F_ro, "F");
+  const _B = finite(_g * (_rho * _V * (1 - _u) - _m), "B");
+  const _B_high = finite(_g * (_rho * _V - _m), "B_high");
+  return [_F, _B, _B_high];
+}
+
+export function recoveryFloatDepth_partialFactors(v: Readonly<Record<"z_r" | "z_c" | "k_c", number>>): number[] {
+  const _z_r = v.z_r;
+  const _z_c = v.z_c;
+  const _k_c = v.k_c;
+  const _z_max = finite(Math.min(_z_r, finite(_z_c / _k_c, "z_c / k_c")), "z_max");
+  const _z_high = finite(_z_c, "z_high");
+  return [_z_max, _z_high];
+}
+
+export function recoveryFloatDepth_allowableStress(v: Readonly<Record<"z_r" | "z_c" | "k_c", number>>): number[] {
+  const _z_r = v.z_r;
+  const _z_c = v.z_c;
+  const _k_c = v.k_c;
+  const _z_max = finite(Math.min(_z_r, finite(_z_c / _k_c, "z_c / k_c")), "z_max");
+  const _z_high = finite(_z_c, "z_high");
+  return [_z_max, _z_high];
+}
+
+export function recoveryReleaseLoad_partialFactors(v: Readonly<Record<"F_0" | "k_w" | "F_r", number>>): number[] {
+  const _F_0 = v.F_0;
+  const _k_w = v.k_w;
+  const _F_r = v.F_r;
+  const _F = finite(_F_0 * _k_w, "F");
+  const _F_max = finite(_F_r, "F_max");
+  const _F_low = finite(_F_0, "F_low");
+  return [_F, _F_max, _F_low];
+}
+
+export function recoveryReleaseLoad_allowableStress(v: Readonly<Record<"F_0" | "k_w" | "F_r", number>>): number[] {
+  const _F_0 = v.F_0;
+  const _k_w = v.k_w;
+  const _F_r = v.F_r;
+  const _F = finite(_F_0 * _k_w, "F");
+  const _F_max = finite(_F_r, "F_max");
+  const _F_low = finite(_F_0, "F_low");
+  return [_F, _F_max, _F_low];
+}
+
+export function recoveryReleaseLeastPull_partialFactors(v: Readonly<Record<"F_0" | "k_l" | "B" | "F_gr", number>>): number[] {
+  const _F_0 = v.F_0;
+  const _k_l = v.k_l;
+  const _B = v.B;
+  const _F_gr = v.F_gr;
+  const _F = finite(_F_0 * _k_l, "F");
+  const _F_there = finite(_B - _F_gr, "F_there");
+  const _F_high = finite(_B, "F_high");
+  return [_F, _F_there, _F_high];
+}
+
+export function recoveryReleaseLeastPull_allowableStress(v: Readonly<Record<"F_0" | "k_l" | "B" | "F_gr", number>>): number[] {
+  const _F_0 = v.F_0;
+  const _k_l = v.k_l;
+  const _B = v.B;
+  const _F_gr = v.F_gr;
+  const _F = finite(_F_0 * _k_l, "F");
+  const _F_there = finite(_B - _F_gr, "F_there");
+  const _F_high = finite(_B, "F_high");
+  return [_F, _F_there, _F_high];
+}
+
+export function recoveryReleaseEndurance_partialFactors(v: Readonly<Record<"T_d" | "k_t" | "T_b", number>>): number[] {
+  const _T_d = v.T_d;
+  const _k_t = v.k_t;
+  const _T_b = v.T_b;
+  const _T_need = finite(_T_d * _k_t, "T_need");
+  const _T_there = finite(_T_b, "T_there");
+  const _T_low = finite(_T_d, "T_low");
+  return [_T_need, _T_there, _T_low];
+}
+
+export function recoveryReleaseEndurance_allowableStress(v: Readonly<Record<"T_d" | "k_t" | "T_b", number>>): number[] {
+  const _T_d = v.T_d;
+  const _k_t = v.k_t;
+  const _T_b = v.T_b;
+  const _T_need = finite(_T_d * _k_t, "T_need");
+  const _T_there = finite(_T_b, "T_there");
+  const _T_low = finite(_T_d, "T_low");
+  return [_T_need, _T_there, _T_low];
+}
+
+export function recoveryAcoustic_partialFactors(v: Readonly<Record<"r" | "r_1" | "alpha" | "alpha_s" | "SL" | "N_1" | "B_w" | "B_1" | "DT", number>>): number[] {
+  const _r = v.r;
+  const _r_1 = v.r_1;
+  const _alpha = v.alpha;
+  const _alpha_s = v.alpha_s;
+  const _SL = v.SL;
+  const _N_1 = v.N_1;
+  const _B_w = v.B_w;
+  const _B_1 = v.B_1;
+  const _DT = v.DT;
+  const _TL = finite(20 * Math.log(_r / _r_1) / finite(Math.log(10), "log(10)") + _alpha * _r, "TL");
+  const _NL = finite(_N_1 + 10 * Math.log(_B_w / _B_1) / finite(Math.log(10), "log(10)"), "NL");
+  const _L_need = finite(_TL + _NL + _DT, "L_need");
+  const _L_there = finite(_SL, "L_there");
+  const _TL_low = finite(20 * Math.log(_r / _r_1) / finite(Math.log(10), "log(10)") + 0.8 * _alpha_s * _r, "TL_low");
+  const _TL_high = finite(20 * Math.log(_r / _r_1) / finite(Math.log(10), "log(10)") + 1.2 * _alpha_s * _r, "TL_high");
+  return [_TL, _NL, _L_need, _L_there, _TL_low, _TL_high];
+}
+
+export function recoveryAcoustic_allowableStress(v: Readonly<Record<"r" | "r_1" | "alpha" | "alpha_s" | "SL" | "N_1" | "B_w" | "B_1" | "DT", number>>): number[] {
+  const _r = v.r;
+  const _r_1 = v.r_1;
+  const _alpha = v.alpha;
+  const _alpha_s = v.alpha_s;
+  const _SL = v.SL;
+  const _N_1 = v.N_1;
+  const _B_w = v.B_w;
+  const _B_1 = v.B_1;
+  const _DT = v.DT;
+  const _TL = finite(20 * Math.log(_r / _r_1) / finite(Math.log(10), "log(10)") + _alpha * _r, "TL");
+  const _NL = finite(_N_1 + 10 * Math.log(_B_w / _B_1) / finite(Math.log(10), "log(10)"), "NL");
+  const _L_need = finite(_TL + _NL + _DT, "L_need");
+  const _L_there = finite(_SL, "L_there");
+  const _TL_low = finite(20 * Math.log(_r / _r_1) / finite(Math.log(10), "log(10)") + 0.8 * _alpha_s * _r, "TL_low");
+  const _TL_high = finite(20 * Math.log(_r / _r_1) / finite(Math.log(10), "log(10)") + 1.2 * _alpha_s * _r, "TL_high");
+  return [_TL, _NL, _L_need, _L_there, _TL_low, _TL_high];
+}
+
+export function recoveryCanister_partialFactors(v: Readonly<Record<"d" | "L" | "k_p" | "D" | "D_c" | "h_c" | "H" | "k_hex", number>>): number[] {
+  const _d = v.d;
+  const _L = v.L;
+  const _k_p = v.k_p;
+  const _D = v.D;
+  const _D_c = v.D_c;
+  const _h_c = v.h_c;
+  const _H = v.H;
+  const _k_hex = v.k_hex;
+  const _V_s = finite(Math.PI * Math.pow(_d, 2) * _L / finite(4 * _k_p, "4 * k_p"), "V_s");
+  const _h = finite(_V_s / finite(Math.PI / 4 * (Math.pow(_D, 2) - Math.pow(_D_c, 2)), "pi / 4 * (D ^ 2 - D_c ^ 2)") + _h_c, "h");
+  const _h_max = finite(_H, "h_max");
+  const _V_low = finite(Math.PI * Math.pow(_d, 2) * _L / finite(4 * _k_hex, "4 * k_hex"), "V_low");
+  const _range0 = finite(_D > _D_c ? 1 : 0, "range0");
+  return [_V_s, _h, _h_max, _V_low, _range0];
+}
+
+export function recoveryCanister_allowableStress(v: Readonly<Record<"d" | "L" | "k_p" | "D" | "D_c" | "h_c" | "H" | "k_hex", number>>): number[] {
+  const _d = v.d;
+  const _L = v.L;
+  const _k_p = v.k_p;
+  const _D = v.D;
+  const _D_c = v.D_c;
+  const _h_c = v.h_c;
+  const _H = v.H;
+  const _k_hex = v.k_hex;
+  const _V_s = finite(Math.PI * Math.pow(_d, 2) * _L / finite(4 * _k_p, "4 * k_p"), "V_s");
+  const _h = finite(_V_s / finite(Math.PI / 4 * (Math.pow(_D, 2) - Math.pow(_D_c, 2)), "pi / 4 * (D ^ 2 - D_c ^ 2)") + _h_c, "h");
+  const _h_max = finite(_H, "h_max");
+  const _V_low = finite(Math.PI * Math.pow(_d, 2) * _L / finite(4 * _k_hex, "4 * k_hex"), "V_low");
+  const _range0 = finite(_D > _D_c ? 1 : 0, "range0");
+  return [_V_s, _h, _h_max, _V_low, _range0];
+}
+
+export function recoveryCanisterBolts_partialFactors(v: Readonly<Record<"m_c" | "a_c" | "g" | "F_f" | "H" | "D_b" | "n" | "A_s" | "f_ub" | "gamma_F" | "gamma_M2", number>>): number[] {
+  const _m_c = v.m_c;
+  const _a_c = v.a_c;
+  const _g = v.g;
+  const _F_f = v.F_f;
+  const _H = v.H;
+  const _D_b = v.D_b;
+  const _n = v.n;
+  const _A_s = v.A_s;
+  const _f_ub = v.f_ub;
+  const _gamma_F = v.gamma_F;
+  const _gamma_M2 = v.gamma_M2;
+  const _F_h = finite(_gamma_F * _m_c * _a_c * _g, "F_h");
+  const _F_u = finite(_gamma_F * (_m_c * _a_c * _g + _F_f), "F_u");
+  const _F_t = finite(_F_u / _n + 4 * _F_h * _H / finite(_n * _D_b, "n * D_b"), "F_t");
+  const _F_v = finite(_F_h / _n, "F_v");
+  const _F_t_Rd = finite(0.9 * _f_ub * _A_s / _gamma_M2, "F_t_Rd");
+  const _F_v_Rd = finite(0.5 * _f_ub * _A_s / _gamma_M2, "F_v_Rd");
+  const _u = finite(Math.max(finite(_F_v / _F_v_Rd + _F_t / finite(1.4 * _F_t_Rd, "1.4 * F_t_Rd"), "F_v / F_v_Rd + F_t / (1.4 * F_t_Rd)"), finite(_F_t / _F_t_Rd, "F_t / F_t_Rd")), "u");
+  const _u_low = finite(_F_h / finite(_n * 0.65 * _f_ub * _A_s, "n * 0.65 * f_ub * A_s"), "u_low");
+  const _u_high = finite((_F_u + _F_h * (1 + 4 * _H / _D_b)) / finite(0.2 * _f_ub * _A_s, "0.2 * f_ub * A_s"), "u_high");
+  const _range0 = finite(_n >= 3 ? 1 : 0, "range0");
+  return [_F_h, _F_u, _F_t, _F_v, _F_t_Rd, _F_v_Rd, _u, _u_low, _u_high, _range0];
+}
+
+export function recoveryCanisterBolts_allowableStress(v: Readonly<Record<"m_c" | "a_c" | "g" | "F_f" | "H" | "D_b" | "n" | "A_s" | "A_b" | "f_ub" | "gamma_F" | "Omega_J", number>>): number[] {
+  const _m_c = v.m_c;
+  const _a_c = v.a_c;
+  const _g = v.g;
+  const _F_f = v.F_f;
+  const _H = v.H;
+  const _D_b = v.D_b;
+  const _n = v.n;
+  const _A_s = v.A_s;
+  const _A_b = v.A_b;
+  const _f_ub = v.f_ub;
+  const _gamma_F = v.gamma_F;
+  const _Omega_J = v.Omega_J;
+  const _F_h = finite(_m_c * _a_c * _g, "F_h");
+  const _F_u = finite(_m_c * _a_c * _g + _F_f, "F_u");
+  const _F_t = finite(_gamma_F / 1.5 * (_F_u / _n + 4 * _F_h * _H / finite(_n * _D_b, "n * D_b")), "F_t");
+  const _F_v = finite(_gamma_F / 1.5 * _F_h / _n, "F_v");
+  const _F_t_Rd = finite(0.75 * _f_ub * _A_b / _Omega_J, "F_t_Rd");
+  const _F_v_Rd = finite(0.45 * _f_ub * _A_b / _Omega_J, "F_v_Rd");
+  const _u = finite(Math.max(finite((_F_v / _F_v_Rd + _F_t / _F_t_Rd) / 1.3, "(F_v / F_v_Rd + F_t / F_t_Rd) / 1.3"), finite(_F_t / _F_t_Rd, "F_t / F_t_Rd")), "u");
+  const _u_low = finite(_F_h / finite(_n * 0.65 * _f_ub * _A_s, "n * 0.65 * f_ub * A_s"), "u_low");
+  const _u_high = finite((_F_u + _F_h * (1 + 4 * _H / _D_b)) / finite(0.2 * _f_ub * _A_s, "0.2 * f_ub * A_s"), "u_high");
+  const _range0 = finite(_n >= 3 ? 1 : 0, "range0");
+  return [_F_h, _F_u, _F_t, _F_v, _F_t_Rd, _F_v_Rd, _u, _u_low, _u_high, _range0];
+}
+
 export function panelBuckling_partialFactors(v: Readonly<Record<"sigma_n" | "alpha_n" | "own" | "t_n" | "a" | "b" | "t" | "E" | "nu" | "f_y" | "gamma_M1", number>>): number[] {
   const _sigma_n = v.sigma_n;
   const _alpha_n = v.alpha_n;
@@ -7352,6 +7853,24 @@ export const compiled: Readonly<Record<string, Readonly<Record<string, Run>>>> =
   "eye-tube-wall-by-solution": { "partial factors": eyeTubeWallBySolution_partialFactors as Run, "allowable stress": eyeTubeWallBySolution_allowableStress as Run },
   "suspension-slack": { "partial factors": suspensionSlack_partialFactors as Run, "allowable stress": suspensionSlack_allowableStress as Run },
   "hanging-stability": { "partial factors": hangingStability_partialFactors as Run, "allowable stress": hangingStability_allowableStress as Run },
+  "lift-a-frame": { "partial factors": liftAFrame_partialFactors as Run, "allowable stress": liftAFrame_allowableStress as Run },
+  "lift-winch": { "partial factors": liftWinch_partialFactors as Run, "allowable stress": liftWinch_allowableStress as Run },
+  "lift-line": { "partial factors": liftLine_partialFactors as Run, "allowable stress": liftLine_allowableStress as Run },
+  "lift-sling": { "partial factors": liftSling_partialFactors as Run, "allowable stress": liftSling_allowableStress as Run },
+  "lift-shackle": { "partial factors": liftShackle_partialFactors as Run, "allowable stress": liftShackle_allowableStress as Run },
+  "lift-slack": { "partial factors": liftSlack_partialFactors as Run, "allowable stress": liftSlack_allowableStress as Run },
+  "lift-lowering-speed": { "partial factors": liftLoweringSpeed_partialFactors as Run, "allowable stress": liftLoweringSpeed_allowableStress as Run },
+  "lift-drain": { "partial factors": liftDrain_partialFactors as Run, "allowable stress": liftDrain_allowableStress as Run },
+  "recovery-rope": { "partial factors": recoveryRope_partialFactors as Run, "allowable stress": recoveryRope_allowableStress as Run },
+  "recovery-float-reserve": { "partial factors": recoveryFloatReserve_partialFactors as Run, "allowable stress": recoveryFloatReserve_allowableStress as Run },
+  "recovery-float-visible": { "partial factors": recoveryFloatVisible_partialFactors as Run, "allowable stress": recoveryFloatVisible_allowableStress as Run },
+  "recovery-float-depth": { "partial factors": recoveryFloatDepth_partialFactors as Run, "allowable stress": recoveryFloatDepth_allowableStress as Run },
+  "recovery-release-load": { "partial factors": recoveryReleaseLoad_partialFactors as Run, "allowable stress": recoveryReleaseLoad_allowableStress as Run },
+  "recovery-release-least-pull": { "partial factors": recoveryReleaseLeastPull_partialFactors as Run, "allowable stress": recoveryReleaseLeastPull_allowableStress as Run },
+  "recovery-release-endurance": { "partial factors": recoveryReleaseEndurance_partialFactors as Run, "allowable stress": recoveryReleaseEndurance_allowableStress as Run },
+  "recovery-acoustic": { "partial factors": recoveryAcoustic_partialFactors as Run, "allowable stress": recoveryAcoustic_allowableStress as Run },
+  "recovery-canister": { "partial factors": recoveryCanister_partialFactors as Run, "allowable stress": recoveryCanister_allowableStress as Run },
+  "recovery-canister-bolts": { "partial factors": recoveryCanisterBolts_partialFactors as Run, "allowable stress": recoveryCanisterBolts_allowableStress as Run },
   "panel-buckling": { "partial factors": panelBuckling_partialFactors as Run, "allowable stress": panelBuckling_allowableStress as Run },
   "fatigue-weld-root": { "partial factors": fatigueWeldRoot_partialFactors as Run, "allowable stress": fatigueWeldRoot_allowableStress as Run },
   "fatigue-weld-toe": { "partial factors": fatigueWeldToe_partialFactors as Run, "allowable stress": fatigueWeldToe_allowableStress as Run },

@@ -59,6 +59,24 @@ import { eyeWeld } from './eye-weld.ts';
 import { eyeTubeWall } from './eye-tube-wall.ts';
 import { suspensionSlack } from './suspension-slack.ts';
 import { hangingStability } from './hanging-stability.ts';
+import { liftAFrame } from './lift-a-frame.ts';
+import { liftWinch } from './lift-winch.ts';
+import { liftLine } from './lift-line.ts';
+import { liftSling } from './lift-sling.ts';
+import { liftShackle } from './lift-shackle.ts';
+import { liftSlack } from './lift-slack.ts';
+import { liftLoweringSpeed } from './lift-lowering-speed.ts';
+import { liftDrain } from './lift-drain.ts';
+import { recoveryRope } from './recovery-rope.ts';
+import { recoveryFloatReserve } from './recovery-float-reserve.ts';
+import { recoveryFloatVisible } from './recovery-float-visible.ts';
+import { recoveryFloatDepth } from './recovery-float-depth.ts';
+import { recoveryReleaseLoad } from './recovery-release-load.ts';
+import { recoveryReleaseLeastPull } from './recovery-release-least-pull.ts';
+import { recoveryReleaseEndurance } from './recovery-release-endurance.ts';
+import { recoveryAcoustic } from './recovery-acoustic.ts';
+import { recoveryCanister } from './recovery-canister.ts';
+import { recoveryCanisterBolts } from './recovery-canister-bolts.ts';
 import { panelBuckling } from './panel-buckling.ts';
 import { fatigueWeldRoot } from './fatigue-weld-root.ts';
 import { fatigueWeldToe } from './fatigue-weld-toe.ts';
@@ -141,6 +159,24 @@ export const checks: readonly Check[] = [
   eyeTubeWall,
   suspensionSlack,
   hangingStability,
+  liftAFrame,
+  liftWinch,
+  liftLine,
+  liftSling,
+  liftShackle,
+  liftSlack,
+  liftLoweringSpeed,
+  liftDrain,
+  recoveryRope,
+  recoveryFloatReserve,
+  recoveryFloatVisible,
+  recoveryFloatDepth,
+  recoveryReleaseLoad,
+  recoveryReleaseLeastPull,
+  recoveryReleaseEndurance,
+  recoveryAcoustic,
+  recoveryCanister,
+  recoveryCanisterBolts,
   panelBuckling,
   fatigueWeldRoot,
   fatigueWeldToe,

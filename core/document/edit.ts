@@ -49,6 +49,7 @@ export const optionalParts: ReadonlySet<string> = new Set([
   'protection',
   'basis',
   'fatigue',
+  'recovery',
 ]);
 
 /**

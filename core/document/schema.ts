@@ -7,6 +7,7 @@ import { fixingDetails } from './fixing-details.ts';
 import { preloadField } from './preload-field.ts';
 import { quantity } from './quantity-field.ts';
 import { ratesField } from './rates-field.ts';
+import { recoveryField } from './recovery-field.ts';
 import { text } from './text-field.ts';
 import { userCatalogue } from './user-catalogue.ts';
 import { withRule, type Fault } from './with-rule.ts';
@@ -383,6 +384,7 @@ const changes = z.strictObject({
   water: z.record(z.string(), merge).optional(),
   protection: z.record(z.string(), merge).optional(),
   basis: z.record(z.string(), merge).optional(),
+  recovery: z.record(z.string(), merge).optional(),
 });
 
 /** A list of ids to choose from, in words. */
@@ -510,6 +512,8 @@ export const documentSchema = withRule(
       loads,
       fatigue: fatigueField.optional(),
       durability: durabilityField.optional(),
+      /** Putting it down and getting it back. */
+      recovery: recoveryField.optional(),
       /** The user's own rates: without them costs say what is missing. */
       rates: ratesField.optional(),
       catalogue: userCatalogue.prefault({}),

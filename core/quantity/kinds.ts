@@ -8,6 +8,7 @@ export const kinds = {
   mass: { unit: 'kg', word: 'a mass', example: '12 kg or 0.5 t' },
   density: { unit: 'kg/m^3', word: 'a density', example: '1025 kg/m^3' },
   areaMass: { unit: 'kg/m^2', word: 'a mass for an area', example: '0.6 kg/m^2' },
+  lineMass: { unit: 'kg/m', word: 'a mass for a length', example: '0.1 kg/m' },
   force: { unit: 'N', word: 'a force', example: '12 kN or 300 lbf' },
   lineForce: { unit: 'N/m', word: 'a force along a length', example: '1.5 kN/m' },
   damping: { unit: 'N*s/m', word: 'a damping', example: '40 kN s/m' },

@@ -8,6 +8,7 @@ import { fabricateVerb } from './fabricate.ts';
 import { newVerb } from './new.ts';
 import { noteVerb } from './note.ts';
 import { panelVerb } from './panel.ts';
+import { recoveryVerb } from './recovery.ts';
 import { searchVerb } from './search.ts';
 import { solveVerb } from './solve.ts';
 import { tankVerb } from './tank.ts';
@@ -42,4 +43,5 @@ export const verbs: Readonly<Record<string, Verb>> = {
   durability: durabilityVerb,
   tank: tankVerb,
   motion: motionVerb,
+  recovery: recoveryVerb,
 };
