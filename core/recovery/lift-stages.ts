@@ -105,7 +105,9 @@ function made(model: Model, bare: boolean): Lift | null {
   const down = g * (mass - density * volume);
   const up = down + growth * g * (1 - density / growthDensity);
   const tilt = fields.tilt?.si ?? 0;
-  const tilted = trayTilted(model, bare, tilt) * density;
+  const tilted = keptTilted(model, bare, 'tray', tilt) * density;
+  // Air leaves a bell over its higher edge as water leaves a tray.
+  const bellsTilted = Math.min(bells, keptTilted(model, bare, 'bell', tilt) * density * g);
 
   const at = (sea: Sea): readonly LiftStage[] => {
     const rest = (id: StageId, abort: string): LiftStage => ({ ...still, id, title: stageTitles[id], weight: 0, abort });
@@ -137,7 +139,7 @@ function made(model: Model, bare: boolean): Lift | null {
       air('overboard', mass, heldUndrainable, 'Land on deck again before the plate is over the rail.'),
       splash('splash-down', load, 0, down - bells, lowering, 0, 'Hoist back into the air if a leg goes slack.'), // prettier-ignore
       ...(tilt > 0
-        ? [splash('splash-down-tilted', load, 0, down - bells, lowering, tilt, 'Hoist back into the air if a leg goes slack.')] // prettier-ignore
+        ? [splash('splash-down-tilted', load, 0, down - bellsTilted, lowering, tilt, 'Hoist back into the air if a leg goes slack.')] // prettier-ignore
         : []),
       deep('lower', load, down, lowering, false, 'Stop and hold at depth; hoist if the line goes slack again.'), // prettier-ignore
       deep('connect', load, down, 0, false, 'Keep the plate on the hook until the suspension carries it.'), // prettier-ignore
@@ -170,10 +172,10 @@ function growthOf({ document, geometry }: Model, { deployment }: RecoveryFields,
 }
 export const secondsInYear = 365.25 * 86400;
 
-/** Water that trays keep while the plate hangs tilted, m³. */
-function trayTilted({ geometry }: Model, bare: boolean, tilt: number): number {
+/** What trays keep of water, or bells of air, while the plate hangs tilted, m³; a bay closed on both sides keeps all. */
+function keptTilted({ geometry }: Model, bare: boolean, of: 'tray' | 'bell', tilt: number): number {
   if (bare || tilt === 0) return 0;
-  return compartmentsOf(geometry).reduce((sum, { kind, a, b, height }) => sum + (kind === 'tray' ? heldVolume(a, b, height, tilt) : 0), 0); // prettier-ignore
+  return compartmentsOf(geometry).reduce((sum, { kind, a, b, height, otherHoles }) => sum + (kind !== of ? 0 : otherHoles === null ? heldVolume(a, b, height, tilt) : a * b * height), 0); // prettier-ignore
 }
 
 /** Largest significant height, m, in which every stage chosen keeps within the capacity and taut, at a period; steeper seas do not occur. */
