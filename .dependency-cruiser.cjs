@@ -21,7 +21,8 @@ const order = [
   ['model.ts'],
   // The plate as one structure: meshed from the model, solved by the methods in solve, and what came out.
   // What the sea does to the steel, and what protects it: areas, currents, pairs of metals.
-  ['plate', 'hydrodynamics', 'durability'],
+  // How it is put down and got back: ropes, floats, releases, the lift stage by stage.
+  ['plate', 'hydrodynamics', 'durability', 'recovery'],
   ['checks'],
   ['quantities.ts', 'limit-states.ts', 'place-words.ts', 'merged-findings.ts', 'print-in.ts'],
   ['appraise.ts'],

@@ -11,13 +11,14 @@ import { liftSlack } from '../../core/checks/lift-slack.ts';
 import { liftSling } from '../../core/checks/lift-sling.ts';
 import { liftWinch } from '../../core/checks/lift-winch.ts';
 import { readDocument, readDocumentText } from '../../core/document/read-document.ts';
+import type { MergePatch } from '../../core/document/schema.ts';
 import { mergePatch } from '../../core/document/merge-patch.ts';
 import { liftOf } from '../../core/recovery/lift-stages.ts';
 import { valuesGiven } from './bolt-values.ts';
 import { demoModel } from './model-of.ts';
 
 const raw = readDocumentText(readFileSync('samples/middle.stillplate.json', 'utf8'));
-const withLift = (lift: object = {}) => modelOf(readDocument(mergePatch(raw, { recovery: { lift } }) as typeof raw));
+const withLift = (lift: MergePatch = {}) => modelOf(readDocument(mergePatch(raw, { recovery: { lift } }) as typeof raw));
 const model = withLift();
 const all = [liftAFrame, liftWinch, liftLine, liftSling, liftShackle, liftSlack, liftLoweringSpeed, liftDrain];
 const rowsOf = (check: (typeof all)[number], of = model) => checkRows(check, of).rows;

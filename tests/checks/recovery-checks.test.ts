@@ -12,13 +12,14 @@ import { recoveryReleaseEndurance } from '../../core/checks/recovery-release-end
 import { recoveryReleaseLeastPull } from '../../core/checks/recovery-release-least-pull.ts';
 import { recoveryReleaseLoad } from '../../core/checks/recovery-release-load.ts';
 import { recoveryRope } from '../../core/checks/recovery-rope.ts';
+import type { MergePatch } from '../../core/document/schema.ts';
 import { mergePatch } from '../../core/document/merge-patch.ts';
 import { readDocument, readDocumentText } from '../../core/document/read-document.ts';
 import { valuesGiven } from './bolt-values.ts';
 import { demoModel } from './model-of.ts';
 
 const raw = readDocumentText(readFileSync('samples/middle.stillplate.json', 'utf8'));
-const withRecovery = (recovery: object = {}) => modelOf(readDocument(mergePatch(raw, { recovery }) as typeof raw));
+const withRecovery = (recovery: MergePatch = {}) => modelOf(readDocument(mergePatch(raw, { recovery }) as typeof raw));
 const all = [recoveryRope, recoveryFloatReserve, recoveryFloatVisible, recoveryFloatDepth, recoveryReleaseLoad, recoveryReleaseLeastPull, recoveryReleaseEndurance, recoveryAcoustic, recoveryCanister, recoveryCanisterBolts]; // prettier-ignore
 const middle = withRecovery();
 const rowsOf = (check: (typeof all)[number], of = middle) => checkRows(check, of).rows;
