@@ -14,7 +14,7 @@ export interface Wanted {
   readonly kind: Kind;
   /** Column to take whatever its name, from 1. */
   readonly column?: number;
-  /** Unit where the header gives none. */
+  /** Unit to take, whatever the header says; without it that of the header, or the SI unit. */
   readonly unit?: string;
 }
 
@@ -97,7 +97,7 @@ export function readRecording(table: Table, wanted: readonly Wanted[], timeColum
       form === 'number' ? 'time as a number' : `time as ${form}`,
       ...wanted.map(
         ({ name, kind }, i) =>
-          `${name} from “${columns[places[i]!]!.name}” in ${columns[places[i]!]!.unit || (wanted[i]!.unit ?? kinds[kind].unit)}`,
+          `${name} from “${columns[places[i]!]!.name}” in ${wanted[i]!.unit || columns[places[i]!]!.unit || kinds[kind].unit}`,
       ),
     ],
   };
@@ -162,7 +162,7 @@ function missing(name: string, { columns, hasHeader }: Table, all: readonly stri
 }
 
 function unitOf({ name, kind, unit }: Wanted, column: Column): UnitReading {
-  const typed = column.unit || unit || kinds[kind].unit;
+  const typed = unit || column.unit || kinds[kind].unit;
   const read = readUnitText(typed);
   if ('unit' in read) {
     const reading = unitReading(read.unit);
