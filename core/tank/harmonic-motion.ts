@@ -43,14 +43,16 @@ export function harmonicMotion(
   const drifts = [new Float64Array(n).fill(1), t];
   let omega = (2 * Math.PI) / period;
   let theta = leastSquares([...drifts, ...waves(t, omega, harmonics, 0)], travel).theta;
+  // each turn finds all parameters together with the change of frequency, which squares what is wrong with it
   let fit = withFrequency();
-  for (let step = 0; step < 30; step++) {
+  for (let turn = 0; turn < 30; turn++) {
     const change = fit.theta.at(-1)!;
     omega += change;
-    theta = leastSquares([...drifts, ...waves(t, omega, harmonics, 0)], travel).theta;
+    theta = fit.theta.slice(0, -1);
     fit = withFrequency();
-    if (Math.abs(change) < 1e-13 * omega) break;
+    if (Math.abs(change) < 1e-9 * omega) break;
   }
+  theta = leastSquares([...drifts, ...waves(t, omega, harmonics, 0)], travel).theta;
   const order = (derivative: 0 | 1 | 2 | 3) => waves(t, omega, harmonics, derivative);
   const sum = (columns: readonly Float64Array[]): Float64Array => {
     const total = new Float64Array(n);

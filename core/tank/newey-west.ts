@@ -1,25 +1,29 @@
 /**
  * Covariance of a sum of n correlated contributions ψ_i (each k numbers), with Bartlett's weights up to the lag L:
  *   V = Γ_0 + Σ_l (1 − l/(L+1)) (Γ_l + Γ_lᵀ),   Γ_l = Σ_i ψ_i ψ_{i−l}ᵀ
- * psi: k columns of n numbers. Gives k × k by rows, positive semidefinite.
+ * found as what it is equal to, the mean square of all sums of L+1 neighbours (those over either end too):
+ *   V = Σ_s B_s B_sᵀ / (L+1),   B_s = ψ_{s−L} + … + ψ_s
+ * so that its cost does not grow with the lag. psi: k columns of n numbers. Gives k × k by rows, positive semidefinite.
  * Source: Newey & West, Econometrica 55 (1987) 703.
  */
 export function neweyWest(psi: readonly Float64Array[], lag: number): Float64Array {
   const k = psi.length;
   const n = psi[0]!.length;
   const V = new Float64Array(k * k);
-  for (let a = 0; a < k; a++)
-    for (let b = 0; b < k; b++) {
-      const [x, y] = [psi[a]!, psi[b]!];
-      let sum = 0;
-      for (let l = -Math.min(lag, n - 1); l <= Math.min(lag, n - 1); l++) {
-        let gamma = 0;
-        for (let i = Math.max(0, l); i < Math.min(n, n + l); i++) gamma += x[i]! * y[i - l]!;
-        sum += (1 - Math.abs(l) / (lag + 1)) * gamma;
-      }
-      V[a * k + b] = sum;
-    }
-  return V;
+  const running = psi.map(runningSums);
+  const B = new Float64Array(k);
+  for (let s = 0; s < n + lag; s++) {
+    for (let a = 0; a < k; a++) B[a] = running[a]![Math.min(n, s + 1)]! - running[a]![Math.max(0, s - lag)]!;
+    for (let a = 0; a < k; a++) for (let b = 0; b < k; b++) V[a * k + b]! += B[a]! * B[b]!;
+  }
+  return V.map((sum) => sum / (lag + 1));
+}
+
+/** Sums of the first 0, 1, … n of n numbers. */
+function runningSums(values: Float64Array): Float64Array {
+  const sums = new Float64Array(values.length + 1);
+  for (let i = 0; i < values.length; i++) sums[i + 1] = sums[i]! + values[i]!;
+  return sums;
 }
 
 /**

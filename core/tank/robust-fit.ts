@@ -1,4 +1,4 @@
-import { leastSquares } from './least-squares.ts';
+import { weightedFit } from './weighted-fit.ts';
 
 /** Least squares in which a reading far off counts less: Huber's weights, c = 1.345 deviations. */
 export interface RobustFit {
@@ -17,27 +17,31 @@ const outlying = 4;
  */
 export function robustFit(X: readonly Float64Array[], y: Float64Array, start: Float64Array): RobustFit {
   let theta = start;
-  const off = (): Float64Array =>
-    y.map((value, i) => value - X.reduce((sum, column, j) => sum + column[i]! * theta[j]!, 0));
-  let e = off();
+  let e = leftOver(X, y, theta);
   for (let turn = 0; turn < 50; turn++) {
     const s = deviation(e);
     if (s === 0) break;
-    const root = e.map((one) => Math.sqrt(Math.min(1, (tuning * s) / Math.abs(one))));
-    const next = leastSquares(
-      X.map((column) => column.map((x, i) => x * root[i]!)),
-      y.map((value, i) => value * root[i]!),
-    ).theta;
+    const next = weightedFit(X, y, (i) => Math.min(1, (tuning * s) / Math.abs(e[i]!)));
     const change = next.reduce(
       (most, value, j) => Math.max(most, Math.abs(value - theta[j]!) / (Math.abs(value) || 1)),
       0,
     );
     theta = next;
-    e = off();
+    e = leftOver(X, y, theta);
     if (change < 1e-8) break;
   }
   const s = deviation(e);
   return { theta, outliers: s === 0 ? 0 : e.reduce((count, one) => count + (Math.abs(one) > outlying * s ? 1 : 0), 0) };
+}
+
+/** y − Xθ. */
+function leftOver(X: readonly Float64Array[], y: Float64Array, theta: Float64Array): Float64Array {
+  const e = Float64Array.from(y);
+  X.forEach((column, j) => {
+    const own = theta[j]!;
+    for (let i = 0; i < e.length; i++) e[i]! -= own * column[i]!;
+  });
+  return e;
 }
 
 const deviation = (e: Float64Array): number => {

@@ -79,14 +79,15 @@ export function cycleResults(
   notAdded: number,
 ): CycleResult[] {
   const columns = forceColumns(plain, motion, at, none, setup);
+  let to = 0;
   return run.cycles.flatMap((cycle: Cycle) => {
-    const from = places.findIndex((i) => i >= cycle.from);
-    const past = places.findIndex((i) => i >= cycle.to);
-    const to = past < 0 ? places.length : past;
-    if (from < 0 || to - from < fewestInCycle) return [];
+    // cycles follow each other, and so do the places of their readings
+    const from = to;
+    while (to < places.length && places[to]! < cycle.to) to++;
+    if (to - from < fewestInCycle) return [];
     const { theta } = leastSquares(
-      columns.map((column) => column.slice(from, to)),
-      F.slice(from, to),
+      columns.map((column) => column.subarray(from, to)),
+      F.subarray(from, to),
     );
     return [
       {
