@@ -50,6 +50,7 @@ export const optionalParts: ReadonlySet<string> = new Set([
   'basis',
   'fatigue',
   'recovery',
+  'testUsed',
 ]);
 
 /**

@@ -8,6 +8,7 @@ import { preloadField } from './preload-field.ts';
 import { quantity } from './quantity-field.ts';
 import { ratesField } from './rates-field.ts';
 import { recoveryField } from './recovery-field.ts';
+import { testUsedFaults, testUsedField, testsField } from './tests-field.ts';
 import { text } from './text-field.ts';
 import { userCatalogue } from './user-catalogue.ts';
 import { withRule, type Fault } from './with-rule.ts';
@@ -381,6 +382,7 @@ const changes = z.strictObject({
   loads: z.record(z.string(), merge).optional(),
   fatigue: z.record(z.string(), merge).optional(),
   durability: z.record(z.string(), merge).optional(),
+  testUsed: z.record(z.string(), merge).nullable().optional(),
   water: z.record(z.string(), merge).optional(),
   protection: z.record(z.string(), merge).optional(),
   basis: z.record(z.string(), merge).optional(),
@@ -494,7 +496,7 @@ const view = withRule(z.record(z.string(), z.json()), [], (given): Fault[] => {
 });
 const largestView = 100_000;
 
-export const documentSchema = withRule(
+const wholeDocument = withRule(
   withRule(
     z.strictObject({
       schema: z.literal(schemaName),
@@ -514,6 +516,8 @@ export const documentSchema = withRule(
       durability: durabilityField.optional(),
       /** Putting it down and getting it back. */
       recovery: recoveryField.optional(),
+      tests: testsField.optional(),
+      testUsed: testUsedField.optional(),
       /** The user's own rates: without them costs say what is missing. */
       rates: ratesField.optional(),
       catalogue: userCatalogue.prefault({}),
@@ -558,6 +562,12 @@ export const documentSchema = withRule(
         mend: 'Give "heatAffected" with "yield" and "ultimate" from the source, or bolt the panel.',
       }));
     }),
+);
+
+export const documentSchema = withRule(
+  wholeDocument,
+  ['tests.tank.*.id', 'tests.tank.*.result', 'testUsed'],
+  ({ tests, testUsed }): Fault[] => testUsedFaults(testUsed, tests),
 );
 
 export type PlateDocument = z.infer<typeof documentSchema>;

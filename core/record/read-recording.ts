@@ -27,13 +27,21 @@ const timeNames = ['time', 't', 'clock', 'date', 'timestamp', 'seconds', 'utc'];
  * a half of the usual step.
  * Refuses a channel that cannot be found, a unit that does not fit it, and a file with fewer than three good rows.
  */
-export function readRecording(table: Table, wanted: readonly Wanted[], timeColumn?: number): Recording {
+export function readRecording(
+  table: Table,
+  wanted: readonly Wanted[],
+  timeColumn?: number,
+  timeUnit?: string,
+): Recording {
   const { columns, rows, lines, decimal } = table;
-  const at = timeColumn === undefined ? timeIndex(table) : timeColumn - 1;
+  const at =
+    timeColumn === undefined
+      ? timeIndex(table)
+      : placeOf({ name: 'time', alsoCalled: [], kind: 'time', column: timeColumn }, table, -1, 0);
   const places = wanted.map((one, i) => placeOf(one, table, at, i));
   const units = wanted.map((one, i) => unitOf(one, columns[places[i]!]!));
   const form = mostForm(table, at);
-  const perTime = form === 'number' ? timeUnit(columns[at]!).factor : 1;
+  const perTime = form === 'number' ? unitOfTime(columns[at]!, timeUnit).factor : 1;
 
   const time = new Float64Array(rows.length);
   const values = wanted.map(() => new Float64Array(rows.length));
@@ -183,7 +191,8 @@ function unitOf({ name, kind, unit }: Wanted, column: Column): UnitReading {
   });
 }
 
-const timeUnit = (column: Column): UnitReading => unitOf({ name: 'time', alsoCalled: [], kind: 'time' }, column);
+const unitOfTime = (column: Column, unit: string | undefined): UnitReading =>
+  unitOf({ name: 'time', alsoCalled: [], kind: 'time', ...(unit === undefined ? {} : { unit }) }, column);
 
 function mostForm({ rows, decimal }: Table, at: number): 'number' | 'clock' | 'date and time' {
   const counts = { number: 0, clock: 0, 'date and time': 0 };

@@ -44,6 +44,8 @@ export interface TankResult {
   /** For the picture of the fit; only readings that were used. Arrays of like length, SI. */
   readonly overlay: { readonly time: Float64Array; readonly measured: Float64Array; readonly modelled: Float64Array };
   readonly used: number;
+  /** Fastest drift of the travel that was taken off, m/s. */
+  readonly drift: number;
   readonly findings: readonly Finding[];
 }
 
@@ -173,6 +175,7 @@ export function identify(time: Float64Array, travel: Float64Array, force: Float6
     residual: { rms, ofForce: swing > 0 ? rms / swing : 0, lagOne },
     overlay: { time: joined(parts.map(({ t }) => t)), measured: y, modelled },
     used: y.length,
+    drift: Math.max(...parts.map(({ motion }) => Math.abs(motion.drift))),
     findings,
   };
 }

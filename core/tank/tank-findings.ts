@@ -1,6 +1,17 @@
 import type { Finding } from '../finding.ts';
 import { significant } from '../quantity/format-quantity.ts';
+import type { Recording } from '../record/record.ts';
 import type { TankSetup } from './tank-setup.ts';
+
+/** What the file itself lacks: rows that were kept out, and gaps. */
+export function recordFindings({ bad, gaps }: Recording): Finding[] {
+  const [row] = bad;
+  const [gap] = gaps;
+  return [
+    ...(row ? [{ id: 'rows-kept-out', place: 'record', text: `${bad.length} ${bad.length === 1 ? 'row is' : 'rows are'} kept out; line ${row.line} ${row.why}.`, mend: 'Look at the lines listed.' }] : []), // prettier-ignore
+    ...(gap ? [{ id: 'gaps', place: 'record', text: `The record has ${gaps.length} ${gaps.length === 1 ? 'gap' : 'gaps'}, first from ${significant(gap.from, 4)} s to ${significant(gap.to, 4)} s.`, mend: 'Nothing, if few: times need not be even.' }] : []), // prettier-ignore
+  ];
+}
 
 /** What an unknown delay between force and travel leaves open. `byDelay`: change of the drag coefficient a second. */
 export function delayFindings(

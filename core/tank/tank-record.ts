@@ -11,6 +11,7 @@ export interface TankColumns {
 
 /** Units to take whatever the header says. */
 export interface TankUnits {
+  readonly time?: string;
   readonly travel?: string;
   readonly force?: string;
 }
@@ -33,5 +34,6 @@ export function recordOfTable(table: Table, columns: TankColumns = {}, units: Ta
       wanted('force', ['load', 'pull', 'tension', 'line force', 'f'], 'force'),
     ],
     columns.time,
+    units.time,
   );
 }

@@ -5,6 +5,7 @@ import { refusal } from '../../core/refusal.ts';
 import { programVersion } from '../../core/result.ts';
 import { probabilityLarger } from '../../core/tank/compare-tests.ts';
 import { identify, type TankResult } from '../../core/tank/identify.ts';
+import { recordFindings } from '../../core/tank/tank-findings.ts';
 import { tankQuantities } from '../../core/tank/tank-quantities.ts';
 import { tankRecord } from '../../core/tank/tank-record.ts';
 import type { Also, TankSetup } from '../../core/tank/tank-setup.ts';
@@ -88,20 +89,16 @@ interface Test {
 
 async function tested(file: string, given: Given, setup: TankSetup, on: Terminal): Promise<Test> {
   const text = await openRecord(resolve(on.folder, file));
-  const { time, channels, bad, gaps, readAs } = tankRecord(text, columnsOf(given.columns));
+  const recording = tankRecord(text, columnsOf(given.columns));
+  const { time, channels, bad, readAs } = recording;
   const [travel, force] = channels.map(({ values }) => values) as [Float64Array, Float64Array];
   const result = identify(time, travel, force, setup);
-  const [row] = bad;
   return {
     name: basename(file),
     readAs,
     bad,
     result,
-    findings: [
-      ...(row ? [{ id: 'rows-kept-out', place: 'record', text: `${bad.length} ${bad.length === 1 ? 'row is' : 'rows are'} kept out; line ${row.line} ${row.why}.`, mend: 'Look at the lines listed.' }] : []), // prettier-ignore
-      ...(gaps[0] ? [{ id: 'gaps', place: 'record', text: `The record has ${gaps.length} ${gaps.length === 1 ? 'gap' : 'gaps'}, first from ${gaps[0].from.toPrecision(4)} s to ${gaps[0].to.toPrecision(4)} s.`, mend: 'Nothing, if few: times need not be even.' }] : []), // prettier-ignore
-      ...result.findings,
-    ],
+    findings: [...recordFindings(recording), ...result.findings],
   };
 }
 
