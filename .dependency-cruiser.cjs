@@ -27,6 +27,8 @@ const order = [
   ['quantities.ts', 'limit-states.ts', 'place-words.ts', 'merged-findings.ts', 'print-in.ts'],
   ['appraise.ts'],
   ['result.ts'],
+  // Revisions of a note, what was said of them, and what changed between two.
+  ['issue'],
   ['options'],
   ['note'],
   // What the shop cuts and drills, written out.

@@ -9,6 +9,7 @@ import { checkSections } from './check-sections.ts';
 import { cautionSection, signOffSection, sourceSection } from './closing-sections.ts';
 import { comparisonSection } from './comparison-section.ts';
 import { drawingSection } from './drawing-section.ts';
+import { deferredSection } from './deferred-section.ts';
 import { durabilitySection } from './durability-section.ts';
 import { fatigueSection } from './fatigue-section.ts';
 import { firstPage } from './first-page.ts';
@@ -17,15 +18,25 @@ import { loadSection } from './load-section.ts';
 import { massSection } from './mass-section.ts';
 import type { Model } from '../model.ts';
 import type { Note } from './note.ts';
+import { emptyRegister, type Register } from '../issue/register.ts';
+import { resultSummary } from '../issue/result-summary.ts';
 import { printIn } from '../print-in.ts';
+import { notePlace, revisionSection, stampOf } from './revision-section.ts';
 
 /**
  * The check note of one option, as a tree. Reads no clock: its date is the revision's. `file`: the very bytes that the
  * document was read from, which are attached as they are; without them (a document that was edited and not yet
- * written) its JSON is, without the window's state.
+ * written) its JSON is, without the window's state. `register`: what was issued before, and whether this content was.
  */
-export function checkNote(raw: RawDocument, appraisal: Appraisal, comparison: Comparison, file?: Uint8Array): Note {
+export function checkNote(
+  raw: RawDocument,
+  appraisal: Appraisal,
+  comparison: Comparison,
+  file?: Uint8Array,
+  register: Register = emptyRegister,
+): Note {
   const { model, optionTitle } = appraisal;
+  const place = notePlace(register, appraisal.documentHash, appraisal.optionId);
   const { project, paper, units } = model.document;
   const print = printIn(units);
   const titleBlock = [
@@ -42,7 +53,7 @@ export function checkNote(raw: RawDocument, appraisal: Appraisal, comparison: Co
   ] as const;
   return {
     title: `Check note: ${project.name}`,
-    stamp: 'NOT ISSUED',
+    stamp: stampOf(place),
     paper,
     titleBlock: titleBlock.flatMap(([label, value]) => (value === undefined ? [] : [[label, value] as const])),
     documentHash: appraisal.documentHash,
@@ -63,7 +74,14 @@ export function checkNote(raw: RawDocument, appraisal: Appraisal, comparison: Co
       comparisonSection(comparison, print),
       cautionSection(appraisal),
       sourceSection(appraisal),
-      signOffSection(),
+      revisionSection(place, {
+        raw,
+        result: resultSummary(appraisal),
+        revision: project.revision,
+        date: project.date,
+      }),
+      deferredSection(appraisal),
+      signOffSection(place),
     ],
     attachments: [
       {
@@ -80,9 +98,34 @@ export function checkNote(raw: RawDocument, appraisal: Appraisal, comparison: Co
         bytes: utf8ToBytes(canonicalize(resultOf(appraisal, { every: true })) as string),
         relationship: 'Data',
       },
+      {
+        name: 'note.json',
+        description: 'How this note was made, and the register of what was issued: read by “verify”',
+        mime: 'application/json',
+        bytes: utf8ToBytes(canonicalize(madeOf(appraisal, register)) as string),
+        relationship: 'Supplement',
+      },
     ],
   };
 }
+
+/** What, beside the document, decides every byte of a note. */
+export interface NoteMade {
+  readonly schema: 'stillplate-note/1';
+  readonly programVersion: string;
+  readonly option: string | null;
+  /** With forces of the whole plate. */
+  readonly solver: boolean;
+  readonly register: Register;
+}
+
+const madeOf = ({ optionId, model: { solved } }: Appraisal, register: Register): NoteMade => ({
+  schema: 'stillplate-note/1',
+  programVersion,
+  option: optionId,
+  solver: solved !== null && !('missing' in solved),
+  register,
+});
 
 function jsonOf({ view: _view, ...content }: RawDocument): Uint8Array {
   return utf8ToBytes(`${JSON.stringify(content, null, 2)}\n`);

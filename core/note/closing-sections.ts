@@ -2,6 +2,7 @@ import type { Appraisal } from '../appraise.ts';
 import { checks } from '../checks/index.ts';
 import { sourceText } from '../result.ts';
 import type { Section } from './note.ts';
+import type { NotePlace } from './revision-section.ts';
 
 /** The usual cautions, then those of the checks that were made. */
 export function cautionSection({ model, rows }: Appraisal): Section {
@@ -66,19 +67,27 @@ export function sourceSection({ model, rows }: Appraisal): Section {
   };
 }
 
-/** Left open: a signature here is not by itself a professional seal. */
-export function signOffSection(): Section {
+/** Who took which step, where the register says so; the rest is left open to write in. */
+export function signOffSection({ revision }: NotePlace): Section {
+  const { issue, checked, issued } = revision ?? { issue: null, checked: null, issued: null };
+  const done = [issue, checked, issued].map((step): Readonly<Record<string, string>> =>
+    step ? { Name: step.by.name, Date: step.date } : {},
+  );
+  const lead = revision
+    ? `Revision ${revision.issue.revision} is “${revision.state}”. Names and dates are those of the register.`
+    : 'Not issued. The boxes below are left open.';
   return {
     title: 'Sign-off',
     blocks: [
       {
         kind: 'paragraph',
-        text: 'Not issued. The boxes below are left open. A signature here is not by itself a professional seal under local law.',
+        text: `${lead} A signature here is not by itself a professional seal under local law.`,
       },
       {
         kind: 'signOff',
         roles: ['Author', 'Checker', 'Licensed engineer'],
         fields: ['Name', 'Licence or registration', 'Date', 'Signature'],
+        values: done,
       },
     ],
   };

@@ -38,8 +38,13 @@ export type Block =
   | Table
   | EquationBlock
   | Figure
-  /** Boxes with a label and a line to write on: sign-off. */
-  | { readonly kind: 'signOff'; readonly roles: readonly string[]; readonly fields: readonly string[] };
+  /** Boxes with a label and a line to write on: sign-off. `values`: what is known already, by role and field. */
+  | {
+      readonly kind: 'signOff';
+      readonly roles: readonly string[];
+      readonly fields: readonly string[];
+      readonly values?: readonly Readonly<Record<string, string>>[];
+    };
 
 export interface Table {
   readonly kind: 'table';

@@ -3,6 +3,7 @@ import { checkVerb } from './check.ts';
 import { compareVerb } from './compare.ts';
 import { durabilityVerb } from './durability.ts';
 import { fatigueVerb } from './fatigue.ts';
+import { issueVerb } from './issue.ts';
 import { motionVerb } from './motion.ts';
 import { fabricateVerb } from './fabricate.ts';
 import { newVerb } from './new.ts';
@@ -33,6 +34,7 @@ export const verbs: Readonly<Record<string, Verb>> = {
   check: checkVerb,
   compare: compareVerb,
   note: noteVerb,
+  issue: issueVerb,
   fabricate: fabricateVerb,
   catalogue: catalogueVerb,
   panel: panelVerb,

@@ -13,7 +13,7 @@ const inset = 8;
 const fieldHeight = 27;
 
 /** Boxes to sign in, a frame for each role with a line to write on for each field. */
-export function setSignOff(desk: Desk, { roles, fields }: SignOff): Piece[] {
+export function setSignOff(desk: Desk, { roles, fields, values = [] }: SignOff): Piece[] {
   const { ink, column } = desk;
   const across = roles.length === 3 || roles.length > 4 ? 3 : 2;
   const width = (column.width - between * (across - 1)) / across;
@@ -48,6 +48,13 @@ export function setSignOff(desk: Desk, { roles, fields }: SignOff): Piece[] {
             fields.forEach((field, f) => {
               const [line] = setText(ink, field, 'text', furniture.size, width - 2 * inset);
               ink.put(line!.word, left + inset, y + headHeight + f * fieldHeight + 10.5, furniture.size);
+            });
+            ink.colour(house.ink);
+            fields.forEach((field, f) => {
+              const value = values[r * across + i]?.[field];
+              if (value === undefined) return;
+              const [line] = setText(ink, value, 'text', cell.size, width - 2 * inset);
+              ink.put(line!.word, left + inset, y + headHeight + (f + 1) * fieldHeight - 4, cell.size);
             });
           });
         });
