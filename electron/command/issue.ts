@@ -1,4 +1,5 @@
 import { resolve } from 'node:path';
+import { appraise } from '../../core/appraise.ts';
 import { documentHash } from '../../core/document/document-hash.ts';
 import { noteLife, openComments, recorded } from '../../core/issue/note-life.ts';
 import { roles, type IssueEvent, type Register, type Role } from '../../core/issue/register.ts';
@@ -11,6 +12,7 @@ import { chosenOption } from './chosen-option.ts';
 import { noted } from './noted.ts';
 import { openRegister, registerBeside } from './open-register.ts';
 import { optionsOf } from './options-of.ts';
+import { solvedFor } from './solved-for.ts';
 import { exit, type Terminal } from './terminal.ts';
 import type { Verb } from './verbs.ts';
 
@@ -48,14 +50,14 @@ export const issueVerb: Verb = {
     const option = chosenOption(opened.document, values.option);
     const place = resolve(on.folder, values.register ?? registerBeside(path));
     const before = await openRegister(place);
-    const make = (register: Register) => noted(opened, { option, solver: values.solver ?? false, register }, on);
     let register = before;
     if (values.step !== undefined) {
       register = recorded(before, await eventOf(values.step));
       await writeFileWhole(place, `${JSON.stringify(register)}\n`);
     }
     if (values.out !== undefined) {
-      await writeFileWhole(resolve(on.folder, values.out), (await make(register)).pdf);
+      const { pdf } = await noted(opened, { option, solver: values.solver ?? false, register }, on);
+      await writeFileWhole(resolve(on.folder, values.out), pdf);
       on.out(`Wrote ${values.out}.`);
     }
     tell(opened, register, on);
@@ -65,10 +67,10 @@ export const issueVerb: Verb = {
       const common = { date: dateOf(values.date), by: { role: roleOf(values.role), name: needed('by', values.by) } };
       switch (step) {
         case 'for-check': {
-          // The note is set once before the revision is kept: what cannot be set cannot be issued.
-          const { appraisal } = await make(before);
-          const { view: _view, ...document } = opened.raw;
-          return { kind: 'issued for check', ...common, revision: opened.document.project.revision, option, documentHash: appraisal.documentHash, programVersion, document, result: resultSummary(appraisal) }; // prettier-ignore
+          const { raw, document: read } = opened;
+          const appraisal = appraise(raw, read, option, solvedFor(raw, read, option, values.solver ?? false, on));
+          const { view: _view, ...document } = raw;
+          return { kind: 'issued for check', ...common, revision: read.project.revision, option, documentHash: appraisal.documentHash, programVersion, document, result: resultSummary(appraisal) }; // prettier-ignore
         }
         case 'comment':
         case 'require':
