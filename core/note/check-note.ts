@@ -11,6 +11,7 @@ import { comparisonSection } from './comparison-section.ts';
 import { drawingSection } from './drawing-section.ts';
 import { deferredSection } from './deferred-section.ts';
 import { durabilitySection } from './durability-section.ts';
+import { recoverySection } from './recovery-section.ts';
 import { fatigueSection } from './fatigue-section.ts';
 import { firstPage } from './first-page.ts';
 import { assumptionSection, inputSection } from './input-sections.ts';
@@ -69,6 +70,7 @@ export function checkNote(
       loadSection(model, print),
       fatigueSection(model, appraisal.rows, print),
       durabilitySection(model, appraisal.rows, print),
+      recoverySection(model, print),
       ...checkSections(appraisal),
       ...bothForcesSection(appraisal, print),
       comparisonSection(comparison, print),
