@@ -10,6 +10,7 @@ import type { PlateDocument } from '../document/schema.ts';
 import { userRows } from '../document/user-rows.ts';
 import { checkNote } from '../note/check-note.ts';
 import { durabilitySection } from '../note/durability-section.ts';
+import { recoverySection } from '../note/recovery-section.ts';
 import { fatigueSection } from '../note/fatigue-section.ts';
 import { fullCheck } from '../note/check-sections.ts';
 import { planFigure } from '../note/drawing-section.ts';
@@ -200,6 +201,10 @@ export function createEngine({ tell, later }: EngineWorld): Calls {
     durability: ({ option: of }) => {
       const { rows, model } = sound(of);
       return durabilitySection(model, rows, printIn(model.document.units));
+    },
+    recovery: ({ option: of }) => {
+      const { model } = sound(of);
+      return recoverySection(model, printIn(model.document.units));
     },
     note: ({ option: of }) => {
       const { raw } = open();

@@ -55,6 +55,8 @@ export interface EngineCalls {
   };
   /** Lives of all details of an option, as the note tells them. */
   readonly durability: { readonly takes: { readonly option: string | null }; readonly gives: Section };
+  /** How the plate is put down and got back, as the note tells it. */
+  readonly recovery: { readonly takes: { readonly option: string | null }; readonly gives: Section };
   readonly fatigue: { readonly takes: { readonly option: string | null }; readonly gives: Section };
   /** The check note of an option. */
   readonly note: { readonly takes: { readonly option: string | null }; readonly gives: Note };

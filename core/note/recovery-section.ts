@@ -45,25 +45,24 @@ function ways({ ways: all }: RecoveryReport, print: Print): Block[] {
         ? 'Ways of getting the plate back, by the probability of failing, from rates that the document names'
         : 'Ways of getting the plate back, ranked by what is twofold and unlike: without every rate there is no probability',
       columns: [
-        { title: 'Way', width: 0.17 },
-        { title: 'Fails', width: 0.08, align: 'right' },
-        { title: 'Lets go by itself', width: 0.09, align: 'right' },
-        { title: 'Adds', width: 0.1, align: 'right' },
-        { title: 'Leaves', width: 0.13 },
-        { title: 'What has to work', width: 0.18 },
-        { title: 'What takes two at once', width: 0.25 },
+        { title: 'Way', width: 0.25 },
+        { title: 'Fails', width: 0.09, align: 'right' },
+        { title: 'Lets go by itself', width: 0.11, align: 'right' },
+        { title: 'Adds', width: 0.11, align: 'right' },
+        { title: 'Leaves', width: 0.17 },
+        { title: 'What has to work', width: 0.27 },
       ],
-      rows: ordered.map(({ title, chosen, fails, releasesFalsely, mass, left, chain, commonCause, kind }) => [
+      rows: ordered.map(({ title, chosen, fails, releasesFalsely, mass, left, chain, kind }) => [
         chosen ? `${title} (chosen)` : title,
         chance(fails),
         kind === 'released float' ? chance(releasesFalsely) : '–',
         print.quantity(mass, 'kg', 3),
         left,
         chain.join('; '),
-        commonCause.join('; ') || '–',
       ]),
       loud: ordered.flatMap(({ chosen, rank }, i) => (chosen && rank > 1 ? [i] : [])),
     },
+    ...ordered.flatMap(({ title, commonCause }): Block[] => commonCause.length === 0 ? [] : [{ kind: 'paragraph', text: `What can take out both releases of “${title}” at once: ${commonCause.join('; ')}.` }]), // prettier-ignore
   ];
 }
 

@@ -6,11 +6,13 @@ import { none } from '../state/none.ts';
 import { useWorkbench } from '../state/workbench.ts';
 import { texts } from '../texts.ts';
 import { CopyButton } from './CopyButton.tsx';
+import { cellOf, withCell, type Row } from './row-cells.ts';
 import { tableItem } from './table-item.ts';
 import { useTyped } from './use-typed.ts';
 import './table-field.css';
 
 export interface TableColumn {
+  /** A name of the row, or one in a part of it: "fails.value". */
   readonly key: string;
   readonly title: string;
   /** Words to choose from; any text otherwise. */
@@ -18,8 +20,6 @@ export interface TableColumn {
   /** A plain number; what is none stays as it was typed. */
   readonly number?: true;
 }
-
-type Row = Readonly<Record<string, Json>>;
 
 /**
  * A list of the document as a table: cells are typed as anywhere, rows come and go, and a block of cells can be pasted
@@ -53,18 +53,17 @@ export function TableField({
     event.preventDefault();
     const after = [...rows];
     block.forEach((line, i) => {
-      const cells = line.flatMap((cell, j): [string, Json][] => {
-        const to = columns[column + j];
-        return to ? [[to.key, to.number ? numberOr(cell.trim()) : cell.trim()]] : [];
-      });
-      after[row + i] = { ...(after[row + i] ?? blank), ...Object.fromEntries(cells) };
+      after[row + i] = line.reduce((to, cell, j) => {
+        const under = columns[column + j];
+        return under ? withCell(to, under.key, under.number ? numberOr(cell.trim()) : cell.trim()) : to;
+      }, after[row + i] ?? blank);
     });
     field.set(after);
   };
   const copy = () =>
     tableItem([
       columns.map((column) => column.title),
-      ...rows.map((row) => columns.map(({ key }) => textOf(row[key]))),
+      ...rows.map((row) => columns.map(({ key }) => textOf(cellOf(row, key)))),
     ]);
   return (
     <div className="table-field">
@@ -91,13 +90,13 @@ export function TableField({
                       <Cell
                         label={`${title}, ${i + 1}, ${column.title}`}
                         column={column}
-                        value={textOf(row[column.key])}
+                        value={textOf(cellOf(row, column.key))}
                         fault={faultAt(faults, [...path, i, column.key].join('.'))}
                         describedBy={`${base}-${i}`}
                         onCommit={(value) =>
                           field.set(
                             rows.map((other, n) =>
-                              n === i ? { ...other, [column.key]: column.number ? numberOr(value) : value } : other,
+                              n === i ? withCell(other, column.key, column.number ? numberOr(value) : value) : other,
                             ),
                           )
                         }

@@ -1,6 +1,7 @@
 import type { ComponentType } from 'react';
 import type { SheetName } from '../state/workbench.ts';
 import { CorrosionAndLifeSheet } from './CorrosionAndLife.tsx';
+import { DeploymentAndRecoverySheet } from './DeploymentAndRecovery.tsx';
 import { FatigueSheet } from './Fatigue.tsx';
 import { FixingsSheet } from './Fixings.tsx';
 import { GridSheet } from './Grid.tsx';
@@ -21,6 +22,7 @@ export const sheets: readonly { readonly name: SheetName; readonly Sheet: Compon
   { name: 'whole', Sheet: WholePlateSheet },
   { name: 'fatigue', Sheet: FatigueSheet },
   { name: 'durability', Sheet: CorrosionAndLifeSheet },
+  { name: 'recovery', Sheet: DeploymentAndRecoverySheet },
   { name: 'options', Sheet: OptionsSheet },
   { name: 'note', Sheet: NoteSheet },
 ];

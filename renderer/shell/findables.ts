@@ -1,3 +1,4 @@
+import { recoveryLabels } from '../sheets/recovery/recovery-fields.ts';
 import { openCheck } from '../state/open-check.ts';
 import { useWorkbench, type SheetName, type Workbench } from '../state/workbench.ts';
 import { texts, type FieldName } from '../texts.ts';
@@ -90,17 +91,21 @@ export function findables(
     kind: t.sheet,
     go: () => useWorkbench.setState({ sheet }),
   }));
-  const fields = Object.entries(sheetOf).flatMap(([sheet, names]) =>
-    names.map((name) => ({
-      title: texts.fields[name][0],
-      kind: `${t.field}, ${texts.sheets[sheet as SheetName]}`,
-      go: () => {
-        useWorkbench.setState({ sheet: sheet as SheetName });
-        // The sheet is drawn first; then its field takes the focus.
-        requestAnimationFrame(() => requestAnimationFrame(() => focusField(texts.fields[name][0])));
-      },
-    })),
-  );
+  const field = (sheet: SheetName, label: string): Findable => ({
+    title: label,
+    kind: `${t.field}, ${texts.sheets[sheet]}`,
+    go: () => {
+      useWorkbench.setState({ sheet });
+      // The sheet is drawn first; then its field takes the focus.
+      requestAnimationFrame(() => requestAnimationFrame(() => focusField(label)));
+    },
+  });
+  const fields = [
+    ...Object.entries(sheetOf).flatMap(([sheet, names]) =>
+      names.map((name) => field(sheet as SheetName, texts.fields[name][0])),
+    ),
+    ...recoveryLabels.map((label) => field('recovery', label)),
+  ];
   const checks = (result?.rows ?? []).map((row) => ({
     title: `${row.title}, ${row.placeWords}${row.direction ? ` (${row.direction})` : ''}`,
     kind: `${t.check} ${row.utilisation === null ? texts.verdict[row.verdict] : row.utilisation.toFixed(2)}`,

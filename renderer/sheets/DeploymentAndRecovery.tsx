@@ -1,0 +1,109 @@
+import { SectionView } from '../parts/Blocks.tsx';
+import { Fold } from '../parts/Fold.tsx';
+import { FieldGroup } from '../parts/FieldGroup.tsx';
+import { FieldList, type FieldSpec } from '../parts/FieldList.tsx';
+import type { Json } from '../../core/document/edit.ts';
+import { useField } from '../state/use-field.ts';
+import { useSection } from '../state/use-section.ts';
+import { texts } from '../texts.ts';
+import { Lift } from './recovery/Lift.tsx';
+import { Releases } from './recovery/Releases.tsx';
+import { ChosenWay, Ways } from './recovery/Ways.tsx';
+import { acoustic, float, mainFloat, plan, rope } from './recovery/recovery-fields.ts';
+import { newAcoustic, newMainFloat, newRecovery } from './recovery/recovery-starts.ts';
+
+const t = texts.recovery;
+
+/** Putting the plate down and getting it back: what is there for it, and what comes of it. */
+export function DeploymentAndRecoverySheet() {
+  const field = useField(['recovery']);
+  const inch = useField(['units']).raw === 'inch';
+  const section = useSection('recovery');
+  return (
+    <>
+      {field.raw === undefined ? (
+        <p>
+          <button type="button" onClick={() => field.set(newRecovery(inch))}>
+            {t.describe}
+          </button>
+        </p>
+      ) : (
+        <>
+          <FieldGroup title={t.plan}>
+            <FieldList path={['recovery']} of={plan} />
+            <ChosenWay />
+          </FieldGroup>
+          <Fold title={t.ways}>
+            <Ways />
+          </Fold>
+          <Fold title={`${t.rope}, ${t.float.toLowerCase()}`}>
+            <FieldGroup title={t.rope}>
+              <FieldList path={['recovery', 'rope']} of={rope} />
+            </FieldGroup>
+            <FieldGroup title={t.float}>
+              <FieldList path={['recovery', 'float']} of={float} />
+            </FieldGroup>
+          </Fold>
+          <Fold title={t.releases}>
+            <Releases />
+            <Part
+              name="acoustic"
+              title={t.acoustic}
+              add={t.addAcoustic}
+              remove={t.removeAcoustic}
+              of={acoustic}
+              first={newAcoustic(inch)}
+            />
+          </Fold>
+          <Fold title={t.lift}>
+            <Lift />
+            <Part
+              name="mainFloat"
+              title={t.mainFloat}
+              add={t.addMainFloat}
+              remove={t.removeMainFloat}
+              of={mainFloat}
+              first={newMainFloat(inch)}
+            />
+          </Fold>
+        </>
+      )}
+      {section ? <SectionView section={section} level={2} /> : <p className="quiet">{t.reading}</p>}
+    </>
+  );
+}
+
+/** A part of the recovery that may be left out. */
+function Part({
+  name,
+  title,
+  add,
+  remove,
+  of,
+  first,
+}: {
+  name: string;
+  title: string;
+  add: string;
+  remove: string;
+  of: readonly FieldSpec[];
+  first: Json;
+}) {
+  const field = useField(['recovery', name]);
+  return (
+    <FieldGroup title={title}>
+      {field.raw === undefined ? (
+        <button type="button" onClick={() => field.set(first)}>
+          {add}
+        </button>
+      ) : (
+        <>
+          <FieldList path={['recovery', name]} of={of} />
+          <button type="button" className="link small" onClick={field.clear}>
+            {remove}
+          </button>
+        </>
+      )}
+    </FieldGroup>
+  );
+}
