@@ -1,5 +1,5 @@
 import type { Model } from '../model.ts';
-import { missing, type Check, type Input, type Missing } from './check.ts';
+import type { Check, Input, Missing } from './check.ts';
 import { chordAt, crossingAt, crossingPlaces, isFlush } from './crossing-inputs.ts';
 import { crossingThroat } from './crossing-throat.ts';
 import { crossingWeldInputs } from './crossing-weld-inputs.ts';
@@ -13,6 +13,7 @@ import {
   underBoth,
   type DetailClass,
 } from './fatigue-damage.ts';
+import { flankForce } from './fatigue-hot-spot.ts';
 import { atBothEnds, restOfPlate } from './fatigue-swing.ts';
 import { steelOfTube } from './fatigue-tube-stress.ts';
 
@@ -23,22 +24,18 @@ const classAt = (model: Model, id: string): DetailClass | Missing =>
     thickness: chordAt(model, id).section.nominalWall,
   };
 
-/** A flush crossing's force per length of weld; of tubes that lie on each other nobody says how much of the flare weld carries. */
+/** A flush crossing's force per length of weld by its ring; that of the flanks of tubes that lie on each other from their walls. */
 const forces: Readonly<Record<string, Input>> = Object.fromEntries(
-  Object.entries(
-    atBothEnds(() => crossingThroat, 'f_w', 'f', 'N/mm', 'force per length of the weld, largest round the tube'),
-  ).map(([symbol, input]) => [
-    symbol,
-    {
-      ...input,
-      read: (model, id, situation) =>
-        isFlush(model) === true
-          ? input.read(model, id, situation)
-          : missing(
-              'the force per length of the flare weld between tubes that lie on each other: no published rule says how it is spread. Analyse both walls as shells, or test the joint',
-            ),
-    } satisfies Input,
-  ]),
+  Object.entries(atBothEnds(() => crossingThroat, 'f_w', 'f', 'N/mm', 'largest force per length of the weld')).map(
+    ([symbol, input]) => [
+      symbol,
+      {
+        ...input,
+        read: (model, id, situation) =>
+          (isFlush(model) === true ? input : flankForce(symbol === 'f_up' ? 'up' : 'down')).read(model, id, situation),
+      } satisfies Input,
+    ],
+  ),
 );
 
 /** Crack from the root of a crossing's weld through its throat. */
@@ -63,7 +60,7 @@ export const fatigueCrossingRoot: Check = {
   second: damageBounds('opposite'),
   cautions: [
     ...fatigueCautions,
-    'The largest forces along the cross tube are taken at every crossing on it.',
+    'Of a flush crossing the largest forces along the cross tube are taken at every crossing on it; of tubes that lie on each other those at the crossing, spread over the flanks by both walls as shells.',
     'The face of the main tube gives way in its middle, so the weld’s sides carry more than their share: a throat of the wall’s thickness or more.',
   ],
 };

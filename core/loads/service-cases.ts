@@ -2,6 +2,7 @@ import type { Finding } from '../finding.ts';
 import type { Panel } from '../geometry/geometry.ts';
 import { significant } from '../quantity/format-quantity.ts';
 import { everySupport, type CaseContext, type CaseResult } from './case-context.ts';
+import { crossingActions, type CrossingActions } from './crossing-actions.ts';
 import { holdingFindings } from './holding-findings.ts';
 import { pathWords } from './path-words.ts';
 import { spreads, spreadWords, type Spread } from './plan-shares.ts';
@@ -72,9 +73,13 @@ export function serviceCases(context: CaseContext, service: ServiceForce): CaseR
 export function serviceSwing(context: CaseContext, service: ServiceForce): ServiceSwing {
   const plain: CaseContext = { ...context, factor: () => 1 };
   const { missing: _without, ...stated } = service;
+  const { plate, geometry } = context;
+  const crossings: Record<Direction, ReadonlyMap<string, CrossingActions>[]> = { up: [], down: [] };
   const at = (direction: Direction) =>
-    solveCase(context.plate, serviceCase(plain, { ...stated, loadFactor: 1 }, direction, {})).situation;
-  return { up: at('up'), down: at('down'), amplitude: service.amplitude };
+    solveCase(plate, serviceCase(plain, { ...stated, loadFactor: 1 }, direction, {}), (motion, load) =>
+      crossings[direction].push(crossingActions(plate.frame, geometry.crossings, motion, load)),
+    ).situation;
+  return { up: at('up'), down: at('down'), amplitude: service.amplitude, crossings };
 }
 
 const legWord = ({ document }: CaseContext): string =>

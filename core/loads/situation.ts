@@ -1,4 +1,5 @@
 import type { Finding } from '../finding.ts';
+import type { CrossingActions } from './crossing-actions.ts';
 import type { PlateLoads } from './plate-loads.ts';
 import type { SupportSet } from './support-set.ts';
 
@@ -114,6 +115,8 @@ export interface ServiceSwing {
   readonly down: Situation;
   /** Of the stated force, N: the swing is twice as large. */
   readonly amplitude: number;
+  /** What acts on each crossing at either end, by its id: one entry for each load that was solved. */
+  readonly crossings: Readonly<Record<'up' | 'down', readonly ReadonlyMap<string, CrossingActions>[]>>;
 }
 
 export interface LoadReport {

@@ -7,6 +7,7 @@ import type { Balance, LegPull, LoadCaseName, Situation } from './situation.ts';
 import type { SupportSet } from './support-set.ts';
 import type { Supports } from './supports.ts';
 import { TubeEnvelope } from './tube-envelope.ts';
+import type { Motion } from './tube-frame.ts';
 import { addLoad, cellResultant } from './tube-lines.ts';
 
 /** A consistent set of loads on the plate: what is solved. */
@@ -64,8 +65,13 @@ export interface SolvedCase {
   readonly idle: readonly string[];
 }
 
-/** Solves every loading of a case with every variant of its supports and keeps the worst of each quantity. */
-export function solveCase(plate: PlateLoads, input: CaseInput): SolvedCase {
+/** Solves every loading of a case with every variant of its supports and keeps the worst of each quantity. `seen` is told each
+ *  solution. */
+export function solveCase(
+  plate: PlateLoads,
+  input: CaseInput,
+  seen?: (motion: Motion, load: Float64Array) => void,
+): SolvedCase {
   const { set, supports } = input.support;
   const { lines, frame, fields } = plate;
   const onFields = fieldLoads(plate);
@@ -88,6 +94,7 @@ export function solveCase(plate: PlateLoads, input: CaseInput): SolvedCase {
       for (const held of supports.hold(load, { present, oneWay: set.oneWay, skew: set.slings ? skewFactor : 1 })) {
         skewed ||= held.skewForce !== 0;
         envelope.add(held.motion, held.load, held.plane);
+        seen?.(held.motion, held.load);
         const acting = set.items.map(({ place }, i): PointForce => ({
           x: place.x,
           y: place.y,

@@ -184,10 +184,15 @@ describe('stress at each detail, worked by hand', () => {
     expect(s_up! / MPa).toBeCloseTo(50 * K_t!, 6);
   });
 
-  it('a hot-spot stress is not to be had by hand', () => {
-    expect(missingFrom(fatigueCrossingToe, 's_up', demoModel(), 'A/1')).toMatch(
-      /no detail category covers a tube’s end/,
-    );
+  it('a hot-spot stress is one of flat walls: not of round tubes, nor of a cross tube higher than the main tube', () => {
+    const of = (mainTubes: object, crossTubes: object) =>
+      missingFrom(fatigueCrossingToe, 's_up', demoModel({ grid: { mainTubes, crossTubes } }), 'A/1');
+    expect(of({}, { section: 'CHS 114.3x5 hot' })).toMatch(/round tube is crossed/);
+    expect(of({ section: 'SHS 100x100x8 hot' }, { section: 'SHS 120x120x5 hot' })).toMatch(/higher than the main tube/);
+    const [outer, inner] = ['A/2', 'B/2'].map((id) => reads(fatigueCrossingToe, 's_dn', demoModel(), id));
+    expect(outer).toBeGreaterThan(0);
+    expect(inner).toBeGreaterThan(0);
+    expect(inner).not.toBe(outer);
     expect(given(fatigueCrossingToe, { s_up: 20 * MPa, s_dn: 20 * MPa, z }).sigma_r).toBe(40 * MPa);
   });
 });
