@@ -1,11 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { crossingCases, type CrossingCase } from '../../../core/solve/crossing/crossing-cases.ts';
-import {
-  crossingInfluence,
-  effectiveStress,
-  worstOf,
-  type CrossingForces,
-} from '../../../core/solve/crossing/crossing-influence.ts';
+import { crossingCases, type CrossingCase, type CrossingForces } from '../../../core/solve/crossing/crossing-cases.ts';
+import { crossingInfluence, effectiveStress, worstOf } from '../../../core/solve/crossing/crossing-influence.ts';
 import type { CrossingShape } from '../../../core/solve/crossing/crossing-walls.ts';
 
 const steel = { E: 210e9, nu: 0.3 } as const;
