@@ -1,6 +1,8 @@
-// The long runs: `npm run night [-- COUNT [CHECK …]]`. Random documents (COUNT, 5,000 by default) and every slip in
-// every check, or in those named. Writes a dated report into tests/night/, to be committed: after the documents and
-// again as slips are tried, so that a run which is cut off leaves what it did. Exit 1 when something was found.
+// The long runs: `npm run night [-- COUNT [CHECK …]]`. The program killed at 500 seeded moments while it writes, random
+// documents (COUNT, 5,000 by default) and every slip in every check, or in those named. Writes a dated report into
+// tests/night/, to be committed: after the documents and again as slips are tried, so that a run which is cut off
+// leaves what it did. Exit 1 when something was found.
+import { spawnSync } from 'node:child_process';
 import { writeFileSync } from 'node:fs';
 import { cpus } from 'node:os';
 import { fileURLToPath } from 'node:url';
@@ -11,17 +13,32 @@ const [count = 5_000, ...only] = process.argv.slice(2).map((word, i) => (i === 0
 const date = new Date().toISOString().slice(0, 10);
 const seed = Number(date.replaceAll('-', ''));
 const file = `tests/night/${date}.txt`;
+const { bundle } = await import('./bundle.mjs');
+const { killPoints } = await runTypeScript('tests/browser/support/kill-points.ts');
 const { fuzz } = await runTypeScript('build/night/fuzz.ts');
 const { runMutants } = await runTypeScript('build/mutate/run-mutants.ts');
 const { survived } = await runTypeScript('build/mutate/survived.ts');
 const { mutationText } = await runTypeScript('build/mutate/mutation-text.ts');
 const { checks } = await runTypeScript('core/checks/index.ts');
 
+/** What CI runs in short: wrong words of every kind in every field, and 300 frames of orbit. */
+const inBrowser = ['tests/browser/journeys/wrong-words.test.ts', 'tests/browser/scene/plate-scene.test.ts'];
 const start = Date.now();
 const minutes = () => `${((Date.now() - start) / 60_000).toFixed(1)} minutes after the start`;
+await bundle(['desktop', 'page']);
+const kills = await killPoints(500, seed);
+const killed = `Killed while writing: ${kills.points} points from seed ${seed}, ${kills.inWrite} in a write, ${kills.acknowledged} acknowledged edits; ${kills.failures.length} failures. ${minutes()}.`;
+const journeys = spawnSync('npx', ['vitest', 'run', '--project', 'browser', ...inBrowser], {
+  env: { ...process.env, STILLPLATE_BUNDLED: '1', STILLPLATE_NIGHT: '1' },
+  stdio: 'inherit',
+});
 const { documents, refused, appraised, quantities, slowest, failures } = await fuzz(count, seed);
 const head = [
   `Night of ${date}. Node ${process.version}, ${cpus().length} cores.`,
+  '',
+  killed,
+  ...kills.failures.map((failure) => `    ${failure}`),
+  `In the window: ${inBrowser.join(', ')} in full ${journeys.status === 0 ? 'passed' : 'FAILED'}.`,
   '',
   `Random documents: ${documents} from seed ${seed}, ${refused} refused in words, ${appraised} appraised; ${quantities} random quantities; ${failures.length} failures. ${minutes()}.`,
   `Slowest document: seed ${slowest.seed}, ${slowest.seconds.toFixed(1)} s.`,
@@ -53,4 +70,11 @@ const report = await runMutants(only, (results) => {
 });
 console.log(write(report, true));
 console.log(`Written: ${file}`);
-process.exitCode = failures.length > 0 || report.broken.length > 0 || report.results.some(survived) ? 1 : 0;
+process.exitCode =
+  kills.failures.length > 0 ||
+  journeys.status !== 0 ||
+  failures.length > 0 ||
+  report.broken.length > 0 ||
+  report.results.some(survived)
+    ? 1
+    : 0;
