@@ -63,6 +63,7 @@ const parts = {
         main: 'renderer/main.tsx',
         'engine-worker': 'renderer/engine/worker.ts',
         'solver-worker': 'renderer/engine/solver-worker.ts',
+        'search-worker': 'renderer/engine/search-worker.ts',
       },
       outdir,
       bundle: true,

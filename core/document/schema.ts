@@ -9,6 +9,7 @@ import { quantity } from './quantity-field.ts';
 import { ratesField } from './rates-field.ts';
 import { recoveryField } from './recovery-field.ts';
 import { testUsedFaults, testUsedField, testsField } from './tests-field.ts';
+import { searchField } from './search-field.ts';
 import { text } from './text-field.ts';
 import { userCatalogue } from './user-catalogue.ts';
 import { withRule, type Fault } from './with-rule.ts';
@@ -520,6 +521,8 @@ const wholeDocument = withRule(
       testUsed: testUsedField.optional(),
       /** The user's own rates: without them costs say what is missing. */
       rates: ratesField.optional(),
+      /** What the search for the best options may vary, and what it found. */
+      search: searchField.optional(),
       catalogue: userCatalogue.prefault({}),
       forces: forces.optional(),
       options: options.default([]),

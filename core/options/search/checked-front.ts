@@ -34,9 +34,14 @@ export interface Thinner {
  * search do not agree: that would be a fault of ours, and no such option may be shown.
  */
 export function checkedFront(raw: RawDocument, problem: Problem, front: readonly Found[]): readonly ShownOption[] {
-  const sorted = [...front].sort((a, b) => firstDifference(a.aims, b.aims) || firstDifference(a.digits, b.digits));
-  return sorted.map((found, at) => shownOption(raw, problem, found, freeId(raw, `found-${at + 1}`)));
+  return inOrder(raw, front).map(({ found, id }) => shownOption(raw, problem, found, id));
 }
+
+/** The front, lightest (first aim) first, each with the id that its option is to have. */
+export const inOrder = (raw: RawDocument, front: readonly Found[]): readonly { found: Found; id: string }[] =>
+  [...front]
+    .sort((a, b) => firstDifference(a.aims, b.aims) || firstDifference(a.digits, b.digits))
+    .map((found, at) => ({ found, id: freeId(raw, `found-${at + 1}`) }));
 
 /** One found option, appraised in full. */
 export function shownOption(raw: RawDocument, problem: Problem, found: Found, id: string): ShownOption {
@@ -68,7 +73,8 @@ export function appraised(
 ) {
   const { space, zones, aside } = problem;
   const option = change(foundOption(zones, digits, space.from, id));
-  const laid = applyEdit(raw, { kind: 'addOption', option });
+  const { forces: _forces, ...byHand } = applyEdit(raw, { kind: 'addOption', option });
+  const laid = byHand as RawDocument;
   const appraisal = appraise(laid, readDocument(laid), id);
   const { model, rows } = appraisal;
   const plain = plainAims(model.geometry, model.mass, model.document.rates);

@@ -62,9 +62,9 @@ export interface Problem {
   readonly thinnestLeads: boolean;
 }
 
-/** Reads a space. Refuses aims that cannot be had, zones that overlap, and what the document's own rules refuse. */
+/** Reads a space. A search judges by forces by hand, whatever the document asks. Refuses aims that cannot be had, zones that overlap, and what the document's own rules refuse. */
 export function searchProblem(raw: RawDocument, space: SearchSpace, piece: Piece = { index: 0, of: 1 }): Problem {
-  const base = readDocument(laidRaw(raw, space.from));
+  const { forces: _forces, ...base } = readDocument(laidRaw(raw, space.from));
   requireAims(space.aims, base.rates);
   if (space.zones.length === 0)
     throw refusal({

@@ -1,0 +1,75 @@
+import { documentHash } from '../../document/document-hash.ts';
+import { laidRaw } from '../../document/edit.ts';
+import type { RawDocument } from '../../document/read-document.ts';
+import type { SearchRecord } from '../../document/search-field.ts';
+import { asksSolver } from '../../appraise.ts';
+import type { CheckRow } from '../../checks/check-row.ts';
+import type { ShownOption } from './checked-front.ts';
+import type { Stop } from './judge.ts';
+import type { Problem, SearchState } from './search.ts';
+
+/** Key of all that a search depends on: the document under the option it starts from, and what it was asked. */
+export function searchKey(raw: RawDocument, from: string | null): string {
+  const { options: _options, chosen: _chosen, view: _view, project: _project, paper: _paper, search, ...plate } = laidRaw(raw, from); // prettier-ignore
+  const { record: _record, ...asked } = (search ?? {}) as Record<string, unknown>;
+  return documentHash({ ...plate, search: asked, from });
+}
+
+/** What is kept of a finished search with the document, for the note. */
+export function searchRecord(
+  raw: RawDocument,
+  { space, options }: Problem,
+  state: SearchState,
+  found: readonly ShownOption[],
+): SearchRecord {
+  return {
+    of: searchKey(raw, space.from),
+    from: space.from,
+    options,
+    decided: state.decided,
+    judged: state.judged,
+    passing: state.passing,
+    beaten: state.beaten,
+    stopped: mostFirst(state),
+    found: found.map((one) => ({
+      title: one.option.title,
+      aims: { ...one.aims } as Record<string, number>,
+      governing: governingWords(one),
+      unjudged: one.appraisal.rows.filter(({ verdict }) => verdict === 'cannot be judged').length,
+      failsAside: [...one.aside],
+      whyNotThinner: one.thinner.map((thinner) => thinnerWords(thinner, one.thinner.length > 1)),
+    })),
+  };
+}
+
+/** What stopped options, the check that stopped most of them first. */
+export const mostFirst = ({ stopped }: SearchState): { title: string; count: number }[] =>
+  Object.values(stopped)
+    .map(({ title, count }) => ({ title, count }))
+    .sort((a, b) => b.count - a.count || (a.title < b.title ? -1 : 1));
+
+/** The check with the highest utilisation of an option that was found, in words. */
+export function governingWords({ appraisal, aims }: ShownOption): string {
+  const row = appraisal.rows.find(
+    (each): each is CheckRow => !each.detailing && each.utilisation !== null && each.utilisation === aims.use,
+  );
+  return row ? `${row.title} at ${row.place}` : '';
+}
+
+/** "Why not thinner?" in words. */
+export const thinnerWords = (
+  { zone, thickness, stops }: ShownOption['thinner'][number],
+  several: boolean,
+): string =>
+  `Not ${thickness}${several ? ` in ${zone}` : ''}: ${stops.length > 0 ? stops.map(stopWords).join('; ') : 'it would pass; it was not among what was searched'}.`;
+
+export const stopWords = ({ title, place, utilisation, reason }: Stop): string =>
+  `${title} at ${place}${utilisation === null ? (reason ? `: ${reason}` : '') : ` (${utilisation.toFixed(2)})`}`;
+
+/** What a search leaves out, said wherever its result stands. */
+export const searchCautions = (document: Parameters<typeof asksSolver>[0]): readonly string[] => [
+  'Each option that is found was appraised in full before it was shown. A search is no design: the engineer chooses, and who signs reviews.',
+  ...(asksSolver(document)
+    ? ['A search judges by forces by hand. What it finds has to be solved as a whole plate before it is relied on.']
+    : []),
+];
