@@ -9,6 +9,7 @@ import { LoadsSheet } from './Loads.tsx';
 import { NoteSheet } from './Note.tsx';
 import { OptionsSheet } from './Options.tsx';
 import { PanelsSheet } from './Panels.tsx';
+import { SearchSheet } from './Search.tsx';
 import { StrengthSheet } from './Strength.tsx';
 import { WholePlateSheet } from './WholePlate.tsx';
 
@@ -23,6 +24,7 @@ export const sheets: readonly { readonly name: SheetName; readonly Sheet: Compon
   { name: 'fatigue', Sheet: FatigueSheet },
   { name: 'durability', Sheet: CorrosionAndLifeSheet },
   { name: 'recovery', Sheet: DeploymentAndRecoverySheet },
+  { name: 'search', Sheet: SearchSheet },
   { name: 'options', Sheet: OptionsSheet },
   { name: 'note', Sheet: NoteSheet },
 ];
