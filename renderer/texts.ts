@@ -852,7 +852,7 @@ export const texts = {
     returnPeriod: ['Return period', 'How rarely that level is passed, on average.'],
     wavePeriod: ['Wave period', 'Time between two crests that the force belongs to.'],
     searchThickness: ['Thickness', 'Lengths with semicolons between: 6 mm; 8 mm. From stock where it is to be bought.'],
-    searchMaterial: ['Material', 'Ids of the catalogue with semicolons between: S355; 5083-H116.'],
+    searchMaterial: ['Material', 'Ids of the catalogue with semicolons between: S355 plate; 1.4404 plate.'],
     searchSide: ['Side', 'Panels above or below the tubes.'],
     searchOverlap: ['Overlap', 'Onto main and cross tubes alike: 35 mm; 45 mm.'],
     searchKind: ['Fixing', 'A kind that no design of the document has yet is made up by rules that are said.'],

@@ -194,7 +194,7 @@ function searchText(problem: Problem, state: SearchState, found: readonly ShownO
             ...(aside.length > 0 ? [`${option.id} FAILS what was set aside: ${aside.join('; ')}.`] : []),
             ...thinner.map(
               ({ zone, thickness, stops: all }) =>
-                `${option.id}, why not ${thickness}${thinner.length > 1 ? ` in ${zone}` : ''}? ${all.length > 0 ? all.map(stopWords).join('; ') : 'It would pass; it was not among what was searched.'}`,
+                `${option.id}, why not ${thickness}${thinner.length > 1 ? ` in ${zone}` : ''}? ${all.length > 0 ? all.map(stopWords).join('; ') : 'Nothing stops it.'}`,
             ),
           ]),
           '',

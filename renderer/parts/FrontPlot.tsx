@@ -48,7 +48,14 @@ export function FrontPlot({
       ))}
       {x.ticks.map((value) => (
         <g key={value}>
-          <line className="tick" x1={x.at(value)} x2={x.at(value)} y1={height - margin.bottom} y2={height - margin.bottom + 5} /> {/* prettier-ignore */}
+          <line
+            className="tick"
+            x1={x.at(value)}
+            x2={x.at(value)}
+            y1={height - margin.bottom}
+            y2={height - margin.bottom + 5}
+          />{' '}
+          {/* prettier-ignore */}
           <text x={x.at(value)} y={height - margin.bottom + 19} textAnchor="middle">
             {printed(value, x.step)}
           </text>

@@ -57,11 +57,8 @@ export function governingWords({ appraisal, aims }: ShownOption): string {
 }
 
 /** "Why not thinner?" in words. */
-export const thinnerWords = (
-  { zone, thickness, stops }: ShownOption['thinner'][number],
-  several: boolean,
-): string =>
-  `Not ${thickness}${several ? ` in ${zone}` : ''}: ${stops.length > 0 ? stops.map(stopWords).join('; ') : 'it would pass; it was not among what was searched'}.`;
+export const thinnerWords = ({ zone, thickness, stops }: ShownOption['thinner'][number], several: boolean): string =>
+  `Not ${thickness}${several ? ` in ${zone}` : ''}: ${stops.length > 0 ? stops.map(stopWords).join('; ') : 'nothing stops it'}.`;
 
 export const stopWords = ({ title, place, utilisation, reason }: Stop): string =>
   `${title} at ${place}${utilisation === null ? (reason ? `: ${reason}` : '') : ` (${utilisation.toFixed(2)})`}`;

@@ -78,7 +78,8 @@ export function FoundOptions({ found, isCurrent }: { found: Found; isCurrent: bo
         <button
           type="button"
           disabled={!isCurrent}
-          onClick={() =>
+          onClick={
+            () =>
             void session.edit({ kind: 'setField', option: null, path: ['search', 'record'], value: found.record as unknown as Json }) // prettier-ignore
           }
         >
