@@ -353,6 +353,7 @@ export const texts = {
     remove: (label: string) => `Take out: ${label.toLowerCase()}`,
     sourceOf: (label: string) => `Source of “${label.toLowerCase()}”`,
     sourceHelp: 'A test, a record, a maker’s sheet or a document.',
+  },
   search: {
     from: (title: string) =>
       `Starts from “${title}”. What is left empty below stays as its panels have it; with nothing named, thicknesses from stock are tried, from half to twice what is there.`,
