@@ -1,6 +1,6 @@
 // Bundles what runs into build/bundled/: the command line and the desktop side for plain Node or Electron, and the page.
 // `node build/bundle.mjs [command] [desktop] [page]`; all three by default. mathjs alone is a thousand files: bundled, the
-// command line starts quickly. pdfkit and the fonts stay outside, since they read files beside their own.
+// command line starts quickly. pdfkit, the reader of PDFs and the fonts stay outside, since they read files beside their own.
 import { build } from 'esbuild';
 import { copyFile, mkdir, readdir, rm } from 'node:fs/promises';
 import { createRequire } from 'node:module';
@@ -16,7 +16,7 @@ const forNode = {
   bundle: true,
   platform: 'node',
   target: 'node20',
-  external: ['pdfkit', 'fontkit', 'fflate', 'better-sqlite3', 'electron'],
+  external: ['pdfkit', 'fontkit', 'fflate', 'pdfjs-dist', 'better-sqlite3', 'electron'],
   sourcemap: 'linked',
   logLevel: 'warning',
 };

@@ -19,14 +19,20 @@ export function inputChanges({ view: _was, ...before }: Raw, { view: _is, ...aft
 
 function fieldsThatDiffer(before: unknown, after: unknown, path: readonly string[]): Change[] {
   if (isGroup(before) && isGroup(after))
-    return [...new Set([...Object.keys(before), ...Object.keys(after)])].flatMap((key) =>
-      fieldsThatDiffer(before[key], after[key], [...path, key]),
-    );
+    return keysOf(before, after).flatMap((key) => fieldsThatDiffer(before[key], after[key], [...path, key]));
   if (Array.isArray(before) && Array.isArray(after) && before.length === after.length)
     return before.flatMap((value, i) => fieldsThatDiffer(value, after[i], [...path, String(i + 1)]));
   if (JSON.stringify(before) === JSON.stringify(after)) return [];
   return [{ what: fieldWords(path.join('.')), was: shown(before), is: shown(after) }];
 }
+
+/** Those of `after` in their order, then what is gone, sorted: a register keeps its documents' keys in no order of theirs. */
+const keysOf = (before: Raw, after: Raw): readonly string[] => [
+  ...Object.keys(after),
+  ...Object.keys(before)
+    .filter((key) => !Object.hasOwn(after, key))
+    .sort(),
+];
 
 const isGroup = (value: unknown): value is Raw => typeof value === 'object' && value !== null && !Array.isArray(value);
 
@@ -37,17 +43,29 @@ export function resultChanges(before: ResultSummary, after: ResultSummary): read
     was: stateWords(before.limitStates.find((state) => state.name === name)),
     is: stateWords(after.limitStates.find((state) => state.name === name)),
   }));
-  const ids = [...new Set([...Object.keys(before.quantities), ...Object.keys(after.quantities)])];
-  const quantities = ids.map((id) => ({
-    what: (after.quantities[id] ?? before.quantities[id])!.title + (id.includes('.') ? ` (${id})` : ''),
-    was: quantityWords(before.quantities[id]),
-    is: quantityWords(after.quantities[id]),
-  }));
+  const quantities = grouped(
+    keysOf(before.quantities, after.quantities).map((id) => ({
+      id,
+      what: (after.quantities[id] ?? before.quantities[id])!.title,
+      was: quantityWords(before.quantities[id]),
+      is: quantityWords(after.quantities[id]),
+    })),
+  );
   const findings = [
     ...after.findings.filter((text) => !before.findings.includes(text)).map((text) => ({ what: 'Finding', was: 'none', is: text })), // prettier-ignore
     ...before.findings.filter((text) => !after.findings.includes(text)).map((text) => ({ what: 'Finding', was: text, is: 'none' })), // prettier-ignore
   ];
   return [...states, ...quantities, ...findings].filter(({ was, is }) => was !== is);
+}
+
+/** The same change of several quantities of one title as one, with what each is of. */
+function grouped(changes: readonly (Change & { readonly id: string })[]): Change[] {
+  const groups = new Map<string, Change & { readonly ids: readonly string[] }>();
+  for (const { id, what, was, is } of changes) {
+    const key = JSON.stringify([what, was, is]);
+    groups.set(key, { what, was, is, ids: [...(groups.get(key)?.ids ?? []), id] });
+  }
+  return [...groups.values()].map(({ what, was, is, ids }) => ({ what: `${what} (${ids.join(', ')})`, was, is }));
 }
 
 const namesOf = (...lists: ResultSummary['limitStates'][]): string[] => [

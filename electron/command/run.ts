@@ -9,6 +9,11 @@ const terminal: Terminal = {
   out: (text) => process.stdout.write(text.endsWith('\n') ? text : `${text}\n`),
   err: (text) => process.stderr.write(text.endsWith('\n') ? text : `${text}\n`),
   folder: process.cwd(),
+  input: async () => {
+    const chunks: Buffer[] = [];
+    for await (const chunk of process.stdin) chunks.push(chunk as Buffer);
+    return Buffer.concat(chunks).toString('utf8');
+  },
 };
 
 /** Runs one command line (without `node` and the script) and gives its exit code. Never throws for bad input. */

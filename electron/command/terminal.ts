@@ -4,6 +4,8 @@ export interface Terminal {
   readonly err: (text: string) => void;
   /** Folder that relative paths start from. */
   readonly folder: string;
+  /** All that comes on the standard input, where a command asks for it. */
+  readonly input: () => Promise<string>;
 }
 
 /** Exit codes: what a script may rely on. */

@@ -13,8 +13,10 @@ import { recoveryVerb } from './recovery.ts';
 import { searchVerb } from './search.ts';
 import { solveVerb } from './solve.ts';
 import { tankVerb } from './tank.ts';
+import { signVerb } from './sign.ts';
 import type { Terminal } from './terminal.ts';
 import { validateVerb } from './validate.ts';
+import { verifyVerb } from './verify.ts';
 import { waterVerb } from './water.ts';
 
 export interface Verb {
@@ -35,6 +37,8 @@ export const verbs: Readonly<Record<string, Verb>> = {
   compare: compareVerb,
   note: noteVerb,
   issue: issueVerb,
+  sign: signVerb,
+  verify: verifyVerb,
   fabricate: fabricateVerb,
   catalogue: catalogueVerb,
   panel: panelVerb,

@@ -8,6 +8,7 @@ import { verbs } from '../../electron/command/verbs.ts';
 import { middle } from '../document/middle.ts';
 import { ownRows } from '../document/own-rows.ts';
 import { readPdf } from '../host/read-pdf.ts';
+import { testIdentity } from '../host/test-identity.ts';
 import { inFolder } from './in-folder.ts';
 import { ran } from './ran.ts';
 
@@ -64,7 +65,11 @@ describe('each command’s example', () => {
     inFolder(async (folder) => {
       const [, line = ''] = /Example: stillplate (.*)/.exec(help) ?? [];
       const args = line.split(' ').map((word) => (word.startsWith('samples/') ? join(root, word) : word));
-      const { code, out, err } = await ran(args, folder);
+      if (args[0] === 'verify' || args[0] === 'sign') {
+        await ran(['note', plate, '--out', 'middle.pdf'], folder);
+        await writeFile(join(folder, 'id.p12'), testIdentity());
+      }
+      const { code, out, err } = await ran(args, folder, 'pw\n');
       expect(err).toBe('');
       // The fatigue of crossings' toes cannot be judged, so a whole document gives 1 at best.
       expect(code).toBe(['check', 'compare', 'note', 'search'].includes(args[0]!) ? 1 : 0);

@@ -44,7 +44,7 @@ const mesh = ['--size', `${1000 * firstSize(model)} mm`];
 
 async function solved(args: readonly string[]): Promise<Solution> {
   const said: string[] = [];
-  await run(['solve', sample, '--option', 'base', ...args, '--json'], { out: (text) => said.push(text), err: (text) => said.push(text), folder: process.cwd() }); // prettier-ignore
+  await run(['solve', sample, '--option', 'base', ...args, '--json'], { out: (text) => said.push(text), err: (text) => said.push(text), folder: process.cwd(), input: () => Promise.resolve('') }); // prettier-ignore
   return JSON.parse(said.join('\n')) as Solution;
 }
 

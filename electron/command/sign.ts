@@ -1,0 +1,49 @@
+import { resolve } from 'node:path';
+import { roles } from '../../core/issue/register.ts';
+import { refusal } from '../../core/refusal.ts';
+import { writeFileWhole } from '../host/write-file.ts';
+import { openBytes } from './open-bytes.ts';
+import { optionsOf } from './options-of.ts';
+import { exit } from './terminal.ts';
+import type { Verb } from './verbs.ts';
+
+const usage =
+  'sign NOTE.pdf --certificate ID.p12 --password-stdin --role ROLE --out SIGNED.pdf [--at TIME] [--reason TEXT]';
+const text = { type: 'string' } as const;
+
+export const signVerb: Verb = {
+  usage,
+  purpose: 'signs a note with a certificate of your own, in the box of your role',
+  help: [
+    '  --certificate ID.p12  key and certificate (PKCS#12); the key never leaves this machine, nothing is asked of a network',
+    '  --password-stdin      its password comes on the standard input; it is neither kept nor printed',
+    '  --role ROLE           author, checker or engineer: whose box',
+    '  --out SIGNED.pdf      the signed note; what was there before stays byte for byte, so that earlier signatures stand',
+    '  --at TIME             2026-03-31T14:00:00Z; now by default. No time-stamp of a third party is taken',
+    '  --reason TEXT         what is signed for',
+    '',
+    'The signature follows PAdES baseline B-B. It is not by itself a professional seal under local law.',
+    '',
+    'Example: stillplate sign middle.pdf --certificate id.p12 --password-stdin --role engineer --out signed.pdf',
+  ].join('\n'),
+  run: async (args, on) => {
+    const { values, file } = optionsOf(args, { certificate: text, 'password-stdin': { type: 'boolean' }, role: text, out: text, at: text, reason: text }, usage, 1); // prettier-ignore
+    const mend = `Usage: stillplate ${usage}`;
+    const { certificate, out } = values;
+    if (certificate === undefined || out === undefined || !values['password-stdin'])
+      throw refusal({ what: 'Needed are --certificate, --password-stdin and --out', mend });
+    const role = roles.find((name) => name === (values.role === 'engineer' ? 'licensed engineer' : values.role));
+    if (!role) throw refusal({ what: `“${values.role ?? ''}” is no role`, where: { option: '--role' }, mend: 'Use author, checker or engineer.' }); // prettier-ignore
+    const at = values.at === undefined ? new Date() : new Date(values.at);
+    if (Number.isNaN(at.getTime()) || (values.at !== undefined && !/T.*Z$/.test(values.at)))
+      throw refusal({ what: `“${values.at}” is no time`, where: { option: '--at' }, mend: 'Write it as 2026-03-31T14:00:00Z.' }); // prettier-ignore
+    const note = await openBytes(resolve(on.folder, file));
+    const p12 = await openBytes(resolve(on.folder, certificate), 1_000_000);
+    const [{ openIdentity }, { nameOf, signNote }] = await Promise.all([import('../host/sign/open-identity.ts'), import('../host/sign/sign-note.ts')]); // prettier-ignore
+    const identity = openIdentity(p12, (await on.input()).replace(/\r?\n$/, ''));
+    const signed = await signNote(note, { identity, role, at, ...(values.reason === undefined ? {} : { reason: values.reason }) }); // prettier-ignore
+    await writeFileWhole(resolve(on.folder, out), signed);
+    on.out(`Wrote ${out}: signed by ${nameOf(identity.certificates[0]!.subject)} as ${role}. Verify it: stillplate verify ${out}`); // prettier-ignore
+    return exit.passes;
+  },
+};

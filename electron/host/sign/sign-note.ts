@@ -1,0 +1,98 @@
+import { createHash } from 'node:crypto';
+import { refusal } from '../../../core/refusal.ts';
+import type { Identity } from './open-identity.ts';
+import { pdfObjects } from './pdf-objects.ts';
+import { signBox } from './sign-box.ts';
+import { signaturePicture } from './signature-picture.ts';
+import { signedData } from './signed-data.ts';
+
+export interface Signing {
+  readonly identity: Identity;
+  /** author, checker or licensed engineer: whose box is signed. */
+  readonly role: string;
+  /** Time that the signer claims. */
+  readonly at: Date;
+  readonly reason?: string;
+}
+
+/** Room for the signature and its certificates, in bytes. */
+const room = 16_384;
+
+/**
+ * The note with one signature more, as an incremental update: what was there stays byte for byte, so that earlier
+ * signatures stand. Refuses a certificate that is not valid at `at`, and a file that is no note of ours.
+ */
+export async function signNote(bytes: Uint8Array, { identity, role, at, reason }: Signing): Promise<Uint8Array> {
+  const [own] = identity.certificates as [Identity['certificates'][number]];
+  if (at < new Date(own.validFrom) || at > new Date(own.validTo))
+    throw refusal({ what: `The certificate of ${nameOf(own.subject)} is valid from ${own.validFrom} to ${own.validTo}, not on ${at.toISOString()}`, mend: 'Sign with a valid certificate.' }); // prettier-ignore
+  const pdf = pdfObjects(bytes);
+  const { page, rectangle } = await signBox(bytes, role);
+  const pageNumber = pdf.pages[page]!;
+  const root = pdf.dictionary(pdf.root);
+  const formNumber = Number(/\/AcroForm (\d+) 0 R/.exec(root)?.[1] ?? pdf.size);
+  const form = formNumber === pdf.size ? '<<\n/Fields []\n/SigFlags 3\n>>' : pdf.dictionary(formNumber);
+  const taken = [...form.matchAll(/ 0 R/g)].length;
+  const fresh = formNumber === pdf.size ? pdf.size + 1 : pdf.size;
+  const [widget, value, picture] = [fresh, fresh + 1, fresh + 2];
+  const [x0, y0, x1, y1] = rectangle;
+  const name = nameOf(own.subject);
+  const issuer = own.checkIssued(own) ? 'self-signed' : `certificate by ${nameOf(own.issuer)}`;
+  const drawing = signaturePicture([`${name}, ${at.toISOString().slice(0, 16).replace('T', ' ')} UTC`, `digitally signed, ${issuer}`], x1 - x0, y1 - y0); // prettier-ignore
+  const objects: (readonly [number, string])[] = [
+    [pageNumber, withAnnotation(pdf.dictionary(pageNumber), widget)],
+    [formNumber, form.replace(/\/Fields \[/, `/Fields [${widget} 0 R `)],
+    ...(formNumber === pdf.size ? [[pdf.root, root.replace(/>>$/, `/AcroForm ${formNumber} 0 R\n>>`)] as const] : []),
+    [widget, `<<\n/Type /Annot\n/Subtype /Widget\n/FT /Sig\n/T (Signature ${taken + 1})\n/TU ${pdfText(`Signature of the ${role}`)}\n/F 132\n/Rect [${rectangle.map((c) => c.toFixed(2)).join(' ')}]\n/P ${pageNumber} 0 R\n/V ${value} 0 R\n/AP <<\n/N ${picture} 0 R\n>>\n>>`], // prettier-ignore
+    [value, `<<\n/Type /Sig\n/Filter /Adobe.PPKLite\n/SubFilter /ETSI.CAdES.detached\n/Name ${pdfText(name)}\n/M (D:${at.toISOString().replace(/[-:T]|\..*/g, '')}Z)\n/Reason ${pdfText(reason ?? `Signed as ${role}`)}\n/ByteRange ${rangePlace}\n/Contents <${'0'.repeat(2 * room)}>\n>>`], // prettier-ignore
+    [picture, `<<\n/Type /XObject\n/Subtype /Form\n/BBox [0 0 ${(x1 - x0).toFixed(2)} ${(y1 - y0).toFixed(2)}]\n/Resources <<\n>>\n/Length ${drawing.length}\n>>\nstream\n${drawing}\nendstream`], // prettier-ignore
+  ];
+  const update = updateText(objects, bytes.length, pdf);
+  return filled(Buffer.concat([bytes, Buffer.from(update, 'latin1')]), bytes.length, identity);
+}
+
+const rangePlace = `[0 ${'0'.repeat(10)} ${'0'.repeat(10)} ${'0'.repeat(10)}]`;
+
+function withAnnotation(page: string, widget: number): string {
+  if (page.includes('/Annots [')) return page.replace('/Annots [', `/Annots [${widget} 0 R `);
+  return page.replace(/>>$/, `/Annots [${widget} 0 R]\n>>`);
+}
+
+/** Objects, their cross-reference table and the trailer, to stand behind `start` bytes. */
+function updateText(
+  objects: readonly (readonly [number, string])[],
+  start: number,
+  { size, root, kept, newestXref }: ReturnType<typeof pdfObjects>,
+): string {
+  let text = '\n';
+  const table = objects.map(([number, body]) => {
+    const at = start + text.length;
+    text += `${number} 0 obj\n${body}\nendobj\n`;
+    return `${number} 1\n${String(at).padStart(10, '0')} 00000 n \n`;
+  });
+  const newSize = Math.max(size, ...objects.map(([number]) => number + 1));
+  const xref = start + text.length;
+  return `${text}xref\n${table.join('')}trailer\n<<\n/Size ${newSize}\n/Root ${root} 0 R\n${kept}\n/Prev ${newestXref}\n>>\nstartxref\n${xref}\n%%EOF\n`;
+}
+
+/** Puts the byte range and then the signature over it in their places; both keep the length. */
+function filled(bytes: Buffer, from: number, identity: Identity): Uint8Array {
+  const open = bytes.indexOf(`<${'0'.repeat(2 * room)}>`, from, 'latin1');
+  const close = open + 2 * room + 2;
+  const padded = (n: number): string => String(n).padStart(10, ' ');
+  const range = `[0 ${padded(open)} ${padded(close)} ${padded(bytes.length - close)}]`;
+  bytes.write(range, bytes.indexOf(rangePlace, from, 'latin1'), 'latin1');
+  const digest = createHash('sha256').update(bytes.subarray(0, open)).update(bytes.subarray(close)).digest();
+  const signature = Buffer.from(signedData(digest, identity)).toString('hex');
+  if (signature.length > 2 * room)
+    throw refusal({ what: `The certificates need ${signature.length / 2} bytes, there is room for ${room}`, mend: 'Export the identity with fewer certificates.' }); // prettier-ignore
+  bytes.write(signature, open + 1, 'latin1');
+  return new Uint8Array(bytes);
+}
+
+/** A name's common name, or all of it. */
+export const nameOf = (subject: string): string => /(?:^|\n)CN=([^\n]+)/.exec(subject)?.[1] ?? subject.replace(/\n/g, ', '); // prettier-ignore
+
+/** A text string of PDF as UTF-16 in hex digits: any name, nothing to escape. */
+const pdfText = (text: string): string =>
+  `<FEFF${[...Buffer.from(text, 'utf16le').swap16()].map((b) => b.toString(16).padStart(2, '0')).join('')}>`;

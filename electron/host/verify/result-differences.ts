@@ -1,0 +1,34 @@
+import type { Result } from '../../../core/result.ts';
+
+export interface ResultDifference {
+  readonly what: string;
+  readonly attached: string;
+  readonly recomputed: string;
+}
+
+/** Relative difference that another version of the program may have: rounding of another order of sums. */
+export const otherVersionTolerance = 1e-6;
+
+/** Quantities and verdicts in which the attached results differ from those that come out anew. */
+export function resultDifferences(attached: Result, now: Result, tolerance: number): readonly ResultDifference[] {
+  const differences: ResultDifference[] = [];
+  const compare = (what: string, was: unknown, is: unknown): void => {
+    if (!alike(was, is, tolerance)) differences.push({ what, attached: words(was), recomputed: words(is) });
+  };
+  for (const id of new Set([...Object.keys(attached.quantities), ...Object.keys(now.quantities)]))
+    compare(`quantity ${id}`, attached.quantities[id]?.value, now.quantities[id]?.value);
+  const rows = ({ checks }: Result) =>
+    new Map(checks.map((row, i) => [`${row.id} at ${row.place}, ${row.loadCase ?? '-'}, ${row.direction ?? '-'}, row ${i + 1}`, row])); // prettier-ignore
+  const [before, after] = [rows(attached), rows(now)];
+  for (const key of new Set([...before.keys(), ...after.keys()]))
+    for (const field of ['verdict', 'demand', 'capacity', 'utilisation'] as const)
+      compare(`${field} of ${key}`, before.get(key)?.[field], after.get(key)?.[field]);
+  return differences;
+}
+
+function alike(was: unknown, is: unknown, tolerance: number): boolean {
+  if (typeof was !== 'number' || typeof is !== 'number') return was === is;
+  return Math.abs(was - is) <= tolerance * Math.max(Math.abs(was), Math.abs(is));
+}
+
+const words = (value: unknown): string => (value === undefined ? 'nothing' : String(value));

@@ -1,0 +1,115 @@
+import { execFileSync } from 'node:child_process';
+import { writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { X509Certificate } from 'node:crypto';
+import type * as asn1js from 'asn1js';
+import { ContentInfo, SignedData } from 'pkijs';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { openIdentity } from '../../electron/host/sign/open-identity.ts';
+import { readSignatures } from '../../electron/host/sign/read-signatures.ts';
+import { signNote } from '../../electron/host/sign/sign-note.ts';
+import { writeNote } from '../../electron/host/note/write-note.ts';
+import type { Note } from '../../core/note/note.ts';
+import { inFolder } from '../command/in-folder.ts';
+import { readPdf } from './read-pdf.ts';
+import { testIdentity } from './test-identity.ts';
+
+const note: Note = {
+  title: 'Short', stamp: 'ISSUED', paper: 'A4', titleBlock: [], documentHash: 'ab'.repeat(32), programVersion: '0.1.0', date: '2026-03-14', language: 'en-GB', attachments: [],
+  sections: [{ title: 'Sign-off', blocks: [{ kind: 'signOff', roles: ['Author', 'Checker', 'Licensed engineer'], fields: ['Name', 'Date', 'Signature'] }] }],
+}; // prettier-ignore
+const at = new Date(Date.now() + 60_000);
+const rsa = testIdentity();
+const ec = testIdentity({ kind: 'ec' });
+let plain: Uint8Array;
+let once: Uint8Array;
+let twice: Uint8Array;
+beforeAll(async () => {
+  plain = await writeNote(note);
+  once = await signNote(plain, { identity: openIdentity(rsa, 'pw'), role: 'author', at });
+  twice = await signNote(once, { identity: openIdentity(ec, 'pw'), role: 'licensed engineer', at });
+});
+
+const pdfsig = (bytes: Uint8Array): Promise<string> =>
+  inFolder((folder) => {
+    const file = join(folder, 'signed.pdf');
+    writeFileSync(file, bytes);
+    return Promise.resolve(execFileSync('pdfsig', ['-nocert', file], { encoding: 'utf8' }));
+  });
+
+describe('a signed note', () => {
+  it('keeps what was there byte for byte, and qpdf finds no fault and no warning', () => {
+    expect(twice.subarray(0, plain.length)).toEqual(plain);
+    expect(twice.subarray(0, once.length)).toEqual(once);
+    const { check, pages } = readPdf(twice);
+    expect(check).toContain('No syntax or stream encoding errors found');
+    expect(check).not.toMatch(/warning/i);
+    expect(pages).toHaveLength(1);
+  });
+  it('is valid to an independent reader (poppler’s pdfsig), the earlier signature too', async () => {
+    const said = await pdfsig(twice);
+    expect(said.match(/Signature Type: ETSI\.CAdES\.detached/g)).toHaveLength(2);
+    expect(said.match(/Signature Validation: Signature is Valid/g)).toHaveLength(2);
+    expect(said).toMatch(
+      /Signer Certificate Common Name: Test ec[^]*Total document signed[^]*Test rsa[^]*Not total document signed/,
+    );
+  });
+  it('a change of one byte in the signed range is found by both readers', async () => {
+    for (const place of [300, once.length - 40]) {
+      const changed = once.slice();
+      changed[place] = changed[place]! ^ 1;
+      expect((await readSignatures(changed))[0]!.faults).toContain('what it signed was changed');
+    }
+    const changed = once.slice();
+    changed[300] = changed[300]! ^ 1;
+    expect(await pdfsig(changed)).toMatch(/Digest Mismatch/);
+  });
+  it('carries baseline B-B’s signed attributes, read from the bytes: content type, digest, certificate v2, no time', () => {
+    const [, digits = ''] = /\/Contents <([0-9a-f]+)>/.exec(Buffer.from(once).toString('latin1'))!;
+    const content = ContentInfo.fromBER(trimmed(Buffer.from(digits, 'hex')));
+    const { signerInfos } = new SignedData({ schema: content.content });
+    const attributes = signerInfos[0]!.signedAttrs!.attributes;
+    expect(attributes.map(({ type }) => type).sort()).toEqual([
+      '1.2.840.113549.1.9.16.2.47',
+      '1.2.840.113549.1.9.3',
+      '1.2.840.113549.1.9.4',
+    ]);
+    const named = attributes.find(({ type }) => type.endsWith('.2.47'))!.values[0] as asn1js.Sequence;
+    expect(Buffer.from(named.toBER()).includes(Buffer.from(fingerprint(openIdentity(rsa, 'pw').certificates[0]!), 'hex'))).toBe(true); // prettier-ignore
+  });
+  it('what is added after the last signature is said', async () => {
+    const longer = Buffer.concat([once, Buffer.from('\n% more\n')]);
+    expect((await readSignatures(longer))[0]!.faults).toEqual(['8 bytes were added after the last signature']);
+    expect((await readSignatures(twice)).map(({ signer, faults }) => [signer, faults])).toEqual([['Test rsa', []], ['Test ec', []]]); // prettier-ignore
+  });
+  it('refuses a certificate outside its time, and says it of a signature that claims such a time', async () => {
+    const identity = openIdentity(rsa, 'pw');
+    const late = new Date('2099-01-01T00:00:00Z');
+    await expect(signNote(plain, { identity, role: 'author', at: late })).rejects.toThrow(/valid from .* not on 2099/);
+    const claimed = Buffer.from(
+      Buffer.from(once)
+        .toString('latin1')
+        .replace(/\/M \(D:\d{4}/, '/M (D:2099'),
+      'latin1',
+    );
+    expect((await readSignatures(claimed))[0]!.faults.join()).toMatch(/changed.*not when it says/);
+  });
+  it('refuses what is no note of ours, and a box that is not there', async () => {
+    const identity = openIdentity(rsa, 'pw');
+    await expect(signNote(new TextEncoder().encode('%PDF-1.7 nothing'), { identity, role: 'author', at })).rejects.toThrow(/cannot be signed here/); // prettier-ignore
+    const without = await writeNote({ ...note, sections: [{ title: 'x', blocks: [] }] });
+    await expect(signNote(without, { identity, role: 'author', at })).rejects.toThrow(/no box in which the author/);
+  });
+});
+
+describe('an identity', () => {
+  it('opens AES with SHA-256 and old triple DES, RSA and elliptic curves; a wrong password is said', () => {
+    for (const p12 of [rsa, ec, testIdentity({ old: true })])
+      expect(openIdentity(p12, 'pw').certificates.map(({ subject }) => subject)).toEqual([expect.stringMatching(/^CN=Test/)]); // prettier-ignore
+    expect(() => openIdentity(rsa, 'other')).toThrow(/password does not open/);
+    expect(() => openIdentity(new Uint8Array([1, 2, 3]), 'pw')).toThrow(/cannot be read/);
+  });
+});
+
+const fingerprint = ({ fingerprint256 }: X509Certificate): string => fingerprint256.replace(/:/g, '');
+const trimmed = (bytes: Buffer): Buffer => bytes.subarray(0, 4 + bytes.readUInt16BE(2));
