@@ -1,5 +1,6 @@
 import { allowedByPeriod } from '../recovery/recovery-report.ts';
-import type { Lift } from '../recovery/lift-stages.ts';
+import type { Point } from '../geometry/geometry.ts';
+import { liftPeriods, seaExists, type Lift } from '../recovery/lift-stages.ts';
 import type { Print } from '../print-in.ts';
 import type { Figure, Shape } from './note.ts';
 
@@ -47,32 +48,59 @@ export function hookLoadFigure(lift: Lift, open: Lift, print: Print): Figure {
 
 /** Significant height up to which every stage keeps within the capacity and taut, by the mean period; the open grid beside it. */
 export function allowedSeaFigure(lift: Lift, open: Lift, print: Print): Figure {
-  const closed = allowedByPeriod(lift).map(({ period, splash, deep }) => ({ period, height: Math.min(splash, deep) }));
-  const bare = allowedByPeriod(open).map(({ period, splash, deep }) => ({ period, height: Math.min(splash, deep) }));
-  const largest = Math.max(...closed.map(({ height }) => height), ...bare.map(({ height }) => height), lift.sea.Hs);
-  const longest = closed.at(-1)!.period;
-  const [width, tall] = [60, 30];
-  const at = (period: number, height: number): readonly [number, number] => [(width * period) / longest, (tall * height) / largest];
-  const step = stepTo(largest);
-  const shapes: Shape[] = [line([[0, tall], [0, 0], [width, 0]], 'thin')]; // prettier-ignore
-  for (let height = 0; height <= largest; height += step)
-    shapes.push(line([at(0, height), at(longest, height)], 'hidden'), label(-1, at(0, height)[1] - 0.6, print.quantity(height, 'm', 2), 'end')); // prettier-ignore
-  for (const { period } of closed) shapes.push(label(at(period, 0)[0], -2.6, String(period)));
-  const end = closed.at(-1)!.height;
-  shapes.push(
-    label(width / 2, -5.4, 'mean zero-crossing period, s'),
-    line(closed.map(({ period, height }) => at(period, height)), 'outline'),
-    line(bare.map(({ period, height }) => at(period, height)), 'thin'),
-    label(width + 1, at(0, end)[1] - 0.6, 'with panels', 'start'),
-    label(width + 1, at(0, bare.at(-1)!.height)[1] - 0.6, 'open grid', 'start'),
-    { kind: 'circle', at: at(Math.min(lift.sea.Tz, longest), lift.sea.Hs), radius: 0.7, pen: 'accent', fill: 'accent' },
-  ); // prettier-ignore
+  const heights = (of: Lift): readonly Point[] =>
+    allowedByPeriod(of).map(({ period, splash, deep }) => [period, Math.min(splash, deep)]);
+  const { axes, at, box } = byPeriod(heights(lift), heights(open), lift.sea.Hs, (height) => print.quantity(height, 'm', 2)); // prettier-ignore
   return {
     kind: 'figure',
     caption: 'Largest significant height in which every stage keeps within what may be carried and no line goes slack. Dot: the sea stated',
     alt: 'Allowed significant wave height against mean period, with panels and for the open grid',
-    box: { x: -10, y: -7, width: width + 24, height: tall + 10 },
+    box,
     widthShare: 0.7,
-    shapes,
+    shapes: [...axes, { kind: 'circle', at: at(lift.sea.Tz, lift.sea.Hs), radius: 0.7, pen: 'accent', fill: 'accent' }],
   };
+}
+
+/** Largest load on the hook of all stages by the mean period, at the stated height where such a sea exists; the open grid beside it. */
+export function hookByPeriodFigure(lift: Lift, open: Lift, print: Print): Figure | null {
+  const { Hs } = lift.sea;
+  const loads = (of: Lift): readonly Point[] =>
+    liftPeriods.flatMap((Tz): Point[] => seaExists({ Hs, Tz }) ? [[Tz, Math.max(...of.at({ Hs, Tz }).map(({ hook }) => hook))]] : []); // prettier-ignore
+  const closed = loads(lift);
+  if (closed.length < 2) return null;
+  const { axes, at, box } = byPeriod(closed, loads(open), lift.capacity, (force) => print.quantity(force, 'kN', 2)); // prettier-ignore
+  const [left, top] = at(0, lift.capacity);
+  return {
+    kind: 'figure',
+    caption: `Largest load on the hook of all stages, in seas of ${print.quantity(Hs, 'm', 3)} significant height. Line: what may be carried`,
+    alt: 'Hook load against mean period, with panels and for the open grid',
+    box,
+    widthShare: 0.7,
+    shapes: [...axes, line([[left, top], at(liftPeriods.at(-1)!, lift.capacity)], 'accent')],
+  };
+}
+
+/** Two curves over the mean period with their axes, from nothing up to the largest of them and of a mark. */
+function byPeriod(closed: readonly Point[], bare: readonly Point[], mark: number, words: (value: number) => string) {
+  const largest = Math.max(mark, ...closed.map(([, value]) => value), ...bare.map(([, value]) => value));
+  const longest = liftPeriods.at(-1)!;
+  const [width, tall] = [60, 30];
+  const at = (period: number, value: number): Point => [(width * Math.min(period, longest)) / longest, (tall * value) / largest]; // prettier-ignore
+  const axes: Shape[] = [line([[0, tall], [0, 0], [width, 0]], 'thin')]; // prettier-ignore
+  const step = stepTo(largest);
+  for (let value = 0; value <= largest; value += step)
+    axes.push(line([at(0, value), at(longest, value)], 'hidden'), label(-1, at(0, value)[1] - 0.6, words(value), 'end')); // prettier-ignore
+  for (const period of liftPeriods) axes.push(label(at(period, 0)[0], -2.6, String(period)));
+  // Names stand apart where the curves end close together.
+  const [end, other] = [at(0, closed.at(-1)![1])[1], at(0, bare.at(-1)![1])[1]];
+  const apart = Math.max(0, 2.6 - Math.abs(end - other)) / 2;
+  const up = end >= other ? 1 : -1;
+  axes.push(
+    label(width / 2, -5.4, 'mean zero-crossing period, s'),
+    line(closed.map(([period, value]) => at(period, value)), 'outline'),
+    line(bare.map(([period, value]) => at(period, value)), 'thin'),
+    label(width + 1, end - 0.6 + up * apart, 'with panels', 'start'),
+    label(width + 1, other - 0.6 - up * apart, 'open grid', 'start'),
+  ); // prettier-ignore
+  return { axes, at, box: { x: -10, y: -7, width: width + 24, height: tall + 10 } };
 }

@@ -5,7 +5,8 @@ import { significant } from '../quantity/format-quantity.ts';
 import { recoveryCautions } from '../recovery/recovery-cautions.ts';
 import { heaviestStage, recoveryReport, type Emptied, type RecoveryReport } from '../recovery/recovery-report.ts';
 import type { Lift } from '../recovery/lift-stages.ts';
-import { allowedSeaFigure, hookLoadFigure } from './lift-figures.ts';
+import { allowedSeaFigure, hookByPeriodFigure, hookLoadFigure } from './lift-figures.ts';
+import { canisterFigure, riggingFigure } from './recovery-figures.ts';
 import type { Block, Section } from './note.ts';
 
 /** Putting the plate down and getting it back: the ways side by side, rope, float, sound, and the lift stage by stage. */
@@ -21,6 +22,7 @@ export function recoverySection(model: Model, print: Print): Section {
     title,
     blocks: [
       ...ways(report, print),
+      riggingFigure(model, report, print),
       ropeAndFloat(report, print),
       ...canisters(model, report, print),
       ...sound(report, print),
@@ -113,6 +115,7 @@ function canisters({ document }: Model, { canisters: all, centre }: RecoveryRepo
       ]),
       loud: all.flatMap(({ needed, canister }, i) => (needed > canister.height.si ? [i] : [])),
     },
+    ...all.slice(0, 1).map((one) => canisterFigure(one, print)),
     { kind: 'paragraph', text: `Releases, canisters and floats on the plate move its centre of mass by ${print.length(centre.moved)} in plan.` }, // prettier-ignore
   ];
 }
@@ -130,7 +133,7 @@ function sound({ acoustic }: RecoveryReport, print: Print): Block[] {
   ];
 }
 
-function lift({ lift: own, openLift }: RecoveryReport, print: Print): Block[] {
+function lift({ lift: own, openLift, legs: found }: RecoveryReport, print: Print): Block[] {
   if (!own || !openLift)
     return [{ kind: 'paragraph', tone: 'caution', text: 'No lift is described: hook loads, slack lines and allowed seas are not judged.' }]; // prettier-ignore
   const most = heaviestStage(own);
@@ -139,30 +142,33 @@ function lift({ lift: own, openLift }: RecoveryReport, print: Print): Block[] {
       kind: 'paragraph',
       text: `The heaviest stage is “${most.title.toLowerCase()}”: ${print.quantity(most.hook, 'kN', 3)} on the hook, ${print.quantity(heaviestStage(openLift).hook, 'kN', 3)} at most for the open grid; ${print.quantity(own.capacity, 'kN', 3)} may be carried. Added mass in the lift ${print.quantity(own.water.addedMass, 'kg', 3)}, open ${print.quantity(openLift.water.addedMass, 'kg', 3)}. Growth weighs ${print.quantity(own.growth, 'kg', 3)}; undrained water ${print.quantity(own.heldTubes + own.heldTrays, 'kg', 3)}.`,
     },
-    stages(own, print),
+    stages(own, found, print),
     hookLoadFigure(own, openLift, print),
     allowedSeaFigure(own, openLift, print),
+    ...[hookByPeriodFigure(own, openLift, print)].filter((figure) => figure !== null),
   ];
 }
 
-function stages({ stages: all, capacity }: Lift, print: Print): Block {
+function stages({ stages: all, capacity }: Lift, legs: RecoveryReport['legs'], print: Print): Block {
   return {
     kind: 'table',
     caption: 'Lift stage by stage (simplified method of DNV-RP-N103, from memory). Slack margin: 0.9 of the least weight over what the water lifts',
     columns: [
-      { title: 'Stage', width: 0.22 },
-      { title: 'Weight', width: 0.11, align: 'right' },
-      { title: 'Water held', width: 0.11, align: 'right' },
-      { title: 'Hook', width: 0.11, align: 'right' },
+      { title: 'Stage', width: 0.19 },
+      { title: 'Weight', width: 0.1, align: 'right' },
+      { title: 'Water held', width: 0.095, align: 'right' },
+      { title: 'Hook', width: 0.1, align: 'right' },
+      { title: 'Sling', width: 0.1, align: 'right' },
       { title: 'Factor', width: 0.085, align: 'right' },
       { title: 'Slack margin', width: 0.08, align: 'right' },
-      { title: 'If it goes wrong', width: 0.285 },
+      { title: 'If it goes wrong', width: 0.25 },
     ],
     rows: all.map(({ title, kind, weight, held, hook, dynamicFactor, slackMargin, snaps, abort }) => [
       title,
       kind === 'at rest' ? '–' : print.quantity(weight, 'kN', 3),
       held > 0 ? print.quantity(held, 'kg', 3) : '–',
       kind === 'at rest' ? '–' : print.quantity(hook, 'kN', 3),
+      kind === 'at rest' || 'missing' in legs ? '–' : print.quantity(legs.largest * hook, 'kN', 3),
       dynamicFactor === null ? '–' : dynamicFactor.toFixed(2),
       slackMargin === null ? '–' : `${slackMargin.toFixed(2)}${snaps ? ' snaps' : ''}`,
       abort,
@@ -203,21 +209,34 @@ function legs(model: Model, { legs: found, lift: own }: RecoveryReport, print: P
 function emptied(all: readonly Emptied[], model: Model, print: Print): Block[] {
   if (all.length === 0) return [];
   const time = (seconds: number | null): string => (seconds === null ? 'never' : print.quantity(seconds, 's', 3));
+  const alike = alikeOf(all);
   return [
     {
       kind: 'table',
       caption: 'Bays that hold water as the plate leaves the sea (Torricelli)',
       columns: [
-        { title: 'Bay', width: 0.2 },
-        { title: 'Water when full', width: 0.2, align: 'right' },
-        { title: 'Half empty', width: 0.2, align: 'right' },
-        { title: 'Empty', width: 0.2, align: 'right' },
-        { title: 'Openings there, and wanted', width: 0.2, align: 'right' },
+        { title: 'Bays', width: 0.3 },
+        { title: 'Water when full', width: 0.16, align: 'right' },
+        { title: 'Half empty', width: 0.15, align: 'right' },
+        { title: 'Empty', width: 0.15, align: 'right' },
+        { title: 'Openings there, and wanted', width: 0.24, align: 'right' },
       ],
-      rows: all.map(({ bay, mass, half, time: whole, hole, there }) => [placeWords(model, bay), print.quantity(mass, 'kg', 3), time(half), time(whole), `${print.quantity(there, 'mm^2', 3)}, ${print.quantity(hole, 'mm^2', 3)}`]), // prettier-ignore
-      loud: all.flatMap(({ there, hole }, i) => (there < hole ? [i] : [])),
+      rows: alike.map(([{ mass, half, time: whole, hole, there }, bays]) => [bays.map((bay) => placeWords(model, bay)).join(', '), print.quantity(mass, 'kg', 3), time(half), time(whole), `${print.quantity(there, 'mm^2', 3)}, ${print.quantity(hole, 'mm^2', 3)}`]), // prettier-ignore
+      loud: alike.flatMap(([{ there, hole }], i) => (there < hole ? [i] : [])),
     },
   ];
+}
+
+/** Bays that hold alike to six digits, each kind once with its bays. */
+function alikeOf(all: readonly Emptied[]): readonly (readonly [Emptied, readonly string[]])[] {
+  const kinds = new Map<string, [Emptied, string[]]>();
+  for (const one of all) {
+    const key = [one.mass, one.half, one.time, one.hole, one.there].map((value) => value?.toPrecision(6)).join();
+    const found = kinds.get(key);
+    if (found) found[1].push(one.bay);
+    else kinds.set(key, [one, [one.bay]]);
+  }
+  return [...kinds.values()];
 }
 
 function freeEnd({ freeEnd: end }: RecoveryReport, print: Print): Block[] {
