@@ -32,6 +32,9 @@ export const ratesField = z.strictObject({
   minutesToWeldMetre: rate,
   minutesToCutMetre: rate,
   minutesToPlacePanel: rate,
+  /** People who work on deck at once, and the vessel for an hour while panels are off. */
+  peopleOnDeck: z.number().positive().finite().optional(),
+  vesselPerHour: rate,
   /** How often in its life a panel is taken off and put back. */
   removals: rate,
 });

@@ -8,6 +8,8 @@ import { laidRaw, optionsOf, valueAt } from '../document/edit.ts';
 import { readDocument, readDocumentText, type RawDocument } from '../document/read-document.ts';
 import type { PlateDocument } from '../document/schema.ts';
 import { userRows } from '../document/user-rows.ts';
+import { againstSection } from '../note/against-section.ts';
+import { boltedAgainstWelded } from '../options/bolted-against-welded.ts';
 import { checkNote } from '../note/check-note.ts';
 import { durabilitySection } from '../note/durability-section.ts';
 import { recoverySection } from '../note/recovery-section.ts';
@@ -206,6 +208,8 @@ export function createEngine({ tell, later }: EngineWorld): Calls {
       const { model } = sound(of);
       return recoverySection(model, printIn(model.document.units));
     },
+    against: ({ option: of }) =>
+      againstSection(boltedAgainstWelded(open().raw, of), printIn(sound(of).model.document.units)),
     note: ({ option: of }) => {
       const { raw } = open();
       const ids = [null, ...optionsOf(raw).map(({ id }) => id)];

@@ -58,6 +58,8 @@ export interface EngineCalls {
   /** How the plate is put down and got back, as the note tells it. */
   readonly recovery: { readonly takes: { readonly option: string | null }; readonly gives: Section };
   readonly fatigue: { readonly takes: { readonly option: string | null }; readonly gives: Section };
+  /** An option bolted and welded with all else equal, as the note tells it. */
+  readonly against: { readonly takes: { readonly option: string | null }; readonly gives: Section };
   /** The check note of an option. */
   readonly note: { readonly takes: { readonly option: string | null }; readonly gives: Note };
   /** What a typed text means, before it becomes an edit. */

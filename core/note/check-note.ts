@@ -4,6 +4,8 @@ import type { Appraisal } from '../appraise.ts';
 import type { RawDocument } from '../document/read-document.ts';
 import type { Comparison } from '../options/compare.ts';
 import { programVersion, resultOf } from '../result.ts';
+import { againstSection } from './against-section.ts';
+import { boltedAgainstWelded } from '../options/bolted-against-welded.ts';
 import { bothForcesSection } from './both-forces-section.ts';
 import { checkSections } from './check-sections.ts';
 import { cautionSection, signOffSection, sourceSection } from './closing-sections.ts';
@@ -18,6 +20,7 @@ import { assumptionSection, inputSection } from './input-sections.ts';
 import { loadSection } from './load-section.ts';
 import { massSection } from './mass-section.ts';
 import type { Model } from '../model.ts';
+import { searchSection } from './search-section.ts';
 import type { Note } from './note.ts';
 import { emptyRegister, type Register } from '../issue/register.ts';
 import { resultSummary } from '../issue/result-summary.ts';
@@ -74,6 +77,9 @@ export function checkNote(
       ...checkSections(appraisal),
       ...bothForcesSection(appraisal, print),
       comparisonSection(comparison, print),
+      ...searchSection(raw, model, print),
+      // Who gives rates wants the page; without them most of it says what is missing.
+      ...(model.document.rates ? [againstSection(boltedAgainstWelded(raw, appraisal.optionId), print)] : []),
       cautionSection(appraisal),
       sourceSection(appraisal),
       revisionSection(place, {

@@ -1,5 +1,7 @@
 import type { BoltedFixing, WeldedFixing } from '../document/schema.ts';
 import type { Print } from '../print-in.ts';
+import { significant } from '../quantity/format-quantity.ts';
+import { offshoreHours } from './cost-of-rates.ts';
 import type { BoltedAgainstWelded, FixedSo } from './bolted-against-welded.ts';
 
 /** A line of the page: what is compared, and what is so of either. */
@@ -7,18 +9,33 @@ export interface AgainstRow {
   readonly title: string;
   readonly bolted: string;
   readonly welded: string;
+  /** Where the figures come from: a rule, what was computed, or who stated them. */
+  readonly source: string;
+}
+
+const computed = 'computed: geometry, catalogue and allowances of the document';
+const practice = 'common practice, no source';
+
+/** Rules of the checks that govern on either side, in short. */
+function rulesOf(...rows: readonly FixedSo['strength'][]): string {
+  const words = rows.flatMap((row) =>
+    (row?.sources ?? []).map(({ document, clause }) => (clause ? `${document}, ${clause}` : document)),
+  );
+  return [...new Set(words)].join('; ') || 'no check is made';
 }
 
 /** Parts that are loose in the hand at sea, for one bolt; the nut stays on its thread only where it is captive. */
 const loose = { 'through-bolt with sleeve': 4, 'one-sided': 2, 'welded stud': 2, 'tapped pad': 2, clamp: 4 } as const;
 
-/** The page's lines, in the order in which people argue. Words that no rule gives are marked as common practice. */
+/** The page's lines, in the order in which people argue. Words that no rule gives are marked as common practice in their source. */
 export function againstRows({ bolted, welded, rates }: BoltedAgainstWelded, print: Print): readonly AgainstRow[] {
-  const both = (title: string, of: (side: FixedSo) => string): AgainstRow => ({
+  const both = (title: string, of: (side: FixedSo) => string, source = computed): AgainstRow => ({
     title,
     bolted: of(bolted),
     welded: of(welded),
+    source,
   });
+  const stated = rates ? `minutes stated by the user (${rates.source})` : 'no rates are stated';
   const q = (side: FixedSo, id: string, unit: string) => print.quantity(side.appraisal.quantities[id]!.value, unit);
   const gravest = (row: FixedSo['strength']) =>
     row === null
@@ -43,12 +60,28 @@ export function againstRows({ bolted, welded, rates }: BoltedAgainstWelded, prin
       : count === 0
         ? 'none'
         : `${((each * count) / 60).toFixed(1)} h of one person`;
+  const offshore = ({ work }: FixedSo): string => {
+    const { hours, missing } = offshoreHours(work, rates);
+    return hours === null ? `not without: ${missing.join(', ')}` : `${significant(hours, 3)} h`;
+  };
   const torque = bolts.find(({ tightening }) => tightening)?.tightening;
   const cathodic = bolted.appraisal.model.document.protection.cathodic;
   return [
-    both('Strength of panels and fixings, gravest', ({ strength }) => gravest(strength)),
-    both('Fatigue of panels and fixings, gravest', ({ fatigue }) => gravest(fatigue)),
-    both('Life that this fatigue detail lasts', ({ fatigueLife }) => years(fatigueLife)),
+    both(
+      'Strength of panels and fixings, gravest',
+      ({ strength }) => gravest(strength),
+      rulesOf(bolted.strength, welded.strength),
+    ),
+    both(
+      'Fatigue of panels and fixings, gravest',
+      ({ fatigue }) => gravest(fatigue),
+      rulesOf(bolted.fatigue, welded.fatigue),
+    ),
+    both(
+      'Life that this fatigue detail lasts',
+      ({ fatigueLife }) => years(fatigueLife),
+      'design life over the utilisation of damage',
+    ),
     both('Checks that fail', ({ fails }) => fails.join('; ') || 'none'),
     both('Checks that cannot be judged', ({ unjudged }) => unjudged.join('; ') || 'none'),
     both('Mass in air', (side) => q(side, 'mass.air', 'kg')),
@@ -60,21 +93,26 @@ export function againstRows({ bolted, welded, rates }: BoltedAgainstWelded, prin
     both('Weld length', ({ work }) => print.quantity(work.weld, 'm')),
     {
       title: 'Time to fit on deck',
+      source: stated,
       bolted: minutes(rates?.minutesToFitBolt, bolted.work.bolts, 'minutesToFitBolt'),
       welded: minutes(rates?.minutesToWeldMetre, welded.work.weld, 'minutesToWeldMetre'),
     },
     {
       title: 'Time to remove on deck',
+      source: stated,
       bolted: minutes(rates?.minutesToRemoveBolt, bolted.work.bolts, 'minutesToRemoveBolt'),
       welded: minutes(rates?.minutesToCutMetre, welded.work.weld, 'minutesToCutMetre'),
     },
+    both('Hours offshore over the life, taking off and putting back', offshore, stated),
     {
       title: 'Loose parts at sea',
+      source: 'counted: bolt, nut and washers of each bolt',
       bolted: `${parts} (bolts, nuts, washers). Captive nuts or studs lessen them; count them out and in.`,
       welded: 'none',
     },
     {
       title: 'Anti-seize and torque',
+      source: torque ? 'stated by the user' : 'T = k d F',
       bolted: torque
         ? `${torque.torque.typed}, k from ${torque.k.low} to ${torque.k.high} (${torque.k.source}). Anti-seize lowers k: the same torque then gives more preload.`
         : 'No tightening is stated. Anti-seize lowers k in T = k d F: the same torque then gives more preload, so state k for the lubricant used.',
@@ -82,37 +120,43 @@ export function againstRows({ bolted, welded, rates }: BoltedAgainstWelded, prin
     },
     {
       title: 'Corrosion and crevice',
-      bolted: `Crevice all round under the lap and at each hole; drilled tubes let water in and need coating again.${cathodic ? '' : ' No cathodic protection is stated.'} (common practice, no source)`,
-      welded: `${welds.every(({ pattern }) => pattern === 'all round') ? 'Welded all round, the lap is closed; ' : 'Not welded all round: the lap is an open crevice; '}coating is burnt beside the weld and inside the tube. (common practice, no source)`,
+      source: practice,
+      bolted: `Crevice all round under the lap and at each hole; drilled tubes let water in and need coating again.${cathodic ? '' : ' No cathodic protection is stated.'}`,
+      welded: `${welds.every(({ pattern }) => pattern === 'all round') ? 'Welded all round, the lap is closed; ' : 'Not welded all round: the lap is an open crevice; '}coating is burnt beside the weld and inside the tube.`,
     },
     {
       title: 'Inspection',
-      bolted: 'By eye and wrench; loosening shows. Holes under washers are hidden. (common practice, no source)',
-      welded: 'Toes by eye or dye; a crack from the root is hidden until it is through. (common practice, no source)',
+      source: practice,
+      bolted: 'By eye and wrench; loosening shows. Holes under washers are hidden.',
+      welded: 'Toes by eye or dye; a crack from the root is hidden until it is through.',
     },
     {
       title: 'Distortion',
+      source: practice,
       bolted: 'none from heat',
-      welded:
-        'Shrinkage pulls thin panels out of flat and bends tubes: weld in steps, and measure. (common practice, no source)',
+      welded: 'Shrinkage pulls thin panels out of flat and bends tubes: weld in steps, and measure.',
     },
     {
       title: 'Reuse',
-      bolted: 'Panel can come off and go on again; preloaded bolts are not used twice. (common practice, no source)',
-      welded:
-        'Panel is cut off; the tube’s face has to be ground and looked at for cracks. (common practice, no source)',
+      source: practice,
+      bolted: 'Panel can come off and go on again; preloaded bolts are not used twice.',
+      welded: 'Panel is cut off; the tube’s face has to be ground and looked at for cracks.',
     },
     {
       title: 'Risk',
+      source: practice,
       bolted:
         'Loosening under reversing load; a lost row of bolts is among the cases. Preload holds only as long as it is there.',
       welded:
         'Hot work near coatings and closed spaces: a permit, and vent sealed tubes before heat. Cracks may run into the tube.',
     },
-    both('Cost by the rates given', ({ cost }) =>
-      cost.total === null
-        ? `not without rates for: ${cost.missing.join(', ')}`
-        : `${cost.total.toFixed(0)} ${rates?.currency ?? ''}`,
+    both(
+      'Cost by the rates given',
+      ({ cost }) =>
+        cost.total === null
+          ? `not without rates for: ${cost.missing.join(', ')}`
+          : `${cost.total.toFixed(0)} ${rates?.currency ?? ''}`,
+      rates ? `rates stated by the user (${rates.source})` : 'no rates are stated',
     ),
   ];
 }

@@ -102,7 +102,7 @@ function fixedSo(kind: FixingKind, appraisal: Appraisal, rates: Rates | undefine
   };
 }
 
-const varied = ['labourPerHour', 'platePerKg', 'cutPerMetre', 'perHole', 'perBolt', 'weldPerMetre', 'recoatPerMetre', 'recoatPerHole', 'minutesToFitBolt', 'minutesToRemoveBolt', 'minutesToWeldMetre', 'minutesToCutMetre', 'removals'] as const; // prettier-ignore
+const varied = ['labourPerHour', 'platePerKg', 'cutPerMetre', 'perHole', 'perBolt', 'weldPerMetre', 'recoatPerMetre', 'recoatPerHole', 'minutesToFitBolt', 'minutesToRemoveBolt', 'minutesToWeldMetre', 'minutesToCutMetre', 'vesselPerHour', 'removals'] as const; // prettier-ignore
 
 /**
  * What would turn the decision round. The difference of the two costs is linear in each rate by itself, so it is solved

@@ -53,13 +53,16 @@ export function compare(
 export function compared(appraisal: Appraisal, base: Appraisal): ComparedOption {
   const made = appraisal.rows.filter(({ verdict }) => verdict !== 'not applicable');
   const value = (of: Appraisal, id: ComparedQuantity) => of.quantities[id]?.value as number;
-  const record = (make: (id: ComparedQuantity) => number) => Object.fromEntries(comparedQuantities.map((id) => [id, make(id)])) as Record<ComparedQuantity, number>;
+  const record = (make: (id: ComparedQuantity) => number) =>
+    Object.fromEntries(comparedQuantities.map((id) => [id, make(id)])) as Record<ComparedQuantity, number>;
   const checks: Record<string, CheckRow> = {};
   for (const row of made) {
     const leader = checks[row.id];
     if (!leader || graver(row, leader) < 0) checks[row.id] = row;
   }
-  const numbered = made.filter(({ utilisation }) => utilisation !== null).sort((a, b) => (b.utilisation as number) - (a.utilisation as number));
+  const numbered = made
+    .filter(({ utilisation }) => utilisation !== null)
+    .sort((a, b) => (b.utilisation as number) - (a.utilisation as number));
   return {
     id: appraisal.optionId,
     title: appraisal.optionTitle,

@@ -58,6 +58,8 @@ export function costOfRates(work: CountedWork, rates: Rates | undefined): Cost {
   const made = [...lines.map((line) => lineOf(line, 1)), ...removal.map((line) => lineOf(line, times))].filter(
     (line) => line !== null,
   );
+  const vessel = vesselLine(work, rates);
+  if (vessel) made.push(vessel);
   const missing = [...new Set(made.flatMap((line) => line.missing))];
   return {
     lines: made,
@@ -78,4 +80,36 @@ export function costOfRates(work: CountedWork, rates: Rates | undefined): Cost {
     const labour = minutes ? (rates!.labourPerHour as number) / 60 : 1;
     return { title, money: count * (rates![rate] as number) * labour * (repeated as number), missing: [] };
   }
+}
+
+/**
+ * Hours that a vessel waits over the life while panels are taken off and put back: minutes of one person's work over the
+ * people who work at once, for each removal. Null with what is missing.
+ */
+export function offshoreHours(
+  { bolts, weld }: Pick<CountedWork, 'bolts' | 'weld'>,
+  rates: Rates | undefined,
+): { readonly hours: number | null; readonly missing: readonly RateName[] } {
+  if (rates?.removals === 0) return { hours: 0, missing: [] };
+  const needed: readonly RateName[] = [
+    'removals',
+    'peopleOnDeck',
+    ...(bolts > 0 ? (['minutesToRemoveBolt', 'minutesToFitBolt'] as const) : []),
+    ...(weld > 0 ? (['minutesToCutMetre', 'minutesToWeldMetre'] as const) : []),
+  ];
+  const missing = needed.filter((name) => rates?.[name] === undefined);
+  if (!rates || missing.length > 0) return { hours: null, missing };
+  const of = (name: RateName): number => rates[name] as number;
+  const minutes =
+    (bolts > 0 ? bolts * (of('minutesToRemoveBolt') + of('minutesToFitBolt')) : 0) +
+    (weld > 0 ? weld * (of('minutesToCutMetre') + of('minutesToWeldMetre')) : 0);
+  return { hours: (of('removals') * minutes) / 60 / of('peopleOnDeck'), missing: [] };
+}
+
+/** The vessel that waits, where the user gives its rate: without it the vessel is no line, for many have none to pay. */
+function vesselLine(work: CountedWork, rates: Rates | undefined): CostLine | null {
+  if (rates?.vesselPerHour === undefined) return null;
+  const { hours, missing } = offshoreHours(work, rates);
+  if (hours === 0) return null;
+  return { title: 'Vessel while panels are off', money: hours === null ? null : hours * rates.vesselPerHour, missing };
 }

@@ -94,10 +94,11 @@ function againstText(against: BoltedAgainstWelded, system: UnitSystem): string {
   return [
     ...against.said,
     '',
-    ...againstRows(against, print).flatMap(({ title, bolted, welded }) => [
+    ...againstRows(against, print).flatMap(({ title, bolted, welded, source }) => [
       title,
       `  bolted  ${bolted}`,
       `  welded  ${welded}`,
+      `  from    ${source}`,
     ]),
     '',
     ...turnWords(against, print),

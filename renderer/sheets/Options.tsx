@@ -12,6 +12,7 @@ import { said } from '../state/said.ts';
 import { takeOverOptions } from '../state/take-over-options.ts';
 import { useWorkbench } from '../state/workbench.ts';
 import { texts } from '../texts.ts';
+import { BoltedAgainstWelded } from './BoltedAgainstWelded.tsx';
 import './options.css';
 
 /** Options as named differences, side by side in full. */
@@ -33,6 +34,7 @@ export function OptionsSheet() {
           </section>
         </>
       )}
+      <BoltedAgainstWelded />
       <OtherDocument />
     </div>
   );

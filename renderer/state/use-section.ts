@@ -5,7 +5,7 @@ import { useSession } from './session-context.ts';
 import { useWorkbench } from './workbench.ts';
 
 /** A section of the note for the shown option, asked anew whenever the result changes; null until it is there. */
-export function useSection(name: 'fatigue' | 'durability' | 'recovery'): Section | null {
+export function useSection(name: 'fatigue' | 'durability' | 'against' | 'recovery'): Section | null {
   const { engine } = useSession();
   const result = useWorkbench((state) => state.result);
   const [section, setSection] = useState<Section | null>(null);
