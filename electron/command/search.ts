@@ -171,7 +171,7 @@ function searchText(problem: Problem, state: SearchState, found: readonly ShownO
     ),
   ];
   return [
-    `${options} options${piece.of > 1 ? `, piece ${piece.index + 1} of ${piece.of}` : ''}: ${state.decided} decided, ${state.judged} judged by checks, ${state.passing} pass, ${state.beaten} put aside by their aims alone.`,
+    `${options} options${piece.of > 1 ? `, piece ${piece.index + 1} of ${piece.of}` : ''}: ${state.decided} decided, ${state.judged} judged by checks, ${state.passing} pass, ${state.beaten} put aside because one found is better.`,
     ...(space.aside.length > 0 ? [`SET ASIDE, not judged by in this search: ${space.aside.join(', ')}.`] : []),
     ...(unjudged.length > 0 ? [`CANNOT BE JUDGED in what is found: ${unjudged.join('; ')}.`] : []),
     ...(stops.length > 0 ? [`Stopped by: ${stops.map(({ title, count }) => `${title} (${count})`).join('; ')}.`] : []),

@@ -61,5 +61,5 @@ export function BoltedAgainstWelded() {
 
 function Page() {
   const section = useSection('against');
-  return section ? <SectionView section={section} level={4} /> : <p className="quiet">{t.reading}</p>;
+  return section ? <SectionView section={section} level={3} /> : <p className="quiet">{t.reading}</p>;
 }

@@ -4,7 +4,7 @@ import { readDocumentText } from '../../core/document/read-document.ts';
 import { printIn } from '../../core/print-in.ts';
 import { againstRows } from '../../core/options/bolted-against-welded-rows.ts';
 import { boltedAgainstWelded } from '../../core/options/bolted-against-welded.ts';
-import { costOfRates } from '../../core/options/cost-of-rates.ts';
+import { costOfRates, offshoreHours } from '../../core/options/cost-of-rates.ts';
 
 const raw = readDocumentText(readFileSync('samples/small.stillplate.json', 'utf8'));
 // Invented rates: only that the turning point is where the two costs meet is tried.
@@ -52,4 +52,16 @@ it('gives no cost without rates, and says which are missing', () => {
     removals: 0,
   };
   expect(costOfRates({ plate: 10, cut: 0, holes: 0, bolts: 4, weld: 0, panels: 1 }, some).total).toBeCloseTo(56, 12);
+});
+
+it('counts the hours that a vessel waits, by hand: 2 removals of 4 bolts at 3 + 2 min by 2 people are 20 min', () => {
+  const work = { plate: 0, cut: 0, holes: 0, bolts: 4, weld: 0, panels: 0 };
+  const some = { currency: 'EUR', source: 'invented', minutesToFitBolt: 3, minutesToRemoveBolt: 2, removals: 2, peopleOnDeck: 2 }; // prettier-ignore
+  expect(offshoreHours(work, some).hours).toBeCloseTo(1 / 3, 12);
+  expect(offshoreHours({ ...work, weld: 1 }, some)).toEqual({
+    hours: null,
+    missing: ['minutesToCutMetre', 'minutesToWeldMetre'],
+  });
+  const line = costOfRates(work, { ...some, vesselPerHour: 900 }).lines.find(({ title }) => /Vessel/.test(title));
+  expect(line!.money).toBeCloseTo(300, 9);
 });

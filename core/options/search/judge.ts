@@ -14,20 +14,25 @@ export interface Stop {
 }
 
 export type Judgement =
-  | { readonly holds: true; readonly use: number; readonly unjudged: number }
-  | { readonly holds: false; readonly stop: Stop };
+  /** `governs`: place in `checks` of the check with the highest utilisation; null where none has one. */
+  | { readonly holds: true; readonly use: number; readonly unjudged: number; readonly governs: number | null }
+  | { readonly holds: false; readonly stop: Stop }
+  | { readonly holds: false; readonly beaten: true; readonly governs: number };
 
 /**
  * Judges a model by every check that is not set aside, in the given order, and leaves off at the first that stops it:
  * the same rows as `appraise` makes, without findings, quantities and words for what nobody will look at.
- * `order`: indices into `checks`.
+ * `order`: indices into `checks`. `beatenAt`: true where an option with this utilisation, or more, is beaten by one found;
+ * the highest so far only grows, so that the checks that are left need not be made.
  */
 export function judge(
   model: Model,
   order: readonly number[],
   { aside, judged }: { readonly aside: ReadonlySet<string>; readonly judged: boolean },
+  beatenAt: (use: number) => boolean = () => false,
 ): Judgement {
   let use = 0;
+  let governs: number | null = null;
   let unjudged = 0;
   for (const at of order) {
     const check = checks[at]!;
@@ -38,10 +43,13 @@ export function judge(
     for (const row of rows) {
       if (aside.has(row.limitState)) continue;
       if (row.verdict === 'cannot be judged') unjudged++;
-      if (!row.detailing && row.utilisation !== null && row.utilisation > use) use = row.utilisation;
+      if (row.detailing || row.utilisation === null || row.utilisation <= use) continue;
+      use = row.utilisation;
+      governs = at;
     }
+    if (governs === at && beatenAt(use)) return { holds: false, beaten: true, governs };
   }
-  return { holds: true, use, unjudged };
+  return { holds: true, use, unjudged, governs };
 }
 
 /** The gravest row that the search does not allow, or null. */

@@ -33,7 +33,7 @@ export interface SearchState {
   /** Judged by checks. */
   readonly judged: number;
   readonly passing: number;
-  /** Put aside by their aims alone, because one found is as good in all and better in some. */
+  /** Put aside because one found is as good in all and better in some: by their aims alone, or by the utilisation of the checks made so far. */
   readonly beaten: number;
   /** What stopped the others: check (or limit) to how many. */
   readonly stopped: Readonly<Record<string, { readonly title: string; readonly count: number }>>;
@@ -107,7 +107,7 @@ export function searchProblem(raw: RawDocument, space: SearchSpace, piece: Piece
 /**
  * The front of best compromises: every option that passes and that none beats. Exact: zones are counted through depth
  * first, candidates in the order of the first aim; what a found option beats already in the least that it could still
- * have is left out with all that follows from it, and nothing else is. A generator: each step decides a column (options
+ * have (with the utilisation of the checks made so far) is left out with all that follows from it, and nothing else is. A generator: each step decides a column (options
  * that differ in the last zone's thickness alone) and hands out its state; leave it at any step and go on from that state
  * later. Memory: the aims of each zone's candidates and the front, however long it runs. The same input gives the same
  * answer, cut in pieces or whole.
@@ -230,17 +230,22 @@ export function* search(
       const digits = [...prefix, members[i]!];
       const verdict = by.judge(digits, order, front);
       if (!verdict.holds) {
-        if (verdict.plain === 'beaten') beaten++;
-        else {
+        if (verdict.plain === 'beaten') {
+          beaten++;
+          order = withFirst(order, verdict.governs);
+        } else {
           judged++;
           count(verdict.stop.check, verdict.stop.title, 1);
-          const first = order.findIndex((check) => checks[check]!.id === verdict.stop.check);
-          if (first > 0) order = [order[first]!, ...order.slice(0, first), ...order.slice(first + 1)];
+          order = withFirst(
+            order,
+            order.find((check) => checks[check]!.id === verdict.stop.check),
+          );
         }
         continue;
       }
       judged++;
       passing++;
+      order = withFirst(order, verdict.governs);
       if (!front.some(({ aims }) => dominates(aims, verdict.aims)))
         front = [
           ...front.filter(({ aims }) => !dominates(verdict.aims, aims)),
@@ -249,6 +254,13 @@ export function* search(
     }
     return { ...before, front, judged, passing, beaten, order, stopped, decided: before.decided + members.length };
   }
+}
+
+/** An order of checks with one of them made first. */
+function withFirst(order: readonly number[], check: number | null | undefined): readonly number[] {
+  return check === null || check === undefined || order[0] === check
+    ? order
+    : [check, ...order.filter((other) => other !== check)];
 }
 
 /** How the search knows an option: what its aims are without loads, and what the checks say of it. */
@@ -266,8 +278,14 @@ export const evaluationOf = (problem: Problem): Evaluation => ({
 });
 
 export type Verdict =
-  | { readonly holds: true; readonly aims: readonly number[]; readonly unjudged: number }
-  | { readonly holds: false; readonly stop: Stop; readonly plain?: 'beaten' | 'limit' };
+  /** `governs`: the check to make first for the next option, for it is the likeliest to decide it; null: as before. */
+  | {
+      readonly holds: true;
+      readonly aims: readonly number[];
+      readonly unjudged: number;
+      readonly governs?: number | null;
+    }
+  | { readonly holds: false; readonly stop: Stop; readonly plain?: 'beaten' | 'limit'; readonly governs?: number };
 
 /** Judges one option from its document: limits first, then whether it is beaten, then the checks in the order given. */
 export function judgedOption(
@@ -292,11 +310,19 @@ export function judgedOption(
     if (limit) return { holds: false, stop: limit, plain: 'limit' };
     const low = space.aims.map((aim) => (aim === 'use' ? 0 : plain[aim as keyof PlainAims]));
     if (front.some(({ aims }) => dominates(aims, low))) return { holds: false, stop: beatenStop, plain: 'beaten' };
-    const verdict = judge(modelOf(document), order, { aside, judged: space.judged });
+    const useAt = space.aims.indexOf('use');
+    const beatenAt = (use: number): boolean => {
+      if (useAt < 0) return false;
+      const soFar = low.map((value, k) => (k === useAt ? use : value));
+      return front.some(({ aims }) => dominates(aims, soFar));
+    };
+    const verdict = judge(modelOf(document), order, { aside, judged: space.judged }, beatenAt);
+    if ('beaten' in verdict) return { holds: false, stop: beatenStop, plain: 'beaten', governs: verdict.governs };
     if (!verdict.holds) return verdict;
     return {
       holds: true,
       unjudged: verdict.unjudged,
+      governs: verdict.governs,
       aims: space.aims.map((aim, k) => (aim === 'use' ? verdict.use : low[k]!)),
     };
   } catch (error) {
