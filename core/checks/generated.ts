@@ -6405,6 +6405,103 @@ export function recoveryCanisterBolts_allowableStress(v: Readonly<Record<"m_c" |
   return [_F_h, _F_u, _F_t, _F_v, _F_t_Rd, _F_v_Rd, _u, _u_low, _u_high, _range0];
 }
 
+export function panelBucklingByHand_partialFactors(v: Readonly<Record<"M_0" | "N_0" | "T_0" | "A_0" | "I_0" | "J_0" | "e_0" | "M_1" | "N_1" | "T_1" | "A_1" | "I_1" | "J_1" | "e_1" | "a" | "b" | "four" | "t" | "E" | "nu" | "f_y" | "gamma_M1", number>>): number[] {
+  const _M_0 = v.M_0;
+  const _N_0 = v.N_0;
+  const _T_0 = v.T_0;
+  const _A_0 = v.A_0;
+  const _I_0 = v.I_0;
+  const _J_0 = v.J_0;
+  const _e_0 = v.e_0;
+  const _M_1 = v.M_1;
+  const _N_1 = v.N_1;
+  const _T_1 = v.T_1;
+  const _A_1 = v.A_1;
+  const _I_1 = v.I_1;
+  const _J_1 = v.J_1;
+  const _e_1 = v.e_1;
+  const _a = v.a;
+  const _b = v.b;
+  const _four = v.four;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _f_y = v.f_y;
+  const _gamma_M1 = v.gamma_M1;
+  const _A_p0 = finite(_t * _b / 2, "A_p0");
+  const _mu_0 = finite(_A_0 * _A_p0 / finite(_A_0 + _A_p0, "A_0 + A_p0"), "mu_0");
+  const _sigma_x = finite(_M_0 * _e_0 * _mu_0 / finite(_I_0 + Math.pow(_e_0, 2) * _mu_0, "I_0 + e_0 ^ 2 * mu_0") / _A_p0 + _N_0 / finite(_A_0 + _A_p0, "A_0 + A_p0"), "sigma_x");
+  const _A_p1 = finite(_t * _a / 2, "A_p1");
+  const _mu_1 = finite(_A_1 * _A_p1 / finite(_A_1 + _A_p1, "A_1 + A_p1"), "mu_1");
+  const _sigma_y = finite(_M_1 * _e_1 * _mu_1 / finite(_I_1 + Math.pow(_e_1, 2) * _mu_1, "I_1 + e_1 ^ 2 * mu_1") / _A_p1 + _N_1 / finite(_A_1 + _A_p1, "A_1 + A_p1"), "sigma_y");
+  const _tau = finite(Math.max(finite(2 * _e_0 * _T_0 / _J_0, "2 * e_0 * T_0 / J_0"), finite(2 * _e_1 * _T_1 / _J_1, "2 * e_1 * T_1 / J_1")), "tau");
+  const _sigma_m = finite(Math.sqrt(Math.pow(_sigma_x, 2) + _sigma_x * _sigma_y + Math.pow(_sigma_y, 2) + 3 * Math.pow(_tau, 2)), "sigma_m");
+  const _sigma_1 = finite(Math.pow(Math.PI, 2) * _E / finite(12 * (1 - Math.pow(_nu, 2)), "12 * (1 - nu ^ 2)") * Math.pow(finite(_t / finite(Math.min(_a, _b), "min(a, b)"), "t / min(a, b)"), 2), "sigma_1");
+  const _r = finite(Math.min(_a, _b) / finite(Math.max(_a, _b), "max(a, b)"), "r");
+  const _sigma_2 = finite(Math.pow(Math.PI, 2) * _E / finite(12 * (1 - Math.pow(_nu, 2)), "12 * (1 - nu ^ 2)") * Math.pow(finite(_t / finite(Math.max(_a, _b), "max(a, b)"), "t / max(a, b)"), 2), "sigma_2");
+  const _sigma_xcr = finite(_four > 0 ? (_a < _b ? Math.pow(finite(1 + Math.pow(_r, 2), "1 + r ^ 2"), 2) : 4) * _sigma_1 : _sigma_2, "sigma_xcr");
+  const _sigma_ycr = finite(_four > 0 ? (_a < _b ? 4 : Math.pow(finite(1 + Math.pow(_r, 2), "1 + r ^ 2"), 2)) * _sigma_1 : _sigma_2, "sigma_ycr");
+  const _tau_cr = finite(_four > 0 ? (5.34 + 4 * Math.pow(_r, 2)) * _sigma_1 : _sigma_2, "tau_cr");
+  const _r_c = finite(_sigma_x / _sigma_xcr + _sigma_y / _sigma_ycr, "r_c");
+  const _alpha_cr = finite(1 / finite(_r_c / 2 + Math.sqrt(Math.pow(_r_c, 2) / 4 + Math.pow(finite(_tau / _tau_cr, "tau / tau_cr"), 2)), "r_c / 2 + sqrt(r_c ^ 2 / 4 + (tau / tau_cr) ^ 2)"), "alpha_cr");
+  const _alpha_ult = finite(_f_y / _sigma_m, "alpha_ult");
+  const _lambda_p = finite(Math.sqrt(_alpha_ult / _alpha_cr), "lambda_p");
+  const _phi = finite(0.5 * (1 + 0.21 * (_lambda_p - 0.2) + Math.pow(_lambda_p, 2)), "phi");
+  const _chi_c = finite(Math.min(1, finite(1 / finite(_phi + Math.sqrt(Math.pow(_phi, 2) - Math.pow(_lambda_p, 2)), "phi + sqrt(phi ^ 2 - lambda_p ^ 2)"), "1 / (phi + sqrt(phi ^ 2 - lambda_p ^ 2))")), "chi_c");
+  const _sigma_Rd = finite(_chi_c * _f_y / _gamma_M1, "sigma_Rd");
+  const _sigma_xs = finite(_M_0 * _e_0 / _I_0 + _N_0 / _A_0, "sigma_xs");
+  const _range0 = finite(_sigma_m <= _sigma_Rd ? 1 : 0, "range0");
+  return [_A_p0, _mu_0, _sigma_x, _A_p1, _mu_1, _sigma_y, _tau, _sigma_m, _sigma_1, _r, _sigma_2, _sigma_xcr, _sigma_ycr, _tau_cr, _r_c, _alpha_cr, _alpha_ult, _lambda_p, _phi, _chi_c, _sigma_Rd, _sigma_xs, _range0];
+}
+
+export function panelBucklingByHand_allowableStress(v: Readonly<Record<"M_0" | "N_0" | "T_0" | "A_0" | "I_0" | "J_0" | "e_0" | "M_1" | "N_1" | "T_1" | "A_1" | "I_1" | "J_1" | "e_1" | "a" | "b" | "four" | "t" | "E" | "nu" | "f_y" | "Omega_b", number>>): number[] {
+  const _M_0 = v.M_0;
+  const _N_0 = v.N_0;
+  const _T_0 = v.T_0;
+  const _A_0 = v.A_0;
+  const _I_0 = v.I_0;
+  const _J_0 = v.J_0;
+  const _e_0 = v.e_0;
+  const _M_1 = v.M_1;
+  const _N_1 = v.N_1;
+  const _T_1 = v.T_1;
+  const _A_1 = v.A_1;
+  const _I_1 = v.I_1;
+  const _J_1 = v.J_1;
+  const _e_1 = v.e_1;
+  const _a = v.a;
+  const _b = v.b;
+  const _four = v.four;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _f_y = v.f_y;
+  const _Omega_b = v.Omega_b;
+  const _A_p0 = finite(_t * _b / 2, "A_p0");
+  const _mu_0 = finite(_A_0 * _A_p0 / finite(_A_0 + _A_p0, "A_0 + A_p0"), "mu_0");
+  const _sigma_x = finite(_M_0 * _e_0 * _mu_0 / finite(_I_0 + Math.pow(_e_0, 2) * _mu_0, "I_0 + e_0 ^ 2 * mu_0") / _A_p0 + _N_0 / finite(_A_0 + _A_p0, "A_0 + A_p0"), "sigma_x");
+  const _A_p1 = finite(_t * _a / 2, "A_p1");
+  const _mu_1 = finite(_A_1 * _A_p1 / finite(_A_1 + _A_p1, "A_1 + A_p1"), "mu_1");
+  const _sigma_y = finite(_M_1 * _e_1 * _mu_1 / finite(_I_1 + Math.pow(_e_1, 2) * _mu_1, "I_1 + e_1 ^ 2 * mu_1") / _A_p1 + _N_1 / finite(_A_1 + _A_p1, "A_1 + A_p1"), "sigma_y");
+  const _tau = finite(Math.max(finite(2 * _e_0 * _T_0 / _J_0, "2 * e_0 * T_0 / J_0"), finite(2 * _e_1 * _T_1 / _J_1, "2 * e_1 * T_1 / J_1")), "tau");
+  const _sigma_m = finite(Math.sqrt(Math.pow(_sigma_x, 2) + _sigma_x * _sigma_y + Math.pow(_sigma_y, 2) + 3 * Math.pow(_tau, 2)), "sigma_m");
+  const _sigma_1 = finite(Math.pow(Math.PI, 2) * _E / finite(12 * (1 - Math.pow(_nu, 2)), "12 * (1 - nu ^ 2)") * Math.pow(finite(_t / finite(Math.min(_a, _b), "min(a, b)"), "t / min(a, b)"), 2), "sigma_1");
+  const _r = finite(Math.min(_a, _b) / finite(Math.max(_a, _b), "max(a, b)"), "r");
+  const _sigma_2 = finite(Math.pow(Math.PI, 2) * _E / finite(12 * (1 - Math.pow(_nu, 2)), "12 * (1 - nu ^ 2)") * Math.pow(finite(_t / finite(Math.max(_a, _b), "max(a, b)"), "t / max(a, b)"), 2), "sigma_2");
+  const _sigma_xcr = finite(_four > 0 ? (_a < _b ? Math.pow(finite(1 + Math.pow(_r, 2), "1 + r ^ 2"), 2) : 4) * _sigma_1 : _sigma_2, "sigma_xcr");
+  const _sigma_ycr = finite(_four > 0 ? (_a < _b ? 4 : Math.pow(finite(1 + Math.pow(_r, 2), "1 + r ^ 2"), 2)) * _sigma_1 : _sigma_2, "sigma_ycr");
+  const _tau_cr = finite(_four > 0 ? (5.34 + 4 * Math.pow(_r, 2)) * _sigma_1 : _sigma_2, "tau_cr");
+  const _r_c = finite(_sigma_x / _sigma_xcr + _sigma_y / _sigma_ycr, "r_c");
+  const _alpha_cr = finite(1 / finite(_r_c / 2 + Math.sqrt(Math.pow(_r_c, 2) / 4 + Math.pow(finite(_tau / _tau_cr, "tau / tau_cr"), 2)), "r_c / 2 + sqrt(r_c ^ 2 / 4 + (tau / tau_cr) ^ 2)"), "alpha_cr");
+  const _alpha_ult = finite(_f_y / _sigma_m, "alpha_ult");
+  const _n_e = finite(_alpha_ult / _alpha_cr, "n_e");
+  const _F_cr = finite(_n_e <= 2.25 ? Math.pow(0.658, _n_e) * _f_y : 0.877 * _f_y / _n_e, "F_cr");
+  const _sigma_Rd = finite(_F_cr / _Omega_b, "sigma_Rd");
+  const _sigma_xs = finite(_M_0 * _e_0 / _I_0 + _N_0 / _A_0, "sigma_xs");
+  const _range0 = finite(_sigma_m <= _sigma_Rd ? 1 : 0, "range0");
+  return [_A_p0, _mu_0, _sigma_x, _A_p1, _mu_1, _sigma_y, _tau, _sigma_m, _sigma_1, _r, _sigma_2, _sigma_xcr, _sigma_ycr, _tau_cr, _r_c, _alpha_cr, _alpha_ult, _n_e, _F_cr, _sigma_Rd, _sigma_xs, _range0];
+}
+
 export function panelBuckling_partialFactors(v: Readonly<Record<"sigma_n" | "alpha_n" | "own" | "t_n" | "a" | "b" | "t" | "E" | "nu" | "f_y" | "gamma_M1", number>>): number[] {
   const _sigma_n = v.sigma_n;
   const _alpha_n = v.alpha_n;
@@ -7871,6 +7968,7 @@ export const compiled: Readonly<Record<string, Readonly<Record<string, Run>>>> =
   "recovery-acoustic": { "partial factors": recoveryAcoustic_partialFactors as Run, "allowable stress": recoveryAcoustic_allowableStress as Run },
   "recovery-canister": { "partial factors": recoveryCanister_partialFactors as Run, "allowable stress": recoveryCanister_allowableStress as Run },
   "recovery-canister-bolts": { "partial factors": recoveryCanisterBolts_partialFactors as Run, "allowable stress": recoveryCanisterBolts_allowableStress as Run },
+  "panel-buckling-by-hand": { "partial factors": panelBucklingByHand_partialFactors as Run, "allowable stress": panelBucklingByHand_allowableStress as Run },
   "panel-buckling": { "partial factors": panelBuckling_partialFactors as Run, "allowable stress": panelBuckling_allowableStress as Run },
   "fatigue-weld-root": { "partial factors": fatigueWeldRoot_partialFactors as Run, "allowable stress": fatigueWeldRoot_allowableStress as Run },
   "fatigue-weld-toe": { "partial factors": fatigueWeldToe_partialFactors as Run, "allowable stress": fatigueWeldToe_allowableStress as Run },

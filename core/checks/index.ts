@@ -77,6 +77,7 @@ import { recoveryReleaseEndurance } from './recovery-release-endurance.ts';
 import { recoveryAcoustic } from './recovery-acoustic.ts';
 import { recoveryCanister } from './recovery-canister.ts';
 import { recoveryCanisterBolts } from './recovery-canister-bolts.ts';
+import { panelBucklingByHand } from './panel-buckling-by-hand.ts';
 import { panelBuckling } from './panel-buckling.ts';
 import { fatigueWeldRoot } from './fatigue-weld-root.ts';
 import { fatigueWeldToe } from './fatigue-weld-toe.ts';
@@ -177,6 +178,7 @@ export const checks: readonly Check[] = [
   recoveryAcoustic,
   recoveryCanister,
   recoveryCanisterBolts,
+  panelBucklingByHand,
   panelBuckling,
   fatigueWeldRoot,
   fatigueWeldToe,

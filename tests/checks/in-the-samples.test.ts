@@ -20,6 +20,7 @@ const notInSamples: Readonly<Record<string, string>> = {
   'fatigue-weld-intermittent': 'intermittent welds',
   'fatigue-bolt-shear': 'bolts that bear shear',
   'panel-stress': 'forces of the whole plate',
+  'panel-buckling': 'forces of the whole plate',
   'tube-wall-pressure': 'sealed tubes',
   'tube-wall-bent': 'sealed tubes',
   'tube-wall-collapse': 'sealed tubes',
