@@ -16,7 +16,7 @@ export const fatigueMends: Readonly<Record<string, string>> = {
   'fatigue-bolt-tension': 'More or larger bolts, a stiffer panel (less prying), or a preload that is kept and shown.',
   'fatigue-bolt-shear': 'Slip-resistant bolts: friction then carries what turns round.',
   'fatigue-crossing-toe':
-    'Analyse both walls as shells, or test the joint; equal widths, thicker walls or a collar plate lower the stress at the toe.',
+    'Equal widths, thicker walls or a collar plate lower the stress at the toe; else analyse the joint as shells with its welds, or test it.',
   'fatigue-crossing-root': 'A thicker throat, full penetration, or attachment points that bend the cross tubes less.',
   'fatigue-eye-foot': 'A longer or thicker foot, or an eye that faces its leg.',
   'fatigue-eye-root': 'Full penetration (no root to crack), a thicker throat or a longer foot.',

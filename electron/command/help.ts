@@ -16,8 +16,8 @@ export function helpText(verb?: string): string {
     'says what holds and what does not; "stillplate compare plate.stillplate" puts its options side by side;',
     '"stillplate note plate.stillplate --out note.pdf" writes the note. "stillplate help check" says more of a command.',
     '',
-    'Exit codes: 0 all judged and pass; 1 a check fails or cannot be judged (the fatigue of crossings cannot be judged without',
-    'their walls as shells: the words say which); 2 bad input; 3 a file cannot be written; 4 a fault in the program itself.',
+    'Exit codes: 0 all judged and pass; 1 a check fails or cannot be judged (the words say which);',
+    '2 bad input; 3 a file cannot be written; 4 a fault in the program itself.',
     '',
     'Results are no approval: a licensed engineer reviews the note, and local codes, class and lifting rules take precedence.',
   ].join('\n');

@@ -188,14 +188,14 @@ describe('new', () => {
             ['check', 'plate.stillplate', '--option', option, '--json', '--every'],
             folder,
           );
-          expect(code).toBe(1);
+          expect(code).toBe(0);
           const { checks } = JSON.parse(out) as {
             checks: { id: string; verdict: string; utilisation: number | null }[];
           };
-          expect(checks.filter(({ verdict }) => verdict === 'fails')).toEqual([]);
+          expect(checks.filter(({ verdict }) => verdict === 'fails' || verdict === 'cannot be judged')).toEqual([]);
           expect(checks.filter(({ verdict }) => verdict === 'passes').length).toBeGreaterThan(20);
         }
-        expect((await ran(['compare', 'plate.stillplate'], folder)).code).toBe(1);
+        expect((await ran(['compare', 'plate.stillplate'], folder)).code).toBe(0);
         expect((await ran(['note', 'plate.stillplate'], folder)).out).toMatch(
           /Wrote note\.pdf: The document as it stands/,
         );
