@@ -26,7 +26,7 @@ describe.each([
       (row) =>
         row.utilisation !== null &&
         !(row.detailing && row.verdict === 'passes') &&
-        !/^(hanging|suspension|fatigue)/.test(row.id),
+        !/^(hanging|suspension|fatigue|recovery|lift)/.test(row.id),
     );
     expect(extremesOf({ values })!.highest.value).toBe(Math.max(...judged.map((row) => row.utilisation!)));
     const failing = new Set([...verdicts].flatMap(([id, verdict]) => (verdict === 'fails' ? [id] : [])));
