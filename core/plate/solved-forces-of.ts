@@ -36,25 +36,28 @@ import type { ReadyPlate, SolvedLoading } from './solve-plate.ts';
 export function* solvedForcesOf(model: Model): Generator<SolveProgress, SolvedForces> {
   const size = model.document.forces?.mesh?.si ?? firstSize(model);
   refuseFineMesh(model, size);
-  const { plate, solved } = yield* solveCases(model, { stage: 'contact', cases: 'all', losses: false, size });
+  const cases = yield* solveCases(model, { stage: 'contact', cases: 'all', losses: false, size });
+  const { plate } = cases;
+  // where joints may be as stiff as a range says, each end of it is solved, and the larger of each force is taken
+  const all = [cases, ...cases.jointEnds].flatMap(({ plate: on, solved }) => solved.map((one) => ({ on, one })));
   const situations = new Map<string, SituationForces>();
-  const pressed = new Map<string, { readonly by: number; readonly solved: SolvedLoading }>();
+  const pressed = new Map<string, { readonly by: number; readonly on: ReadyPlate; readonly solved: SolvedLoading }>();
   let [stressError, residual] = [0, 0];
-  for (const [i, one] of solved.entries()) {
+  for (const [i, { on, one }] of all.entries()) {
     const { id, title } = one.situation;
-    yield { done: i, of: solved.length, what: `${title}, ${one.loading}: forces` };
-    const stresses = panelStress(plate, one);
-    const own = forcesOf(plate, one, stresses);
+    yield { done: i, of: all.length, what: `${title}, ${one.loading}: forces` };
+    const stresses = panelStress(on, one);
+    const own = forcesOf(on, one, stresses);
     const known = situations.get(id);
     situations.set(id, known ? larger(known, own) : own);
     const by = pressedBy(model, stresses);
-    if (by > (pressed.get(id)?.by ?? 0)) pressed.set(id, { by, solved: one });
-    stressError = Math.max(stressError, errorEstimate(plate, one).clear);
-    residual = Math.max(residual, balanceReport(plate, one).residual);
+    if (by > (pressed.get(id)?.by ?? 0)) pressed.set(id, { by, on, solved: one });
+    stressError = Math.max(stressError, errorEstimate(on, one).clear);
+    residual = Math.max(residual, balanceReport(on, one).residual);
   }
-  for (const [id, { by, solved: one }] of pressed)
+  for (const [id, { by, on, solved: one }] of pressed)
     if (by > 1 / bucklingWithin)
-      situations.set(id, { ...situations.get(id)!, buckling: yield* bucklingOf(plate, one) });
+      situations.set(id, { ...situations.get(id)!, buckling: yield* bucklingOf(on, one) });
   return {
     key: solvedKey(model.document),
     mesh: { size, unknowns: 2 * plate.structure.coordinates.length - 6, stressError, residual },

@@ -135,7 +135,7 @@ export const solveVerb: Verb = {
       for (const line of meshText(cases, text)) on.out(line);
       for (const line of lines) {
         on.out('');
-        on.out(`${line.title}, ${line.loading}${line.variants > 1 ? `, variant ${line.variant + 1}` : ''}${line.without ? `, without ${line.without}` : ''}`); // prettier-ignore
+        on.out(`${line.title}, ${line.loading}${line.variants > 1 ? `, variant ${line.variant + 1}` : ''}${line.without && !line.loading.endsWith(`without ${line.without}`) ? `, without ${line.without}` : ''}`); // prettier-ignore
         on.out(`  largest deflection ${text(line.deflection, 'mm')} at ${line.deflectionAt}; panels dip ${text(line.dip, 'mm')}`); // prettier-ignore
         on.out(`  panel stress ${text(line.stress, 'MPa')}${line.stressAt ? ` in ${line.stressAt}` : ''}; tube moment ${text(line.moment, 'kN*m')} (by hand ${text(line.momentByHand, 'kN*m')})`); // prettier-ignore
         on.out(`  bolt pull ${text(line.pull, 'kN')}, shear ${text(line.shear, 'kN')}; weld ${text(line.weld, 'N/mm')}; contact ${text(line.contact, 'kN')}`); // prettier-ignore
