@@ -56,8 +56,7 @@ export function* solvedForcesOf(model: Model): Generator<SolveProgress, SolvedFo
     residual = Math.max(residual, balanceReport(on, one).residual);
   }
   for (const [id, { by, on, solved: one }] of pressed)
-    if (by > 1 / bucklingWithin)
-      situations.set(id, { ...situations.get(id)!, buckling: yield* bucklingOf(on, one) });
+    if (by > 1 / bucklingWithin) situations.set(id, { ...situations.get(id)!, buckling: yield* bucklingOf(on, one) });
   return {
     key: solvedKey(model.document),
     mesh: { size, unknowns: 2 * plate.structure.coordinates.length - 6, stressError, residual },
