@@ -30,6 +30,8 @@ const order = [
   // Revisions of a note, what was said of them, and what changed between two.
   ['issue'],
   ['options'],
+  // The program proves itself where it runs.
+  ['selfcheck'],
   ['note'],
   // What the shop cuts and drills, written out.
   ['fabrication'],

@@ -13,6 +13,7 @@ import { recoveryVerb } from './recovery.ts';
 import { searchVerb } from './search.ts';
 import { solveVerb } from './solve.ts';
 import { tankVerb } from './tank.ts';
+import { selfcheckVerb } from './selfcheck.ts';
 import { signVerb } from './sign.ts';
 import type { Terminal } from './terminal.ts';
 import { validateVerb } from './validate.ts';
@@ -50,4 +51,5 @@ export const verbs: Readonly<Record<string, Verb>> = {
   tank: tankVerb,
   motion: motionVerb,
   recovery: recoveryVerb,
+  selfcheck: selfcheckVerb,
 };
