@@ -2,6 +2,10 @@ import { mkdir } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 import { appraise } from '../../core/appraise.ts';
 import { fabricationPack, type Stock } from '../../core/fabrication/fabrication-pack.ts';
+import { generalArrangement } from '../../core/fabrication/general-arrangement.ts';
+import { gltfOf } from '../../core/scene/gltf-of.ts';
+import { sceneOf } from '../../core/scene/scene-of.ts';
+import { stlOf } from '../../core/scene/stl-of.ts';
 import { quantityText } from '../../core/quantity/format-quantity.ts';
 import { refusal } from '../../core/refusal.ts';
 import { programVersion } from '../../core/result.ts';
@@ -28,7 +32,8 @@ export const fabricateVerb: Verb = {
   usage,
   purpose: 'writes what the shop cuts, drills and assembles: flat patterns, cut lists, holes, bolts, welds',
   help: [
-    '  --out FOLDER           DXF and SVG of each plate part, and CSV lists; files of the same names are written over',
+    '  --out FOLDER           DXF and SVG of each plate part, CSV lists, general arrangement as PDF, and the plate as',
+    '                         solids (plate.glb in metres, plate.stl in mm); files of the same names are written over',
     '  --option ID            the document’s chosen option by default; base: as it stands',
     '  --stock 3000mmx1500mm  stock sheet that plates are nested on; 3000 mm x 1500 mm by default',
     '  --tube-stock 12m       length that tubes come in; 12 m by default',
@@ -51,13 +56,24 @@ export const fabricateVerb: Verb = {
       kerf: length('kerf', 0.003),
     };
     const { raw, document } = await openDocument(resolve(on.folder, file));
-    const { model, optionTitle } = appraise(raw, document, chosenOption(document, values.option));
+    const { model, optionTitle, documentHash } = appraise(raw, document, chosenOption(document, values.option));
     const pack = fabricationPack(model, stock);
     const folder = resolve(on.folder, values.out);
     await mkdir(folder, { recursive: true });
-    for (const { name, text } of pack.files) await writeFileWhole(join(folder, name), text);
+    const { writeNote } = await import('../host/note/write-note.ts');
+    const scene = sceneOf(model);
+    const files: readonly { readonly name: string; readonly text: string | Uint8Array }[] = [
+      ...pack.files,
+      {
+        name: 'general-arrangement.pdf',
+        text: await writeNote(generalArrangement(model, pack, optionTitle, documentHash)),
+      },
+      { name: 'plate.glb', text: gltfOf(scene) },
+      { name: 'plate.stl', text: stlOf(scene) },
+    ];
+    for (const { name, text } of files) await writeFileWhole(join(folder, name), text);
     if (values.json) {
-      const { parts, sheets, bars, files } = pack;
+      const { parts, sheets, bars } = pack;
       on.out(JSON.stringify({ schema: 'stillplate-fabrication/1', programVersion, option: optionTitle, parts, sheets, bars, files: files.map(({ name }) => name) }, null, 2)); // prettier-ignore
       return exit.passes;
     }
@@ -73,7 +89,7 @@ export const fabricateVerb: Verb = {
       on.out(
         `  Tube ${section} ${material}: ${bars.length} ${bars.length === 1 ? 'bar' : 'bars'}, ${percent(waste)} waste`,
       );
-    on.out(`Written into ${values.out}: ${pack.files.map(({ name }) => name).join(', ')}`);
+    on.out(`Written into ${values.out}: ${files.map(({ name }) => name).join(', ')}`);
     return exit.passes;
   },
 };

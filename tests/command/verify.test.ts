@@ -17,7 +17,9 @@ const raw = startingDocument('metric') as Record<string, unknown>;
 const document = readDocument(raw);
 const appraisal = appraise(raw, document, null);
 const comparison = compare(raw, document, null);
-const note = checkNote(raw, appraisal, comparison);
+const whole = checkNote(raw, appraisal, comparison);
+/** The first sections are enough to forge in, and set in a fraction of the time. */
+const note = { ...whole, sections: whole.sections.slice(0, 4) };
 const pdf = await writeNote(note);
 /** Making anew gives what was made: only the file looked at differs between these tests. */
 const make = () => Promise.resolve({ pdf, result: resultOf(appraisal, { every: true }) });
