@@ -1,3 +1,4 @@
+import type { Tube } from '../geometry/geometry.ts';
 import type { Model } from '../model.ts';
 import { planFigure } from '../note/drawing-section.ts';
 import type { Figure, Note, Shape } from '../note/note.ts';
@@ -46,7 +47,7 @@ export function generalArrangement(
         title: 'Parts list',
         startsPage: true,
         blocks: [
-          { kind: 'table', caption: `${parts.length} designs of plates for ${geometry.panels.length} panels, ${geometry.mainTubes.length + geometry.crossTubes.length} tubes; bolts and welds are listed in bolts.csv and welds.csv`, columns: [{ title: 'Part', width: 0.24 }, { title: 'Count', width: 0.08, align: 'right' }, { title: 'Size', width: 0.38 }, { title: 'Material', width: 0.18 }, { title: 'Mass each', width: 0.12, align: 'right' }], rows: [...plates, ...tubes] }, // prettier-ignore
+          { kind: 'table', caption: `${parts.length} ${parts.length === 1 ? 'design' : 'designs'} of plates for ${geometry.panels.length} panels, ${geometry.mainTubes.length + geometry.crossTubes.length} tubes; bolts and welds are listed in bolts.csv and welds.csv`, columns: [{ title: 'Part', width: 0.24 }, { title: 'Count', width: 0.08, align: 'right' }, { title: 'Size', width: 0.38 }, { title: 'Material', width: 0.18 }, { title: 'Mass each', width: 0.12, align: 'right' }], rows: [...plates, ...tubes] }, // prettier-ignore
           { kind: 'list', tone: 'caution', items: notes },
         ],
       },
@@ -66,9 +67,14 @@ function elevation({ geometry }: Model, right: 'x' | 'y', text: (metres: number)
   const along = right === 'x' ? geometry.mainTubes : geometry.crossTubes;
   const endOn = right === 'x' ? geometry.crossTubes : geometry.mainTubes;
   const box = (x0: number, x1: number, z0: number, z1: number) => [[x0, z0], [x1, z0], [x1, z1], [x0, z1]].map(([x, z]) => [1000 * x!, 1000 * z!] as const); // prettier-ignore
-  const path = (ring: ReturnType<typeof box>, fill: 'section' | 'panel' | 'paper'): Shape => ({ kind: 'path', rings: [ring], closed: true, pen: 'thin', fill }); // prettier-ignore
-  const long = along.flatMap((tube) => tube.pieces.map(([from, to]) => path(box(from, to, tube.bottom, tube.top), 'section'))); // prettier-ignore
-  const ends = endOn.map(({ at, section, bottom, top }) => path(box(at - section.width / 2, at + section.width / 2, bottom, top), 'paper')); // prettier-ignore
+  const path = (ring: ReturnType<typeof box>, fill: 'tube' | 'panel' | 'paper'): Shape => ({ kind: 'path', rings: [ring], closed: true, pen: 'thin', fill }); // prettier-ignore
+  const long = along.flatMap((tube) => tube.pieces.map(([from, to]) => path(box(from, to, tube.bottom, tube.top), 'tube'))); // prettier-ignore
+  // Cross tubes let in between the main tubes are hidden behind the first of these; seen from the end, main tubes stand in front.
+  const hidden = (tube: Tube): boolean => right === 'x' && along.some(({ bottom, top }) => tube.bottom >= bottom - 1e-9 && tube.top <= top + 1e-9); // prettier-ignore
+  const ends = endOn.map((tube): Shape => {
+    const ring = box(tube.at - tube.section.width / 2, tube.at + tube.section.width / 2, tube.bottom, tube.top);
+    return hidden(tube) ? { kind: 'path', rings: [ring], closed: true, pen: 'hidden' } : path(ring, 'paper');
+  });
   const plates = geometry.panels.map(({ outline: o, bottom, top }) => path(right === 'x' ? box(o.x0, o.x1, bottom, top) : box(o.y0, o.y1, bottom, top), 'panel')); // prettier-ignore
   const tubes = [...along, ...endOn];
   const [low, high] = [Math.min(...tubes.map(({ bottom }) => bottom), ...geometry.panels.map(({ bottom }) => bottom)), Math.max(...tubes.map(({ top }) => top), ...geometry.panels.map(({ top }) => top))]; // prettier-ignore
@@ -77,7 +83,7 @@ function elevation({ geometry }: Model, right: 'x' | 'y', text: (metres: number)
   const z0 = 1000 * low;
   return {
     kind: 'figure',
-    caption: `${right === 'x' ? 'From the side' : 'From the end'}: ${right} to the right, z up; tubes seen end on are white. Overall ${text(to - from)} × ${text(high - low)}. Eyes and rigging are not drawn`, // prettier-ignore
+    caption: `${right === 'x' ? 'From the side' : 'From the end'}: ${right} to the right, z up; tubes seen end on are white, hidden ones dashed. Overall ${text(to - from)} × ${text(high - low)}. Eyes and rigging are not drawn`, // prettier-ignore
     alt: `Elevation of the plate, ${text(to - from)} long and ${text(high - low)} high over tubes and panels`,
     box: {
       x: 1000 * from - 0.14 * size,

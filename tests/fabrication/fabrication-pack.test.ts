@@ -5,7 +5,9 @@ import { appraise } from '../../core/appraise.ts';
 import { readDocument, readDocumentText } from '../../core/document/read-document.ts';
 import { cutLengths } from '../../core/fabrication/cut-lengths.ts';
 import { fabricationPack, type FabricationPack, type Stock } from '../../core/fabrication/fabrication-pack.ts';
+import { generalArrangement } from '../../core/fabrication/general-arrangement.ts';
 import { nestPlates } from '../../core/fabrication/nest-plates.ts';
+import { quantityText } from '../../core/quantity/format-quantity.ts';
 import { csvTable } from '../../core/quantity/csv-table.ts';
 import type { Panel } from '../../core/geometry/geometry.ts';
 
@@ -187,5 +189,24 @@ describe('tubes cut from bars', () => {
 it('a list gives a spreadsheet no formula', () => {
   expect(csvTable(['=a'], [['+1'], ['@x'], ['-2'], [-2], ['a,"b"']])).toBe(
     `'=a\r\n'+1\r\n'@x\r\n'-2\r\n-2\r\n"a,""b"""\r\n`,
+  );
+});
+
+describe('general arrangement', () => {
+  it.each(['small', 'middle', 'inch'])(
+    '%s: overall sizes, every plate and every piece of tube stand in it',
+    (sample) => {
+      const { pack, model } = packOf(sample, null);
+      const { sections } = generalArrangement(model, pack, 'base', 'ab');
+      const text = JSON.stringify(sections);
+      const { x0, x1, y0, y1 } = model.geometry.extents;
+      const unit = sample === 'inch' ? 'in' : 'mm';
+      for (const length of [x1 - x0, y1 - y0]) expect(text).toContain(`"text":"${quantityText(length, unit)}"`);
+      for (const { number } of pack.parts) expect(text).toContain(`"${number}"`);
+      const [list] = sections.at(-1)!.blocks as unknown as [{ readonly rows: readonly (readonly string[])[] }];
+      const pieces = [...model.geometry.mainTubes, ...model.geometry.crossTubes].flatMap((tube) => tube.pieces).length;
+      const counted = list.rows.filter(([part]) => part!.startsWith('tube')).reduce((sum, [, count]) => sum + Number(count), 0); // prettier-ignore
+      expect(counted).toBe(pieces);
+    },
   );
 });
