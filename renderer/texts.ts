@@ -561,6 +561,17 @@ export const texts = {
     stale: 'The document has changed since these pages were made.',
     caution:
       'A draft for a licensed engineer to review and sign. Local codes, class and lifting rules take precedence.',
+    afterwards: 'Issue, sign, verify',
+    afterwardsHelp:
+      'Issuing a revision, signing and verifying are done on the command line, with the document and the note saved as files. The window makes drafts only.',
+    afterwardsCommands: [
+      [
+        'stillplate issue plate.stillplate',
+        'where the note stands; --step takes it on: for-check, checked, accept, issue',
+      ],
+      ['stillplate sign note.pdf --help', 'signs the PDF with your own certificate'],
+      ['stillplate verify note.pdf', 'makes the note anew and names every printed number that does not come out again'],
+    ],
     page: (n: number, of: number) => `Page ${n} of ${of}`,
     pages: (n: number) => (n === 0 ? 'Pages are being drawn…' : n === 1 ? '1 page' : `${n} pages`),
   },
