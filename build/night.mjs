@@ -1,5 +1,6 @@
 // The long runs: `npm run night [-- COUNT [CHECK …]]`. The program killed at 500 seeded moments while it writes, random
-// documents (COUNT, 5,000 by default) and every slip in every check, or in those named. Writes a dated report into
+// documents (COUNT, 5,000 by default), 200 times as many broken registers, records and PDFs, and every slip in every
+// check, or in those named. Writes a dated report into
 // tests/night/, to be committed: after the documents and again as slips are tried, so that a run which is cut off
 // leaves what it did. Exit 1 when something was found.
 import { spawnSync } from 'node:child_process';
@@ -16,6 +17,7 @@ const file = `tests/night/${date}.txt`;
 const { bundle } = await import('./bundle.mjs');
 const { killPoints } = await runTypeScript('tests/browser/support/kill-points.ts');
 const { fuzz } = await runTypeScript('build/night/fuzz.ts');
+const { fuzzReaders } = await runTypeScript('build/night/readers.ts');
 const { runMutants } = await runTypeScript('build/mutate/run-mutants.ts');
 const { survived } = await runTypeScript('build/mutate/survived.ts');
 const { mutationText } = await runTypeScript('build/mutate/mutation-text.ts');
@@ -33,6 +35,7 @@ const journeys = spawnSync('npx', ['vitest', 'run', '--project', 'browser', ...i
   stdio: 'inherit',
 });
 const { documents, refused, appraised, quantities, slowest, failures } = await fuzz(count, seed);
+const readers = await fuzzReaders(50 * count, seed);
 const head = [
   `Night of ${date}. Node ${process.version}, ${cpus().length} cores.`,
   '',
@@ -43,6 +46,8 @@ const head = [
   `Random documents: ${documents} from seed ${seed}, ${refused} refused in words, ${appraised} appraised; ${quantities} random quantities; ${failures.length} failures. ${minutes()}.`,
   `Slowest document: seed ${slowest.seed}, ${slowest.seconds.toFixed(1)} s.`,
   ...failures.slice(0, 100).map((failure) => `    ${failure}`),
+  `Readers of registers, records, signatures and PDFs: ${readers.cases} broken inputs, ${readers.refused} refused in words; ${readers.failures.length} failures. ${minutes()}.`,
+  ...readers.failures.slice(0, 100).map((failure) => `    ${failure}`),
   '',
 ];
 
@@ -74,6 +79,7 @@ process.exitCode =
   kills.failures.length > 0 ||
   journeys.status !== 0 ||
   failures.length > 0 ||
+  readers.failures.length > 0 ||
   report.broken.length > 0 ||
   report.results.some(survived)
     ? 1

@@ -91,6 +91,17 @@ export function readRegister(text: string): Register {
   return read.data;
 }
 
-/** SHA-256 over the event's canonical JSON (RFC 8785) and the hash of the one before. */
-const chained = (event: IssueEvent, before: string): string =>
-  bytesToHex(sha256(utf8ToBytes(canonicalize([event, before]) as string)));
+/**
+ * SHA-256 over the event's canonical JSON (RFC 8785) and the hash of the one before. Refuses half a character (a lone
+ * surrogate) and a number too large to be one: neither has a canonical form.
+ */
+function chained(event: IssueEvent, before: string): string {
+  let text: string;
+  try {
+    text = canonicalize([event, before]) as string;
+  } catch (error) {
+    const why = error instanceof Error ? error.message : String(error);
+    throw refusal({ what: `An entry of the register cannot be hashed: ${why}`, mend: 'Take the register from a backup, or write the text again.' }); // prettier-ignore
+  }
+  return bytesToHex(sha256(utf8ToBytes(text)));
+}
