@@ -13,6 +13,7 @@ const words: Readonly<Record<string, string>> = {
   holeFine: 'fine hole', holeMedium: 'medium hole', holeCoarse: 'coarse hole', holeNormal: 'normal hole', holeOversize: 'oversize hole', shortSlotLength: 'short slot', longSlotLength: 'long slot', alphaV: 'alpha_v', alphaVShank: 'alpha_v of the shank',
   testUsed: 'test used in the design', travelUp: 'travel grows', forcePositive: 'force is positive when the line', travelUnit: 'unit of travel', forceUnit: 'unit of force', timeUnit: 'unit of time', travelFactor: 'factor on travel', forceFactor: 'factor on force', forceZero: 'zero of the load cell', forceLate: 'delay of the force', waterInside: 'water inside the tubes', rigMass: 'mass of the rig', delayBound: 'bound on the delay', addedMass: 'added mass', keuleganCarpenter: 'Keulegan-Carpenter number', rowsKeptOut: 'rows kept out',
   labourPerHour: 'labour for an hour', platePerKg: 'plate for a kg', cutPerMetre: 'cutting for a metre', perHole: 'drilling for a hole', perBolt: 'a bolt', weldPerMetre: 'welding for a metre',
+  significantHeight: 'significant height', peakPeriod: 'peak period', bed: 'sea bed', growth: 'marine growth',
   nominal: 'nominal stresses', shearThreads: 'shear with threads', shearShank: 'shear of the shank', hardnessMax: 'largest hardness HV', largestRange: 'largest range', inCycles: 'cycles of the largest range', forcePerMetre: 'force for a metre of wave amplitude', apart: 'slams and snaps', boltClasses: 'bolt classes', weldMetals: 'weld metals', stockPlates: 'plate stock',
 };
 

@@ -2,6 +2,7 @@ import * as z from 'zod';
 import { sameSpelling } from '../catalogue/spelling.ts';
 import { durabilityField } from './durability-field.ts';
 import { fatigueField } from './fatigue-field.ts';
+import { hydrodynamicsField } from './hydrodynamics-field.ts';
 import { jointsField } from './joints-field.ts';
 import { fixingDetails } from './fixing-details.ts';
 import { preloadField } from './preload-field.ts';
@@ -388,6 +389,7 @@ const changes = z.strictObject({
   protection: z.record(z.string(), merge).optional(),
   basis: z.record(z.string(), merge).optional(),
   recovery: z.record(z.string(), merge).optional(),
+  hydrodynamics: z.record(z.string(), merge).optional(),
 });
 
 /** A list of ids to choose from, in words. */
@@ -517,6 +519,8 @@ const wholeDocument = withRule(
       durability: durabilityField.optional(),
       /** Putting it down and getting it back. */
       recovery: recoveryField.optional(),
+      /** Motion of the plate, sea, bed and growth: what added mass and drag are reckoned for. */
+      hydrodynamics: hydrodynamicsField.optional(),
       tests: testsField.optional(),
       testUsed: testUsedField.optional(),
       /** The user's own rates: without them costs say what is missing. */
@@ -567,8 +571,23 @@ const wholeDocument = withRule(
     }),
 );
 
-export const documentSchema = withRule(
+const withBed = withRule(
   wholeDocument,
+  ['water.depth', 'hydrodynamics.bed'],
+  ({ water: { depth }, hydrodynamics }): Fault[] =>
+    hydrodynamics?.bed && hydrodynamics.bed.si <= depth.si
+      ? [
+          {
+            path: ['hydrodynamics', 'bed'],
+            what: `The sea bed at ${hydrodynamics.bed.typed} lies above the plate at ${depth.typed}`,
+            mend: 'Give the depth of the bed below the surface, deeper than the plate.',
+          },
+        ]
+      : [],
+);
+
+export const documentSchema = withRule(
+  withBed,
   ['tests.tank.*.id', 'tests.tank.*.result', 'testUsed'],
   ({ tests, testUsed }): Fault[] => testUsedFaults(testUsed, tests),
 );
