@@ -1,0 +1,95 @@
+import type { Model } from '../model.ts';
+import { oncePerModel } from '../recovery/once-per-model.ts';
+import { edgeDrag } from '../water/edge-drag.ts';
+import type { Image } from '../water/lattice/doublet-kernel.ts';
+import { outlineOf, type Plan } from '../water/lattice/plan.ts';
+import { plateLattice, type PlateLattice } from '../water/lattice/plate-lattice.ts';
+import { heaveByAmplitude, type HeaveAt } from '../water/moving-plate.ts';
+import { wellPlaced } from '../water/lattice/well-placed.ts';
+import { waterDensityOf } from '../water/sea-water.ts';
+import { waterReport, type WaterReport } from '../water/water-report.ts';
+import { grownPlan, marineGrowth, type Growth } from './grown-plan.ts';
+import { planOfModel } from './plan-of-model.ts';
+import { seaAtPlate, type SeaAtPlate } from './sea-at-plate.ts';
+
+/** At one amplitude, m: added mass in kg, drag coefficient of gaps and edges on the outline; null outside the edges' tests. */
+export interface CurvePoint {
+  readonly amplitude: number;
+  readonly addedMass: number;
+  readonly drag: number | null;
+}
+
+/** What the water does to the plate of a model, as its document describes the water. SI. */
+export interface HydrodynamicsReport {
+  readonly report: WaterReport;
+  readonly growth: Growth | null;
+  readonly sea: SeaAtPlate | null;
+  /** Rising in amplitude, on one lattice; empty without a motion. */
+  readonly curve: readonly CurvePoint[];
+  /** Added mass of the grid without panels at the same motion, on the curve's lattice, and of the plate as it is there. */
+  readonly open: { readonly addedMass: number; readonly closed: number } | null;
+  /** Jump of potential that presses with the acceleration, m, each cell of the curve's lattice at the stated amplitude. */
+  readonly pressure: { readonly frame: PlateLattice['frame']; readonly jump: Float64Array } | null;
+}
+
+/** Parts of the stated amplitude that the curve shows. */
+const parts = [0.1, 0.2, 0.4, 0.7, 1, 1.5, 2] as const;
+/** Cells along the longer side for curve, map and gain, which compare with each other only. */
+const coarse = 48;
+
+export const hydrodynamicsOf = oncePerModel((model: Model): HydrodynamicsReport => {
+  const { water, hydrodynamics = {} } = model.document;
+  const { motion, bed } = hydrodynamics;
+  const density = waterDensityOf(model.document);
+  const growth = hydrodynamics.growth
+    ? marineGrowth(water.depth.si, hydrodynamics.growth.years, water.latitude?.si ?? null)
+    : null;
+  const grown = (plan: Plan): Plan => (growth && growth.thickness > 0 ? grownPlan(plan, growth.thickness) : plan);
+  const plan = grown(planOfModel(model));
+  const aboveBed = bed ? bed.si - water.depth.si : null;
+  const report = waterReport(plan, {
+    density,
+    amplitude: motion?.amplitude.si ?? 0,
+    period: motion?.period.si ?? null,
+    depth: water.depth.si,
+    aboveBed,
+    cells: 100,
+    parts: Object.fromEntries(model.geometry.bays.map(({ id, opening }) => [id, opening])),
+  });
+  const sea = seaAtPlate(model.document);
+  if (!motion) return { report, growth, sea, curve: [], open: null, pressure: null };
+
+  const lattice = plateLattice(plan, wellPlaced(plan, coarse), imagesOf(plan, water.depth.si, aboveBed));
+  const o = outlineOf(plan);
+  const [a, b] = [Math.min(o.x1 - o.x0, o.y1 - o.y0), Math.max(o.x1 - o.x0, o.y1 - o.y0)];
+  const amplitudes = parts.map((part) => part * motion.amplitude.si);
+  const moved = heaveByAmplitude(plan, lattice, density, amplitudes).filter(({ settled }) => settled);
+  const solid = report.quantities['addedMass.solid']!.value;
+  const at = (of: HeaveAt): CurvePoint => {
+    const edge = edgeDrag((2 * Math.PI * of.amplitude) / a, b / a);
+    const gaps = (3 * Math.PI * of.damping) / (4 * density * a * b * of.amplitude);
+    const part = Math.min(1, Math.hypot(of.addedMass, of.damping) / solid);
+    return { amplitude: of.amplitude, addedMass: of.addedMass, drag: edge.outside ? null : gaps + edge.best * part };
+  };
+  const stated = moved.find(({ amplitude }) => amplitude === motion.amplitude.si);
+  const bare = grown(planOfModel({ geometry: { ...model.geometry, panels: [] } }));
+  const [, bareAt] = heaveByAmplitude(bare, lattice, density, [motion.amplitude.si / 10, motion.amplitude.si]);
+  return {
+    report,
+    growth,
+    sea,
+    curve: moved.map(at),
+    open: stated && bareAt!.settled ? { addedMass: bareAt!.addedMass, closed: stated.addedMass } : null,
+    pressure: stated ? { frame: lattice.frame, jump: stated.jump.re } : null,
+  };
+});
+
+/** Of bed and surface, as `waterReport` takes them: nearer than five times the longer side. */
+function imagesOf(plan: Plan, depth: number, aboveBed: number | null): Image[] {
+  const o = outlineOf(plan);
+  const near = 5 * Math.max(o.x1 - o.x0, o.y1 - o.y0);
+  return [
+    ...(aboveBed !== null && aboveBed < near ? [{ height: 2 * aboveBed, sense: -1 as const }] : []),
+    ...(depth < near ? [{ height: 2 * depth, sense: 1 as const }] : []),
+  ];
+}
