@@ -64,6 +64,7 @@ const parts = {
         'engine-worker': 'renderer/engine/worker.ts',
         'solver-worker': 'renderer/engine/solver-worker.ts',
         'search-worker': 'renderer/engine/search-worker.ts',
+        'water-worker': 'renderer/engine/water-worker.ts',
       },
       outdir,
       bundle: true,

@@ -6,6 +6,7 @@ import { FatigueSheet } from './Fatigue.tsx';
 import { FixingsSheet } from './Fixings.tsx';
 import { GridSheet } from './Grid.tsx';
 import { LoadsSheet } from './Loads.tsx';
+import { HydrodynamicsSheet } from './Hydrodynamics.tsx';
 import { NoteSheet } from './Note.tsx';
 import { OptionsSheet } from './Options.tsx';
 import { PanelsSheet } from './Panels.tsx';
@@ -23,6 +24,7 @@ export const sheets: readonly { readonly name: SheetName; readonly Sheet: Compon
   { name: 'whole', Sheet: WholePlateSheet },
   { name: 'fatigue', Sheet: FatigueSheet },
   { name: 'durability', Sheet: CorrosionAndLifeSheet },
+  { name: 'hydrodynamics', Sheet: HydrodynamicsSheet },
   { name: 'recovery', Sheet: DeploymentAndRecoverySheet },
   { name: 'search', Sheet: SearchSheet },
   { name: 'options', Sheet: OptionsSheet },

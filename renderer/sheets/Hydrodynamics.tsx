@@ -1,0 +1,83 @@
+import { SectionView } from '../parts/Blocks.tsx';
+import { FieldGroup } from '../parts/FieldGroup.tsx';
+import { FieldList, type FieldSpec } from '../parts/FieldList.tsx';
+import type { Json } from '../../core/document/edit.ts';
+import { useField } from '../state/use-field.ts';
+import { useHydrodynamics } from '../state/use-hydrodynamics.ts';
+import { texts } from '../texts.ts';
+
+const t = texts.hydrodynamics;
+const source: FieldSpec = { at: ['source'], takes: 'text', label: 'Source', help: t.sourceHelp };
+const motion: readonly FieldSpec[] = [
+  { at: ['amplitude'], takes: 'length', label: t.amplitude[0], help: t.amplitude[1] },
+  { at: ['period'], takes: 'time', label: t.period[0], help: t.period[1] },
+  source,
+];
+const sea: readonly FieldSpec[] = [
+  { at: ['significantHeight'], takes: 'length', label: t.height[0], help: t.height[1] },
+  { at: ['peakPeriod'], takes: 'time', label: t.peakPeriod[0], help: t.peakPeriod[1] },
+  { at: ['peakedness'], takes: 'number', label: t.peakedness[0], help: t.peakedness[1], optional: true },
+  source,
+];
+const bed: readonly FieldSpec[] = [{ at: ['bed'], takes: 'length', label: t.bed[0], help: t.bed[1], optional: true }];
+const growth: readonly FieldSpec[] = [{ at: ['years'], takes: 'number', label: t.years[0], help: t.years[1] }, source];
+
+/** Motion, sea, bed and growth, and what the water does to the plate in them. */
+export function HydrodynamicsSheet() {
+  const inch = useField(['units']).raw === 'inch';
+  const { section, current, refusals } = useHydrodynamics();
+  const stated = { source: t.toBeStated };
+  return (
+    <>
+      <Part
+        name="motion"
+        title={t.motion}
+        of={motion}
+        blank={{ amplitude: inch ? '1 ft' : '0.3 m', period: '7 s', ...stated }}
+      />{' '}
+      {/* prettier-ignore */}
+      <Part name="sea" title={t.sea} of={sea} blank={{ significantHeight: inch ? '6 ft' : '2 m', peakPeriod: '7 s', ...stated }} />{' '}
+      {/* prettier-ignore */}
+      <FieldGroup title={t.bed[0]}>
+        <FieldList path={['hydrodynamics']} of={bed} />
+      </FieldGroup>
+      <Part name="growth" title={t.growth} of={growth} blank={{ years: 2, ...stated }} />
+      <div aria-live="polite">{!current && <p className="quiet">{section ? t.again : t.reading}</p>}</div>
+      {refusals.map(({ what, mend }) => (
+        <p key={what} className="tone-loud">{`${what}. ${mend}`}</p>
+      ))}
+      {section && <SectionView section={section} level={2} />}
+    </>
+  );
+}
+
+function Part({
+  name,
+  title,
+  of,
+  blank,
+}: {
+  name: 'motion' | 'sea' | 'growth';
+  title: string;
+  of: readonly FieldSpec[];
+  blank: Json;
+}) {
+  // prettier-ignore
+  const field = useField(['hydrodynamics', name]);
+  return (
+    <FieldGroup title={title}>
+      {field.raw === undefined ? (
+        <button type="button" onClick={() => field.set(blank)}>
+          {t.state(title)}
+        </button>
+      ) : (
+        <>
+          <FieldList path={['hydrodynamics', name]} of={of} />
+          <button type="button" className="plain small" onClick={field.clear}>
+            {t.takeOut(title)}
+          </button>
+        </>
+      )}
+    </FieldGroup>
+  );
+}
