@@ -3,7 +3,7 @@ import { oncePerModel } from '../recovery/once-per-model.ts';
 import { edgeDrag } from '../water/edge-drag.ts';
 import type { Image } from '../water/lattice/doublet-kernel.ts';
 import { outlineOf, type Plan } from '../water/lattice/plan.ts';
-import { plateLattice, type PlateLattice } from '../water/lattice/plate-lattice.ts';
+import { plateLattice, plateProblem, type PlateLattice } from '../water/lattice/plate-lattice.ts';
 import { heaveByAmplitude, type HeaveAt } from '../water/moving-plate.ts';
 import { wellPlaced } from '../water/lattice/well-placed.ts';
 import { waterDensityOf } from '../water/sea-water.ts';
@@ -28,7 +28,7 @@ export interface HydrodynamicsReport {
   readonly curve: readonly CurvePoint[];
   /** Added mass of the grid without panels at the same motion, on the curve's lattice, and of the plate as it is there. */
   readonly open: { readonly addedMass: number; readonly closed: number } | null;
-  /** Jump of potential that presses with the acceleration, m, each cell of the curve's lattice at the stated amplitude. */
+  /** Jump of potential that presses on the plate with the acceleration (none where there is only water), m, each cell of the curve's lattice at the stated amplitude. */
   readonly pressure: { readonly frame: PlateLattice['frame']; readonly jump: Float64Array } | null;
 }
 
@@ -80,7 +80,12 @@ export const hydrodynamicsOf = oncePerModel((model: Model): HydrodynamicsReport 
     sea,
     curve: moved.map(at),
     open: stated && bareAt!.settled ? { addedMass: bareAt!.addedMass, closed: stated.addedMass } : null,
-    pressure: stated ? { frame: lattice.frame, jump: stated.jump.re } : null,
+    pressure: stated
+      ? {
+          frame: lattice.frame,
+          jump: plateProblem(plan, lattice.frame).grip.map((part, k) => part * stated.jump.re[k]!),
+        }
+      : null,
   };
 });
 

@@ -85,7 +85,7 @@ function quantityTable(
     rows: ids.flatMap((id) => {
       const q = report.quantities[id];
       if (!q) return [];
-      const range = q.low === undefined || q.high === undefined ? 'not known' : `${text(q.low, q.unit)} to ${text(q.high, q.unit)}`; // prettier-ignore
+      const range = q.low === undefined || q.high === undefined ? 'not given' : `${text(q.low, q.unit)} to ${text(q.high, q.unit)}`; // prettier-ignore
       return [barred.has(id) ? [q.title, 'not judged', '', words(id, q)] : [q.title, text(q.value, q.unit), q.low === undefined && q.error !== undefined ? `lattice ± ${significant(100 * q.error, 2)} %` : range, words(id, q)]]; // prettier-ignore
     }),
   };
