@@ -105,9 +105,12 @@ function solvedFor(document: PlateDocument, solved: SolvedForces | undefined): M
 }
 
 /** A document (one option of it) with geometry, mass and loads derived. */
-export function modelOf(document: PlateDocument, solved: Model['solved'] = null): Model {
+export function modelOf(
+  document: PlateDocument,
+  solved: Model['solved'] = null,
+  catalogue = catalogueWith(userRows(document)),
+): Model {
   const basis = designBasis(document.basis.table, document.basis.overrides);
-  const catalogue = catalogueWith(userRows(document));
   const geometry = geometryOf(document, catalogue);
   const mass = massReport(document, geometry, catalogue);
   const byId = <T extends { readonly id: string }>(items: readonly T[]) =>
@@ -128,7 +131,7 @@ export function modelOf(document: PlateDocument, solved: Model['solved'] = null)
 }
 
 /** The bays between a document's tubes, as its options ask for them. */
-function planOf(document: PlateDocument): BayPlan {
+export function planOf(document: PlateDocument): BayPlan {
   const { mainTubes, crossTubes, crossings } = layTubes(
     document,
     catalogueWith(userRows(document)),

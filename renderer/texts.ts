@@ -373,6 +373,36 @@ export const texts = {
     sourceOf: (label: string) => `Source of “${label.toLowerCase()}”`,
     sourceHelp: 'A test, a record, a maker’s sheet or a document.',
   },
+  sensitivity: {
+    title: 'What moves it most',
+    help: 'Each input by itself from end to end of its spread, as parts of its value: what the check that governs does. No verdict is changed by it.',
+    spreads: 'How far inputs may be off',
+    input: 'Input',
+    low: 'Low',
+    high: 'High',
+    source: 'By whose word',
+    toBeStated: 'to be stated',
+    inputs: {
+      force: 'Stated force of service',
+      thickness: 'Thickness of the panels',
+      yield: 'Yield strength of panels and tubes',
+      overlap: 'Overlap of the panels',
+      loss: 'Corrosion by the end of life',
+      drag: 'Drag coefficient of lifting through the water',
+    },
+    start: 'See what moves it',
+    far: (done: number, of: number) => `${done} of ${of} states judged.`,
+    stale: 'The document has changed since: these are the bars of before.',
+    bars: 'Governing utilisation over the spread of each input',
+    axis: 'Utilisation of the check that governs; the upright line is as the document stands',
+    governs: ({ title, place, use }: { title: string; place: string; use: number }) =>
+      `Governs: ${title} at ${place}, ${use.toFixed(3)}.`,
+    line: (input: string, low: number, high: number, atLow: number | null, atHigh: number | null) =>
+      `${input}, ${percent(low)} to ${percent(high)}: ${atLow?.toFixed(3) ?? 'cannot be judged'} to ${atHigh?.toFixed(3) ?? 'cannot be judged'}`,
+    other: (input: string, isLow: boolean, { title, use }: { title: string; use: number }) =>
+      `${input} at its ${isLow ? 'low' : 'high'}: ${title} governs there (${use.toFixed(3)}).`,
+    caution: 'By forces by hand. A spread is the user’s own statement, and so are the bars.',
+  },
   against: {
     title: 'Bolted against welded',
     help: 'The option shown, its panels bolted and welded with all else equal: strength, life, mass, hours, money, and what would turn the decision round. With rates the page is in the note.',
@@ -1078,3 +1108,7 @@ export const texts = {
 } as const;
 
 export type FieldName = keyof typeof texts.fields;
+
+function percent(part: number): string {
+  return `${part > 0 ? '+' : ''}${Math.round(1000 * part) / 10} %`;
+}

@@ -11,6 +11,7 @@ import { ratesField } from './rates-field.ts';
 import { recoveryField } from './recovery-field.ts';
 import { testUsedFaults, testUsedField, testsField } from './tests-field.ts';
 import { searchField } from './search-field.ts';
+import { spreadsField } from './spreads-field.ts';
 import { text } from './text-field.ts';
 import { userCatalogue } from './user-catalogue.ts';
 import { withRule, type Fault } from './with-rule.ts';
@@ -527,6 +528,8 @@ const wholeDocument = withRule(
       rates: ratesField.optional(),
       /** What the search for the best options may vary, and what it found. */
       search: searchField.optional(),
+      /** How far inputs may be off, for the sensitivity. */
+      spreads: spreadsField.optional(),
       catalogue: userCatalogue.prefault({}),
       forces: forces.optional(),
       options: options.default([]),

@@ -62,7 +62,7 @@ const asksSolver = (laid: RawDocument): boolean => valueAt(laid, ['forces', 'fro
 
 /** Everything that an appraisal of an option depends on but the hash, as text. A fault anywhere in the document is one of all options. */
 function madeFrom(raw: RawDocument, option: string | null): string {
-  const { options: _options, chosen: _chosen, view: _view, search: _search, ...laid } = laidRaw(raw, option);
+  const { options: _options, chosen: _chosen, view: _view, search: _search, spreads: _spreads, ...laid } = laidRaw(raw, option);
   return JSON.stringify([laid, optionLine(raw, option), readOnce(raw) ? '' : raw]);
 }
 
@@ -87,7 +87,7 @@ function laidOn(attempt: Attempt, raw: RawDocument): Attempt {
   const read = readOnce(raw);
   if (!attempt.ok || !read) return attempt;
   const { appraisal } = attempt;
-  const { options, chosen, view, search } = read;
-  const model = { ...appraisal.model, document: { ...appraisal.model.document, options, chosen, view, search } };
+  const { options, chosen, view, search, spreads } = read;
+  const model = { ...appraisal.model, document: { ...appraisal.model.document, options, chosen, view, search, spreads } };
   return { ok: true, appraisal: { ...appraisal, model, documentHash: documentHash(raw) } };
 }

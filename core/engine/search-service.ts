@@ -1,4 +1,7 @@
 import type { RawOption } from '../document/edit.ts';
+import { planOf } from '../appraise.ts';
+import { documentOfOption } from '../document/option.ts';
+import { sensitivity, type Sensitivity } from '../options/sensitivity/sensitivity.ts';
 import { readDocument, type RawDocument } from '../document/read-document.ts';
 import type { SearchRecord } from '../document/search-field.ts';
 import { laidRaw } from '../document/edit.ts';
@@ -16,6 +19,8 @@ import { Refusal, type RefusalText } from '../refusal.ts';
 export type ToSearch =
   /** `edit` numbers the state of the document; what it searches for stands in it. */
   | { readonly kind: 'search'; readonly edit: number; readonly raw: RawDocument; readonly option: string | null }
+  /** What moves the governing check most, over the spreads that the document states. */
+  | { readonly kind: 'sensitivity'; readonly edit: number; readonly raw: RawDocument; readonly option: string | null }
   | { readonly kind: 'stop' }
   /** Takes a stopped search up again where it was left. */
   | { readonly kind: 'go on' };
@@ -64,6 +69,8 @@ export type FromSearch =
       /** For the note, once the person wants it kept. */
       readonly record: SearchRecord;
     }
+  | { readonly kind: 'varying'; readonly edit: number; readonly done: number; readonly of: number }
+  | { readonly kind: 'sensitive'; readonly edit: number; readonly found: Sensitivity }
   | { readonly kind: 'stopped'; readonly edit: number }
   | { readonly kind: 'refused'; readonly edit: number; readonly refusals: readonly RefusalText[] }
   | { readonly kind: 'broken'; readonly why: string };
@@ -84,10 +91,10 @@ export function createSearchService({ tell, later, isDue }: SearchPort): (messag
   let isStopped = false;
 
   return (message) => {
-    if (message.kind === 'search') {
+    if (message.kind === 'search' || message.kind === 'sensitivity') {
       edit = message.edit;
       isStopped = false;
-      work = searching(message);
+      work = message.kind === 'search' ? searching(message) : varying(message);
     } else if (message.kind === 'stop') {
       if (work && !isStopped) tell({ kind: 'stopped', edit });
       isStopped = true;
@@ -150,6 +157,17 @@ function* searching({
     units: Object.fromEntries(aimIds.map((aim) => [aim, unitOf(problem, aim)])) as Record<AimId, string>,
     record: searchRecord(raw, problem, state, shown),
   };
+}
+
+function* varying({
+  edit,
+  raw,
+  option,
+}: Extract<ToSearch, { readonly kind: 'sensitivity' }>): Generator<FromSearch | null, void> {
+  const steps = sensitivity(documentOfOption(raw, readDocument(raw), option, planOf).document);
+  let step = steps.next();
+  for (; !step.done; step = steps.next()) yield { kind: 'varying', edit, ...step.value };
+  yield { kind: 'sensitive', edit, found: step.value };
 }
 
 function progressOf({ options, space }: Problem, state: SearchState): SearchProgress {

@@ -11,6 +11,7 @@ import { noteVerb } from './note.ts';
 import { panelVerb } from './panel.ts';
 import { recoveryVerb } from './recovery.ts';
 import { searchVerb } from './search.ts';
+import { sensitivityVerb } from './sensitivity.ts';
 import { solveVerb } from './solve.ts';
 import { tankVerb } from './tank.ts';
 import { selfcheckVerb } from './selfcheck.ts';
@@ -44,6 +45,7 @@ export const verbs: Readonly<Record<string, Verb>> = {
   catalogue: catalogueVerb,
   panel: panelVerb,
   search: searchVerb,
+  sensitivity: sensitivityVerb,
   solve: solveVerb,
   water: waterVerb,
   fatigue: fatigueVerb,

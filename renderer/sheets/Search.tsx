@@ -6,6 +6,7 @@ import { useWorkbench } from '../state/workbench.ts';
 import { texts } from '../texts.ts';
 import { FoundOptions } from './search/FoundOptions.tsx';
 import { SearchProgressView } from './search/SearchProgressView.tsx';
+import { SensitivityPart } from './search/SensitivityPart.tsx';
 import { WhatMayVary } from './search/WhatMayVary.tsx';
 import './search.css';
 
@@ -15,7 +16,7 @@ const t = texts.search;
 export function SearchSheet() {
   const session = useSession();
   const document = useWorkbench((state) => state.document);
-  const { of, state, found, refusals } = useSearch();
+  const { of, state, found, refusals, varying } = useSearch();
   const isCurrent = useMemo(
     () => document !== null && of !== null && keyOf(of.raw, of.option) === keyOf(document.raw, of.option),
     [document, of],
@@ -36,7 +37,7 @@ export function SearchSheet() {
           <button
             type="button"
             className="primary"
-            disabled={state === 'running' || (document?.faults.length ?? 1) > 0}
+            disabled={state === 'running' || varying !== null || (document?.faults.length ?? 1) > 0}
             onClick={() => void begin()}
           >
             {found ? t.again : t.start}
@@ -50,6 +51,7 @@ export function SearchSheet() {
         <SearchProgressView />
         {found && !isCurrent && <p className="loud">{t.stale}</p>}
         {found && <FoundOptions found={found} isCurrent={isCurrent} />}
+        <SensitivityPart />
       </section>
     </div>
   );

@@ -1,5 +1,6 @@
 import { create } from 'zustand';
 import type { FoundView, FromSearch, SearchProgress, ToSearch } from '../../core/engine/search-service.ts';
+import type { Sensitivity } from '../../core/options/sensitivity/sensitivity.ts';
 import type { RefusalText } from '../../core/refusal.ts';
 import { notify, useWorkbench } from './workbench.ts';
 
@@ -14,11 +15,14 @@ export interface SearchState {
   readonly appraising: { readonly done: number; readonly of: number } | null;
   readonly found: Found | null;
   readonly refusals: readonly RefusalText[];
+  /** How far the sensitivity is, and the last that was found, of which document and option. */
+  readonly varying: { readonly done: number; readonly of: number } | null;
+  readonly sensitive: { readonly found: Sensitivity; readonly raw: unknown; readonly option: string | null } | null;
   /** Place of the option looked at among those found. */
   readonly at: number;
 }
 
-const empty: SearchState = { edit: 0, of: null, state: 'idle', progress: null, appraising: null, found: null, refusals: [], at: 0 }; // prettier-ignore
+const empty: SearchState = { edit: 0, of: null, state: 'idle', progress: null, appraising: null, found: null, refusals: [], varying: null, sensitive: null, at: 0 }; // prettier-ignore
 
 export const useSearch = create<SearchState>(() => empty);
 
@@ -41,8 +45,21 @@ export function startSearch(): void {
   const { document: view } = useWorkbench.getState();
   if (!view) return;
   const edit = useSearch.getState().edit + 1;
-  useSearch.setState({ ...empty, edit, of: { raw: view.raw, option: view.option }, state: 'running' });
+  const { sensitive } = useSearch.getState();
+  useSearch.setState({ ...empty, edit, sensitive, of: { raw: view.raw, option: view.option }, state: 'running' });
   send({ kind: 'search', edit, raw: view.raw, option: view.option });
+}
+
+let varied: { readonly raw: unknown; readonly option: string | null } | null = null;
+
+/** What moves the governing check of the option shown most. */
+export function startSensitivity(): void {
+  const { document: view } = useWorkbench.getState();
+  if (!view) return;
+  const edit = useSearch.getState().edit + 1;
+  varied = { raw: view.raw, option: view.option };
+  useSearch.setState({ edit, varying: { done: 0, of: 1 }, refusals: [] });
+  send({ kind: 'sensitivity', edit, raw: view.raw, option: view.option });
 }
 
 export const stopSearch = (): void => send({ kind: 'stop' });
@@ -69,7 +86,10 @@ function hear(news: FromSearch): void {
   if (news.edit !== useSearch.getState().edit) return;
   if (news.kind === 'progress') useSearch.setState({ progress: news.progress });
   else if (news.kind === 'appraising') useSearch.setState({ appraising: news });
+  else if (news.kind === 'varying') useSearch.setState({ varying: news });
+  else if (news.kind === 'sensitive')
+    useSearch.setState({ varying: null, sensitive: varied && { found: news.found, ...varied } });
   else if (news.kind === 'stopped') useSearch.setState({ state: 'stopped' });
-  else if (news.kind === 'refused') useSearch.setState({ state: 'idle', refusals: news.refusals });
+  else if (news.kind === 'refused') useSearch.setState({ state: 'idle', varying: null, refusals: news.refusals });
   else useSearch.setState({ state: 'idle', appraising: null, progress: news.progress, found: news });
 }
