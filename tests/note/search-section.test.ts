@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
-import { appraise } from '../../core/appraise.ts';
+import { modelOf } from '../../core/appraise.ts';
 import { readDocument, readDocumentText, type RawDocument } from '../../core/document/read-document.ts';
 import type { Section } from '../../core/note/note.ts';
 import { againstSection } from '../../core/note/against-section.ts';
@@ -18,7 +18,7 @@ const asked = { thickness: ['4 mm', '5 mm'], aside: ['fatigue', 'stability'] };
 const rates = { currency: 'EUR', source: 'invented for this test', perBolt: 6, weldPerMetre: 40 };
 
 const sections = (raw: RawDocument): readonly Section[] =>
-  searchSection(raw, appraise(raw, readDocument(raw), null).model, printIn('metric'));
+  searchSection(raw, modelOf(readDocument(raw)), printIn('metric'));
 const wordsOf = (made: readonly Section[]): string => JSON.stringify(made);
 
 it('tells the bounds, what was found and why the others were turned down, as a search of that document says it', () => {
@@ -42,7 +42,7 @@ it('tells the bounds, what was found and why the others were turned down, as a s
   const changed = wordsOf(sections({ ...small, search: { ...asked, thickness: ['6 mm'], record } }));
   expect(changed).toContain('another state');
   expect(changed).not.toContain(record.found[0]!.title);
-}, 60_000);
+}, 300_000);
 
 it('names beside each line of bolted against welded where it is from', () => {
   const section = againstSection(boltedAgainstWelded({ ...small, rates }, null), printIn('metric'));
@@ -50,4 +50,4 @@ it('names beside each line of bolted against welded where it is from', () => {
   expect(table!.rows.length).toBeGreaterThan(15);
   for (const row of table!.rows) expect(row[3]).toMatch(/\S/);
   expect(table!.rows.find(([title]) => title === 'Cost by the rates given')![3]).toContain('invented for this test');
-}, 60_000);
+}, 300_000);

@@ -39,7 +39,7 @@ it('gives at each end what an appraisal of the document with that value written 
   );
   expect(byThickness.atLow).toBeCloseTo(used(thinner), 9);
   expect(byThickness.atHigh).toBe(governing.use);
-}, 60_000);
+}, 300_000);
 
 it('refuses without a stated spread, and a spread given twice', () => {
   expect(() => ended(small)).toThrow(/No spread of an input is stated/);
