@@ -18,7 +18,8 @@ export function SensitivityPart() {
   const { state, sensitive, varying } = useSearch();
   const document = useWorkbench((all) => all.document);
   const isCurrent = sensitive !== null && sensitive.raw === document?.raw && sensitive.option === document?.option;
-  const any = Array.isArray(spreads.raw) && spreads.raw.length > 0;
+  const rows = Array.isArray(spreads.raw) ? (spreads.raw as readonly { readonly input?: unknown }[]) : [];
+  const unused = spreadInputs.find((input) => !rows.some((row) => row.input === input)) ?? spreadInputs[0];
   const begin = async () => {
     await session.settled();
     startSensitivity();
@@ -36,11 +37,11 @@ export function SensitivityPart() {
           { key: 'high', title: t.high, number: true },
           { key: 'source', title: t.source },
         ]}
-        blank={{ input: spreadInputs[0], low: -0.1, high: 0.1, source: t.toBeStated }}
+        blank={{ input: unused, low: -0.1, high: 0.1, source: t.toBeStated }}
       />
       <button
         type="button"
-        disabled={!any || state !== 'idle' || varying !== null || (document?.faults.length ?? 1) > 0}
+        disabled={rows.length === 0 || state !== 'idle' || varying !== null || (document?.faults.length ?? 1) > 0}
         onClick={() => void begin()}
       >
         {t.start}
