@@ -16,12 +16,10 @@ export interface AgainstRow {
 const computed = 'computed: geometry, catalogue and allowances of the document';
 const practice = 'common practice, no source';
 
-/** Rules of the checks that govern on either side, in short. */
+/** Documents of the checks that govern on either side; their clauses stand with the checks. */
 function rulesOf(...rows: readonly FixedSo['strength'][]): string {
-  const words = rows.flatMap((row) =>
-    (row?.sources ?? []).map(({ document, clause }) => (clause ? `${document}, ${clause}` : document)),
-  );
-  return [...new Set(words)].join('; ') || 'no check is made';
+  const documents = [...new Set(rows.flatMap((row) => row?.sources ?? []).map(({ document }) => document))];
+  return documents.length > 0 ? `${documents.join('; ')}: clauses with the checks` : 'no check is made';
 }
 
 /** Parts that are loose in the hand at sea, for one bolt; the nut stays on its thread only where it is captive. */
