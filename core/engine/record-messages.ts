@@ -1,0 +1,47 @@
+import type { Json } from '../document/edit.ts';
+import type { RawDocument } from '../document/read-document.ts';
+import type { TankTest } from '../document/tests-field.ts';
+import type { Section } from '../note/note.ts';
+import type { UnitSystem } from '../quantity/format-quantity.ts';
+import type { RefusalText } from '../refusal.ts';
+
+/** What the window asks about records, call by call. A record is handed over once and then named by its hash. */
+export interface RecordCalls {
+  /** Takes a file apart. Gives its hash, and its columns in the file's order. */
+  readonly open: { readonly takes: { readonly bytes: Uint8Array }; readonly gives: RecordHead };
+  /** How the file reads under a test's settings, before anything is accepted. */
+  readonly look: { readonly takes: OfTest; readonly gives: Section };
+  /** The test reduced, and what the document keeps once it is accepted. */
+  readonly reduce: {
+    readonly takes: OfTest;
+    readonly gives: { readonly section: Section; readonly accepted: { readonly [key: string]: Json } };
+  };
+  /** Two tests against each other. Both records were handed over. */
+  readonly compare: { readonly takes: OfTest & { readonly other: TankTest }; readonly gives: Section };
+  /** What the plate of a document, under an option, should give by theory at the amplitudes of a test. Takes seconds. */
+  readonly predict: {
+    readonly takes: OfTest & { readonly raw: RawDocument; readonly option: string | null };
+    readonly gives: Section;
+  };
+}
+
+export type RecordCall = keyof RecordCalls;
+
+interface OfTest {
+  readonly test: TankTest;
+  readonly units: UnitSystem;
+}
+
+export interface RecordHead {
+  readonly hash: string;
+  /** Empty names stand as “column 2”. */
+  readonly columns: readonly { readonly name: string; readonly unit: string }[];
+  readonly rows: number;
+}
+
+/** Messages between the page and the worker. */
+export type ToRecords = { readonly id: number; readonly call: RecordCall; readonly takes: unknown };
+export type FromRecords =
+  | { readonly id: number; readonly gives: unknown }
+  | { readonly id: number; readonly refusals: readonly RefusalText[] }
+  | { readonly id: number; readonly broken: string };
