@@ -13,6 +13,8 @@ const record = z.strictObject({
   /** SHA-256 of its bytes. */
   hash: z.string().regex(/^[0-9a-f]{64}$/, '64 hex digits'),
   bytes: z.number().int().min(0),
+  /** Names of its columns, by which another file of the same layout is known. */
+  layout: z.string().max(2000).optional(),
 });
 
 /** Which columns tell what, in which units, and which way is positive; what is left out is found by name. */

@@ -10,6 +10,7 @@ import type { PlateDocument } from '../document/schema.ts';
 import { userRows } from '../document/user-rows.ts';
 import { againstSection } from '../note/against-section.ts';
 import { boltedAgainstWelded } from '../options/bolted-against-welded.ts';
+import { plateBodyOf } from '../hydrodynamics/plate-body.ts';
 import { checkNote } from '../note/check-note.ts';
 import { durabilitySection } from '../note/durability-section.ts';
 import { recoverySection } from '../note/recovery-section.ts';
@@ -210,6 +211,17 @@ export function createEngine({ tell, later }: EngineWorld): Calls {
     },
     against: ({ option: of }) =>
       againstSection(boltedAgainstWelded(open().raw, of), printIn(sound(of).model.document.units)),
+    testSetup: ({ option: of }) => {
+      const { mass, volume, area, density, waterInside } = plateBodyOf(sound(of).model);
+      const typed = (value: number, unit: string): string => `${Number(value.toPrecision(6))} ${unit}`;
+      return {
+        mass: typed(mass, 'kg'),
+        volume: typed(volume, 'm^3'),
+        area: typed(area, 'm^2'),
+        density: typed(density, 'kg/m^3'),
+        waterInside: typed(waterInside, 'm^3'),
+      };
+    },
     note: ({ option: of }) => {
       const { raw } = open();
       const ids = [null, ...optionsOf(raw).map(({ id }) => id)];

@@ -60,6 +60,11 @@ export interface EngineCalls {
   readonly fatigue: { readonly takes: { readonly option: string | null }; readonly gives: Section };
   /** An option bolted and welded with all else equal, as the note tells it. */
   readonly against: { readonly takes: { readonly option: string | null }; readonly gives: Section };
+  /** The plate of an option as a test's setup begins with it: typed quantities by name. */
+  readonly testSetup: {
+    readonly takes: { readonly option: string | null };
+    readonly gives: { readonly [name: string]: string };
+  };
   /** The check note of an option. */
   readonly note: { readonly takes: { readonly option: string | null }; readonly gives: Note };
   /** What a typed text means, before it becomes an edit. */

@@ -1,24 +1,11 @@
 import { resolve } from 'node:path';
 import { appraise } from '../../core/appraise.ts';
+import { plateBodyOf, type PlateBody } from '../../core/hydrodynamics/plate-body.ts';
 import { refusal } from '../../core/refusal.ts';
 import { openDocument } from '../host/open-document.ts';
 import { chosenOption } from './chosen-option.ts';
 import { positiveOption } from './quantity-option.ts';
 import type { Terminal } from './terminal.ts';
-
-/** What a test or a motion needs of a plate. SI. */
-export interface PlateBody {
-  /** In air, kg, and volume of its material, m³. */
-  readonly mass: number;
-  readonly volume: number;
-  /** Solid plan area, m². */
-  readonly area: number;
-  readonly density: number;
-  /** In flooded tubes, m³. */
-  readonly waterInside: number;
-  /** Below the surface, m; null where only figures are given. */
-  readonly depth: number | null;
-}
 
 /** Options of a command that asks for one. */
 export const plateBodyOptions = {
@@ -36,15 +23,7 @@ type Given = Readonly<Partial<Record<keyof typeof plateBodyOptions, string>>>;
 export async function plateBody(given: Given, usage: string, on: Terminal): Promise<PlateBody> {
   if (given.document === undefined) return statedBody(given, usage);
   const { raw, document } = await openDocument(resolve(on.folder, given.document));
-  const { mass, loads } = appraise(raw, document, chosenOption(document, given.option)).model;
-  return {
-    mass: mass.total,
-    volume: mass.displaced.asBuilt,
-    area: loads.plate.shares.solid,
-    density: mass.waterDensity,
-    waterInside: mass.entrainedWater / mass.waterDensity,
-    depth: document.water.depth.si,
-  };
+  return plateBodyOf(appraise(raw, document, chosenOption(document, given.option)).model);
 }
 
 function statedBody(given: Given, usage: string): PlateBody {

@@ -1,5 +1,6 @@
 import { basename, resolve } from 'node:path';
 import type { Finding } from '../../core/finding.ts';
+import type { PlateBody } from '../../core/hydrodynamics/plate-body.ts';
 import { quantityText } from '../../core/quantity/format-quantity.ts';
 import { refusal } from '../../core/refusal.ts';
 import { programVersion } from '../../core/result.ts';
@@ -11,7 +12,7 @@ import { tankRecord } from '../../core/tank/tank-record.ts';
 import type { Also, TankSetup } from '../../core/tank/tank-setup.ts';
 import { openRecord } from '../host/open-record.ts';
 import { optionsOf } from './options-of.ts';
-import { plateBody, plateBodyOptions, type PlateBody } from './plate-body.ts';
+import { plateBody, plateBodyOptions } from './plate-body.ts';
 import { positiveOption } from './quantity-option.ts';
 import { exit, type Terminal } from './terminal.ts';
 import type { Verb } from './verbs.ts';

@@ -12,6 +12,7 @@ import { OptionsSheet } from './Options.tsx';
 import { PanelsSheet } from './Panels.tsx';
 import { SearchSheet } from './Search.tsx';
 import { StrengthSheet } from './Strength.tsx';
+import { TankTestSheet } from './TankTest.tsx';
 import { WholePlateSheet } from './WholePlate.tsx';
 
 /** The topics in the order of the work. */
@@ -23,6 +24,7 @@ export const sheets: readonly { readonly name: SheetName; readonly Sheet: Compon
   { name: 'strength', Sheet: StrengthSheet },
   { name: 'whole', Sheet: WholePlateSheet },
   { name: 'fatigue', Sheet: FatigueSheet },
+  { name: 'tank', Sheet: TankTestSheet },
   { name: 'durability', Sheet: CorrosionAndLifeSheet },
   { name: 'hydrodynamics', Sheet: HydrodynamicsSheet },
   { name: 'recovery', Sheet: DeploymentAndRecoverySheet },

@@ -1,0 +1,25 @@
+import type { Model } from '../model.ts';
+
+/** What a test or a motion needs of a plate. SI. */
+export interface PlateBody {
+  /** In air, kg, and volume of its material, m³. */
+  readonly mass: number;
+  readonly volume: number;
+  /** Solid plan area, m². */
+  readonly area: number;
+  readonly density: number;
+  /** In flooded tubes, m³. */
+  readonly waterInside: number;
+  /** Below the surface, m; null where only figures are given. */
+  readonly depth: number | null;
+}
+
+/** The plate of a document as a body in the water. */
+export const plateBodyOf = ({ mass, loads, document }: Model): PlateBody & { readonly depth: number } => ({
+  mass: mass.total,
+  volume: mass.displaced.asBuilt,
+  area: loads.plate.shares.solid,
+  density: mass.waterDensity,
+  waterInside: mass.entrainedWater / mass.waterDensity,
+  depth: document.water.depth.si,
+});

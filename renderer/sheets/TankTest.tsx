@@ -1,0 +1,175 @@
+import { useState } from 'react';
+import type { Json } from '../../core/document/edit.ts';
+import type { TankTest } from '../../core/document/tests-field.ts';
+import { FigureView } from '../parts/FigureView.tsx';
+import { SectionView } from '../parts/Blocks.tsx';
+import { tankSketch } from '../../core/note/tank-sketch.ts';
+import { addTankTest, chosenRecord } from '../state/add-record.ts';
+import { none } from '../state/none.ts';
+import { said } from '../state/said.ts';
+import { useSession } from '../state/session-context.ts';
+import { useField } from '../state/use-field.ts';
+import { useOfTest, useRecordHead, type Awaited } from '../state/use-record.ts';
+import { useWorkbench } from '../state/workbench.ts';
+import { texts } from '../texts.ts';
+import { TankAgainst } from './TankAgainst.tsx';
+import { TankSettings } from './TankSettings.tsx';
+import { TestUsed } from './TestUsed.tsx';
+import './tank-test.css';
+
+const t = texts.tank;
+
+/** Records of a tank test: looked at, read, reduced to added mass and drag, accepted, and used in the design. */
+export function TankTestSheet() {
+  const session = useSession();
+  const raw = useField(['tests', 'tank']).raw;
+  const read = useWorkbench(({ document }) => document?.read?.tests?.tank ?? none);
+  const [chosen, setChosen] = useState<string | null>(null);
+  const all = Array.isArray(raw) ? (raw as readonly { readonly id: string; readonly title: string }[]) : none;
+  const index = Math.max(0, all.findIndex(({ id }) => id === chosen)); // prettier-ignore
+  const add = () =>
+    said(async () => {
+      await addTankTest(session);
+      setChosen(null);
+    });
+  return (
+    <>
+      <div className="tank-tests" role="group" aria-label={t.tests}>
+        {all.map(({ id, title }, n) => (
+          <button key={id} type="button" aria-pressed={n === index} onClick={() => setChosen(id)}>
+            {String(title)}
+          </button>
+        ))}
+        <button type="button" onClick={() => void add()}>
+          {t.add}
+        </button>
+      </div>
+      {all.length === 0 ? (
+        <>
+          <p>{t.empty}</p>
+          <figure>
+            <FigureView figure={tankSketch} width={520} />
+            <figcaption>{tankSketch.caption}</figcaption>
+          </figure>
+        </>
+      ) : (
+        <TestView key={all[index]!.id} index={index} test={read[index] ?? null} others={read} />
+      )}
+      {all.length > 0 && <TestUsed tests={read} />}
+    </>
+  );
+}
+
+function TestView({ index, test, others }: { index: number; test: TankTest | null; others: readonly TankTest[] }) {
+  if (!test)
+    return (
+      <>
+        <p className="fault">{t.faults}</p>
+        <TankSettings index={index} columns={none} />
+      </>
+    );
+  return <ReadTest index={index} test={test} others={others} />;
+}
+
+function ReadTest({ index, test, others }: { index: number; test: TankTest; others: readonly TankTest[] }) {
+  const head = useRecordHead(test);
+  const look = useOfTest('look', test, head.value !== null);
+  const reduced = useOfTest('reduce', test, look.value !== null);
+  return (
+    <>
+      <p className="quiet">{t.record(test.record.name, test.record.hash, head.value?.rows ?? null)}</p>
+      {head.refusal && <Missing index={index} test={test} why={head} />}
+      <TankSettings index={index} columns={head.value?.columns ?? none} />
+      <Answer answer={look} waiting={head.refusal ? null : t.reading}>
+        {(section) => (
+          <details open={test.result === undefined}>
+            <summary>{section.title}</summary>
+            <SectionView section={section} level={2} />
+          </details>
+        )}
+      </Answer>
+      <Answer answer={reduced} waiting={look.value ? t.reducing : null}>
+        {({ section, accepted }) => (
+          <>
+            <Accept index={index} test={test} accepted={accepted} />
+            <SectionView section={section} level={2} />
+          </>
+        )}
+      </Answer>
+      {reduced.value && <TankAgainst test={test} others={others.filter(({ id }) => id !== test.id)} />}
+    </>
+  );
+}
+
+/** What was asked, that it is awaited, or why it cannot be had. */
+export function Answer<T>({
+  answer: { value, refusal },
+  waiting,
+  children,
+}: {
+  answer: Awaited<T>;
+  waiting: string | null;
+  children: (value: T) => React.ReactNode;
+}) {
+  if (value !== null) return children(value);
+  if (refusal)
+    return (
+      <p className="fault" role="alert">
+        {refusal.what}. {refusal.mend}
+      </p>
+    );
+  return waiting === null ? null : <p className="quiet">{waiting}</p>;
+}
+
+/** The store does not hold the record: its file can be chosen again, and is known by its hash. */
+function Missing({ index, test, why }: { index: number; test: TankTest; why: Awaited<unknown> }) {
+  const session = useSession();
+  const again = () =>
+    said(async () => {
+      const chosen = await chosenRecord(session);
+      if (chosen)
+        await session.edit({ kind: 'setField', option: null, path: ['tests', 'tank', index, 'record'], value: chosen.record });
+    }); // prettier-ignore
+  return (
+    <div className="fault" role="alert">
+      <p>
+        {why.refusal?.what}. {t.missing(test.record.name)}
+      </p>
+      <button type="button" onClick={() => void again()}>
+        {t.chooseAgain}
+      </button>
+    </div>
+  );
+}
+
+/** Takes the result into the document; says where the one that is there is of other settings. */
+function Accept({ index, test, accepted }: { index: number; test: TankTest; accepted: Readonly<Record<string, Json>> }) {
+  const session = useSession();
+  const path = ['tests', 'tank', index, 'result'] as const;
+  const isCurrent = test.result !== undefined && test.result.key === accepted['key'];
+  const set = () => void session.edit({ kind: 'setField', option: null, path, value: accepted });
+  return (
+    <div className="tank-accept" role="group" aria-label={t.acceptance}>
+      <span className={test.result && !isCurrent ? 'fault' : 'quiet'}>
+        {isCurrent ? t.isAccepted : test.result ? t.isOld : t.notAccepted}
+      </span>
+      {!isCurrent && (
+        <button type="button" onClick={set}>
+          {t.accept}
+        </button>
+      )}
+      {test.result && (
+        <button type="button" className="plain small" onClick={() => void session.edit({ kind: 'clearField', option: null, path })}>
+          {t.takeBack}
+        </button>
+      )}
+      <button
+        type="button"
+        className="plain small"
+        onClick={() => void session.edit({ kind: 'clearField', option: null, path: ['tests', 'tank', index] })}
+      >
+        {t.remove}
+      </button>
+    </div>
+  );
+} // prettier-ignore

@@ -1,0 +1,52 @@
+import type { Json } from '../../core/document/edit.ts';
+import type { TankTest } from '../../core/document/tests-field.ts';
+import { valueOf } from '../../core/host/answer.ts';
+import { askRecords, holdRecord } from '../engine/record-client.ts';
+import { chooseFileBytes } from '../parts/choose-file-bytes.ts';
+import { texts } from '../texts.ts';
+import type { Session } from './session.ts';
+import { useWorkbench } from './workbench.ts';
+
+const accepted = '.csv,.tsv,.txt,.dat,text/csv,text/tab-separated-values,text/plain';
+/** Longest name and layout that a document keeps. */
+const [longestName, longestLayout] = [200, 2000];
+
+/** A file of a person's choice, kept in the store as it came, and what it is made of; null when they turn back. */
+export async function chosenRecord({ host }: Pick<Session, 'host'>) {
+  const file = await chooseFileBytes(accepted);
+  if (!file) return null;
+  const name = file.name.slice(0, longestName);
+  const head = await askRecords('open', { bytes: file.bytes });
+  await holdRecord(head.hash, () => Promise.resolve(file.bytes));
+  valueOf(await host.keepRecord({ name, bytes: file.bytes }));
+  const layout = head.columns.map(({ name: own, unit }) => `${own} (${unit})`).join('; ').slice(0, longestLayout);
+  return { record: { name, hash: head.hash, bytes: file.bytes.length, layout }, head };
+} // prettier-ignore
+
+/** Adds a test with a chosen record to the document. A file of a known layout is read as the one before it was. */
+export async function addTankTest(session: Session): Promise<void> {
+  const chosen = await chosenRecord(session);
+  if (!chosen) return;
+  const { document } = useWorkbench.getState();
+  const tests = rawTests();
+  const { record } = chosen;
+  const alike = tests.find((test) => test.record.layout === record.layout);
+  const setup = alike?.setup ?? (await session.engine.ask('testSetup', { option: document?.option ?? null }));
+  const taken = new Set(tests.map(({ id }) => id));
+  let number = tests.length + 1;
+  while (taken.has(`test ${number}`)) number++;
+  const test = {
+    id: `test ${number}`,
+    title: record.name.replace(/\.[^.]*$/, '') || texts.tank.untitled,
+    record,
+    ...(alike?.reading === undefined ? {} : { reading: alike.reading }),
+    setup,
+  };
+  await session.edit({ kind: 'setField', option: null, path: ['tests', 'tank', tests.length], value: test as unknown as Json }); // prettier-ignore
+}
+
+type RawTest = Pick<TankTest, 'id' | 'title' | 'record'> & Partial<TankTest>;
+const rawTests = (): readonly RawTest[] => {
+  const tests = useWorkbench.getState().document?.raw['tests'] as { readonly tank?: unknown } | undefined;
+  return Array.isArray(tests?.tank) ? (tests.tank as RawTest[]) : [];
+};
