@@ -42,7 +42,12 @@ export async function addTankTest(session: Session): Promise<void> {
     ...(alike?.reading === undefined ? {} : { reading: alike.reading }),
     setup,
   };
-  await session.edit({ kind: 'setField', option: null, path: ['tests', 'tank', tests.length], value: test as unknown as Json }); // prettier-ignore
+  await session.edit({
+    kind: 'setField',
+    option: null,
+    path: ['tests', 'tank'],
+    value: [...tests, test] as unknown as Json,
+  });
 }
 
 type RawTest = Pick<TankTest, 'id' | 'title' | 'record'> & Partial<TankTest>;
