@@ -15,6 +15,7 @@ import type { Finding } from './finding.ts';
 import { bayPlan } from './geometry/bay-plan.ts';
 import { baysBetween } from './geometry/bays-between.ts';
 import { geometryOf } from './geometry/geometry-of.ts';
+import { testedFindings } from './hydrodynamics/tested-water.ts';
 import { solvedKey, type SolvedForces } from './loads/solved-forces.ts';
 import { loadReport } from './loads/load-report.ts';
 import { limitStates, type LimitStateSummary } from './limit-states.ts';
@@ -77,6 +78,7 @@ export function appraise(
       ...model.mass.findings,
       ...model.loads.findings,
       ...durabilityFindings(model),
+      ...testedFindings(model),
       ...solvedFindings(model, rows),
       ...judged.flatMap(({ findings }) => findings),
     ],

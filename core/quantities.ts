@@ -2,6 +2,7 @@ import type { CheckRow } from './checks/check-row.ts';
 import { valuesAt } from './checks/evaluate-check.ts';
 import { weldDirectional } from './checks/weld-directional.ts';
 import { weldThroat } from './checks/weld-throat.ts';
+import { testedWater } from './hydrodynamics/tested-water.ts';
 import type { Model } from './model.ts';
 
 /** A computed quantity in SI, by id. */
@@ -96,6 +97,13 @@ export function quantitiesOf(model: Model, rows: readonly CheckRow[]): Quantitie
   put('area.solid', areas.solid, 'm^2', 'Plan area covered by tubes and panels', 'geometry: union of outlines');
   put('area.open', areas.open, 'm^2', 'Open plan area', 'geometry: outline less solid');
   put('ratio.open', areas.open / areas.outline, '1', 'Open part of the outline', 'geometry');
+  const tested = testedWater(model);
+  if (tested && !('missing' in tested)) {
+    const source = `tank test “${tested.test.title}”, record ${tested.test.record.hash.slice(0, 16)}…`;
+    put('tested.addedMass', tested.addedMass.value, 'kg', 'Added mass by the test that the design uses', source);
+    put('tested.dragCoefficient', tested.dragCoefficient.value, '1', 'Drag coefficient by the test that the design uses', source); // prettier-ignore
+    put('tested.dragArea', tested.area, 'm^2', 'Area that this drag coefficient refers to', source);
+  }
   const heaviest = panels.reduce(
     (most, panel) => Math.max(most, panel.area * panel.thickness * panel.material.density),
     0,

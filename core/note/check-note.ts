@@ -19,6 +19,7 @@ import { firstPage } from './first-page.ts';
 import { assumptionSection, inputSection } from './input-sections.ts';
 import { loadSection } from './load-section.ts';
 import { massSection } from './mass-section.ts';
+import { testsSection } from './tests-section.ts';
 import type { Model } from '../model.ts';
 import { searchSection } from './search-section.ts';
 import type { Note } from './note.ts';
@@ -71,6 +72,7 @@ export function checkNote(
       drawingSection(model),
       massSection(model, print),
       loadSection(model, print),
+      ...testsSection(model, print),
       fatigueSection(model, appraisal.rows, print),
       durabilitySection(model, appraisal.rows, print),
       recoverySection(model, print),
