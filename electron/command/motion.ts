@@ -20,7 +20,7 @@ import { exit, type Terminal } from './terminal.ts';
 import type { Verb } from './verbs.ts';
 
 const usage = [
-  'motion --added-mass A --drag-coefficient C --depth Z --stiffness K',
+  'motion [--added-mass A] [--drag-coefficient C] --depth Z --stiffness K',
   '  (--mass M --volume V --area S --density D | --document FILE [--option ID]) (--height H --period T | --hs HS --tp TP)',
   '  [--damping B] [--strut] [--float-mass M --float-damping B --waterline A --draught D] [--sea-depth Z] [--gamma G]',
   '  [--seed N] [--json]',
@@ -54,7 +54,8 @@ export const motionVerb: Verb = {
   usage,
   purpose: 'predicts how far the plate still moves under its float in a wave or a sea state, and what the line pulls',
   help: [
-    '  --added-mass 17500kg  --drag-coefficient 6.8   from a tank test (stillplate tank) or from theory',
+    '  --added-mass 17500kg  --drag-coefficient 6.8   from a tank test (stillplate tank) or from theory; where the document uses an',
+    '                         accepted test, its own where they are left out',
     '  --mass 1460kg  --volume 0.186m3  --area 8.4m2  --density 1025kg/m3, or --document FILE, which has them (--option ID)',
     '  --depth 30m            of the plate below the surface         --sea-depth 80m   deep water by default',
     '  --stiffness 20kN/m     --damping 40kN*s/m   of power take-off and line between float and plate',
@@ -161,9 +162,15 @@ function seaState(
 
 async function read(given: Given, on: Terminal): Promise<{ system: HeaveSystem; field: WaveField }> {
   const body = await plateBody(given, usage, on);
-  const { mass, volume, area, density, waterInside } = body;
-  const addedMass = needed(given, 'added-mass', 'mass');
-  const C_d = plain('--drag-coefficient', given['drag-coefficient'] ?? refuseMissing('drag-coefficient'));
+  const { mass, volume, density, waterInside, tested } = body;
+  // what is stated on the line goes before the test that the document uses; a coefficient stays with its own area
+  const addedMass =
+    given['added-mass'] === undefined && tested ? tested.addedMass.value : needed(given, 'added-mass', 'mass');
+  const isTested = given['drag-coefficient'] === undefined && tested !== null;
+  const area = isTested ? tested.area : body.area;
+  const C_d = isTested
+    ? tested.dragCoefficient.value
+    : plain('--drag-coefficient', given['drag-coefficient'] ?? refuseMissing('drag-coefficient'));
   const named = ['float-mass', 'waterline', 'draught'] as const;
   const hasFloat = named.some((name) => given[name] !== undefined);
   const waterline = hasFloat ? needed(given, 'waterline', 'area') : 0;

@@ -43,5 +43,6 @@ function statedBody(given: Given, usage: string): PlateBody {
     density: needed('density'),
     waterInside: 0,
     depth: null,
+    tested: null,
   };
 }
