@@ -25,6 +25,8 @@ const { checks } = await runTypeScript('core/checks/index.ts');
 
 /** What CI runs in short: wrong words of every kind in every field, and 300 frames of orbit. */
 const inBrowser = ['tests/browser/journeys/wrong-words.test.ts', 'tests/browser/scene/plate-scene.test.ts'];
+const { coverage, coverageText } = await runTypeScript('build/night/coverage.ts');
+
 const start = Date.now();
 const minutes = () => `${((Date.now() - start) / 60_000).toFixed(1)} minutes after the start`;
 await bundle(['desktop', 'page']);
@@ -48,6 +50,9 @@ const head = [
   ...failures.slice(0, 100).map((failure) => `    ${failure}`),
   `Readers of registers, records, signatures and PDFs: ${readers.cases} broken inputs, ${readers.refused} refused in words; ${readers.failures.length} failures. ${minutes()}.`,
   ...readers.failures.slice(0, 100).map((failure) => `    ${failure}`),
+  '',
+  ...coverageText(coverage(1_000)),
+  `${minutes()}.`,
   '',
 ];
 

@@ -17,6 +17,7 @@ export const kinds = {
   turningStiffness: { unit: 'N*m/rad', word: 'a stiffness against turning', example: '500 kNm/rad' },
   moment: { unit: 'N*m', word: 'a moment', example: '2.5 kN m' },
   time: { unit: 's', word: 'a time', example: '8 s or 10 years' },
+  acceleration: { unit: 'm/s^2', word: 'an acceleration', example: '0.02 m/s^2' },
   speed: { unit: 'm/s', word: 'a speed', example: '0.5 m/s' },
   angle: { unit: 'rad', word: 'an angle', example: '3 deg' },
   resistance: { unit: 'ohm', word: 'a resistance', example: '0.05 ohm' },

@@ -1,4 +1,5 @@
 import { leastSquares } from './least-squares.ts';
+import { weightedFit } from './weighted-fit.ts';
 
 /** A travel as drift and harmonics, with what the readings leave over. Arrays of n numbers, SI. */
 export interface HarmonicMotion {
@@ -42,18 +43,20 @@ export function harmonicMotion(
   const t = time.map((value) => value - t0);
   const drifts = [new Float64Array(n).fill(1), t];
   let omega = (2 * Math.PI) / period;
-  let theta = leastSquares([...drifts, ...waves(t, omega, harmonics, 0)], travel).theta;
+  let base = basis(t, omega, harmonics);
+  let theta = weightedFit([...drifts, ...waves(base, omega, 0)], travel, one);
   // each turn finds all parameters together with the change of frequency, which squares what is wrong with it
-  let fit = withFrequency();
   for (let turn = 0; turn < 30; turn++) {
-    const change = fit.theta.at(-1)!;
+    const all = weightedFit(columnsWithFrequency(), travel, one);
+    const change = all.at(-1)!;
     omega += change;
-    theta = fit.theta.slice(0, -1);
-    fit = withFrequency();
+    theta = all.slice(0, -1);
+    base = basis(t, omega, harmonics);
     if (Math.abs(change) < 1e-9 * omega) break;
   }
-  theta = leastSquares([...drifts, ...waves(t, omega, harmonics, 0)], travel).theta;
-  const order = (derivative: 0 | 1 | 2 | 3) => waves(t, omega, harmonics, derivative);
+  theta = leastSquares([...drifts, ...waves(base, omega, 0)], travel).theta;
+  const fit = leastSquares(columnsWithFrequency(), travel);
+  const order = (derivative: Derivative) => waves(base, omega, derivative);
   const sum = (columns: readonly Float64Array[]): Float64Array => {
     const total = new Float64Array(n);
     columns.forEach((column, j) => {
@@ -72,52 +75,84 @@ export function harmonicMotion(
     residual: fit.residual,
     drift: theta[1]!,
     sensitivity: {
-      z: [...drifts, ...order(0), byFrequency(t, omega, theta, harmonics, 0)],
-      v: [...none, ...order(1), byFrequency(t, omega, theta, harmonics, 1)],
-      a: [...none, ...order(2), byFrequency(t, omega, theta, harmonics, 2)],
+      z: [...drifts, ...order(0), byFrequency(t, base, omega, theta, 0)],
+      v: [...none, ...order(1), byFrequency(t, base, omega, theta, 1)],
+      a: [...none, ...order(2), byFrequency(t, base, omega, theta, 2)],
     },
     inverse: fit.inverse,
   };
 
-  /** The linear fit with one more column: how the travel changes with the frequency. */
-  function withFrequency() {
-    return leastSquares(
-      [...drifts, ...waves(t, omega, harmonics, 0), byFrequency(t, omega, theta, harmonics, 0)],
-      travel,
-    );
+  /** Columns of the linear fit with one more: how the travel changes with the frequency. */
+  function columnsWithFrequency(): Float64Array[] {
+    return [...drifts, ...waves(base, omega, 0), byFrequency(t, base, omega, theta, 0)];
   }
 }
 
+type Derivative = 0 | 1 | 2 | 3;
+const one = (): number => 1;
+
+/** cos(hωt) and sin(hωt) for h = 1 … harmonics: of the first by themselves, of each other from the one before. */
+function basis(t: Float64Array, omega: number, harmonics: number): readonly (readonly [Float64Array, Float64Array])[] {
+  const n = t.length;
+  const all = Array.from({ length: harmonics }, () => [new Float64Array(n), new Float64Array(n)] as const);
+  const [c1, s1] = all[0]!;
+  for (let i = 0; i < n; i++) {
+    c1[i] = Math.cos(omega * t[i]!);
+    s1[i] = Math.sin(omega * t[i]!);
+  }
+  for (let h = 1; h < harmonics; h++) {
+    const [[c0, s0], [c, s]] = [all[h - 1]!, all[h]!];
+    for (let i = 0; i < n; i++) {
+      c[i] = c0[i]! * c1[i]! - s0[i]! * s1[i]!;
+      s[i] = s0[i]! * c1[i]! + c0[i]! * s1[i]!;
+    }
+  }
+  return all;
+}
+
+/** Which of cos (0) and sin (1) a derivative of either is, and its sign. */
+const turned = (of: 0 | 1, derivative: number): readonly [0 | 1, 1 | -1] => {
+  const quarter = (derivative - of + 4) % 4;
+  return [(quarter % 2) as 0 | 1, quarter === 1 || quarter === 2 ? -1 : 1];
+};
+
 /** Derivatives of cos(hωt), sin(hωt), h = 1 … harmonics, in turn. */
-function waves(t: Float64Array, omega: number, harmonics: number, derivative: 0 | 1 | 2 | 3): Float64Array[] {
-  const quarter = (derivative * Math.PI) / 2;
-  return Array.from({ length: 2 * harmonics }, (_, j) => {
-    const w = (1 + (j >> 1)) * omega;
-    const shift = quarter - (j % 2 === 0 ? 0 : Math.PI / 2);
-    return t.map((time) => w ** derivative * Math.cos(w * time + shift));
+function waves(base: ReturnType<typeof basis>, omega: number, derivative: Derivative): Float64Array[] {
+  return base.flatMap((pair, h) => {
+    const w = (h + 1) * omega;
+    return ([0, 1] as const).map((of) => {
+      const [which, sign] = turned(of, derivative);
+      if (derivative === 0) return pair[which];
+      const scale = sign * w ** derivative;
+      const column = new Float64Array(pair[which].length);
+      const own = pair[which];
+      for (let i = 0; i < own.length; i++) column[i] = scale * own[i]!;
+      return column;
+    });
   });
 }
 
-/** d/dω of the fitted motion's derivative: Σ θ (d/dω)(w^p cos(w t + shift)). */
+/** d/dω of the fitted motion's derivative p: Σ θ h (p w^(p−1) f_p + w^p t f_(p+1)), w = hω, f_p the p-th derivative of cos or sin. */
 function byFrequency(
   t: Float64Array,
+  base: ReturnType<typeof basis>,
   omega: number,
   theta: Float64Array,
-  harmonics: number,
   derivative: 0 | 1 | 2,
 ): Float64Array {
-  const quarter = (derivative * Math.PI) / 2;
   const total = new Float64Array(t.length);
-  for (let j = 0; j < 2 * harmonics; j++) {
-    const h = 1 + (j >> 1);
+  base.forEach((pair, k) => {
+    const h = k + 1;
     const w = h * omega;
-    const shift = quarter - (j % 2 === 0 ? 0 : Math.PI / 2);
-    const [scale, slope] = [
-      h * theta[j + 2]! * w ** derivative,
-      derivative === 0 ? 0 : h * theta[j + 2]! * derivative * w ** (derivative - 1),
-    ];
-    for (let i = 0; i < t.length; i++)
-      total[i]! += slope * Math.cos(w * t[i]! + shift) - scale * t[i]! * Math.sin(w * t[i]! + shift);
-  }
+    for (const of of [0, 1] as const) {
+      const own = h * theta[2 * k + of + 2]!;
+      const [here, sign] = turned(of, derivative);
+      const [next, nextSign] = turned(of, derivative + 1);
+      const slope = derivative === 0 ? 0 : sign * own * derivative * w ** (derivative - 1);
+      const scale = nextSign * own * w ** derivative;
+      const [f, g] = [pair[here], pair[next]];
+      for (let i = 0; i < total.length; i++) total[i]! += slope * f[i]! + scale * t[i]! * g[i]!;
+    }
+  });
   return total;
 }

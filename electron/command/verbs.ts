@@ -10,6 +10,7 @@ import { newVerb } from './new.ts';
 import { noteVerb } from './note.ts';
 import { panelVerb } from './panel.ts';
 import { recoveryVerb } from './recovery.ts';
+import { seaVerb } from './sea.ts';
 import { searchVerb } from './search.ts';
 import { sensitivityVerb } from './sensitivity.ts';
 import { solveVerb } from './solve.ts';
@@ -52,6 +53,7 @@ export const verbs: Readonly<Record<string, Verb>> = {
   durability: durabilityVerb,
   tank: tankVerb,
   motion: motionVerb,
+  sea: seaVerb,
   recovery: recoveryVerb,
   selfcheck: selfcheckVerb,
 };

@@ -193,6 +193,7 @@ describe('units against their definitions', () => {
     ['2.5 kN·m', 'moment', 2500],
     ['2.5 kN*m', 'moment', 2500],
     ['1025 kg/m3', 'density', 1025],
+    ['0.02 m/s²', 'acceleration', 0.02],
     ['10 kg·m/s²', 'force', 10],
   ] as const)('%s', (typed, kind, exact) => expect(ulps(si(typed, kind), exact)).toBeLessThanOrEqual(2));
 
