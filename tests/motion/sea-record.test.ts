@@ -13,13 +13,13 @@ const setup: SeaSetup = {
   ...{ stiffness: null, arm: 0, limit: null },
 };
 const waves = [[0.7, 6.2, 0.3], [0.5, 7.9, 1.1], [0.4, 9.4, 4.2]] as const; // prettier-ignore
-const sum = (t: number, of: (a: number, w: number, phase: number) => number): number =>
+const sum = (of: (a: number, w: number, phase: number) => number): number =>
   waves.reduce((all, [a, T, phase]) => all + of(a, (2 * Math.PI) / T, phase), 0);
 const times = Float64Array.from({ length: n }, (_, i) => i * dt);
 /** The plate follows a sixth of the float, a little late; the stroke is the rest. */
-const float = times.map((t) => sum(t, (a, w, p) => a * Math.cos(w * t + p)));
-const plate = times.map((t) => sum(t, (a, w, p) => (a / 6) * Math.cos(w * t + p - 0.5)));
-const acceleration = times.map((t) => 9.81 + sum(t, (a, w, p) => -a * w * w * Math.cos(w * t + p)));
+const float = times.map((t) => sum((a, w, p) => a * Math.cos(w * t + p)));
+const plate = times.map((t) => sum((a, w, p) => (a / 6) * Math.cos(w * t + p - 0.5)));
+const acceleration = times.map((t) => 9.81 + sum((a, w, p) => -a * w * w * Math.cos(w * t + p)));
 const channels: SeaChannels = { dt, acceleration, stroke: float.map((z, i) => 2 + z - plate[i]!) };
 const deviation = (x: Float64Array): number => {
   const mean = x.reduce((a, b) => a + b, 0) / x.length;
@@ -61,7 +61,7 @@ describe('motion of the plate from float and stroke', () => {
     for (let seed = 1; seed <= 20; seed++) {
       const random = normal(seed);
       const late = 0.05 * (seed % 2 === 0 ? 1 : -1);
-      const stroke = times.map((t, i) => 1.01 * (sum(t - late, (a, w, p) => a * Math.cos(w * t - w * late + p)) - plate[i]!) + 0.01 * random()); // prettier-ignore
+      const stroke = times.map((t, i) => 1.01 * (sum((a, w, p) => a * Math.cos(w * t - w * late + p)) - plate[i]!) + 0.01 * random()); // prettier-ignore
       const noisy = { dt, acceleration: acceleration.map((a) => a + 0.05 * random()), stroke };
       const { low, high } = seaMotion(noisy, { ...setup, accelerationNoise: 0.05, strokeNoise: 0.01, clock: 0.05, scaleError: 0.01 }).significant; // prettier-ignore
       held += Number(low <= truth && truth <= high);
@@ -79,7 +79,7 @@ describe('motion of the plate from float and stroke', () => {
   });
 
   it('gives the power of a damper, b times the mean square of its speed (closed form)', () => {
-    const rate = times.map((t) => sum(t, (a, w, p) => -a * w * Math.sin(w * t + p)));
+    const rate = times.map((t) => sum((a, w, p) => -a * w * Math.sin(w * t + p)));
     const result = seaMotion({ dt, acceleration, stroke: float, force: rate.map((v) => 30_000 + 5000 * v) }, setup);
     const mean = waves.reduce((all, [a, T]) => all + (a * 2 * Math.PI / T) ** 2 / 2, 0); // prettier-ignore
     expect(result.power! / (5000 * mean)).toBeCloseTo(1, 1);
