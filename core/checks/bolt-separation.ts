@@ -2,13 +2,24 @@ import { boltAt, boltInputs, factorOfEither, fixingAt, nothingLeft, tubesUnder }
 import { boltForceCautions, tensionBounds, tensionInputs, tensionSteps } from './bolt-force-steps.ts';
 import { boltSecondOpinion } from './bolt-second-opinion.ts';
 import { leastPreload, tightened, tighteningCautions, tighteningInputs } from './bolt-tightening.ts';
-import { missing, type Check, type SecondOpinion, type Step } from './check.ts';
+import { missing, type Check, type Input, type SecondOpinion, type Step } from './check.ts';
 import { fieldPlaces, panelAt } from './field-inputs.ts';
 import { basisFactor, constant } from './inputs.ts';
 import { solvedBoltForces } from './solved-inputs.ts';
 
 const { d, A_s, t_w } = boltInputs;
 const { T_t, k_low, k_high, c_c } = tighteningInputs;
+
+/** Modulus of the softest tube that the panel is bolted to. */
+export const softestTube: Input = {
+  unit: 'GPa',
+  meaning: 'modulus of elasticity of the softest tube under the bolts',
+  from: 'catalogue: materials',
+  read: (model, bay) => {
+    const moduli = tubesUnder(model, bay).map(({ material }) => material.youngModulus);
+    return moduli.length ? Math.min(...moduli) : missing('a tube that the panel is bolted to');
+  },
+};
 
 const apart = (factor: 'gamma_M3' | 'Omega_slip'): readonly Step[] => [
   leastPreload,
@@ -83,15 +94,7 @@ export const boltSeparation: Check = {
           : T_t.read(model, bay, situation);
       },
     },
-    E_w: {
-      unit: 'GPa',
-      meaning: 'modulus of elasticity of the softest tube under the bolts',
-      from: 'catalogue: materials',
-      read: (model, bay) => {
-        const moduli = tubesUnder(model, bay).map(({ material }) => material.youngModulus);
-        return moduli.length ? Math.min(...moduli) : missing('a tube that the panel is bolted to');
-      },
-    },
+    E_w: softestTube,
     E_b: constant(210, 'GPa', 'modulus of elasticity of the bolt', 'EN 1993-1-1, 3.2.6'),
     f_Z: constant(
       11,

@@ -23,6 +23,7 @@ import { boltPadWeld } from './bolt-pad-weld.ts';
 import { boltClampSlip } from './bolt-clamp-slip.ts';
 import { boltSlip } from './bolt-slip.ts';
 import { boltSeparation } from './bolt-separation.ts';
+import { boltSleeve } from './bolt-sleeve.ts';
 import { boltEdgeDistance } from './bolt-edge-distance.ts';
 import { boltEdgeDistanceLargest } from './bolt-edge-distance-largest.ts';
 import { boltPitch } from './bolt-pitch.ts';
@@ -124,6 +125,7 @@ export const checks: readonly Check[] = [
   boltClampSlip,
   boltSlip,
   boltSeparation,
+  boltSleeve,
   boltEdgeDistance,
   boltEdgeDistanceLargest,
   boltPitch,

@@ -13,6 +13,7 @@ const notInSamples: Readonly<Record<string, string>> = {
   'bolt-pad-weld': 'tapped pads',
   'bolt-clamp-slip': 'clamps',
   'bolt-separation': 'stated torques',
+  'bolt-sleeve': 'stated torques',
   'crossing-round': 'round tubes',
   'crossing-weld': 'stacked tubes',
   'weld-throat': 'the throat method',

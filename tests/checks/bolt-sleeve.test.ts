@@ -1,0 +1,60 @@
+import { expect, it } from 'vitest';
+import { boltSleeve } from '../../core/checks/bolt-sleeve.ts';
+import { fixing, modelWith, readOf, situationOf } from './bolt-model.ts';
+import { expectBetween } from './bolt-utilisation.ts';
+import { valuesGiven } from './bolt-values.ts';
+
+const tightening = { torque: '60 N m', k: { low: 0.12, high: 0.2, source: 'tests on these bolts (invented)' } };
+const model = modelWith(fixing({ tightening }));
+const down = situationOf(model, 'service', 'down');
+/** A sleeve 18 x 24 mm in S235 round an M12 bolt. */
+const m12 = { T_t: 60, k_low: 0.1, d: 0.012, d_0: 0.018, f_yw: 235e6, E_w: 210e9 };
+/** Length at which that sleeve, of i = 7.5 mm, has the slenderness λ: λ π i √(E/f_y), λ1 = 93.9 ε (EN 1993-1-1, 6.3.1.3). */
+const longFor = (lambda: number): number => lambda * 0.0075 * Math.PI * Math.sqrt(210e9 / 235e6);
+
+it('buckles as curve c of EN 1993-1-1:2005, Figure 6.4 (tabulated in ESDEP and the ECCS textbooks, from memory): 1.0000, 0.8973, 0.5399, 0.1962', () => {
+  for (const [lambda, chi] of [
+    [0.2, 1],
+    [0.4, 0.8973],
+    [1, 0.5399],
+    [2, 0.1962],
+  ] as const) {
+    // prettier-ignore
+    const v = valuesGiven(boltSleeve, 'partial factors', { ...m12, l_c: longFor(lambda), gamma_M1: 1, gamma_R: 1 });
+    expect(v.chi, String(lambda)).toBeCloseTo(chi, 4);
+    // π/4 (24² - 18²) = 197.92 mm², 46.511 kN at 235 MPa.
+    expect(v.F_c_Rd! / 1e3).toBeCloseTo(chi * 46.511, 1);
+    expectBetween(v, 'F_c_Rd');
+  }
+  expect(valuesGiven(boltSleeve, 'partial factors', { ...m12, l_c: 0.01, gamma_M1: 1.1, gamma_R: 1.1 }).F_c_Rd! / 1e3).toBeCloseTo(42.283, 2); // prettier-ignore
+});
+
+it('is squeezed by T / (k d) at the smallest k: 60 N m on M12 at 0.1 is 50 kN', () => {
+  expect(valuesGiven(boltSleeve, 'partial factors', { ...m12, l_c: 0.1, gamma_M1: 1, gamma_R: 1 }).F_hi).toBeCloseTo(50e3, 6); // prettier-ignore
+});
+
+it('under AISC 360, E3 has F_cr = 0.658^(F_y/F_e) F_y up to 4.71 √(E/F_y), 0.877 F_e beyond', () => {
+  for (const [lambda, chi] of [
+    [0.5, 0.9007],
+    [1, 0.658],
+    [1.499, 0.3905],
+    [2, 0.21925],
+  ] as const) {
+    // prettier-ignore
+    const v = valuesGiven(boltSleeve, 'allowable stress', { ...m12, l_c: longFor(lambda), Omega_c: 1.67, gamma_R: 1.67 });
+    expect(v.chi, String(lambda)).toBeCloseTo(chi, 3);
+    expect(v.F_c_Rd! / 1e3).toBeCloseTo((chi * 46.511) / 1.67, 1);
+    expectBetween(v, 'F_c_Rd');
+  }
+});
+
+it('applies to through-bolts with a stated torque; the sleeve is as long as the tube is clear', () => {
+  expect(boltSleeve.applies(model, 'A1', down)).toBe(true);
+  expect(boltSleeve.applies(modelWith(), 'A1', down)).toMatch(/no tightening torque/);
+  expect(boltSleeve.applies(modelWith(fixing({ into: 'one-sided', tightening })), 'A1', down)).toMatch(/no sleeve/);
+  const section = [...model.tubes.values()][0]!.section;
+  expect(readOf(boltSleeve, 'l_c', model, 'A1', down)).toBeCloseTo(section.height - 2 * section.nominalWall, 9);
+  expect(readOf(boltSleeve, 'E_w', model, 'A1', down)).toBe(210e9);
+  const stainless = modelWith(fixing({ class: 'A4-70', tightening }));
+  expect(readOf(boltSleeve, 'T_t', stainless, 'A1', down)).toMatch(/procedure tests/);
+});
