@@ -34,7 +34,10 @@ const sleeve: readonly Step[] = [
 const bounds: SecondOpinion = {
   title:
     'Resistance: below, nine tenths of Rankine’s and Gordon’s sum of squash and Euler load; above, the lesser of the two',
-  source: [{ document: 'L. Euler’s column; W. J. M. Rankine and L. Gordon’s formula for struts', memory: true }],
+  source: [
+    { document: 'L. Euler’s column; W. J. M. Rankine and L. Gordon’s formula for struts', memory: true },
+    { document: 'the nine tenths: chosen here so that curve c up to a slenderness of 5 lies inside' },
+  ],
   steps: [
     { symbol: 'N_y', expression: 'A_c * f_yw', unit: 'kN', meaning: 'squash load' },
     { symbol: 'N_E', expression: 'pi^2 * E_w * A_c * i_c^2 / l_c^2', unit: 'kN', meaning: 'Euler load' },

@@ -58,3 +58,28 @@ it('applies to through-bolts with a stated torque; the sleeve is as long as the 
   const stainless = modelWith(fixing({ class: 'A4-70', tightening }));
   expect(readOf(boltSleeve, 'T_t', stainless, 'A1', down)).toMatch(/procedure tests/);
 });
+
+it('changes from squash to curve c past a slenderness of 0.2, and between the formulas of E3 at 1.5', () => {
+  const chi = (safety: 'partial factors' | 'allowable stress', lambda: number) =>
+    valuesGiven(boltSleeve, safety, { ...m12, l_c: longFor(lambda), gamma_M1: 1, Omega_c: 1.67, gamma_R: 1 }).chi;
+  // Φ = 0.5 (1 + 0.49 · 0.01 + 0.21²) = 0.5245; by hand.
+  expect(chi('partial factors', 0.21)).toBeCloseTo(0.9949, 4);
+  expect(chi('partial factors', 0.199)).toBe(1);
+  expect(chi('allowable stress', 1.49)).toBeCloseTo(0.658 ** (1.49 * 1.49), 5);
+  expect(chi('allowable stress', 1.52)).toBeCloseTo(0.877 / 1.52 ** 2, 5);
+});
+
+it('is bounded by nine tenths of Rankine and Gordon, and by the lesser of squash and Euler load, over the factor', () => {
+  const at = (lambda: number) => valuesGiven(boltSleeve, 'partial factors', { ...m12, l_c: longFor(lambda), gamma_M1: 1.1, gamma_R: 1.1 }); // prettier-ignore
+  // Squash load 46.511 kN; Euler load that over λ².
+  expect(at(1).R_low! / 1e3).toBeCloseTo((0.9 * 46.511) / 2 / 1.1, 2);
+  expect(at(1).N_E! / 1e3).toBeCloseTo(46.511, 2);
+  expect(at(2).R_high! / 1e3).toBeCloseTo(46.511 / 4 / 1.1, 2);
+  expect(at(0.5).R_high! / 1e3).toBeCloseTo(46.511 / 1.1, 2);
+  expect([boltSleeve.demand, boltSleeve.capacity]).toEqual(['F_hi', 'F_c_Rd']);
+  expect([boltSleeve.second.of, boltSleeve.second.low, boltSleeve.second.high]).toEqual(['F_c_Rd', 'R_low', 'R_high']);
+});
+
+it('reads the factor of either kind of basis', () => {
+  expect(readOf(boltSleeve, 'gamma_R', model, 'A1', down)).toBe(model.basis.factors['gamma_M1']!.value);
+});
