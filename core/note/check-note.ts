@@ -14,6 +14,7 @@ import { drawingSection } from './drawing-section.ts';
 import { deferredSection } from './deferred-section.ts';
 import { durabilitySection } from './durability-section.ts';
 import { recoverySection } from './recovery-section.ts';
+import { hydrodynamicsSection } from './hydrodynamics-section.ts';
 import { fatigueSection } from './fatigue-section.ts';
 import { firstPage } from './first-page.ts';
 import { assumptionSection, inputSection } from './input-sections.ts';
@@ -72,6 +73,7 @@ export function checkNote(
       drawingSection(model),
       massSection(model, print),
       loadSection(model, print),
+      hydrodynamicsSection(model, print),
       ...testsSection(model, print),
       fatigueSection(model, appraisal.rows, print),
       durabilitySection(model, appraisal.rows, print),
