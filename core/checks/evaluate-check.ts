@@ -20,7 +20,10 @@ export function stepsOf(check: Check, safety: Safety): readonly Step[] {
 }
 
 /** Every row of a check: at each place, in each situation. */
-export function checkRows(check: Check, model: Model): { readonly rows: readonly CheckRow[]; readonly findings: readonly Finding[] } {
+export function checkRows(
+  check: Check,
+  model: Model,
+): { readonly rows: readonly CheckRow[]; readonly findings: readonly Finding[] } {
   const rows: CheckRow[] = [];
   const findings = new Map<string, Finding>();
   const situations = check.once ? model.loads.situations.slice(0, 1) : model.loads.situations;
@@ -44,32 +47,63 @@ export function checkRows(check: Check, model: Model): { readonly rows: readonly
 }
 
 /** A check judged by hand and, where the document asks for it and the case was solved, with the solver's forces. */
-function onBothSides(check: Check, model: Model, place: string, situation: Situation): { row: CheckRow; findings: readonly Finding[] } {
+function onBothSides(
+  check: Check,
+  model: Model,
+  place: string,
+  situation: Situation,
+): { row: CheckRow; findings: readonly Finding[] } {
   const hand = judged(check, model, place, situation);
   const asked = check.solved && !check.once && partLost(situation) === undefined && !situation.missing;
   if (!asked || model.solved === null) return { row: hand.row, findings: hand.finding ? [hand.finding] : [] };
   const { solved } = model;
-  const unjudged = (reason: string) => ({ row: { ...blank(check, place, situation), verdict: 'cannot be judged' as const, reason }, finding: undefined });
+  const unjudged = (reason: string) => ({
+    row: { ...blank(check, place, situation), verdict: 'cannot be judged' as const, reason },
+    finding: undefined,
+  });
   const forces = 'missing' in solved ? null : solved.situations[situation.id];
   const solver =
-    'missing' in solved ? unjudged(solved.missing)
-    : !forces ? unjudged('the whole plate was not solved in this case')
-    : !forces.settled ? unjudged('contact between panels and tubes did not settle in the whole plate’s solution')
-    : judged(bySolution(check), model, place, situation, check);
+    'missing' in solved
+      ? unjudged(solved.missing)
+      : !forces
+        ? unjudged('the whole plate was not solved in this case')
+        : !forces.settled
+          ? unjudged('contact between panels and tubes did not settle in the whole plate’s solution')
+          : judged(bySolution(check), model, place, situation, check);
   const row = larger(hand.row, solver.row, model.document.forces?.choose ?? []);
   const smaller = row.both?.smaller;
-  const chosen: Finding[] = smaller ? [{ id: 'smaller-demand', place, text: `${check.title}: the smaller of two demands is taken, that by ${row.both.governs === 'hand' ? 'hand' : 'the whole plate’s solution'}. ${smaller}`, mend: 'Whoever signs must agree with the reason; without it the larger governs.' }] : [];
-  return { row, findings: [...(hand.finding ? [hand.finding] : []), ...(solver.finding ? [solver.finding] : []), ...chosen] };
+  const chosen: Finding[] = smaller
+    ? [
+        {
+          id: 'smaller-demand',
+          place,
+          text: `${check.title}: the smaller of two demands is taken, that by ${row.both.governs === 'hand' ? 'hand' : 'the whole plate’s solution'}. ${smaller}`,
+          mend: 'Whoever signs must agree with the reason; without it the larger governs.',
+        },
+      ]
+    : [];
+  return {
+    row,
+    findings: [...(hand.finding ? [hand.finding] : []), ...(solver.finding ? [solver.finding] : []), ...chosen],
+  };
 }
 
 /** `titled`: the check whose row it is, where another form of it is computed. */
-function judged(check: Check, model: Model, place: string, situation: Situation, titled = check): { row: CheckRow; finding?: Finding } {
+function judged(
+  check: Check,
+  model: Model,
+  place: string,
+  situation: Situation,
+  titled = check,
+): { row: CheckRow; finding?: Finding } {
   const base = blank(titled, place, check.once ? null : situation);
   const unjudged = (reason: string) => ({ row: { ...base, verdict: 'cannot be judged' as const, reason } });
   const broken = check.rule?.(model, place, situation);
-  if (!check.once && situation.missing) return broken ? { row: { ...base, verdict: 'fails', reason: broken } } : unjudged(situation.missing);
+  if (!check.once && situation.missing)
+    return broken ? { row: { ...base, verdict: 'fails', reason: broken } } : unjudged(situation.missing);
   const values = valuesAt(check, model, place, situation);
-  if ('missing' in values) return broken ? { row: { ...base, verdict: 'fails', reason: broken } } : unjudged(values.missing);
+  if ('missing' in values)
+    return broken ? { row: { ...base, verdict: 'fails', reason: broken } } : unjudged(values.missing);
   const { demand, capacity, outOfRange, secondOpinion } = values;
   const measured = { ...base, demand, capacity };
   if (broken) return { row: { ...measured, verdict: 'fails', reason: broken } };
@@ -84,7 +118,17 @@ function judged(check: Check, model: Model, place: string, situation: Situation,
     near: passes && utilisation >= nearFrom,
     reason: utilisation === null ? 'nothing carries it' : '',
   };
-  return secondOpinion ? { row, finding: { id: titled === check ? 'second-opinion' : 'second-opinion-by-solver', place, text: `${check.title}${titled === check ? '' : ', with the whole plate’s forces'}: ${secondOpinion}`, mend: 'Look at both methods before relying on either.' } } : { row };
+  return secondOpinion
+    ? {
+        row,
+        finding: {
+          id: titled === check ? 'second-opinion' : 'second-opinion-by-solver',
+          place,
+          text: `${check.title}${titled === check ? '' : ', with the whole plate’s forces'}: ${secondOpinion}`,
+          mend: 'Look at both methods before relying on either.',
+        },
+      }
+    : { row };
 }
 
 interface Evaluated {
@@ -96,7 +140,12 @@ interface Evaluated {
 }
 
 /** Inputs read and steps computed at a place, or what is missing for it. The trace prints `all`. */
-export function valuesAt(check: Check, model: Model, place: string, situation: Situation): Evaluated | { readonly missing: string } {
+export function valuesAt(
+  check: Check,
+  model: Model,
+  place: string,
+  situation: Situation,
+): Evaluated | { readonly missing: string } {
   const { safety } = model.basis;
   const run = compiled[check.id]?.[safety];
   if (!run) return { missing: `this check has no rule under ${model.basis.title}` };
@@ -124,7 +173,8 @@ export function valuesAt(check: Check, model: Model, place: string, situation: S
   const { of, low, high, title } = check.second;
   const judgedValue = all[of]!;
   const slack = 1e-9 * Math.abs(judgedValue);
-  const outside = (low !== undefined && judgedValue < all[low]! - slack) || (high !== undefined && judgedValue > all[high]! + slack);
+  const outside =
+    (low !== undefined && judgedValue < all[low]! - slack) || (high !== undefined && judgedValue > all[high]! + slack);
   return {
     all,
     demand: all[check.demand]!,
@@ -138,7 +188,10 @@ function blank(check: Check, place: string, situation: Situation | null): CheckR
   return {
     id: check.id,
     title: check.title,
-    limitState: check.limitState === 'serviceability' && situation && handlingCases.has(situation.loadCase) ? 'handling' : check.limitState,
+    limitState:
+      check.limitState === 'serviceability' && situation && handlingCases.has(situation.loadCase)
+        ? 'handling'
+        : check.limitState,
     place,
     situation: situation?.id ?? null,
     loadCase: situation?.loadCase ?? null,

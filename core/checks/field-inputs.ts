@@ -36,23 +36,56 @@ export const fieldInputs = {
     from: 'loads: share',
     read: read((_, bay, situation) => Math.abs(situation.pressures.get(bay) ?? NaN)),
   },
-  a: { unit: 'mm', meaning: 'span between cross tubes, along x', from: 'geometry', read: read((model, bay, situation) => spansAt(model, bay, situation).a) },
-  b: { unit: 'mm', meaning: 'span between main tubes, along y', from: 'geometry', read: read((model, bay, situation) => spansAt(model, bay, situation).b) },
-  t: { unit: 'mm', meaning: 'thickness at the end of life', from: 'document: designs, corrosion', read: read((model, bay) => panelAt(model, bay).thicknessEnd) },
-  E: { unit: 'GPa', meaning: 'modulus of elasticity', from: 'catalogue: materials', read: read((model, bay) => modulusOf(panelAt(model, bay))) },
-  nu: { unit: '1', meaning: "Poisson's ratio", from: 'catalogue: materials', read: read((model, bay) => panelAt(model, bay).material.poisson) },
-  f_y: { unit: 'MPa', meaning: 'yield strength of the panel', from: 'catalogue: materials', read: read((model, bay) => yieldOfPanel(panelAt(model, bay))) },
+  a: {
+    unit: 'mm',
+    meaning: 'span between cross tubes, along x',
+    from: 'geometry',
+    read: read((model, bay, situation) => spansAt(model, bay, situation).a),
+  },
+  b: {
+    unit: 'mm',
+    meaning: 'span between main tubes, along y',
+    from: 'geometry',
+    read: read((model, bay, situation) => spansAt(model, bay, situation).b),
+  },
+  t: {
+    unit: 'mm',
+    meaning: 'thickness at the end of life',
+    from: 'document: designs, corrosion',
+    read: read((model, bay) => panelAt(model, bay).thicknessEnd),
+  },
+  E: {
+    unit: 'GPa',
+    meaning: 'modulus of elasticity',
+    from: 'catalogue: materials',
+    read: read((model, bay) => modulusOf(panelAt(model, bay))),
+  },
+  nu: {
+    unit: '1',
+    meaning: "Poisson's ratio",
+    from: 'catalogue: materials',
+    read: read((model, bay) => panelAt(model, bay).material.poisson),
+  },
+  f_y: {
+    unit: 'MPa',
+    meaning: 'yield strength of the panel',
+    from: 'catalogue: materials',
+    read: read((model, bay) => yieldOfPanel(panelAt(model, bay))),
+  },
 } as const satisfies Readonly<Record<string, Input>>;
 
 /** Modulus under the load's duration; plastics and laminates need the document's own. */
 function modulusOf({ material, design }: Panel): Reading {
   if (material.longTermModulus === undefined) return material.youngModulus;
-  return design.longTerm ? design.longTerm.modulus.si : missing(`the modulus of ${material.title} under the load's duration ("longTerm" of the panel design)`);
+  return design.longTerm
+    ? design.longTerm.modulus.si
+    : missing(`the modulus of ${material.title} under the load's duration ("longTerm" of the panel design)`);
 }
 
 /** Yield strength; heat-affected beside welds in aluminium; long-term strength of plastics is no yield strength. */
 function yieldOfPanel({ material, design, thickness }: Panel): Reading {
-  if (material.judged === 'no published rule') return missing(`a published design rule for ${material.title}: none is held`);
+  if (material.judged === 'no published rule')
+    return missing(`a published design rule for ${material.title}: none is held`);
   if (material.heatAffected && design.fixing.kind === 'welded') return material.heatAffected.yield;
   return yieldOf(material, thickness);
 }

@@ -7,7 +7,8 @@ export const basisFactor = (name: string, meaning: string, only?: Safety): Input
   unit: '1',
   meaning,
   from: 'document: basis',
-  read: (model) => model.basis.factors[name]?.value ?? { missing: `the basis ${model.basis.name} has no factor ${name}` },
+  read: (model) =>
+    model.basis.factors[name]?.value ?? { missing: `the basis ${model.basis.name} has no factor ${name}` },
   ...(only ? { only } : {}),
 });
 

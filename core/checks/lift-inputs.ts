@@ -8,17 +8,26 @@ const none = ['recovery'] as const;
 
 /** Stages in which something hangs on the hook; a place of its own where the document has no lift. */
 export const hangingStages = (model: Model): readonly string[] =>
-  liftOf(model)?.stages.filter(({ hook }) => hook > 0).map(({ id }) => id) ?? none;
+  liftOf(model)
+    ?.stages.filter(({ hook }) => hook > 0)
+    .map(({ id }) => id) ?? none;
 
 /** Stages in which the water can take the plate off its hook. */
 export const wetStages = (model: Model): readonly string[] =>
-  liftOf(model)?.stages.filter(({ slackMargin }) => slackMargin !== null).map(({ id }) => id) ?? none;
+  liftOf(model)
+    ?.stages.filter(({ slackMargin }) => slackMargin !== null)
+    .map(({ id }) => id) ?? none;
 
 export const withLift: Check['applies'] = ({ document }) =>
   document.recovery?.lift !== undefined || 'the document says nothing of how the plate is put down and got back';
 
 /** A value of the lift, or that there is none. */
-export const ofLift = (unit: string, meaning: string, from: string, read: (lift: Lift, fields: LiftFields) => Reading): Input => ({
+export const ofLift = (
+  unit: string,
+  meaning: string,
+  from: string,
+  read: (lift: Lift, fields: LiftFields) => Reading,
+): Input => ({
   unit,
   meaning,
   from,
@@ -39,12 +48,27 @@ const ofStage = (unit: string, meaning: string, from: string, read: (stage: Lift
 });
 
 export const stageInputs = {
-  F: ofStage('kN', 'load on the hook in this stage, dynamic load included', 'loads: stages of the lift', ({ hook }) => hook),
-  W: ofStage('kN', 'weight on the hook in this stage, with the water held', 'recovery: stages of the lift', ({ weight }) => weight),
+  F: ofStage(
+    'kN',
+    'load on the hook in this stage, dynamic load included',
+    'loads: stages of the lift',
+    ({ hook }) => hook,
+  ),
+  W: ofStage(
+    'kN',
+    'weight on the hook in this stage, with the water held',
+    'recovery: stages of the lift',
+    ({ weight }) => weight,
+  ),
 } as const;
 
 /** Largest load on the hook, of all stages, N; and the weight in that stage. */
-export const mostOnHook = ofLift('kN', 'largest load on the hook, of all stages', 'loads: stages of the lift', ({ stages }) => Math.max(...stages.map(({ hook }) => hook)));
+export const mostOnHook = ofLift(
+  'kN',
+  'largest load on the hook, of all stages',
+  'loads: stages of the lift',
+  ({ stages }) => Math.max(...stages.map(({ hook }) => hook)),
+);
 
 export const ofLegs = (unit: string, meaning: string, read: (legs: Legs) => number): Input => ({
   unit,
@@ -57,7 +81,10 @@ export const ofLegs = (unit: string, meaning: string, read: (legs: Legs) => numb
 });
 
 /** Factors stand in the rule itself, whatever the design basis. */
-export const onEitherBasis = (...steps: readonly Step[]): Check['steps'] => ({ 'partial factors': steps, 'allowable stress': steps });
+export const onEitherBasis = (...steps: readonly Step[]): Check['steps'] => ({
+  'partial factors': steps,
+  'allowable stress': steps,
+});
 
 /** Never less than the weight hangs on the hook: statics. */
 export const notUnderWeight: Check['second'] = {

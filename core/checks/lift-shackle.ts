@@ -12,13 +12,25 @@ export const liftShackle: Check = {
   once: true,
   inputs: {
     F_h: mostOnHook,
-    k_leg: ofLegs('1', 'largest part of the hook load in a leg, by its angle and place', ({ whole }) => Math.max(...whole.tensions)),
+    k_leg: ofLegs('1', 'largest part of the hook load in a leg, by its angle and place', ({ whole }) =>
+      Math.max(...whole.tensions),
+    ),
     k_SKL: ofLegs('1', 'skew load factor: legs of unequal length', ({ skew }) => skew),
     n: ofLegs('1', 'legs', ({ ids }) => ids.length),
-    WLL: ofLift('kN', 'working load limit by its mark', 'document: recovery', (_, { shackle }) => shackle.workingLoad.si),
+    WLL: ofLift(
+      'kN',
+      'working load limit by its mark',
+      'document: recovery',
+      (_, { shackle }) => shackle.workingLoad.si,
+    ),
   },
   steps: onEitherBasis(
-    { symbol: 'F_s', expression: 'F_h * k_leg * k_SKL', unit: 'kN', meaning: 'pull in the leg that carries most, dynamic load included' },
+    {
+      symbol: 'F_s',
+      expression: 'F_h * k_leg * k_SKL',
+      unit: 'kN',
+      meaning: 'pull in the leg that carries most, dynamic load included',
+    },
     { symbol: 'F_max', expression: 'WLL', unit: 'kN', meaning: 'working load limit' },
   ),
   demand: 'F_s',
@@ -30,5 +42,9 @@ export const liftShackle: Check = {
     of: 'F_s',
     low: 'F_low',
   },
-  cautions: [...liftCautions, 'In line only: pulled from the side at 45 degrees a shackle is worth 70 % of its mark, at 90 degrees half.', 'Secure the pin; moused or with a split pin where it stays in the sea.'],
+  cautions: [
+    ...liftCautions,
+    'In line only: pulled from the side at 45 degrees a shackle is worth 70 % of its mark, at 90 degrees half.',
+    'Secure the pin; moused or with a split pin where it stays in the sea.',
+  ],
 };

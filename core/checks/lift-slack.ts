@@ -29,7 +29,8 @@ export const liftSlack: Check = {
     },
     F_all: {
       unit: 'kN',
-      meaning: 'drag and inertia at the surface, at hoist, tip and wave speed, all at once and in one direction, twice over',
+      meaning:
+        'drag and inertia at the surface, at hoist, tip and wave speed, all at once and in one direction, twice over',
       from: 'loads: stages of the lift',
       read: (model) => {
         const lift = liftOf(model);
@@ -56,5 +57,9 @@ export const liftSlack: Check = {
     of: 'F_hyd',
     high: 'F_high',
   },
-  cautions: [...liftCautions, 'A line that goes slack comes taut with a jerk: a limit, not an extreme to average out.', 'Added mass, not weight, governs a reaction plate; without tests it is uncertain to a factor of two.'],
+  cautions: [
+    ...liftCautions,
+    'A line that goes slack comes taut with a jerk: a limit, not an extreme to average out.',
+    'Added mass, not weight, governs a reaction plate; without tests it is uncertain to a factor of two.',
+  ],
 };

@@ -1,5 +1,13 @@
 import type { Check } from './check.ts';
-import { hangingStages, liftCautions, notUnderWeight, ofLift, onEitherBasis, stageInputs, withLift } from './lift-inputs.ts';
+import {
+  hangingStages,
+  liftCautions,
+  notUnderWeight,
+  ofLift,
+  onEitherBasis,
+  stageInputs,
+  withLift,
+} from './lift-inputs.ts';
 
 /** Winch, stage by stage. */
 export const liftWinch: Check = {
@@ -12,7 +20,12 @@ export const liftWinch: Check = {
   once: true,
   inputs: {
     ...stageInputs,
-    F_w: ofLift('kN', 'what the winch may pull and its brake hold on the layer of rope in use, as stated', 'document: recovery', (_, { winch }) => winch.si),
+    F_w: ofLift(
+      'kN',
+      'what the winch may pull and its brake hold on the layer of rope in use, as stated',
+      'document: recovery',
+      (_, { winch }) => winch.si,
+    ),
   },
   steps: onEitherBasis({ symbol: 'F_max', expression: 'F_w', unit: 'kN', meaning: 'capacity' }),
   demand: 'F',

@@ -9,7 +9,10 @@ export const recoveryCanister: Check = {
   id: 'recovery-canister',
   title: 'Canister holds its rope',
   limitState: 'handling',
-  source: [{ document: 'geometry of a coil' }, { document: 'common practice, no source', clause: 'solid part 0.4 to 0.6 of rope that must run free' }],
+  source: [
+    { document: 'geometry of a coil' },
+    { document: 'common practice, no source', clause: 'solid part 0.4 to 0.6 of rope that must run free' },
+  ],
   places: canisterPlaces,
   applies: withCanisters,
   once: true,

@@ -9,7 +9,10 @@ export const recoveryFloatDepth: Check = {
   id: 'recovery-float-depth',
   title: 'Float stands its depth',
   limitState: 'handling',
-  source: [{ document: 'the maker’s rating' }, { document: 'common practice, no source', clause: 'collapse at 1.25 times the depth or more' }],
+  source: [
+    { document: 'the maker’s rating' },
+    { document: 'common practice, no source', clause: 'collapse at 1.25 times the depth or more' },
+  ],
   places: () => ['recovery float'],
   applies: withReleases,
   once: true,
@@ -29,5 +32,8 @@ export const recoveryFloatDepth: Check = {
     of: 'z_max',
     high: 'z_high',
   },
-  cautions: ['A float that leaked under pressure may come up holding it: open it as a vessel under pressure.', 'One hollow float that implodes takes its neighbours with it: keep them apart or use foam.'],
+  cautions: [
+    'A float that leaked under pressure may come up holding it: open it as a vessel under pressure.',
+    'One hollow float that implodes takes its neighbours with it: keep them apart or use foam.',
+  ],
 };

@@ -22,10 +22,17 @@ export const recoveryFloatVisible: Check = {
     p: ofRecovery('1', 'part of its volume that must stand out', 'document: recovery', ({ float }) => float.visible),
     F_gr: ofFloat('N', 'weight of growth on it in water', 'loads: growth', ({ growth }) => growth),
     F_c: ofFloat('N', 'weight of the release that goes up with it', 'loads: recovery', ({ carried }) => carried),
-    F_ro: ofFloat('N', 'weight of the rope that hangs from it, none where it floats', 'loads: recovery', ({ rope }) => Math.max(0, rope)),
+    F_ro: ofFloat('N', 'weight of the rope that hangs from it, none where it floats', 'loads: recovery', ({ rope }) =>
+      Math.max(0, rope),
+    ),
   },
   steps: onEitherBasis(
-    { symbol: 'F', expression: 'p * rho * V * g + F_gr + F_c + F_ro', unit: 'N', meaning: 'buoyancy that stands out, and what hangs from it' },
+    {
+      symbol: 'F',
+      expression: 'p * rho * V * g + F_gr + F_c + F_ro',
+      unit: 'N',
+      meaning: 'buoyancy that stands out, and what hangs from it',
+    },
     { symbol: 'B', expression: 'g * (rho * V * (1 - u) - m)', unit: 'N', meaning: 'net buoyancy at the surface' },
   ),
   demand: 'F',
@@ -37,5 +44,7 @@ export const recoveryFloatVisible: Check = {
     of: 'B',
     high: 'B_high',
   },
-  cautions: ['Waves, dusk and glare hide what floats low: a light, a flag and a position sent by the float are worth more than volume.'],
+  cautions: [
+    'Waves, dusk and glare hide what floats low: a light, a flag and a position sent by the float are worth more than volume.',
+  ],
 };

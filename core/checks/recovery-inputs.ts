@@ -15,7 +15,9 @@ const chosenReleases = ({ recovery }: Model['document']): readonly ReleaseFields
 /** True where the chosen way lets a float go, or why not. */
 export const withReleases: Check['applies'] = (model) => {
   const told = withRecovery(model);
-  return told !== true ? told : chosenReleases(model.document).length > 0 || 'the chosen way of recovery has no release';
+  return told !== true
+    ? told
+    : chosenReleases(model.document).length > 0 || 'the chosen way of recovery has no release';
 };
 
 /** Releases of the chosen way; a place of its own where there are none. */
@@ -26,20 +28,30 @@ export const releasePlaces = ({ document }: Model): readonly string[] => {
 
 /** Releases of the chosen way that have a canister. */
 export const canisterPlaces = ({ document }: Model): readonly string[] => {
-  const ids = chosenReleases(document).filter(({ canister }) => canister).map(({ id }) => id);
+  const ids = chosenReleases(document)
+    .filter(({ canister }) => canister)
+    .map(({ id }) => id);
   return ids.length > 0 ? ids : ['recovery'];
 };
 
 export const withCanisters: Check['applies'] = (model, place, situation) => {
   const told = withReleases(model, place, situation);
-  return told !== true ? told : chosenReleases(model.document).some(({ canister }) => canister) || 'no canister is given';
+  return told !== true
+    ? told
+    : chosenReleases(model.document).some(({ canister }) => canister) || 'no canister is given';
 };
 
-export const ofRecovery = (unit: string, meaning: string, from: string, read: (recovery: RecoveryFields, model: Model) => Reading): Input => ({
+export const ofRecovery = (
+  unit: string,
+  meaning: string,
+  from: string,
+  read: (recovery: RecoveryFields, model: Model) => Reading,
+): Input => ({
   unit,
   meaning,
   from,
-  read: (model) => (model.document.recovery ? read(model.document.recovery, model) : missing('what recovery is planned')),
+  read: (model) =>
+    model.document.recovery ? read(model.document.recovery, model) : missing('what recovery is planned'),
 });
 
 export const ofRelease = (unit: string, meaning: string, read: (release: ReleaseFields) => Reading): Input => ({

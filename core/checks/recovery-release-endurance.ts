@@ -8,7 +8,10 @@ export const recoveryReleaseEndurance: Check = {
   id: 'recovery-release-endurance',
   title: 'Release outlasts the deployment',
   limitState: 'handling',
-  source: [{ document: 'the maker’s endurance' }, { document: 'common practice, no source', clause: 'a quarter of the time to spare' }],
+  source: [
+    { document: 'the maker’s endurance' },
+    { document: 'common practice, no source', clause: 'a quarter of the time to spare' },
+  ],
   places: releasePlaces,
   applies: withReleases,
   once: true,
@@ -30,5 +33,8 @@ export const recoveryReleaseEndurance: Check = {
     of: 'T_need',
     low: 'T_low',
   },
-  cautions: [...releaseCautions, 'Cold takes capacity from batteries; a corroding link is as quick as its water is warm and salt.'],
+  cautions: [
+    ...releaseCautions,
+    'Cold takes capacity from batteries; a corroding link is as quick as its water is warm and salt.',
+  ],
 };

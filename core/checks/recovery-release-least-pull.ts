@@ -8,7 +8,10 @@ export const recoveryReleaseLeastPull: Check = {
   id: 'recovery-release-least-pull',
   title: 'Release lets go under the least pull',
   limitState: 'handling',
-  source: [{ document: 'the maker’s test at near-zero pull' }, { document: 'common practice, no source', clause: 'twice the pull needed' }],
+  source: [
+    { document: 'the maker’s test at near-zero pull' },
+    { document: 'common practice, no source', clause: 'twice the pull needed' },
+  ],
   places: releasePlaces,
   applies: withReleases,
   once: true,

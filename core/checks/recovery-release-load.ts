@@ -8,7 +8,10 @@ export const recoveryReleaseLoad: Check = {
   id: 'recovery-release-load',
   title: 'Release holds its float',
   limitState: 'handling',
-  source: [{ document: 'the maker’s rating' }, { document: 'common practice, no source', clause: 'twice the steady pull in waves' }],
+  source: [
+    { document: 'the maker’s rating' },
+    { document: 'common practice, no source', clause: 'twice the steady pull in waves' },
+  ],
   places: releasePlaces,
   applies: withReleases,
   once: true,

@@ -15,7 +15,12 @@ export interface CheckTrace {
 }
 
 /** Traces a check, or says what is missing for it. The numbers are those that the generated functions gave. */
-export function traceCheck(check: Check, model: Model, place: string, situation: Situation): CheckTrace | { readonly missing: string } {
+export function traceCheck(
+  check: Check,
+  model: Model,
+  place: string,
+  situation: Situation,
+): CheckTrace | { readonly missing: string } {
   const evaluated = valuesAt(check, model, place, situation);
   if ('missing' in evaluated) return evaluated;
   const { safety } = model.basis;
@@ -28,13 +33,21 @@ export function traceCheck(check: Check, model: Model, place: string, situation:
     const { symbol, unit, meaning } = step;
     const made =
       'kernel' in step
-        ? { symbol, unit, meaning, kernel: kernelRegistry[step.kernel]?.title ?? step.kernel, arguments: step.arguments }
+        ? {
+            symbol,
+            unit,
+            meaning,
+            kernel: kernelRegistry[step.kernel]?.title ?? step.kernel,
+            arguments: step.arguments,
+          }
         : { symbol, unit, meaning, formula: readFormula(step.expression, new Set(names)) };
     names.add(symbol);
     return made;
   };
   const steps = [...own, ...check.second.steps].map(traceStep);
-  const lines = traceOf({ inputs, steps, values: evaluated.all }, (si, unit) => formatQuantity(si, printedUnit(unit, model.document.units)));
+  const lines = traceOf({ inputs, steps, values: evaluated.all }, (si, unit) =>
+    formatQuantity(si, printedUnit(unit, model.document.units)),
+  );
   const from = inputs.length + own.length;
   return { inputs: lines.slice(0, inputs.length), steps: lines.slice(inputs.length, from), second: lines.slice(from) };
 }

@@ -56,8 +56,16 @@ export const tubeDeflection: Check = {
     inputs: {
       w_F: fromSolution('mm', 'largest deflection, load factor included', ({ tubes }, _, id) => tubes[id]?.rise),
       M: solvedTubeForces.M,
-      w_o: fromSolution('mm', 'largest deflection of the tubes that cross it, load factor included', ({ tubes }, model, id) =>
-        Math.max(0, ...Object.keys(tubes).flatMap((other) => (tubeAt(model, other).set === tubeAt(model, id).set ? [] : [tubes[other]!.rise]))),
+      w_o: fromSolution(
+        'mm',
+        'largest deflection of the tubes that cross it, load factor included',
+        ({ tubes }, model, id) =>
+          Math.max(
+            0,
+            ...Object.keys(tubes).flatMap((other) =>
+              tubeAt(model, other).set === tubeAt(model, id).set ? [] : [tubes[other]!.rise],
+            ),
+          ),
       ),
     },
   },

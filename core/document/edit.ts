@@ -49,7 +49,9 @@ export const optionalParts: ReadonlySet<string> = new Set([
   'protection',
   'basis',
   'fatigue',
+  'durability',
   'recovery',
+  'hydrodynamics',
   'testUsed',
 ]);
 

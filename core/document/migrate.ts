@@ -12,7 +12,10 @@ export function migrate(raw: RawDocument): RawDocument {
   const match = /^stillplate-document\/(\d+)$/.exec(String(raw['schema']));
   if (!match)
     throw refusal({
-      what: raw['schema'] === undefined ? 'The file names no schema' : `The schema “${String(raw['schema'])}” is not one of Stillplate's`,
+      what:
+        raw['schema'] === undefined
+          ? 'The file names no schema'
+          : `The schema “${String(raw['schema'])}” is not one of Stillplate's`,
       where: { path: 'schema' },
       mend: `A document says "schema": "${schemaName}".`,
     });
@@ -26,7 +29,12 @@ export function migrate(raw: RawDocument): RawDocument {
   let document = raw;
   for (; version < present; version++) {
     const step = steps[version];
-    if (!step) throw refusal({ what: `The schema version ${version} was never released`, where: { path: 'schema' }, mend: `Write "${schemaName}".` });
+    if (!step)
+      throw refusal({
+        what: `The schema version ${version} was never released`,
+        where: { path: 'schema' },
+        mend: `Write "${schemaName}".`,
+      });
     document = step(document);
   }
   return document;

@@ -74,7 +74,12 @@ const canister = z.strictObject({
   z: quantity('length', 'any'),
   /** Turned into the canister this way, so that it runs out without kinks. */
   lay: z.enum(['with the lay', 'figure of eight', 'against the lay']),
-  bolts: z.strictObject({ bolt: text, class: text, count: z.number().int().min(1).max(24), circle: quantity('length') }),
+  bolts: z.strictObject({
+    bolt: text,
+    class: text,
+    count: z.number().int().min(1).max(24),
+    circle: quantity('length'),
+  }),
   /** Largest acceleration that the mounting sees, in g: on deck, in waves, by a snag. */
   acceleration: z.number().positive().max(20).default(2),
 });

@@ -62,7 +62,14 @@ const asksSolver = (laid: RawDocument): boolean => valueAt(laid, ['forces', 'fro
 
 /** Everything that an appraisal of an option depends on but the hash, as text. A fault anywhere in the document is one of all options. */
 function madeFrom(raw: RawDocument, option: string | null): string {
-  const { options: _options, chosen: _chosen, view: _view, search: _search, spreads: _spreads, ...laid } = laidRaw(raw, option);
+  const {
+    options: _options,
+    chosen: _chosen,
+    view: _view,
+    search: _search,
+    spreads: _spreads,
+    ...laid
+  } = laidRaw(raw, option);
   return JSON.stringify([laid, optionLine(raw, option), readOnce(raw) ? '' : raw]);
 }
 
@@ -88,6 +95,9 @@ function laidOn(attempt: Attempt, raw: RawDocument): Attempt {
   if (!attempt.ok || !read) return attempt;
   const { appraisal } = attempt;
   const { options, chosen, view, search, spreads } = read;
-  const model = { ...appraisal.model, document: { ...appraisal.model.document, options, chosen, view, search, spreads } };
+  const model = {
+    ...appraisal.model,
+    document: { ...appraisal.model.document, options, chosen, view, search, spreads },
+  };
   return { ok: true, appraisal: { ...appraisal, model, documentHash: documentHash(raw) } };
 }

@@ -53,7 +53,8 @@ export function allowedSeaFigure(lift: Lift, open: Lift, print: Print): Figure {
   const { axes, at, box } = byPeriod(heights(lift), heights(open), lift.sea.Hs, (height) => print.quantity(height, 'm', 2)); // prettier-ignore
   return {
     kind: 'figure',
-    caption: 'Largest significant height in which every stage keeps within what may be carried and no line goes slack. Dot: the sea stated',
+    caption:
+      'Largest significant height in which every stage keeps within what may be carried and no line goes slack. Dot: the sea stated',
     alt: 'Allowed significant wave height against mean period, with panels and for the open grid',
     box,
     widthShare: 0.7,

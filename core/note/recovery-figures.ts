@@ -10,7 +10,11 @@ const label = (x: number, y: number, text: string, anchor: 'start' | 'middle' | 
 const box = (x: number, y: number, width: number, height: number): readonly Point[] => [[x, y], [x + width, y], [x + width, y + height], [x, y + height]]; // prettier-ignore
 
 /** The plate at its depth with what is on it, the rope as it stands once a float is up, the circle in which that lies, and the bed where it is given. To scale, metres. */
-export function riggingFigure({ document, geometry }: Model, { float, canisters, rope }: RecoveryReport, print: Print): Figure {
+export function riggingFigure(
+  { document, geometry }: Model,
+  { float, canisters, rope }: RecoveryReport,
+  print: Print,
+): Figure {
   const depth = document.water.depth.si;
   const bed = document.recovery?.lift?.bed?.si ?? null;
   const { x0, x1 } = geometry.outline;
@@ -46,7 +50,8 @@ export function riggingFigure({ document, geometry }: Model, { float, canisters,
   ]; // prettier-ignore
   return {
     kind: 'figure',
-    caption: 'Rigging in elevation, to scale: plate under its float, canisters on it, and the rope taut from its canister to the float that was let go, at the edge of its watch circle',
+    caption:
+      'Rigging in elevation, to scale: plate under its float, canisters on it, and the rope taut from its canister to the float that was let go, at the edge of its watch circle',
     alt: 'Elevation of plate, float, canisters and the rope to the risen float',
     box: { x: -reach * 1.05, y: -deepest * 1.08, width: 2.5 * reach, height: 1.08 * deepest + 0.12 * depth },
     widthShare: 0.8,

@@ -69,7 +69,8 @@ function ways({ ways: all }: RecoveryReport, print: Print): Block[] {
 }
 
 function ropeAndFloat({ rope, float, quantities }: RecoveryReport, print: Print): Block {
-  const given = (id: string, unit: string): string => (quantities[id] ? print.quantity(quantities[id].value, unit, 3) : '–');
+  const given = (id: string, unit: string): string =>
+    quantities[id] ? print.quantity(quantities[id].value, unit, 3) : '–';
   const { splice, bend, wear, wet, age } = rope.parts;
   return {
     kind: 'table',

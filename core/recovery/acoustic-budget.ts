@@ -17,8 +17,10 @@ export function transmissionLoss(range: number, absorption: number): number {
 }
 
 /** What is left over the threshold of detection, dB: SL − TL − (N + 10 log10 B) − DT. Negative: not heard. */
-export const signalExcess = ({ sourceLevel, noise, bandwidth, threshold, absorption }: AcousticLink, range: number): number =>
-  sourceLevel - transmissionLoss(range, absorption) - (noise + 10 * Math.log10(bandwidth)) - threshold;
+export const signalExcess = (
+  { sourceLevel, noise, bandwidth, threshold, absorption }: AcousticLink,
+  range: number,
+): number => sourceLevel - transmissionLoss(range, absorption) - (noise + 10 * Math.log10(bandwidth)) - threshold;
 
 /** Range, m, at which nothing is left over: by halving, to a part in 1e9. Zero where even a metre is too far. */
 export function acousticRange(link: AcousticLink): number {

@@ -13,7 +13,10 @@ export interface AcousticReport {
 }
 
 /** The acoustic budget of a document, or what is missing for it; null where no command is given by sound. */
-export function acousticOf({ recovery, water }: Pick<PlateDocument, 'recovery' | 'water'>): AcousticReport | { readonly missing: string } | null {
+export function acousticOf({
+  recovery,
+  water,
+}: Pick<PlateDocument, 'recovery' | 'water'>): AcousticReport | { readonly missing: string } | null {
   const acoustic = recovery?.acoustic;
   if (!acoustic) return null;
   if (water.salinity === undefined || !water.temperature)

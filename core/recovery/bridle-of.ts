@@ -14,7 +14,12 @@ export interface Legs {
   readonly skew: number;
   readonly skewSource: string;
   /** What each leg's loss does: the largest part then, its leg, and how far the plate hangs from level, or why it cannot hang. */
-  readonly lost: readonly { readonly id: string; readonly largest: number; readonly tilt: number; readonly reason: string }[];
+  readonly lost: readonly {
+    readonly id: string;
+    readonly largest: number;
+    readonly tilt: number;
+    readonly reason: string;
+  }[];
 }
 
 /** Factor on the tension of four legs of one length: each diagonal in turn takes more. Source: 0027/ND Rev 11, 5.6.12. */
@@ -60,7 +65,12 @@ export const legsOf = oncePerModel((model): Legs | { readonly missing: string } 
 });
 
 /** The legs that are left take the plate over: three by statics; where one of them would have to push, the plate swings onto the other two. */
-function lostLeg(id: string, eyes: readonly Vector3[], lengths: readonly number[], centre: Vector3): Legs['lost'][number] {
+function lostLeg(
+  id: string,
+  eyes: readonly Vector3[],
+  lengths: readonly number[],
+  centre: Vector3,
+): Legs['lost'][number] {
   try {
     const left = bridle(eyes, lengths, centre);
     const carrying = left.tensions.flatMap((T, i) => (T > 1e-6 ? [i] : []));

@@ -54,7 +54,10 @@ function hindrances({ rope }: RecoveryFields, { cone, lay, diameter }: CanisterF
 }
 
 /** Centre of mass of the plate with the equipment that the document places, and how far that moved it in plan, m. */
-export function centreWith(document: PlateDocument, { total, centre }: Pick<MassReport, 'total' | 'centre'>): { readonly centre: readonly [number, number, number]; readonly moved: number } {
+export function centreWith(
+  document: PlateDocument,
+  { total, centre }: Pick<MassReport, 'total' | 'centre'>,
+): { readonly centre: readonly [number, number, number]; readonly moved: number } {
   const recovery = document.recovery as RecoveryFields;
   const way = recovery.ways.find(({ id }) => id === recovery.chosen)!;
   const placed = equipmentOf(document, way).flatMap(({ mass, at }) => (at ? [{ mass, at }] : []));

@@ -51,7 +51,10 @@ export function equipmentOf(document: PlateDocument, way: WayFields): readonly E
 }
 
 /** Mass, kg, and weight in water, N, of equipment together. */
-export function addedByEquipment(items: readonly Equipment[], { water }: Pick<PlateDocument, 'water'>): { readonly mass: number; readonly volume: number; readonly weightInWater: number } {
+export function addedByEquipment(
+  items: readonly Equipment[],
+  { water }: Pick<PlateDocument, 'water'>,
+): { readonly mass: number; readonly volume: number; readonly weightInWater: number } {
   const density = waterDensityOf({ water });
   const mass = items.reduce((sum, item) => sum + item.mass, 0);
   const volume = items.reduce((sum, item) => sum + item.volume, 0);

@@ -15,7 +15,11 @@ export interface FloatBody {
  * Net buoyancy of a float at a depth, N: g (ρ V (1 − c z / z_r) (1 − u) − m). Volume is lost in proportion to the pressure (linear
  * elasticity), water taken up weighs nothing in water and takes its space. Source: Archimedes. Refuses a rated depth that is not positive.
  */
-export function netBuoyancy({ volume, mass, ratedDepth, compression, uptake }: FloatBody, depth: number, rho: number): number {
+export function netBuoyancy(
+  { volume, mass, ratedDepth, compression, uptake }: FloatBody,
+  depth: number,
+  rho: number,
+): number {
   requirePositive({ ratedDepth, rho });
   return g * (rho * volume * (1 - (compression * depth) / ratedDepth) * (1 - uptake) - mass);
 }

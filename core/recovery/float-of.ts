@@ -56,7 +56,8 @@ export function floatOf(document: PlateDocument): FloatReport {
   const buoyancyAtSurface = netBuoyancy(body, 0, density) - growth - carried - rope;
   const visible = float.visible * g * density * body.volume;
   const radius = watchCircle(length, depth);
-  const ascent = tried(() =>
+  const ascent = tried(
+    () =>
     floatAscent({ depth, buoyancy: start, ropeWeight: perMetre, ropeDiameter: recovery.rope.diameter.si, diameter: float.diameter.si + 2 * grown.thickness, dragCoefficient: float.dragCoefficient, density, current: current.si, skinFriction: ropeSkinFriction }), // prettier-ignore
   );
   const drift = 'missing' in ascent ? 0 : ascent.drift;

@@ -67,7 +67,11 @@ export function splashForces(load: LiftLoad, { Hs, Tz }: Sea, speed: number, til
 }
 
 /** Forces on a load deep under its hook, N: drag of the hoist's own speed, and the line's varying pull from the tip's motion. */
-export function deepForces(load: LiftLoad, { Hs, Tz }: Sea, speed: number): { readonly drag: number; readonly pull: number } {
+export function deepForces(
+  load: LiftLoad,
+  { Hs, Tz }: Sea,
+  speed: number,
+): { readonly drag: number; readonly pull: number } {
   const { pull } = hoistResponse({
     mass: load.mass + load.entrained + load.addedMass + load.lineMass / 3,
     stiffness: load.fields.line.stiffness.si,

@@ -52,8 +52,14 @@ export interface Lift {
 }
 
 /** Drag coefficient of lifting where none is stated: the floor of the simplified method for open bodies, and for closed plates the usual one. */
-export const liftDragFloor = { value: 2.5, source: 'DNV-RP-N103, floor for oscillating flow without tests (from memory)' } as const;
-export const liftSlamFloor = { value: 5, source: 'DNV-RP-N103, bodies that are no smooth cylinder (from memory)' } as const;
+export const liftDragFloor = {
+  value: 2.5,
+  source: 'DNV-RP-N103, floor for oscillating flow without tests (from memory)',
+} as const;
+export const liftSlamFloor = {
+  value: 5,
+  source: 'DNV-RP-N103, bodies that are no smooth cylinder (from memory)',
+} as const;
 
 /** Least of what A-frame, winch and line may carry, N. */
 export const liftCapacity = ({ aFrame, winch, line }: LiftFields): number =>
@@ -110,13 +116,27 @@ function made(model: Model, bare: boolean): Lift | null {
   const bellsTilted = Math.min(bells, keptTilted(model, bare, 'bell', tilt) * density * g);
 
   const at = (sea: Sea): readonly LiftStage[] => {
-    const rest = (id: StageId, abort: string): LiftStage => ({ ...still, id, title: stageTitles[id], weight: 0, abort });
+    const rest = (id: StageId, abort: string): LiftStage => ({
+      ...still,
+      id,
+      title: stageTitles[id],
+      weight: 0,
+      abort,
+    });
     const air = (id: StageId, onHook: number, held: number, abort: string): LiftStage => {
       const weight = g * (onHook + held);
       const factor = liftDynamics(onHook + held, document.loads.liftInAir?.dynamicFactor).value;
       return { ...still, id, title: stageTitles[id], kind: 'air', weight, held, hook: weight * factor, dynamicFactor: factor, leastWeight: weight, abort }; // prettier-ignore
     };
-    const splash = (id: StageId, of: LiftLoad, held: number, least: number, speed: number, theta: number, abort: string): LiftStage => {
+    const splash = (
+      id: StageId,
+      of: LiftLoad,
+      held: number,
+      least: number,
+      speed: number,
+      theta: number,
+      abort: string,
+    ): LiftStage => {
       const weight = g * (of.mass + held);
       const { hydrodynamic } = splashForces(of, sea, speed, theta);
       const slackMargin = hydrodynamic > 0 ? (0.9 * least) / hydrodynamic : null;
@@ -124,7 +144,14 @@ function made(model: Model, bare: boolean): Lift | null {
       const dynamic = snaps ? Math.max(hydrodynamic, snapPull(of, sea, least, speed)) : hydrodynamic;
       return { id, title: stageTitles[id], kind: 'splash', weight, held, hook: weight + dynamic, dynamicFactor: (weight + dynamic) / weight, slackMargin, leastWeight: least, lifting: hydrodynamic, snaps, abort }; // prettier-ignore
     };
-    const deep = (id: StageId, of: LiftLoad, onHook: number, speed: number, hauling: boolean, abort: string): LiftStage => {
+    const deep = (
+      id: StageId,
+      of: LiftLoad,
+      onHook: number,
+      speed: number,
+      hauling: boolean,
+      abort: string,
+    ): LiftStage => {
       const weight = onHook + lineInWater;
       const { drag, pull } = deepForces(of, sea, speed);
       const lifting = pull + (hauling ? 0 : drag);

@@ -37,7 +37,14 @@ export interface Emptied {
 
 /** Everything about putting a plate down and getting it back. SI. */
 export interface RecoveryReport {
-  readonly rope: { readonly length: number; readonly parts: RopeParts; readonly strength: number; readonly weightInWater: number; readonly stretch: number; readonly pull: number };
+  readonly rope: {
+    readonly length: number;
+    readonly parts: RopeParts;
+    readonly strength: number;
+    readonly weightInWater: number;
+    readonly stretch: number;
+    readonly pull: number;
+  };
   readonly float: FloatReport;
   readonly canisters: readonly CanisterReport[];
   readonly centre: ReturnType<typeof centreWith>;
@@ -89,10 +96,12 @@ function reportOf(model: Model): RecoveryReport {
   return { ...parts, quantities: quantitiesOf(parts), findings: findingsOf(model, parts) };
 }
 
-export const stageOf = (lift: Lift | null, id: string): LiftStage | undefined => lift?.stages.find((stage) => stage.id === id);
+export const stageOf = (lift: Lift | null, id: string): LiftStage | undefined =>
+  lift?.stages.find((stage) => stage.id === id);
 
 /** The stage that pulls hardest on the hook. */
-export const heaviestStage = ({ stages }: Lift): LiftStage => stages.reduce((most, stage) => (stage.hook > most.hook ? stage : most));
+export const heaviestStage = ({ stages }: Lift): LiftStage =>
+  stages.reduce((most, stage) => (stage.hook > most.hook ? stage : most));
 
 function emptiedOf({ geometry, mass, document }: Model): Emptied[] {
   const wanted = document.recovery?.lift?.drainTime.si;
@@ -112,58 +121,231 @@ function emptiedOf({ geometry, mass, document }: Model): Emptied[] {
 
 type Parts = Omit<RecoveryReport, 'quantities' | 'findings'>;
 
-function quantitiesOf({ rope, float, canisters, acoustic, ways, lift, openLift, legs, freeEnd, emptied, centre }: Parts): RecoveryReport['quantities'] {
+function quantitiesOf({
+  rope,
+  float,
+  canisters,
+  acoustic,
+  ways,
+  lift,
+  openLift,
+  legs,
+  freeEnd,
+  emptied,
+  centre,
+}: Parts): RecoveryReport['quantities'] {
   const all: Record<string, RecoveryQuantity> = {};
   const put = (id: string, value: number | null | undefined, unit: string, title: string, source: string): void => {
     if (value !== null && value !== undefined && Number.isFinite(value)) all[id] = { value, unit, title, source };
   };
   put('rope.length', rope.length, 'm', 'Length of the rope', 'document, or depth, drift and slack');
-  put('rope.strength', rope.strength, 'N', 'Strength of the rope at the end of the deployment', '0027/ND Rev 11, 7.7 and 7.8; factors of the document');
-  put('rope.weightInWater', rope.weightInWater, 'N/m', 'Weight of the rope in water, negative where it floats', 'Archimedes');
-  put('rope.stretch', rope.stretch, '1', 'Part that the rope is longer under its pull', 'stretch at break in proportion');
+  put(
+    'rope.strength',
+    rope.strength,
+    'N',
+    'Strength of the rope at the end of the deployment',
+    '0027/ND Rev 11, 7.7 and 7.8; factors of the document',
+  );
+  put(
+    'rope.weightInWater',
+    rope.weightInWater,
+    'N/m',
+    'Weight of the rope in water, negative where it floats',
+    'Archimedes',
+  );
+  put(
+    'rope.stretch',
+    rope.stretch,
+    '1',
+    'Part that the rope is longer under its pull',
+    'stretch at break in proportion',
+  );
   const [canister] = canisters;
   if (canister) {
-    put('rope.stowedVolume', canister.stowed, 'm^3', 'Volume of the coiled rope with its packing', 'solid part of the document');
-    put('canister.height', canister.needed, 'm', 'Height that the coil needs in its canister, clearance included', 'geometry of the coil');
+    put(
+      'rope.stowedVolume',
+      canister.stowed,
+      'm^3',
+      'Volume of the coiled rope with its packing',
+      'solid part of the document',
+    );
+    put(
+      'canister.height',
+      canister.needed,
+      'm',
+      'Height that the coil needs in its canister, clearance included',
+      'geometry of the coil',
+    );
     put('canister.heightThere', canister.canister.height.si, 'm', 'Height of the canister', 'document');
   }
   put('centre.moved', centre.moved, 'm', 'Centre of mass moved in plan by releases, canisters and floats', 'statics');
-  put('float.netBuoyancy', float.net, 'N', 'Net buoyancy of the float at depth, at the end of the deployment', 'Archimedes, compression and uptake of the document');
-  put('float.growth', float.growth, 'N', 'Weight of growth on the float in water', 'growth as for the plate, on the sphere of its volume');
+  put(
+    'float.netBuoyancy',
+    float.net,
+    'N',
+    'Net buoyancy of the float at depth, at the end of the deployment',
+    'Archimedes, compression and uptake of the document',
+  );
+  put(
+    'float.growth',
+    float.growth,
+    'N',
+    'Weight of growth on the float in water',
+    'growth as for the plate, on the sphere of its volume',
+  );
   put('float.reserve', float.reserve, 'N', 'Pull left for a snag and to spare while the rope runs out', 'statics');
   if (!('missing' in float.ascent)) {
-    put('float.ascentTime', float.ascent.time, 's', 'Time until the float is at the surface', 'drag and buoyancy, by steps of depth');
+    put(
+      'float.ascentTime',
+      float.ascent.time,
+      's',
+      'Time until the float is at the surface',
+      'drag and buoyancy, by steps of depth',
+    );
     put('float.ascentSpeed', float.ascent.meanSpeed, 'm/s', 'Its mean speed', 'the same');
     put('float.drift', float.ascent.drift, 'm', 'Drift in the current on the way', 'current by time');
   }
   put('float.watchCircle', float.watchCircle, 'm', 'Radius in which a float on its rope lies', 'taut rope');
-  put('float.searchArea', float.searchArea, 'm^2', 'Area to search, without the vessel’s own error', 'circle of watch or of drift');
+  put(
+    'float.searchArea',
+    float.searchArea,
+    'm^2',
+    'Area to search, without the vessel’s own error',
+    'circle of watch or of drift',
+  );
   const chosen = ways.find((way) => way.chosen)!;
-  put('release.failsToRelease', chosen.fails, '1', 'Probability of not getting the plate back by the chosen way', 'rates of the document, beta-factor model');
-  put('release.releasesFalsely', chosen.releasesFalsely, '1', 'Probability that it lets go by itself within the deployment', 'rates of the document');
+  put(
+    'release.failsToRelease',
+    chosen.fails,
+    '1',
+    'Probability of not getting the plate back by the chosen way',
+    'rates of the document, beta-factor model',
+  );
+  put(
+    'release.releasesFalsely',
+    chosen.releasesFalsely,
+    '1',
+    'Probability that it lets go by itself within the deployment',
+    'rates of the document',
+  );
   if (acoustic && !('missing' in acoustic)) {
-    put('acoustic.absorption', acoustic.link.absorption, '1/m', 'Absorption of sound, in dB for a metre', 'Francois & Garrison 1982');
-    put('acoustic.excess', acoustic.excess, '1', 'Left over the threshold at the range stated, in dB', 'sonar equation');
+    put(
+      'acoustic.absorption',
+      acoustic.link.absorption,
+      '1/m',
+      'Absorption of sound, in dB for a metre',
+      'Francois & Garrison 1982',
+    );
+    put(
+      'acoustic.excess',
+      acoustic.excess,
+      '1',
+      'Left over the threshold at the range stated, in dB',
+      'sonar equation',
+    );
     put('acoustic.range', acoustic.range, 'm', 'Range at which nothing is left over', 'sonar equation');
   }
   if (lift) {
     const most = heaviestStage(lift);
-    put('lift.mass', lift.mass, 'kg', 'Mass lifted, equipment of recovery included', 'mass, and the document’s equipment');
+    put(
+      'lift.mass',
+      lift.mass,
+      'kg',
+      'Mass lifted, equipment of recovery included',
+      'mass, and the document’s equipment',
+    );
     put('lift.hookLoad', most.hook, 'N', `Largest load on the hook: ${most.title.toLowerCase()}`, 'stages of the lift');
-    put('lift.dynamicFactor.air', stageOf(lift, 'overboard')!.dynamicFactor, '1', 'Dynamic factor in air', lift.airFactor.source);
-    const wet = lift.stages.filter(({ kind }) => kind === 'splash' || kind === 'deep').reduce((a, b) => (b.hook > a.hook ? b : a));
-    put('lift.dynamicFactor.water', wet.hook / (lift.mass * 9.80665), '1', `Load on the hook over the weight in air, in the water: ${wet.title.toLowerCase()}`, 'DNV-RP-N103, 4.4 (from memory)');
-    put('lift.addedMass', lift.water.addedMass, 'kg', 'Added mass in the lift', 'lattice, and open-area rule for large motions');
-    put('lift.addedMass.open', openLift!.water.addedMass, 'kg', 'Added mass of the open grid in the lift', 'the same without panels');
-    put('lift.hookLoad.open', heaviestStage(openLift!).hook, 'N', 'Largest load on the hook with every panel left out', 'stages of the lift');
-    put('lift.hoistPeriod', hoistPeriod(lift.load.mass + lift.load.entrained + lift.load.addedMass, lift.load.lineMass, lift.load.fields.line.stiffness.si), 's', 'Natural period on the hoist at depth', 'one mass on the line');
-    put('lift.allowedHeight', allowedHeight(lift, lift.sea.Tz, () => true), 'm', 'Largest significant height for every stage, at the period stated', 'capacity and slack');
-    put('lift.allowedHeight.open', allowedHeight(openLift!, lift.sea.Tz, () => true), 'm', 'The same with every panel left out', 'capacity and slack');
-    put('lift.sinkSpeed', sinkingSpeed(lift.stages.find(({ id }) => id === 'lower')!.leastWeight, lift.load.density, lift.load.dragCoefficient, lift.load.area), 'm/s', 'Speed at which the plate sinks by itself', 'drag and weight in water');
-    put('lift.tipSpeed', tipMotion(lift.load.fields, lift.sea.Hs, lift.sea.Tz).speed, 'm/s', 'Speed of the tip of crane or frame', 'DNV-RP-N103, 4.3.3 (from memory)');
+    put(
+      'lift.dynamicFactor.air',
+      stageOf(lift, 'overboard')!.dynamicFactor,
+      '1',
+      'Dynamic factor in air',
+      lift.airFactor.source,
+    );
+    const wet = lift.stages
+      .filter(({ kind }) => kind === 'splash' || kind === 'deep')
+      .reduce((a, b) => (b.hook > a.hook ? b : a));
+    put(
+      'lift.dynamicFactor.water',
+      wet.hook / (lift.mass * 9.80665),
+      '1',
+      `Load on the hook over the weight in air, in the water: ${wet.title.toLowerCase()}`,
+      'DNV-RP-N103, 4.4 (from memory)',
+    );
+    put(
+      'lift.addedMass',
+      lift.water.addedMass,
+      'kg',
+      'Added mass in the lift',
+      'lattice, and open-area rule for large motions',
+    );
+    put(
+      'lift.addedMass.open',
+      openLift!.water.addedMass,
+      'kg',
+      'Added mass of the open grid in the lift',
+      'the same without panels',
+    );
+    put(
+      'lift.hookLoad.open',
+      heaviestStage(openLift!).hook,
+      'N',
+      'Largest load on the hook with every panel left out',
+      'stages of the lift',
+    );
+    put(
+      'lift.hoistPeriod',
+      hoistPeriod(
+        lift.load.mass + lift.load.entrained + lift.load.addedMass,
+        lift.load.lineMass,
+        lift.load.fields.line.stiffness.si,
+      ),
+      's',
+      'Natural period on the hoist at depth',
+      'one mass on the line',
+    );
+    put(
+      'lift.allowedHeight',
+      allowedHeight(lift, lift.sea.Tz, () => true),
+      'm',
+      'Largest significant height for every stage, at the period stated',
+      'capacity and slack',
+    );
+    put(
+      'lift.allowedHeight.open',
+      allowedHeight(openLift!, lift.sea.Tz, () => true),
+      'm',
+      'The same with every panel left out',
+      'capacity and slack',
+    );
+    put(
+      'lift.sinkSpeed',
+      sinkingSpeed(
+        lift.stages.find(({ id }) => id === 'lower')!.leastWeight,
+        lift.load.density,
+        lift.load.dragCoefficient,
+        lift.load.area,
+      ),
+      'm/s',
+      'Speed at which the plate sinks by itself',
+      'drag and weight in water',
+    );
+    put(
+      'lift.tipSpeed',
+      tipMotion(lift.load.fields, lift.sea.Hs, lift.sea.Tz).speed,
+      'm/s',
+      'Speed of the tip of crane or frame',
+      'DNV-RP-N103, 4.3.3 (from memory)',
+    );
   }
   if (!('missing' in legs)) {
-    put('bridle.largest', legs.largest, '1', 'Largest part of the hook load in a leg, skew included', 'statics; 0027/ND Rev 11, 5.6.12');
+    put(
+      'bridle.largest',
+      legs.largest,
+      '1',
+      'Largest part of the hook load in a leg, skew included',
+      'statics; 0027/ND Rev 11, 5.6.12',
+    );
     put('bridle.tilt', legs.whole.tilt, 'rad', 'Tilt of the plate under its hook', 'statics');
   }
   if (freeEnd) {
@@ -178,35 +360,98 @@ function quantitiesOf({ rope, float, canisters, acoustic, ways, lift, openLift, 
   return all;
 }
 
-function findingsOf({ document }: Model, { canisters, ways, legs, lift, centre, freeEnd, rope, acoustic }: Parts): Finding[] {
+function findingsOf(
+  { document }: Model,
+  { canisters, ways, legs, lift, centre, freeEnd, rope, acoustic }: Parts,
+): Finding[] {
   const recovery = document.recovery!;
   const chosen = ways.find((way) => way.chosen)!;
   const findings: Finding[] = [];
-  const tell = (id: string, text: string, mend: string): void => void findings.push({ id, place: 'recovery', text, mend });
-  for (const { release, runsFree } of canisters) for (const text of runsFree) tell('rope-may-hang', `Canister of ${release}: ${text}`, 'Try the run-out in water before sailing.');
+  const tell = (id: string, text: string, mend: string): void =>
+    void findings.push({ id, place: 'recovery', text, mend });
+  for (const { release, runsFree } of canisters)
+    for (const text of runsFree)
+      tell('rope-may-hang', `Canister of ${release}: ${text}`, 'Try the run-out in water before sailing.');
   if (chosen.fails === null || chosen.releasesFalsely === null)
-    tell('no-rates', `No probability can be told for “${chosen.title}”: nobody gave ${chosen.without.join('; ')}.`, 'Give rates of the maker or of your own records with their source, or decide by the ranking and the common causes.');
+    tell(
+      'no-rates',
+      `No probability can be told for “${chosen.title}”: nobody gave ${chosen.without.join('; ')}.`,
+      'Give rates of the maker or of your own records with their source, or decide by the ranking and the common causes.',
+    );
   if (chosen.chain.filter((part) => part.startsWith('release')).length === 1)
-    tell('one-release', 'One release is all that brings the float up.', 'Two of unlike kind are worth more than two of one kind.');
+    tell(
+      'one-release',
+      'One release is all that brings the float up.',
+      'Two of unlike kind are worth more than two of one kind.',
+    );
   for (const id of recovery.ways.find(({ id }) => id === recovery.chosen)!.releases) {
     const release = recovery.releases.find((one) => one.id === id)!;
-    if (!release.checkedBeforeSailing) tell('not-checked', `Release ${id} is not checked before sailing.`, 'Let the transponder answer on deck and in the water, and write the answer down.');
-    if (!release.antifouled) tell('fouling', `Release ${id} is not kept free of growth.`, 'Growth holds hooks shut: antifoul it, and pull it clear at each inspection.');
-    if (release.tiltLimit && !('missing' in legs) && legs.whole.tilt > release.tiltLimit.si) tell('release-tilted', `The plate hangs more tilted than release ${id} may be.`, 'Look at the balance of the plate, or mount the release in gimbals.');
+    if (!release.checkedBeforeSailing)
+      tell(
+        'not-checked',
+        `Release ${id} is not checked before sailing.`,
+        'Let the transponder answer on deck and in the water, and write the answer down.',
+      );
+    if (!release.antifouled)
+      tell(
+        'fouling',
+        `Release ${id} is not kept free of growth.`,
+        'Growth holds hooks shut: antifoul it, and pull it clear at each inspection.',
+      );
+    if (release.tiltLimit && !('missing' in legs) && legs.whole.tilt > release.tiltLimit.si)
+      tell(
+        'release-tilted',
+        `The plate hangs more tilted than release ${id} may be.`,
+        'Look at the balance of the plate, or mount the release in gimbals.',
+      );
   }
-  if (rope.length < document.water.depth.si) tell('rope-short', `The rope is ${rope.length.toFixed(1)} m long, the water over the plate ${document.water.depth.si.toFixed(1)} m deep: the float does not reach the surface.`, 'Give a longer rope.');
-  if (recovery.rope.packing.how === 'assumed') tell('packing-assumed', 'How tightly the rope lies is assumed, not measured.', 'Coil the rope into its canister once and measure the height.');
-  if (centre.moved > 0.05) tell('centre-moved', `Releases, canisters and floats move the centre of mass by ${(1000 * centre.moved).toFixed(0)} mm.`, 'Place two canisters opposite each other, or move the point of hang.');
-  if ('missing' in legs && lift) tell('no-bridle', `The slings cannot be judged: ${legs.missing}.`, 'Give what is missing.');
-  if (lift && lift.stages.some(({ snaps }) => snaps)) tell('line-snaps', 'The hoist line goes slack in the splash zone at the sea stated, and comes taut with a jerk.', 'Lift in a lower or longer sea, an edge first, or with a compensated hoist.');
-  if (lift && 9.80665 * (lift.sea.Tz / 8.898) ** 2 < lift.sea.Hs) tell('sea-too-steep', 'A sea of this height has no mean period as short as stated.', 'Give a longer period, or a lower sea.');
-  if (acoustic && 'missing' in acoustic) tell('no-acoustic-budget', `The acoustic budget cannot be told: ${acoustic.missing}.`, 'Give what is missing.');
-  if (freeEnd) tell('may-flutter', 'A plate that sinks freely may tumble or glide sideways, faster than flat: the speed told is no bound.', 'Keep people and vessels clear of the whole water over it.');
+  if (rope.length < document.water.depth.si)
+    tell(
+      'rope-short',
+      `The rope is ${rope.length.toFixed(1)} m long, the water over the plate ${document.water.depth.si.toFixed(1)} m deep: the float does not reach the surface.`,
+      'Give a longer rope.',
+    );
+  if (recovery.rope.packing.how === 'assumed')
+    tell(
+      'packing-assumed',
+      'How tightly the rope lies is assumed, not measured.',
+      'Coil the rope into its canister once and measure the height.',
+    );
+  if (centre.moved > 0.05)
+    tell(
+      'centre-moved',
+      `Releases, canisters and floats move the centre of mass by ${(1000 * centre.moved).toFixed(0)} mm.`,
+      'Place two canisters opposite each other, or move the point of hang.',
+    );
+  if ('missing' in legs && lift)
+    tell('no-bridle', `The slings cannot be judged: ${legs.missing}.`, 'Give what is missing.');
+  if (lift && lift.stages.some(({ snaps }) => snaps))
+    tell(
+      'line-snaps',
+      'The hoist line goes slack in the splash zone at the sea stated, and comes taut with a jerk.',
+      'Lift in a lower or longer sea, an edge first, or with a compensated hoist.',
+    );
+  if (lift && 9.80665 * (lift.sea.Tz / 8.898) ** 2 < lift.sea.Hs)
+    tell(
+      'sea-too-steep',
+      'A sea of this height has no mean period as short as stated.',
+      'Give a longer period, or a lower sea.',
+    );
+  if (acoustic && 'missing' in acoustic)
+    tell('no-acoustic-budget', `The acoustic budget cannot be told: ${acoustic.missing}.`, 'Give what is missing.');
+  if (freeEnd)
+    tell(
+      'may-flutter',
+      'A plate that sinks freely may tumble or glide sideways, faster than flat: the speed told is no bound.',
+      'Keep people and vessels clear of the whole water over it.',
+    );
   return findings;
 }
 
 /** Allowed significant heights by period, stage by stage kind. */
-export function allowedByPeriod(lift: Lift): readonly { readonly period: number; readonly splash: number; readonly deep: number }[] {
+export function allowedByPeriod(
+  lift: Lift,
+): readonly { readonly period: number; readonly splash: number; readonly deep: number }[] {
   return liftPeriods.map((period) => ({
     period,
     splash: allowedHeight(lift, period, ({ kind }) => kind === 'splash'),

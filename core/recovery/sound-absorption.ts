@@ -30,7 +30,8 @@ export function soundAbsorption(frequency: number, { temperature: T, salinity: S
   const A3 = T <= 20
     ? 4.937e-4 - 2.59e-5 * T + 9.11e-7 * T ** 2 - 1.5e-8 * T ** 3
     : 3.964e-4 - 1.146e-5 * T + 1.45e-7 * T ** 2 - 6.5e-10 * T ** 3; // prettier-ignore
-  const perKm = (A1 * f1 * f ** 2) / (f1 ** 2 + f ** 2) + (A2 * P2 * f2 * f ** 2) / (f2 ** 2 + f ** 2) + A3 * P3 * f ** 2;
+  const perKm =
+    (A1 * f1 * f ** 2) / (f1 ** 2 + f ** 2) + (A2 * P2 * f2 * f ** 2) / (f2 ** 2 + f ** 2) + A3 * P3 * f ** 2;
   return perKm / 1000;
 }
 

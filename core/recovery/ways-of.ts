@@ -34,7 +34,8 @@ export function waysOf(document: PlateDocument): readonly WayReport[] {
   const recovery = document.recovery as RecoveryFields;
   const reports = recovery.ways.map((way) => wayReport(document, recovery, way));
   const numbers = reports.every(({ fails }) => fails !== null);
-  const trust = (way: (typeof reports)[number]): number => (numbers ? way.fails! : -10 * way.twofold + way.chain.length);
+  const trust = (way: (typeof reports)[number]): number =>
+    numbers ? way.fails! : -10 * way.twofold + way.chain.length;
   const order = [...reports].sort((a, b) => trust(a) - trust(b));
   return reports.map(({ twofold: _twofold, ...way }) => ({ ...way, rank: 1 + order.findIndex(({ id }) => id === way.id) })); // prettier-ignore
 }
@@ -64,9 +65,10 @@ function wayReport(document: PlateDocument, recovery: RecoveryFields, way: WayFi
     chosen: way.id === recovery.chosen,
     chain: [...releases.map(({ id, kind }) => `release ${id} (${kind})`), ...way.parts.map(({ name }) => name)],
     fails,
-    releasesFalsely: falsely.length > 0 && falsely.every((rate) => rate !== null)
-      ? lettingGoFalsely(falsely, recovery.deployment.si / secondsInYear)
-      : null,
+    releasesFalsely:
+      falsely.length > 0 && falsely.every((rate) => rate !== null)
+        ? lettingGoFalsely(falsely, recovery.deployment.si / secondsInYear)
+        : null,
     without,
     commonCause: releases.length < 2 ? [] : commonCauses(releases),
     twofold: releases.length < 2 ? releases.length : releases.length + unlike,
@@ -78,7 +80,11 @@ function wayReport(document: PlateDocument, recovery: RecoveryFields, way: WayFi
 }
 
 /** Not letting go when asked: undefined where nothing has to let go, null where a rate is missing. */
-function releaseFails({ inspection, deployment, commonCause }: RecoveryFields, releases: readonly ReleaseFields[], without: string[]): number | null | undefined {
+function releaseFails(
+  { inspection, deployment, commonCause }: RecoveryFields,
+  releases: readonly ReleaseFields[],
+  without: string[],
+): number | null | undefined {
   const [a, b] = releases;
   if (!a) return undefined;
   const years = (inspection ?? deployment).si / secondsInYear;
@@ -113,10 +119,16 @@ function cautionsOf({ kind }: WayFields): string[] {
     case 'standing line':
       return ['A standing line tangles, chafes, is run over and catches wildlife and gear; mark and inspect it.'];
     case 'released float':
-      return ['A release holds stored energy: nobody stands over a loaded release or its float, on deck or in the water.'];
+      return [
+        'A release holds stored energy: nobody stands over a loaded release or its float, on deck or in the water.',
+      ];
     case 'lift bag':
-      return ['Air in a lift bag grows as it rises: the plate may come up out of control. A last resort, for certified people.'];
+      return [
+        'Air in a lift bag grows as it rises: the plate may come up out of control. A last resort, for certified people.',
+      ];
     case 'diver':
-      return ['Divers are for certified contractors under local law: no one below or inside the plate’s lines, stored energy let out first.'];
+      return [
+        'Divers are for certified contractors under local law: no one below or inside the plate’s lines, stored energy let out first.',
+      ];
   }
 }

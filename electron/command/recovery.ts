@@ -20,7 +20,8 @@ const usage = 'recovery FILE [--option ID] [--json]';
 /** Putting the plate down and getting it back. */
 export const recoveryVerb: Verb = {
   usage,
-  purpose: 'puts the plate down and gets it back: ropes, floats, releases, and the lift stage by stage, closed beside open',
+  purpose:
+    'puts the plate down and gets it back: ropes, floats, releases, and the lift stage by stage, closed beside open',
   help: [
     '  --option ID   the option to judge; by default the chosen one; "base" is the document as it stands',
     '  --json        one object with everything, SI (schema stillplate-result/1)',
@@ -41,7 +42,9 @@ export const recoveryVerb: Verb = {
         where: { path: 'recovery' },
         mend: 'Give "recovery" with rope, float, releases and ways, as in samples/small.stillplate.json.',
       });
-    const rows = appraisal.rows.filter(({ id, verdict }) => /^(lift|recovery)-/.test(id) && verdict !== 'not applicable');
+    const rows = appraisal.rows.filter(
+      ({ id, verdict }) => /^(lift|recovery)-/.test(id) && verdict !== 'not applicable',
+    );
     if (values.json) {
       const { quantities, findings, ways, canisters, emptied, lift, openLift, legs, freeEnd, acoustic, float } = report;
       const stages = (of: typeof lift) => of && { capacity: of.capacity, sea: of.sea, stages: of.stages, allowed: allowedByPeriod(of), water: of.water }; // prettier-ignore
@@ -57,7 +60,9 @@ function words(model: Model, report: RecoveryReport, rows: readonly CheckRow[]):
   const text = (value: number, unit: string): string => quantityText(value, printedUnit(unit, units), 4);
   const force = (value: number): string => text(value, 'kN');
   const out: string[] = [`${model.document.project.name}: putting it down, getting it back`, ''];
-  for (const { title, rank, fails, releasesFalsely, mass, left, chain, commonCause } of [...report.ways].sort((a, b) => a.rank - b.rank)) {
+  for (const { title, rank, fails, releasesFalsely, mass, left, chain, commonCause } of [...report.ways].sort(
+    (a, b) => a.rank - b.rank,
+  )) {
     out.push(`${rank}. ${title}`);
     out.push(`   fails ${fails === null ? 'no number: rates are missing' : significant(fails, 3)}, lets go by itself ${releasesFalsely === null ? '–' : significant(releasesFalsely, 3)}, adds ${text(mass, 'kg')}, leaves ${left}`); // prettier-ignore
     out.push(`   chain: ${chain.join('; ')}`);
@@ -65,7 +70,10 @@ function words(model: Model, report: RecoveryReport, rows: readonly CheckRow[]):
   }
   out.push('');
   for (const [id, { value, unit, title }] of Object.entries(report.quantities)) out.push(`${id.padEnd(26)} ${text(value, unit).padStart(14)}   ${title}`); // prettier-ignore
-  for (const [name, lift] of [['With its panels', report.lift], ['The open grid', report.openLift]] as const) {
+  for (const [name, lift] of [
+    ['With its panels', report.lift],
+    ['The open grid', report.openLift],
+  ] as const) {
     if (!lift) continue;
     out.push('', `${name}, sea of ${text(lift.sea.Hs, 'm')} significant height, ${significant(lift.sea.Tz, 3)} s`);
     out.push(tableText([
@@ -78,6 +86,10 @@ function words(model: Model, report: RecoveryReport, rows: readonly CheckRow[]):
   for (const { title, place, verdict, utilisation, reason } of rows.filter((row) => row.verdict !== 'passes' || row.near))
     out.push(`${verdict === 'passes' ? 'near      ' : verdict === 'fails' ? 'FAILS     ' : 'NOT JUDGED'} ${title}, ${placeWords(model, place)}${utilisation === null ? '' : `, utilisation ${utilisation.toFixed(2)}`}${reason ? `: ${reason}` : ''}`); // prettier-ignore
   for (const { text: said, mend } of report.findings) out.push(`${said} ${mend}`);
-  out.push('', ...recoveryCautions, 'No approval: a licensed engineer reviews; what is here is arithmetic on what the document says.');
+  out.push(
+    '',
+    ...recoveryCautions,
+    'No approval: a licensed engineer reviews; what is here is arithmetic on what the document says.',
+  );
   return out.join('\n');
 }

@@ -53,10 +53,13 @@ export function TableField({
     event.preventDefault();
     const after = [...rows];
     block.forEach((line, i) => {
-      after[row + i] = line.reduce((to, cell, j) => {
-        const under = columns[column + j];
-        return under ? withCell(to, under.key, under.number ? numberOr(cell.trim()) : cell.trim()) : to;
-      }, after[row + i] ?? blank);
+      after[row + i] = line.reduce(
+        (to, cell, j) => {
+          const under = columns[column + j];
+          return under ? withCell(to, under.key, under.number ? numberOr(cell.trim()) : cell.trim()) : to;
+        },
+        after[row + i] ?? blank,
+      );
     });
     field.set(after);
   };

@@ -4,7 +4,7 @@ import { SectionView } from '../parts/Blocks.tsx';
 import { useOfTest, useRecordHead } from '../state/use-record.ts';
 import { useWorkbench } from '../state/workbench.ts';
 import { texts } from '../texts.ts';
-import { Answer } from './TankTest.tsx';
+import { Answer } from './Answer.tsx';
 
 const t = texts.tank;
 

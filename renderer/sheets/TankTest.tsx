@@ -12,6 +12,7 @@ import { useField } from '../state/use-field.ts';
 import { useOfTest, useRecordHead, type Awaited } from '../state/use-record.ts';
 import { useWorkbench } from '../state/workbench.ts';
 import { texts } from '../texts.ts';
+import { Answer } from './Answer.tsx';
 import { TankAgainst } from './TankAgainst.tsx';
 import { TankSettings } from './TankSettings.tsx';
 import { TestUsed } from './TestUsed.tsx';
@@ -99,26 +100,6 @@ function ReadTest({ index, test, others }: { index: number; test: TankTest; othe
       {reduced.value && <TankAgainst test={test} others={others.filter(({ id }) => id !== test.id)} />}
     </>
   );
-}
-
-/** What was asked, that it is awaited, or why it cannot be had. */
-export function Answer<T>({
-  answer: { value, refusal },
-  waiting,
-  children,
-}: {
-  answer: Awaited<T>;
-  waiting: string | null;
-  children: (value: T) => React.ReactNode;
-}) {
-  if (value !== null) return children(value);
-  if (refusal)
-    return (
-      <p className="fault" role="alert">
-        {refusal.what}. {refusal.mend}
-      </p>
-    );
-  return waiting === null ? null : <p className="quiet">{waiting}</p>;
 }
 
 /** The store does not hold the record: its file can be chosen again, and is known by its hash. */

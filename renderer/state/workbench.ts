@@ -8,7 +8,21 @@ import type { Reading } from '../../core/scene/reading.ts';
 import type { Scene } from '../../core/scene/scene.ts';
 
 /** The topics of the work, in its order. A later topic adds a name here and a file beside its sheet. */
-export type SheetName = 'grid' | 'panels' | 'fixings' | 'loads' | 'strength' | 'whole' | 'fatigue' | 'tank' | 'durability' | 'hydrodynamics' | 'recovery' | 'search' | 'options' | 'note';
+export type SheetName =
+  | 'grid'
+  | 'panels'
+  | 'fixings'
+  | 'loads'
+  | 'strength'
+  | 'whole'
+  | 'fatigue'
+  | 'tank'
+  | 'durability'
+  | 'hydrodynamics'
+  | 'recovery'
+  | 'search'
+  | 'options'
+  | 'note';
 
 /** A check at a place that stands open. `situation` null: the gravest. */
 export interface OpenCheck {

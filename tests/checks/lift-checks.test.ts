@@ -18,7 +18,8 @@ import { valuesGiven } from './bolt-values.ts';
 import { demoModel } from './model-of.ts';
 
 const raw = readDocumentText(readFileSync('samples/middle.stillplate.json', 'utf8'));
-const withLift = (lift: MergePatch = {}) => modelOf(readDocument(mergePatch(raw, { recovery: { lift } }) as typeof raw));
+const withLift = (lift: MergePatch = {}) =>
+  modelOf(readDocument(mergePatch(raw, { recovery: { lift } }) as typeof raw));
 const model = withLift();
 const all = [liftAFrame, liftWinch, liftLine, liftSling, liftShackle, liftSlack, liftLoweringSpeed, liftDrain];
 const rowsOf = (check: (typeof all)[number], of = model) => checkRows(check, of).rows;
@@ -26,7 +27,10 @@ const rowsOf = (check: (typeof all)[number], of = model) => checkRows(check, of)
 it('none applies to a document that says nothing of a lift', () => {
   for (const check of all) {
     const rows = rowsOf(check, demoModel());
-    expect(rows.map(({ verdict }) => verdict), check.id).toEqual(rows.map(() => 'not applicable'));
+    expect(
+      rows.map(({ verdict }) => verdict),
+      check.id,
+    ).toEqual(rows.map(() => 'not applicable'));
     expect(rows[0]!.reason).toMatch(/says nothing of/);
   }
 });
@@ -34,7 +38,13 @@ it('none applies to a document that says nothing of a lift', () => {
 describe('slings (0027/ND Rev 11, 7.3.1, worked by hand)', () => {
   const given = (g_m: number, g_r: number) => valuesGiven(liftSling, 'partial factors', { F_h: 1e5, k_leg: 0.288675, k_SKL: 1.25, n: 4, F_br: 2e5, g_f: 1.3, g_c: 1.3, g_w: 1, g_m, g_r, k_min: 2.3 }); // prettier-ignore
   it('has the products 2.84, 2.79, 3.38, 4.23 for wire with a steel ferrule, polyester, HMPE, other fibre', () => {
-    for (const [g_m, g_r, product] of [[1.5, 1.12, 2.84], [1.65, 1, 2.79], [2, 1, 3.38], [2.5, 1, 4.23]] as const) // prettier-ignore
+    for (const [g_m, g_r, product] of [
+      [1.5, 1.12, 2.84],
+      [1.65, 1, 2.79],
+      [2, 1, 3.38],
+      [2.5, 1, 4.23],
+    ] as const)
+      // prettier-ignore
       expect(Math.abs(given(g_m, g_r).k_s! - product)).toBeLessThan(0.0055);
   });
   it('is never under 2.3 times termination and wear', () => expect(given(1.2, 1.25).k_s).toBeCloseTo(2.3 * 1.25, 9));
@@ -53,7 +63,11 @@ describe('slings (0027/ND Rev 11, 7.3.1, worked by hand)', () => {
 describe('stage by stage', () => {
   it('sets the same hook load against frame, winch and line, each by its own capacity', () => {
     const stage = liftOf(model)!.stages.find(({ id }) => id === 'splash-up')!;
-    for (const [check, capacity] of [[liftAFrame, 100e3], [liftWinch, 90e3], [liftLine, 290e3 / 3]] as const) {
+    for (const [check, capacity] of [
+      [liftAFrame, 100e3],
+      [liftWinch, 90e3],
+      [liftLine, 290e3 / 3],
+    ] as const) {
       const row = rowsOf(check).find(({ place }) => place === 'splash-up')!;
       expect(row.demand).toBe(stage.hook);
       expect(row.capacity).toBeCloseTo(capacity, 6);
@@ -78,10 +92,19 @@ describe('stage by stage', () => {
   });
 
   it('drains by Torricelli’s law, and fails by rule without a hole', () => {
-    const t = valuesGiven(liftDrain, 'partial factors', { A: 0.97, h_0: 0.1437, a_h: 1.4137e-3, C_d: 0.6, g: 9.80665 }).t!;
+    const t = valuesGiven(liftDrain, 'partial factors', {
+      A: 0.97,
+      h_0: 0.1437,
+      a_h: 1.4137e-3,
+      C_d: 0.6,
+      g: 9.80665,
+    }).t!;
     expect(t).toBeCloseTo((2 * 0.97 * Math.sqrt(0.1437)) / (0.6 * 1.4137e-3 * Math.sqrt(2 * 9.80665)), 9);
     expect(rowsOf(liftDrain)[0]!.demand).toBeCloseTo(model.mass.trays[0]!.drainTime!, 6);
     const closed = modelOf(readDocument(mergePatch(raw, { designs: { 'under-6': { holes: [] } } }) as typeof raw));
-    expect(rowsOf(liftDrain, closed)[0]).toMatchObject({ verdict: 'fails', reason: expect.stringMatching(/lets the water out/) });
+    expect(rowsOf(liftDrain, closed)[0]).toMatchObject({
+      verdict: 'fails',
+      reason: expect.stringMatching(/lets the water out/),
+    });
   });
 });

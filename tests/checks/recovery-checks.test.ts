@@ -69,13 +69,30 @@ it('holds a release to twice the steady pull, to its least pull, and to a quarte
 });
 
 it('needs 60 dB of spreading, absorption, noise in the band and threshold over 1000 m (sonar equation, definition)', () => {
-  const link = valuesGiven(recoveryAcoustic, P, { r: 1000, r_1: 1, alpha: 0.001, SL: 185, N_1: 50, B_w: 100, B_1: 1, DT: 12 });
+  const link = valuesGiven(recoveryAcoustic, P, {
+    r: 1000,
+    r_1: 1,
+    alpha: 0.001,
+    SL: 185,
+    N_1: 50,
+    B_w: 100,
+    B_1: 1,
+    DT: 12,
+  });
   expect(link.L_need).toBeCloseTo(60 + 1 + 50 + 20 + 12, 9);
   expect(rowsOf(recoveryAcoustic, withRecovery({ acoustic: { wind: null } }))[0]).toMatchObject({ verdict: 'cannot be judged', reason: expect.stringMatching(/noise/) }); // prettier-ignore
 });
 
 it('stows 100 m of 12 mm at half the space in 22.6 L, and makes a height of it', () => {
-  const { V_s, h } = valuesGiven(recoveryCanister, P, { d: 0.012, L: 100, k_p: 0.5, D: 0.4, D_c: 0.1, h_c: 0.05, H: 0.3 });
+  const { V_s, h } = valuesGiven(recoveryCanister, P, {
+    d: 0.012,
+    L: 100,
+    k_p: 0.5,
+    D: 0.4,
+    D_c: 0.1,
+    h_c: 0.05,
+    H: 0.3,
+  });
   expect(1000 * V_s!).toBeCloseTo(22.6, 1);
   expect(h).toBeCloseTo(0.022619 / ((Math.PI / 4) * (0.16 - 0.01)) + 0.05, 4);
 });

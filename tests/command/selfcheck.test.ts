@@ -35,4 +35,3 @@ it('a recorded value that is otherwise, missing or new is told by its path', () 
 
 it('a sample that is none is refused', async () =>
   expect(await ran(['selfcheck', '--samples', 'huge'])).toMatchObject({ code: 2, err: expect.stringMatching(/There is no sample “huge”/) })); // prettier-ignore
-

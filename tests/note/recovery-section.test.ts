@@ -35,7 +35,9 @@ it('has a row for every way and every stage, and each bay once among those that 
   const [ways, , , stages] = tables(section.blocks);
   expect(ways!.rows).toHaveLength(report!.ways.length);
   expect(stages!.rows).toHaveLength(report!.lift!.stages.length);
-  const drained = tables(section.blocks).at(-1)!.rows.flatMap(([bays]) => String(bays).split(', '));
+  const drained = tables(section.blocks)
+    .at(-1)!
+    .rows.flatMap(([bays]) => String(bays).split(', '));
   expect(drained.sort()).toEqual(report!.emptied.map(({ bay }) => `bay ${bay}`).sort());
 });
 

@@ -9,7 +9,9 @@ it('absorbs at 50 kHz, 0 °C, S 35, pH 6 the 13.966 dB/km that a public package�
   expect((1000 * soundAbsorption(50_000, water)) / 13.96602).toBeCloseTo(1, 2));
 
 it('absorbs at 10 kHz, 5 °C under 5000 m about what Fisher & Simmons (1977, table IV) print, 0.52 dB/km, within the tenth by which formulas differ', () =>
-  expect(1000 * soundAbsorption(10_000, { temperature: 5, salinity: 35, pH: 8, depth: 4900 })).toBeGreaterThan(0.9 * 0.52));
+  expect(1000 * soundAbsorption(10_000, { temperature: 5, salinity: 35, pH: 8, depth: 4900 })).toBeGreaterThan(
+    0.9 * 0.52,
+  ));
 
 it('agrees with the shorter formula of Ainslie & McColm (1998) within a tenth over the ocean', () => {
   for (const temperature of [0, 5, 10, 20])

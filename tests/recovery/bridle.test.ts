@@ -9,12 +9,21 @@ const twoLegs = (degrees: number) => {
 const square: readonly Vector3[] = [[-1, -1, 0], [1, -1, 0], [1, 1, 0], [-1, 1, 0]]; // prettier-ignore
 
 it('pulls each of two legs as sling tables print: 1.000, 0.707, 0.577 of the load at 30, 45, 60 degrees over the horizontal', () => {
-  for (const [degrees, part] of [[30, 1], [45, 0.7071], [60, 0.5774]] as const) // prettier-ignore
+  for (const [degrees, part] of [
+    [30, 1],
+    [45, 0.7071],
+    [60, 0.5774],
+  ] as const)
+    // prettier-ignore
     for (const T of twoLegs(degrees).tensions) expect(T).toBeCloseTo(part, 4);
 });
 
 it('has the tension factors of a rigging table: 1.155, 1.414, 2.000 a leg over its upright half', () => {
-  for (const [degrees, factor] of [[60, 1.155], [45, 1.414], [30, 2]] as const)
+  for (const [degrees, factor] of [
+    [60, 1.155],
+    [45, 1.414],
+    [30, 2],
+  ] as const)
     expect(2 * twoLegs(degrees).tensions[0]!).toBeCloseTo(factor, 3);
 });
 

@@ -8,7 +8,13 @@ it('gives two with λ 2e-6 an hour, proved every year, β 0.05: 5.303e-4, and on
 });
 
 it('gives two with p 0.02 on a demand 4.00e-4, 7.84e-4, 1.361e-3, 2.324e-3 for β 0, 2, 5, 10 %', () => {
-  for (const [beta, P] of [[0, 4e-4], [0.02, 7.84e-4], [0.05, 1.361e-3], [0.1, 2.324e-3]] as const) // prettier-ignore
+  for (const [beta, P] of [
+    [0, 4e-4],
+    [0.02, 7.84e-4],
+    [0.05, 1.361e-3],
+    [0.1, 2.324e-3],
+  ] as const)
+    // prettier-ignore
     expect(Math.abs(bothFail(0.02, 0.02, beta) - P), `β ${beta}`).toBeLessThan(5e-7);
 });
 

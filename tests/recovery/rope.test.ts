@@ -3,7 +3,17 @@ import { bendPart, ropeStrength } from '../../core/recovery/rope-strength.ts';
 import { canisterHeight, stowedVolume } from '../../core/recovery/rope-stowage.ts';
 
 it('loses over a bend what 0027/ND Rev 11, 7.8 prints: factors 2.00, 1.69, 1.55, 1.41, 1.33, 1.29, 1.26, 1.23 at D/d 1 to 7', () => {
-  for (const [ratio, factor] of [[1, 2], [1.5, 1.69], [2, 1.55], [3, 1.41], [4, 1.33], [5, 1.29], [6, 1.26], [7, 1.23]] as const) // prettier-ignore
+  for (const [ratio, factor] of [
+    [1, 2],
+    [1.5, 1.69],
+    [2, 1.55],
+    [3, 1.41],
+    [4, 1.33],
+    [5, 1.29],
+    [6, 1.26],
+    [7, 1.23],
+  ] as const)
+    // prettier-ignore
     expect(Math.abs(1 / bendPart(ratio * 0.012, 0.012) - factor), `D/d ${ratio}`).toBeLessThan(0.0051);
   expect(bendPart(Infinity, 0.012)).toBe(1);
   expect(() => bendPart(0.005, 0.012)).toThrow(/positive/);

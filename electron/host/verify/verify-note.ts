@@ -70,7 +70,10 @@ export async function verifyNote(bytes: Uint8Array, make: MakeAnew, against?: Op
     documentChanges: against ? inputChanges(raw, against.raw) : null,
     signatures: await readSignatures(bytes),
   };
-  return { ...report, differs: whatDiffers(report, sameVersion, report.sameBytes && bytes.length > pdf.length, attached) };
+  return {
+    ...report,
+    differs: whatDiffers(report, sameVersion, report.sameBytes && bytes.length > pdf.length, attached),
+  };
 }
 
 function whatDiffers(

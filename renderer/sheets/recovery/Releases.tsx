@@ -43,9 +43,7 @@ export function Releases() {
           </button>
         </p>
       )}
-      {all.length > 1 && (
-        <StatedBeta />
-      )}
+      {all.length > 1 && <StatedBeta />}
     </>
   );
 }

@@ -53,7 +53,11 @@ export function Ways() {
             blank={{ name: t.toBeStated }}
           />
           {all.length > 1 && (
-            <button type="button" className="link small" onClick={() => field.set(all.filter((_, n) => n !== i) as never)}>
+            <button
+              type="button"
+              className="link small"
+              onClick={() => field.set(all.filter((_, n) => n !== i) as never)}
+            >
               {t.removeWay}
             </button>
           )}

@@ -119,7 +119,12 @@ export const shackle: readonly FieldSpec[] = [
 ];
 
 export const mainFloat: readonly FieldSpec[] = [
-  { at: ['reserve'], takes: 'force', label: 'Buoyancy it may lose', help: 'Beyond what the float over the plate carries.' },
+  {
+    at: ['reserve'],
+    takes: 'force',
+    label: 'Buoyancy it may lose',
+    help: 'Beyond what the float over the plate carries.',
+  },
   { at: ['whole'], takes: 'force', label: 'All its buoyancy', help: 'Of the float over the plate.' },
   { at: ['source'], takes: 'text', label: 'Source of the buoyancy', help: 'Who computed or measured it.' },
 ];

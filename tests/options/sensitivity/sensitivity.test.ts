@@ -29,7 +29,10 @@ it('gives at each end what an appraisal of the document with that value written 
   expect(governing.use).toBe(used(small));
   expect(moved.map(({ input }) => input)).toEqual(['force', 'thickness']);
   const [byForce, byThickness] = moved as [Sensitivity['moved'][number], Sensitivity['moved'][number]];
-  for (const [part, use] of [[0.9, byForce.atLow], [1.25, byForce.atHigh]] as const) {
+  for (const [part, use] of [
+    [0.9, byForce.atLow],
+    [1.25, byForce.atHigh],
+  ] as const) {
     const edited = applyEdit(small, { kind: 'setField', option: null, path: ['loads', 'service', 'force'], value: `${force * part} N` }); // prettier-ignore
     expect(use).toBeCloseTo(used(edited), 9);
   }

@@ -1,10 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { ReadyPlate } from '../../../core/plate/solve-plate.ts';
-import {
-  addedMassByArea,
-  openPlateReduction,
-  plateCoefficient,
-} from '../../../core/plate/added-mass-by-area.ts';
+import { addedMassByArea, openPlateReduction, plateCoefficient } from '../../../core/plate/added-mass-by-area.ts';
 import { plateMassesIn } from '../../../core/plate/plate-masses.ts';
 import { massProduct } from '../../../core/solve/structure/modes-of-structure.ts';
 import {
