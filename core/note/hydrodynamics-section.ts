@@ -77,15 +77,15 @@ function quantityTable(
     kind: 'table',
     caption,
     columns: [
-      { title: 'Quantity', width: 0.34 },
-      { title: 'Value', width: 0.14, align: 'right' },
+      { title: 'Quantity', width: 0.31 },
+      { title: 'Value', width: 0.17, align: 'right' },
       { title: 'Low to high', width: 0.22, align: 'right' },
       { title: last, width: 0.3 },
     ],
     rows: ids.flatMap((id) => {
       const q = report.quantities[id];
       if (!q) return [];
-      const range = q.low === undefined || q.high === undefined ? 'not given' : `${text(q.low, q.unit)} to ${text(q.high, q.unit)}`; // prettier-ignore
+      const range = q.low === undefined || q.high === undefined ? '–' : `${text(q.low, q.unit)} to ${text(q.high, q.unit)}`; // prettier-ignore
       return [barred.has(id) ? [q.title, 'not judged', '', words(id, q)] : [q.title, text(q.value, q.unit), q.low === undefined && q.error !== undefined ? `lattice ± ${significant(100 * q.error, 2)} %` : range, words(id, q)]]; // prettier-ignore
     }),
   };
