@@ -34,7 +34,7 @@ describe('what the document says of the water', () => {
   });
 
   it('may differ in an option', () => {
-    const document = { ...raw(), options: [{ id: 'deep', title: 'Deep', base: null, changes: { hydrodynamics: { bed: '60 m' } } }] }; // prettier-ignore
+    const document = { ...raw(), chosen: null, options: [{ id: 'deep', title: 'Deep', base: null, changes: { hydrodynamics: { bed: '60 m' } } }] }; // prettier-ignore
     expect(readDocument(laidRaw(document as RawDocument, 'deep')).hydrodynamics!.bed!.si).toBe(60);
   });
 });
