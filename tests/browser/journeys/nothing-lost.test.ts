@@ -47,7 +47,7 @@ it('goes back to the start and forth to the end by undo and redo, hash by hash',
 it('finds every acknowledged edit after the page was loaded anew, and after closing without saving', async () => {
   const window = await at.open();
   const { page } = window;
-  const id = await window.openSample('small');
+  const id = await window.openSample('small', 'it stands');
   await window.open('loads');
   for (const depth of ['23 m', '24 m', '25 kg', '26 m'])
     await window.kept(id, () => window.type(texts.fields.depth[0], depth));

@@ -13,7 +13,7 @@ const pictures = process.env['STILLPLATE_PICTURES'];
 it('takes a record from its file to a result that is accepted and used, and keeps the file as it came', async () => {
   const window = await at.open();
   const { page, sheet } = window;
-  const id = await window.openSample('small');
+  const id = await window.openSample('small', 'it stands');
   await window.open('tank');
   const look = async (name: string): Promise<void> => {
     if (pictures) await page.screenshot({ path: `${pictures}/${name}.png` });

@@ -6,7 +6,7 @@ const at = program();
 
 it('shows an edit of one window in the other, and keeps both documents where both edited at once', async () => {
   const first = await at.open();
-  const id = await first.openSample('small');
+  const id = await first.openSample('small', 'it stands');
   await first.open('loads');
   const second = await at.open();
   await second.page.locator('.recent button.name').first().click();

@@ -20,8 +20,8 @@ export interface Workbench {
   readonly field: (label: string) => Locator;
   /** Types into a field and leaves it. */
   readonly type: (label: string, text: string) => Promise<void>;
-  /** Puts a sample into the store and opens it from the list; gives its id. */
-  readonly openSample: (sample: 'small' | 'middle' | 'large' | 'inch') => Promise<string>;
+  /** Puts a sample into the store and opens it from the list, with its chosen option or as it stands; gives its id. */
+  readonly openSample: (sample: 'small' | 'middle' | 'large' | 'inch', as?: 'chosen' | 'it stands') => Promise<string>;
   /** Goes back to the start page. */
   readonly allPlates: () => Promise<void>;
   /** Does something that changes the document, and waits until the store has acknowledged it and the window says so. */
@@ -69,9 +69,11 @@ export async function openWorkbench(
       await field(label).fill(text);
       await field(label).press('Enter');
     },
-    openSample: async (sample) => {
-      const text = await readFile(resolve(`samples/${sample}.stillplate.json`), 'utf8');
-      const { name } = (JSON.parse(text) as { project: { name: string } }).project;
+    openSample: async (sample, as = 'chosen') => {
+      const file = await readFile(resolve(`samples/${sample}.stillplate.json`), 'utf8');
+      const raw = JSON.parse(file) as { project: { name: string } };
+      const text = as === 'chosen' ? file : JSON.stringify({ ...raw, chosen: null });
+      const { name } = raw.project;
       const { id } = valueOf(await served.host.createDocument({ name, text, file: null }));
       await page.goto(served.address);
       await page.locator('.recent button.name', { hasText: name }).first().click();
