@@ -86,6 +86,16 @@ export const onEitherBasis = (...steps: readonly Step[]): Check['steps'] => ({
   'allowable stress': steps,
 });
 
+/** What the leg that carries most has of the load on the hook. */
+export const legInputs = {
+  F_h: mostOnHook,
+  k_leg: ofLegs('1', 'largest part of the hook load in a leg, by its angle and place', ({ whole }) =>
+    Math.max(...whole.tensions),
+  ),
+  k_SKL: ofLegs('1', 'skew load factor: legs of unequal length', ({ skew }) => skew),
+  n: ofLegs('1', 'legs', ({ ids }) => ids.length),
+} as const;
+
 /** Never less than the weight hangs on the hook: statics. */
 export const notUnderWeight: Check['second'] = {
   title: 'the hook carries the weight in this stage at the least',

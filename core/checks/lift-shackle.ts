@@ -1,5 +1,5 @@
 import type { Check } from './check.ts';
-import { liftCautions, mostOnHook, ofLegs, ofLift, onEitherBasis, withLift } from './lift-inputs.ts';
+import { legInputs, liftCautions, ofLift, onEitherBasis, withLift } from './lift-inputs.ts';
 
 /** The shackle in the leg that carries most. */
 export const liftShackle: Check = {
@@ -11,12 +11,7 @@ export const liftShackle: Check = {
   applies: withLift,
   once: true,
   inputs: {
-    F_h: mostOnHook,
-    k_leg: ofLegs('1', 'largest part of the hook load in a leg, by its angle and place', ({ whole }) =>
-      Math.max(...whole.tensions),
-    ),
-    k_SKL: ofLegs('1', 'skew load factor: legs of unequal length', ({ skew }) => skew),
-    n: ofLegs('1', 'legs', ({ ids }) => ids.length),
+    ...legInputs,
     WLL: ofLift(
       'kN',
       'working load limit by its mark',

@@ -1,6 +1,6 @@
 import type { Check } from './check.ts';
 import { constant } from './inputs.ts';
-import { liftCautions, mostOnHook, ofLegs, ofLift, onEitherBasis, withLift } from './lift-inputs.ts';
+import { legInputs, liftCautions, ofLift, onEitherBasis, withLift } from './lift-inputs.ts';
 
 /** Material factor by kind of sling. Source: 0027/ND Rev 11, 7.3.1. */
 const materialFactor = { wire: 1.5, polyester: 1.65, HMPE: 2, 'other fibre': 2.5 } as const;
@@ -15,12 +15,7 @@ export const liftSling: Check = {
   applies: withLift,
   once: true,
   inputs: {
-    F_h: mostOnHook,
-    k_leg: ofLegs('1', 'largest part of the hook load in a leg, by its angle and place', ({ whole }) =>
-      Math.max(...whole.tensions),
-    ),
-    k_SKL: ofLegs('1', 'skew load factor: legs of unequal length', ({ skew }) => skew),
-    n: ofLegs('1', 'legs', ({ ids }) => ids.length),
+    ...legInputs,
     F_br: ofLift(
       'kN',
       'breaking strength of a sling by its certificate',

@@ -1,7 +1,7 @@
 import type { Model } from '../model.ts';
 import { oncePerModel } from '../recovery/once-per-model.ts';
 import { edgeDrag } from '../water/edge-drag.ts';
-import type { Image } from '../water/lattice/doublet-kernel.ts';
+import { gapDrag, nearImages, rimPart } from '../water/gap-and-rim.ts';
 import { outlineOf, type Plan } from '../water/lattice/plan.ts';
 import { plateLattice, plateProblem, type PlateLattice } from '../water/lattice/plate-lattice.ts';
 import { heaveByAmplitude, type HeaveAt } from '../water/moving-plate.ts';
@@ -9,6 +9,7 @@ import { wellPlaced } from '../water/lattice/well-placed.ts';
 import { waterDensityOf } from '../water/sea-water.ts';
 import { waterReport, type WaterReport } from '../water/water-report.ts';
 import { grownPlan, marineGrowth, type Growth } from './grown-plan.ts';
+import { openGrid } from './open-grid.ts';
 import { planOfModel } from './plan-of-model.ts';
 import { seaAtPlate, type SeaAtPlate } from './sea-at-plate.ts';
 
@@ -59,20 +60,20 @@ export const hydrodynamicsOf = oncePerModel((model: Model): HydrodynamicsReport 
   const sea = seaAtPlate(model.document);
   if (!motion) return { report, growth, sea, curve: [], open: null, pressure: null };
 
-  const lattice = plateLattice(plan, wellPlaced(plan, coarse), imagesOf(plan, water.depth.si, aboveBed));
   const o = outlineOf(plan);
   const [a, b] = [Math.min(o.x1 - o.x0, o.y1 - o.y0), Math.max(o.x1 - o.x0, o.y1 - o.y0)];
+  const lattice = plateLattice(plan, wellPlaced(plan, coarse), nearImages(b, water.depth.si, aboveBed));
   const amplitudes = parts.map((part) => part * motion.amplitude.si);
   const moved = heaveByAmplitude(plan, lattice, density, amplitudes).filter(({ settled }) => settled);
   const solid = report.quantities['addedMass.solid']!.value;
   const at = (of: HeaveAt): CurvePoint => {
     const edge = edgeDrag((2 * Math.PI * of.amplitude) / a, b / a);
-    const gaps = (3 * Math.PI * of.damping) / (4 * density * a * b * of.amplitude);
-    const part = Math.min(1, Math.hypot(of.addedMass, of.damping) / solid);
+    const gaps = gapDrag(of.damping, density, a * b, of.amplitude);
+    const part = rimPart(of.addedMass, of.damping, solid);
     return { amplitude: of.amplitude, addedMass: of.addedMass, drag: edge.outside ? null : gaps + edge.best * part };
   };
   const stated = moved.find(({ amplitude }) => amplitude === motion.amplitude.si);
-  const bare = grown(planOfModel({ geometry: { ...model.geometry, panels: [] } }));
+  const bare = grown(planOfModel(openGrid(model)));
   const [, bareAt] = heaveByAmplitude(bare, lattice, density, [motion.amplitude.si / 10, motion.amplitude.si]);
   return {
     report,
@@ -88,13 +89,3 @@ export const hydrodynamicsOf = oncePerModel((model: Model): HydrodynamicsReport 
       : null,
   };
 });
-
-/** Of bed and surface, as `waterReport` takes them: nearer than five times the longer side. */
-function imagesOf(plan: Plan, depth: number, aboveBed: number | null): Image[] {
-  const o = outlineOf(plan);
-  const near = 5 * Math.max(o.x1 - o.x0, o.y1 - o.y0);
-  return [
-    ...(aboveBed !== null && aboveBed < near ? [{ height: 2 * aboveBed, sense: -1 as const }] : []),
-    ...(depth < near ? [{ height: 2 * depth, sense: 1 as const }] : []),
-  ];
-}

@@ -1,5 +1,6 @@
 import type { LiftFields, RecoveryFields } from '../document/recovery-field.ts';
 import { marineGrowth } from '../hydrodynamics/grown-plan.ts';
+import { openGrid } from '../hydrodynamics/open-grid.ts';
 import { liftDynamics } from '../loads/lift-dynamic-factor.ts';
 import { forceOf } from '../loads/loaded.ts';
 import { heldVolume } from '../mass/held-volume.ts';
@@ -8,7 +9,7 @@ import type { Model } from '../model.ts';
 import { g } from '../water/sea-water.ts';
 import { addedByEquipment, equipmentOf } from './equipment.ts';
 import { deepForces, snapPull, splashForces, type LiftLoad, type Sea } from './lift-load.ts';
-import { liftWater, openGrid, type LiftWater } from './lift-water.ts';
+import { liftWater, type LiftWater } from './lift-water.ts';
 import { oncePerModel } from './once-per-model.ts';
 import { stageTitles, type StageId } from './stage-titles.ts';
 import { shortestPeriod } from './wave-zone.ts';

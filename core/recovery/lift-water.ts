@@ -62,12 +62,3 @@ function onLattice(plan: Plan, density: number): { still: number; solid: number 
   };
   return { still: limit((r) => r.still), solid: limit((r) => r.solid) };
 }
-
-/** The grid with every panel left out. */
-export const openGrid = ({ geometry }: Pick<Model, 'geometry'>): Pick<Model, 'geometry'> => ({
-  geometry: {
-    ...geometry,
-    panels: [],
-    areas: { ...geometry.areas, solid: geometry.areas.tubes, open: geometry.areas.outline - geometry.areas.tubes },
-  },
-});

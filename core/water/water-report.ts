@@ -2,7 +2,7 @@ import { refusal } from '../refusal.ts';
 import { addedMass, cellsFor, type AddedMass } from './added-mass.ts';
 import { openAreaRule, screenLength, screenOf, thinPlateCoefficient } from './added-mass-rules.ts';
 import { edgeDrag, steadyDrag } from './edge-drag.ts';
-import type { Image } from './lattice/doublet-kernel.ts';
+import { gapDrag, nearImages, rimPart } from './gap-and-rim.ts';
 import { outlineOf, type Plan, type Rectangle } from './lattice/plan.ts';
 import { plateLattice, plateProblem, type PlateLattice } from './lattice/plate-lattice.ts';
 import { solvePair } from './lattice/solve-pair.ts';
@@ -61,9 +61,7 @@ export function waterReport(plan: Plan, conditions: WaterConditions): WaterRepor
   const [a, b] = [Math.min(o.x1 - o.x0, o.y1 - o.y0), Math.max(o.x1 - o.x0, o.y1 - o.y0)];
   const S = a * b;
   const unjudged: { id: string; reason: string }[] = [];
-  const images: Image[] = [];
-  if (aboveBed !== null && aboveBed < 5 * b) images.push({ height: 2 * aboveBed, sense: -1 });
-  if (depth !== null && depth < 5 * b) images.push({ height: 2 * depth, sense: 1 });
+  const images = nearImages(b, depth, aboveBed);
   const n = conditions.cells ?? cellsFor(plan);
   const potential = addedMass(plan, density, { n, images });
   const shallow = depth !== null && depth < a;
@@ -137,9 +135,9 @@ export function waterReport(plan: Plan, conditions: WaterConditions): WaterRepor
   if (moved) {
     const edge = edgeDrag(KC, b / a);
     if (edge.outside) unjudged.push({ id: 'drag.edge', reason: edge.outside });
-    const gap = (of: HeaveAt): number => (3 * Math.PI * of.damping) / (4 * density * S * amplitude);
-    // Eddies at the rim grow with the pressure jump there: by its part of the solid plate's, its square at least, all of it at most.
-    const part = Math.min(1, Math.hypot(heave, moved.best.damping) / solid);
+    const gap = (of: HeaveAt): number => gapDrag(of.damping, density, S, amplitude);
+    // The square of that part at least, all of the edges' drag at most.
+    const part = rimPart(heave, moved.best.damping, solid);
     const gaps = [gap(moved.low), gap(moved.best), gap(moved.high)];
     drag = {
       low: Math.min(...gaps) + edge.low * part ** 2,
