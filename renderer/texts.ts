@@ -6,6 +6,13 @@ export const texts = {
     reset: 'as base',
     resetHelp: 'Takes this option’s difference back: the value is then that of its base.',
   },
+  stages: {
+    plate: 'The plate',
+    water: 'Loads and water',
+    proof: 'Proof',
+    sea: 'At sea',
+    decision: 'Decision',
+  },
   sheets: {
     grid: 'Grid',
     panels: 'Panels',
@@ -44,7 +51,7 @@ export const texts = {
     dialogs: { finder: 'Find', history: 'Revisions', shortcuts: 'Keys', about: 'About' },
     asItStands: 'As it stands',
   },
-  shell: { topics: 'Topics of the work', widen: 'Wider', narrow: 'Beside the plate' },
+  shell: { stages: 'Stages of the work', topics: 'Topics of this stage', widen: 'Wider', narrow: 'Beside the plate' },
   notices: {
     close: 'Put away',
     label: 'Notices',

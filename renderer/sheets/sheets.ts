@@ -1,5 +1,5 @@
 import type { ComponentType } from 'react';
-import type { SheetName } from '../state/workbench.ts';
+import type { SheetName } from '../state/stages.ts';
 import { CorrosionAndLifeSheet } from './CorrosionAndLife.tsx';
 import { DeploymentAndRecoverySheet } from './DeploymentAndRecovery.tsx';
 import { FatigueSheet } from './Fatigue.tsx';
@@ -15,20 +15,20 @@ import { StrengthSheet } from './Strength.tsx';
 import { TankTestSheet } from './TankTest.tsx';
 import { WholePlateSheet } from './WholePlate.tsx';
 
-/** The topics in the order of the work. */
-export const sheets: readonly { readonly name: SheetName; readonly Sheet: ComponentType }[] = [
-  { name: 'grid', Sheet: GridSheet },
-  { name: 'panels', Sheet: PanelsSheet },
-  { name: 'fixings', Sheet: FixingsSheet },
-  { name: 'loads', Sheet: LoadsSheet },
-  { name: 'hydrodynamics', Sheet: HydrodynamicsSheet },
-  { name: 'tank', Sheet: TankTestSheet },
-  { name: 'strength', Sheet: StrengthSheet },
-  { name: 'whole', Sheet: WholePlateSheet },
-  { name: 'fatigue', Sheet: FatigueSheet },
-  { name: 'durability', Sheet: CorrosionAndLifeSheet },
-  { name: 'recovery', Sheet: DeploymentAndRecoverySheet },
-  { name: 'search', Sheet: SearchSheet },
-  { name: 'options', Sheet: OptionsSheet },
-  { name: 'note', Sheet: NoteSheet },
-];
+/** What is shown beside the plate for each topic. */
+export const sheets: Readonly<Record<SheetName, ComponentType>> = {
+  grid: GridSheet,
+  panels: PanelsSheet,
+  fixings: FixingsSheet,
+  loads: LoadsSheet,
+  hydrodynamics: HydrodynamicsSheet,
+  tank: TankTestSheet,
+  strength: StrengthSheet,
+  whole: WholePlateSheet,
+  fatigue: FatigueSheet,
+  durability: CorrosionAndLifeSheet,
+  recovery: DeploymentAndRecoverySheet,
+  search: SearchSheet,
+  options: OptionsSheet,
+  note: NoteSheet,
+};

@@ -1,6 +1,7 @@
 import { PlatePicture } from './PlatePicture.tsx';
 import { Headline } from './Headline.tsx';
 import { OptionsStrip } from './OptionsStrip.tsx';
+import { Topics } from './Topics.tsx';
 import { sheets } from '../sheets/sheets.ts';
 import { useSolvedForces } from '../state/use-solved-forces.ts';
 import { useWorkbench } from '../state/workbench.ts';
@@ -12,7 +13,7 @@ export function Work() {
   useSolvedForces();
   const sheet = useWorkbench((state) => state.sheet);
   const isWide = useWorkbench((state) => state.wide);
-  const { Sheet } = sheets.find(({ name }) => name === sheet)!;
+  const Sheet = sheets[sheet];
   return (
     <div className={isWide ? 'work wide' : 'work'}>
       <Headline />
@@ -20,27 +21,7 @@ export function Work() {
         <PlatePicture />
       </div>
       <main className="sheet-side" aria-label={texts.sheets[sheet]}>
-        <nav className="topics" aria-label={texts.shell.topics}>
-          {sheets.map(({ name }) => (
-            <button
-              key={name}
-              type="button"
-              className="plain"
-              aria-current={name === sheet ? 'page' : undefined}
-              onClick={() => useWorkbench.setState({ sheet: name })}
-            >
-              {texts.sheets[name]}
-            </button>
-          ))}
-          <button
-            type="button"
-            className="plain widen"
-            aria-pressed={isWide}
-            onClick={() => useWorkbench.setState({ wide: !isWide })}
-          >
-            {isWide ? texts.shell.narrow : texts.shell.widen}
-          </button>
-        </nav>
+        <Topics />
         <div className="sheet" key={sheet}>
           <Sheet />
         </div>

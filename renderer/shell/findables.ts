@@ -1,6 +1,7 @@
 import { recoveryLabels } from '../sheets/recovery/recovery-fields.ts';
 import { openCheck } from '../state/open-check.ts';
-import { useWorkbench, type SheetName, type Workbench } from '../state/workbench.ts';
+import { topics, type SheetName } from '../state/stages.ts';
+import { useWorkbench, type Workbench } from '../state/workbench.ts';
 import { texts, type FieldName } from '../texts.ts';
 
 /** Something that can be found by typing: a field, a check, a bay or a sheet. */
@@ -86,7 +87,7 @@ export function findables(
   show: (option: string | null) => void,
 ): readonly Findable[] {
   const t = texts.finder;
-  const sheets = (Object.keys(texts.sheets) as SheetName[]).map((sheet) => ({
+  const sheets = topics.map((sheet) => ({
     title: texts.sheets[sheet],
     kind: t.sheet,
     go: () => useWorkbench.setState({ sheet }),

@@ -1,6 +1,6 @@
 import type { Session } from '../state/session.ts';
+import { topics } from '../state/stages.ts';
 import { useWorkbench } from '../state/workbench.ts';
-import { sheets } from '../sheets/sheets.ts';
 import { texts } from '../texts.ts';
 
 /** One thing that a key does. `keys` as a keyboard names them, with Mod for Ctrl or Command. */
@@ -19,8 +19,9 @@ export const shortcuts: readonly Shortcut[] = [
   { keys: 'Mod+Shift+Z', title: t.redo, act: (session) => void session.redo() },
   { keys: 'Mod+Y', title: t.redo, act: (session) => void session.redo() },
   { keys: 'Mod+S', title: t.save, act: () => useWorkbench.setState({ dialog: 'history' }) },
-  ...sheets.flatMap(({ name }, n) => {
-    const digit = digitOf(n);
+  // The first nine have their number, the note has 0; the finder leads to all.
+  ...topics.flatMap((name, n) => {
+    const digit = name === 'note' ? 0 : n < 9 ? n + 1 : null;
     const act = (): void => useWorkbench.setState({ sheet: name });
     return digit === null ? [] : [{ keys: `Alt+${digit}`, title: t.sheet(texts.sheets[name]), act }];
   }),
@@ -33,12 +34,6 @@ export const shortcuts: readonly Shortcut[] = [
     act: () => useWorkbench.setState({ dialog: null, openCheck: null, selection: null }),
   },
 ];
-
-/** The first nine sheets have their number, the last (the note, where the work ends) has 0; the finder leads to all. */
-function digitOf(n: number): number | null {
-  if (n === sheets.length - 1) return 0;
-  return n < 9 ? n + 1 : null;
-}
 
 /** Shows the next or the one before of the options. */
 function step(session: Session, by: number): void {

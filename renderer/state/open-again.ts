@@ -1,6 +1,7 @@
 import { said } from './said.ts';
 import type { Session } from './session.ts';
-import { useWorkbench, type SheetName } from './workbench.ts';
+import type { SheetName } from './stages.ts';
+import { useWorkbench } from './workbench.ts';
 
 /** What stands open, kept by the browser for this tab. */
 const key = 'stillplate-open';

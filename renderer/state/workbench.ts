@@ -6,23 +6,7 @@ import type { DocumentLine, JournalEntry } from '../../core/host/host-schema.ts'
 import type { RefusalText } from '../../core/refusal.ts';
 import type { Reading } from '../../core/scene/reading.ts';
 import type { Scene } from '../../core/scene/scene.ts';
-
-/** The topics of the work, in its order. A later topic adds a name here and a file beside its sheet. */
-export type SheetName =
-  | 'grid'
-  | 'panels'
-  | 'fixings'
-  | 'loads'
-  | 'strength'
-  | 'whole'
-  | 'fatigue'
-  | 'tank'
-  | 'durability'
-  | 'hydrodynamics'
-  | 'recovery'
-  | 'search'
-  | 'options'
-  | 'note';
+import type { SheetName } from './stages.ts';
 
 /** A check at a place that stands open. `situation` null: the gravest. */
 export interface OpenCheck {

@@ -5,10 +5,9 @@ import { expect } from 'vitest';
 import { documentHash } from '../../../core/document/document-hash.ts';
 import { readDocumentText } from '../../../core/document/read-document.ts';
 import { valueOf } from '../../../core/host/answer.ts';
+import { stageOf, type SheetName } from '../../../renderer/state/stages.ts';
 import { texts } from '../../../renderer/texts.ts';
 import type { Served } from './served.ts';
-
-type SheetName = keyof typeof texts.sheets;
 
 /** The window in a browser, with what a person does in it. */
 export interface Workbench {
@@ -63,6 +62,7 @@ export async function openWorkbench(
     sheet,
     field,
     open: async (name) => {
+      await page.getByRole('button', { name: texts.stages[stageOf(name)], exact: true }).click();
       await page.getByRole('button', { name: texts.sheets[name], exact: true }).first().click();
     },
     type: async (label, text) => {
