@@ -1,74 +1,65 @@
 import type { Finding } from '../finding.ts';
 import { significant } from '../quantity/format-quantity.ts';
 import { refusal } from '../refusal.ts';
-import { filtered, highPass, integrateTwice, noiseThrough } from './filtered.ts';
+import { deviation } from './deviation.ts';
+import { filtered, highPass } from './filtered.ts';
+import { floatMotion } from './float-motion.ts';
+import { leftOpen, plateByAccelerometer, plateByDifference, plateByPressure, rateOf, type Cause, type PlateMotion } from './plate-motion.ts'; // prettier-ignore
+import { seaFindings } from './sea-findings.ts';
+import type { PlateWay, SeaChannels, SeaSetup } from './sea-setup.ts';
+import { swings } from './swings.ts';
+import { takeOffForces, type TakeOff } from './take-off.ts';
+import { whiteNoise } from './white-noise.ts';
 
-/** Channels of a float in the sea, even in time. SI; arrays of like length. */
-export interface SeaChannels {
-  readonly dt: number;
-  /** Of the float at the accelerometer, up, m/s²; gravity may be in it. */
-  readonly acceleration: Float64Array;
-  /** Between float and line, m: larger when the plate is further from the float. */
-  readonly stroke: Float64Array;
-  /** Pull of the line, N. */
-  readonly force?: Float64Array;
-  /** Of the float, rad: raises a point ahead of the accelerometer. */
-  readonly pitch?: Float64Array;
+/** A number of the record with the band that noise, clocks and scales leave. */
+export interface Banded {
+  readonly value: number;
+  readonly low: number;
+  readonly high: number;
 }
 
-/** What is known of the sensors. Null: not stated. SI. */
-export interface SeaSetup {
-  /** Slowest motion kept, s. */
-  readonly highPass: number;
-  /** Standard deviation of a reading's noise: of acceleration (m/s²; null: taken from the record), stroke (m), force (N). */
-  readonly accelerationNoise: number | null;
-  readonly strokeNoise: number;
-  readonly forceNoise: number;
-  /** Part by which the stroke's scale against the accelerometer's may be wrong. */
-  readonly scaleError: number;
-  /** The two clocks may be this far apart, s. */
-  readonly clock: number;
-  /** Of the line, N/m; null: it does not stretch. */
-  readonly stiffness: number | null;
-  /** Attachment ahead of the accelerometer, m. */
-  readonly arm: number;
-  /** Double amplitude within which the plate counts as still, m; null: none. */
-  readonly limit: number | null;
-}
-
-/** How still the plate was. SI. */
+/** How still the plate was. SI. Arrays are without their ends: one period of the high pass at either. */
 export interface SeaResult {
-  /** Motion of the plate, up, m, and of the float at its attachment; both without their ends and what is slower than the high pass. */
+  readonly dt: number;
+  /** Of the record, where the arrays begin, s. */
+  readonly begins: number;
+  /** Height of the plate about its mean, m, found in the way `by`; of the float where the line is fastened; and the stroke. */
   readonly plate: Float64Array;
   readonly float: Float64Array;
-  readonly stroke: Float64Array;
-  readonly dt: number;
-  /** Four standard deviations, with the band that noise, clocks and scale leave. */
-  readonly significant: { readonly value: number; readonly low: number; readonly high: number };
+  readonly stroke: Float64Array | null;
+  readonly by: PlateWay;
+  /** Four standard deviations. */
+  readonly significant: Banded;
+  readonly causes: readonly Cause[];
+  /** Each way that the sensors allow, this one among them; `apart`: significant double amplitude of the difference to this one. */
+  readonly ways: readonly { readonly by: PlateWay; readonly significant: Banded; readonly apart: number }[];
   readonly floatSignificant: number;
-  readonly strokeSignificant: number;
+  readonly strokeSignificant: number | null;
+  /** What the high pass leaves out of the stroke: four standard deviations of its slower part. */
+  readonly strokeSlow: number | null;
   /** Largest rise or fall from one side of the mean to the other, m. */
   readonly largest: number;
   /** s, between rises through the mean. */
   readonly meanPeriod: number | null;
-  /** One standard deviation of a reading of the plate's motion, by cause, m. */
-  readonly errors: { readonly acceleration: number; readonly stroke: number; readonly force: number; readonly clock: number; readonly scale: number }; // prettier-ignore
-  /** Of the record, by time, within the limit; null without a limit. */
+  readonly floatPeriod: number | null;
+  /** Of the time, within the limit; null without a limit. */
   readonly within: number | null;
-  /** Mean power into the power take-off, W; null without force. */
+  /** Double amplitudes within which the plate is 50, 90, 95 and 99 % of the time, m. */
+  readonly held: readonly { readonly part: number; readonly doubleAmplitude: number }[];
+  /** Forces of the line, and power into the power take-off; null without force and stroke. */
+  readonly takeOff: TakeOff | null;
+  /** Mean power, W. */
   readonly power: number | null;
   readonly findings: readonly Finding[];
 }
 
 /**
- * Motion of a plate under its float from records:  z_plate = z_float + arm · pitch − stroke − ΔF / k,
- * z_float the float's acceleration integrated twice in the frequency domain with a high pass, and the same high pass on all
- * else. A small difference of large numbers: the band of the result carries the noise of each sensor through its filter,
- * and what clocks and scales that disagree leave of the stroke. Of each end one period of the high pass is left out.
- * Refuses a record shorter than twelve of those periods.
+ * Motion of a plate under its float from records. Float and plate pass the same high pass, so that what is left out is left
+ * out of both. Each way that the sensors allow is worked out with what it leaves open, and the surest is taken unless one is
+ * asked for. Refuses a record shorter than twelve periods of the high pass, and one that tells nothing of the plate.
  */
 export function seaMotion(channels: SeaChannels, setup: SeaSetup): SeaResult {
-  const { dt, acceleration, stroke, force, pitch } = channels;
+  const { dt, acceleration, stroke, force } = channels;
   const n = acceleration.length;
   const ends = Math.ceil(setup.highPass / dt);
   if (n < 12 * ends)
@@ -77,86 +68,53 @@ export function seaMotion(channels: SeaChannels, setup: SeaSetup): SeaResult {
       where: { field: 'record' },
       mend: 'Give a longer record, or a high pass of a shorter period.',
     });
-  const keep = highPass(setup.highPass);
-  const twice = integrateTwice(keep);
   const cut = (values: Float64Array): Float64Array => values.slice(ends, n - ends);
-  const kept = (values: Float64Array): Float64Array => cut(filtered(values, dt, keep));
-  const own = cut(filtered(acceleration, dt, twice));
-  const turned = pitch && setup.arm !== 0 ? kept(pitch) : null;
-  const float = turned ? own.map((z, i) => z + setup.arm * Math.sin(turned[i]!)) : own;
-  const strokeKept = kept(stroke);
-  const pull = force ? kept(force) : null;
-  const stretch = pull && setup.stiffness !== null ? pull.map((F) => F / setup.stiffness!) : null;
-  const plate = float.map((z, i) => z - strokeKept[i]! - (stretch ? stretch[i]! : 0));
-
-  const noise = setup.accelerationNoise ?? noiseOf(acceleration, dt);
-  const rate = rateOf(strokeKept, dt);
-  const errors = {
-    acceleration: noise * noiseThrough(twice, dt),
-    stroke: setup.strokeNoise * noiseThrough(keep, dt),
-    force: stretch ? (setup.forceNoise / setup.stiffness!) * noiseThrough(keep, dt) : 0,
-    clock: setup.clock * deviation(rate),
-    scale: setup.scaleError * deviation(strokeKept),
-  };
-  const s = deviation(plate);
-  const random = Math.hypot(errors.acceleration, errors.stroke, errors.force);
-  const bound = errors.clock + errors.scale;
-  const least = Math.sqrt(Math.max(0, s ** 2 - random ** 2)) - bound;
-  const findings: Finding[] = [];
-  if (random + bound > s / 2)
-    findings.push({ id: 'motion-drowned', place: 'plate', text: `What the sensors leave open (${significant(4 * (random + bound), 2)} m of a significant double amplitude) is more than half of the motion found, ${significant(4 * s, 3)} m: the record says how large it can be, not how large it was.`, mend: 'Carry an accelerometer or a pressure logger on the plate, or better clocks and scales.' }); // prettier-ignore
-  if (setup.accelerationNoise === null)
-    findings.push({ id: 'noise-from-record', place: 'acceleration', text: `The accelerometer’s noise is not stated; ${significant(noise, 2)} m/s² is taken, from the fastest quarter of its spectrum. Slow drift is not in it.`, mend: 'State it from the sensor’s sheet or from a record at rest.' }); // prettier-ignore
-  return {
-    ...{ plate, float, stroke: strokeKept, dt, errors, findings },
-    significant: { value: 4 * s, low: Math.max(0, 4 * least), high: 4 * (s + bound) },
+  const whole = floatMotion(channels, setup);
+  const noise = setup.accelerationNoise ?? whiteNoise(acceleration, dt);
+  const ways = [
+    plateByDifference(channels, setup, whole),
+    plateByAccelerometer(channels, setup),
+    plateByPressure(channels, setup, whole, noise),
+  ].flatMap((way): PlateMotion[] => (way === null ? [] : [{ ...way, plate: cut(way.plate) }]));
+  const chosen = chosenWay(ways, setup);
+  const { plate, by, causes } = chosen;
+  const float = cut(whole);
+  const keep = highPass(setup.highPass);
+  const strokeKept = stroke ? cut(filtered(stroke, dt, keep)) : null;
+  const strokeSlow = stroke ? 4 * deviation(cut(filtered(stroke, dt, (omega) => 1 - keep(omega)))) : null;
+  const rate = stroke ? cut(rateOf(stroke, dt)) : null;
+  const takeOff = force ? takeOffForces(cut(force), rate) : null;
+  const half = Float64Array.from(plate, Math.abs).sort();
+  const found = {
+    ...{ dt, begins: ends * dt, plate, float, stroke: strokeKept, by, causes, takeOff, strokeSlow },
+    significant: banded(chosen),
+    ways: ways.map((way) => ({ by: way.by, significant: banded(way), apart: 4 * deviation(way.plate.map((z, i) => z - plate[i]!)) })), // prettier-ignore
     floatSignificant: 4 * deviation(float),
-    strokeSignificant: 4 * deviation(strokeKept),
+    strokeSignificant: strokeKept && 4 * deviation(strokeKept),
     ...swings(plate, dt),
+    floatPeriod: swings(float, dt).meanPeriod,
     within: setup.limit === null ? null : plate.filter((z) => Math.abs(z) <= setup.limit! / 2).length / plate.length,
-    power: pull ? powerOf(cut(force!), rate) : null,
+    held: [0.5, 0.9, 0.95, 0.99].map((part) => ({ part, doubleAmplitude: 2 * half[Math.ceil(part * half.length) - 1]! })), // prettier-ignore
+    power: takeOff?.power ?? null,
   };
+  return { ...found, findings: seaFindings(found, channels, setup, noise) };
 }
 
-/** Standard deviation of white noise that would fill the spectrum as its fastest quarter does. */
-function noiseOf(acceleration: Float64Array, dt: number): number {
-  const fast = filtered(acceleration, dt, (omega) => (omega >= 0.75 * (Math.PI / dt) ? 1 : 0));
-  return 2 * deviation(fast);
-}
-
-/** Central differences, m/s; the ends as their neighbours. */
-function rateOf(x: Float64Array, dt: number): Float64Array {
-  const n = x.length;
-  return x.map((_, i) => {
-    const [a, b] = [Math.max(0, i - 1), Math.min(n - 1, i + 1)];
-    return (x[b]! - x[a]!) / ((b - a) * dt);
+function chosenWay(ways: readonly PlateMotion[], { by }: SeaSetup): PlateMotion {
+  const open = ({ causes }: PlateMotion): number => leftOpen(causes).random + leftOpen(causes).bound;
+  const asked = by === null ? [...ways].sort((a, b) => open(a) - open(b))[0] : ways.find((way) => way.by === by);
+  if (asked) return asked;
+  throw refusal({
+    what: by === null ? 'The record tells nothing of the plate' : `The record does not allow the way “${by}”`,
+    where: { field: 'record' },
+    mend: 'Give the stroke, an accelerometer on the plate, or a pressure logger on it with the plate’s depth.',
   });
 }
 
-const powerOf = (force: Float64Array, rate: Float64Array): number =>
-  force.reduce((sum, F, i) => sum + F * rate[i]!, 0) / force.length;
-
-const deviation = (values: Float64Array): number => {
-  const mean = values.reduce((sum, value) => sum + value, 0) / values.length;
-  return Math.sqrt(values.reduce((sum, value) => sum + (value - mean) ** 2, 0) / values.length);
-};
-
-function swings(z: Float64Array, dt: number): Pick<SeaResult, 'largest' | 'meanPeriod'> {
-  let [largest, before, extreme, side] = [0, 0, 0, 0];
-  const rises: number[] = [];
-  z.forEach((value, i) => {
-    const now = value >= 0 ? 1 : -1;
-    if (now === side) {
-      if (Math.abs(value) > Math.abs(extreme)) extreme = value;
-      return;
-    }
-    if (side !== 0 && before !== 0) largest = Math.max(largest, Math.abs(extreme - before));
-    if (side < 0) rises.push(i);
-    before = side === 0 ? 0 : extreme;
-    [extreme, side] = [value, now];
-  });
-  return {
-    largest,
-    meanPeriod: rises.length > 1 ? ((rises.at(-1)! - rises[0]!) * dt) / (rises.length - 1) : null,
-  };
+/** Four standard deviations. Noise adds to what is seen and is taken off at the low end; bounds go either way. */
+function banded({ plate, causes }: PlateMotion): Banded {
+  const s = deviation(plate);
+  const { random, bound } = leftOpen(causes);
+  const least = Math.sqrt(Math.max(0, s ** 2 - random ** 2)) - bound;
+  return { value: 4 * s, low: Math.max(0, 4 * least), high: 4 * (s + bound) };
 }

@@ -92,6 +92,7 @@ export function readRecording(
   const times = time.subarray(0, kept);
   return {
     time: times,
+    begins: form === 'date and time' ? first : null,
     channels: wanted.map(({ name }, i): Channel => ({
       name,
       typedUnit: columns[places[i]!]!.unit,

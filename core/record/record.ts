@@ -21,6 +21,8 @@ export interface Gap {
 /** What a file of readings says: time in s from the first reading, increasing, and channels of the same length. */
 export interface Recording {
   readonly time: Float64Array;
+  /** Date and time of the first reading, s since 1970; null where the file tells no date. */
+  readonly begins: number | null;
   readonly channels: readonly Channel[];
   readonly bad: readonly BadRow[];
   readonly gaps: readonly Gap[];

@@ -2,15 +2,17 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { filtered, highPass, integrateTwice, noiseThrough } from '../../core/motion/filtered.ts';
 import { seaChannels } from '../../core/motion/sea-channels.ts';
-import { seaMotion, type SeaChannels, type SeaSetup } from '../../core/motion/sea-record.ts';
+import { seaMotion } from '../../core/motion/sea-record.ts';
+import type { SeaChannels, SeaSetup } from '../../core/motion/sea-setup.ts';
 import { readTable } from '../../core/record/read-table.ts';
 import { normal } from '../tank/normal.ts';
 
 const dt = 0.2;
 const n = 6000;
 const setup: SeaSetup = {
-  ...{ highPass: 25, accelerationNoise: 0, strokeNoise: 0, forceNoise: 0, scaleError: 0, clock: 0 },
-  ...{ stiffness: null, arm: 0, limit: null },
+  ...{ highPass: 25, axes: 'vertical', accelerationNoise: 0, plateNoise: 0, strokeNoise: 0, forceNoise: 0 },
+  ...{ pressureNoise: 0, scaleError: 0, clock: 0, stiffness: null, arm: 0, lineLength: null, density: 1025 },
+  ...{ plateDepth: null, waterDepth: null, waveError: 0, by: null, limit: null },
 };
 const waves = [[0.7, 6.2, 0.3], [0.5, 7.9, 1.1], [0.4, 9.4, 4.2]] as const; // prettier-ignore
 const sum = (of: (a: number, w: number, phase: number) => number): number =>
@@ -95,10 +97,10 @@ describe('motion of the plate from float and stroke', () => {
 
 describe('the sample record (build/make-sea-record.mjs)', () => {
   const truth = JSON.parse(readFileSync('samples/sea-record.truth.json', 'utf8')) as { plateSignificant: number; floatSignificant: number }; // prettier-ignore
-  const { recording, channels, to } = seaChannels(readTable(readFileSync('samples/sea-record.csv', 'utf8')));
+  const { recordings, channels, to } = seaChannels({ table: readTable(readFileSync('samples/sea-record.csv', 'utf8')), reading: {} }); // prettier-ignore
 
   it('is read with its dropped row listed, and holds the motion that it was made from in its band', () => {
-    expect(recording.bad).toEqual([{ line: 1236, why: 'acceleration is empty' }]);
+    expect(recordings[0]!.bad).toEqual([{ line: 1236, why: 'acceleration is empty' }]);
     expect(to).toBeCloseTo(599.8, 6);
     const found = seaMotion(channels, { ...setup, accelerationNoise: 0.02, strokeNoise: 0.005, clock: 0.02 });
     expect(found.significant.low).toBeLessThan(truth.plateSignificant);
