@@ -1,21 +1,12 @@
 import * as z from 'zod';
 import { quantity } from './quantity-field.ts';
+import { columnField as column, recordField } from './record-field.ts';
+import { seaDeployment } from './sea-tests-field.ts';
 import { text } from './text-field.ts';
 import { withRule, type Fault } from './with-rule.ts';
 
-const column = z.number().int().min(1).max(1000);
 const factor = z.number().refine((value) => value !== 0, 'must not be zero');
 const id = z.string().regex(/^[\p{L}\p{N}][\p{L}\p{N} _-]{0,39}$/u, 'letters and digits, at most 40');
-
-/** The file as it came; its content lies in the store under its hash. */
-const record = z.strictObject({
-  name: text,
-  /** SHA-256 of its bytes. */
-  hash: z.string().regex(/^[0-9a-f]{64}$/, '64 hex digits'),
-  bytes: z.number().int().min(0),
-  /** Names of its columns, by which another file of the same layout is known. */
-  layout: z.string().max(2000).optional(),
-});
 
 /** Which columns tell what, in which units, and which way is positive; what is left out is found by name. */
 const reading = z.strictObject({
@@ -126,7 +117,7 @@ const result = z.strictObject({
 const tankTest = z.strictObject({
   id,
   title: text,
-  record,
+  record: recordField,
   reading: reading.prefault({}),
   conditioning: conditioning.prefault({}),
   setup,
@@ -135,16 +126,21 @@ const tankTest = z.strictObject({
 
 /** Tests of the plate, or of a model of it. They are the same for every option. */
 export const testsField = withRule(
-  z.strictObject({ tank: z.array(tankTest).max(20).default([]) }),
-  ['tank.*.id'],
-  ({ tank }): Fault[] => {
-    const ids = tank.map((one) => one.id);
-    const twice = ids.find((one, i) => ids.indexOf(one) !== i);
-    return twice === undefined
-      ? []
-      : [{ path: ['tank'], what: `Two tests have the id “${twice}”`, mend: 'Give each its own id.' }];
-  },
+  z.strictObject({
+    tank: z.array(tankTest).max(20).default([]),
+    sea: z.array(seaDeployment).max(20).default([]),
+  }),
+  ['tank.*.id', 'sea.*.id'],
+  ({ tank, sea }): Fault[] => [...idFaults('tank', tank, 'tests'), ...idFaults('sea', sea, 'deployments')],
 );
+
+function idFaults(path: 'tank' | 'sea', all: readonly { readonly id: string }[], word: string): Fault[] {
+  const ids = all.map((one) => one.id);
+  const twice = ids.find((one, i) => ids.indexOf(one) !== i);
+  return twice === undefined
+    ? []
+    : [{ path: [path], what: `Two ${word} have the id “${twice}”`, mend: 'Give each its own id.' }];
+}
 
 /** The test whose added mass and drag stand for the computed ones in the design, and why it may. An option may use another. */
 export const testUsedField = z.strictObject({ test: id, reason: text });

@@ -1,5 +1,6 @@
 import type { Json } from '../document/edit.ts';
 import type { RawDocument } from '../document/read-document.ts';
+import type { SeaDeployment } from '../document/sea-tests-field.ts';
 import type { TankTest } from '../document/tests-field.ts';
 import type { Section } from '../note/note.ts';
 import type { UnitSystem } from '../quantity/format-quantity.ts';
@@ -23,12 +24,26 @@ export interface RecordCalls {
     readonly takes: OfTest & { readonly raw: RawDocument; readonly option: string | null };
     readonly gives: Section;
   };
+  /** How the files of a deployment in the sea read, before anything is accepted. */
+  readonly lookSea: { readonly takes: OfDeployment; readonly gives: readonly Section[] };
+  /** How still the plate was, and what the document keeps of it once it is accepted. */
+  readonly reduceSea: {
+    readonly takes: OfDeployment;
+    readonly gives: { readonly section: Section; readonly accepted: { readonly [key: string]: Json } };
+  };
+  /** Two deployments at like seas. The records of both were handed over. */
+  readonly compareSea: { readonly takes: OfDeployment & { readonly other: SeaDeployment }; readonly gives: Section };
 }
 
 export type RecordCall = keyof RecordCalls;
 
 interface OfTest {
   readonly test: TankTest;
+  readonly units: UnitSystem;
+}
+
+interface OfDeployment {
+  readonly deployment: SeaDeployment;
   readonly units: UnitSystem;
 }
 

@@ -18,18 +18,19 @@ import { reducedTest, testRecording, type ReducedTest } from '../tank/reduced-te
 import { tankSetupOf } from '../tank/tank-setup-of.ts';
 import { testKey } from '../tank/test-key.ts';
 import type { FromRecords, RecordCall, RecordCalls, ToRecords } from './record-messages.ts';
+import { seaService } from './sea-service.ts';
 
 type Calls = { readonly [C in RecordCall]: (takes: RecordCalls[C]['takes']) => RecordCalls[C]['gives'] };
 
-/** Records that are held at once: two tests to compare, and one that is looked at. */
-const mostHeld = 3;
+/** Records that are held at once: two deployments of two files each to compare, and one that is looked at. */
+const mostHeld = 5;
 
 /** Reads and reduces records in a thread of its own: a million rows never hold the window or the engine of the checks. */
 export function createRecordService(): Calls {
   const tables = new Map<string, Table>();
   const reductions = new Map<string, ReducedTest>();
 
-  function tableOf({ record }: TankTest): Table {
+  function tableOf(record: TankTest['record']): Table {
     const table = tables.get(record.hash);
     if (table) return table;
     throw refusal({
@@ -44,12 +45,13 @@ export function createRecordService(): Calls {
     const key = testKey(test);
     const known = reductions.get(key);
     if (known) return known;
-    const fresh = reducedTest(tableOf(test), test);
+    const fresh = reducedTest(tableOf(test.record), test);
     keepLast(reductions, key, fresh);
     return fresh;
   }
 
   return {
+    ...seaService(tableOf),
     open: ({ bytes }) => {
       const hash = bytesToHex(sha256(bytes));
       const table = tables.get(hash) ?? readTable(textOfRecord(bytes));
@@ -58,7 +60,7 @@ export function createRecordService(): Calls {
       return { hash, columns: table.columns, rows: table.rows.length };
     },
     look: ({ test, units }) => {
-      const table = tableOf(test);
+      const table = tableOf(test.record);
       return firstLook(table, testRecording(table, test), printIn(units));
     },
     reduce: ({ test, units }) => {

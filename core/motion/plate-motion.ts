@@ -69,13 +69,19 @@ export function plateByAccelerometer({ dt, plateAcceleration }: SeaChannels, set
  * Height of a pressure logger on the plate, the waves' own pressure taken off:
  *   z_p = ζ cosh k(h − d) / cosh kh − Δp / ρg,
  * ζ the surface, for which the float's height stands, d the plate's depth, h the water's (deep: e^(−kd)), ω² = gk tanh kh.
- * Null without the logger or the plate's depth. Error: to first order in the waves' steepness; the pressure that the moving plate itself makes at the logger
+ * Null without the logger, the plate's depth or the water's density. Error: to first order in the waves' steepness; the pressure that the moving plate itself makes at the logger
  * is not taken off (it is small where the logger hangs clear of the panels).
  * Source: linear wave theory, DNV-RP-C205, 3.2.2 (from memory).
  */
-export function plateByPressure({ dt, pressure }: SeaChannels, setup: SeaSetup, float: Float64Array, noise: number): PlateMotion | null { // prettier-ignore
+export function plateByPressure(
+  { dt, pressure }: SeaChannels,
+  setup: SeaSetup,
+  float: Float64Array,
+  noise: number,
+): PlateMotion | null {
+  // prettier-ignore
   const d = setup.plateDepth;
-  if (!pressure || d === null) return null;
+  if (!pressure || d === null || setup.density === null) return null;
   const keep = highPass(setup.highPass);
   const reach: Gain = (omega) => waveReach(omega, d, setup.waterDepth);
   const wave = filtered(float, dt, reach);

@@ -29,8 +29,8 @@ export function seaFindings(
     say('arm-without-pitch', 'pitch', 'The attachment lies ahead of the accelerometer, and no pitch is recorded: what pitch raises is read as motion of the plate.', 'Record pitch, or set the accelerometer over the attachment.'); // prettier-ignore
   if (channels.lineAngle && setup.lineLength === null)
     say('angle-without-length', 'line angle', 'The angle of the line is recorded and its length is not stated: the line is taken as hanging straight down.', 'State the length of the line.'); // prettier-ignore
-  if (channels.pressure && setup.plateDepth === null)
-    say('pressure-without-depth', 'pressure', 'Pressure is recorded and the plate’s depth is not stated: the waves’ own pressure cannot be taken off, and the logger is not used.', 'State the depth of the plate.'); // prettier-ignore
+  if (channels.pressure && (setup.plateDepth === null || setup.density === null))
+    say('pressure-without-depth', 'pressure', 'Pressure is recorded, and the plate’s depth or the water’s density is not stated: the waves’ own pressure cannot be taken off, and the logger is not used.', 'State both.'); // prettier-ignore
   if (setup.stiffness !== null && !channels.force)
     say('stretch-without-force', 'force', 'The line’s stiffness is stated and its pull is not recorded: its stretch is read as motion of the plate.', 'Record the pull.'); // prettier-ignore
   const other = ways.find(({ apart, significant: own }) => apart > Math.max(2 * (openOf(own) + openOf(motion)), motion.value / 10)); // prettier-ignore

@@ -42,7 +42,7 @@ export interface SeaSetup {
   /** Of the line from the float to the plate with the stroke in the middle, m; null: it hangs straight down. */
   readonly lineLength: number | null;
   /** kg/m³, and the depths of the plate and of the water (null: deep), m: what the waves' pressure at the plate follows from. */
-  readonly density: number;
+  readonly density: number | null;
   readonly plateDepth: number | null;
   readonly waterDepth: number | null;
   /** Part by which the float may follow the water's surface wrongly. */

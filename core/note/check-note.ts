@@ -20,6 +20,7 @@ import { firstPage } from './first-page.ts';
 import { assumptionSection, inputSection } from './input-sections.ts';
 import { loadSection } from './load-section.ts';
 import { massSection } from './mass-section.ts';
+import { deploymentsSection } from './deployments-section.ts';
 import { testsSection } from './tests-section.ts';
 import type { Model } from '../model.ts';
 import { searchSection } from './search-section.ts';
@@ -75,6 +76,7 @@ export function checkNote(
       loadSection(model, print),
       hydrodynamicsSection(model, print),
       ...testsSection(model, print),
+      ...deploymentsSection(model, print),
       fatigueSection(model, appraisal.rows, print),
       durabilitySection(model, appraisal.rows, print),
       recoverySection(model, print),

@@ -95,4 +95,8 @@ export function firstLook({ hasHeader, columns: heads, rows }: Table, recording:
   return { title: 'First look', blocks };
 }
 
-const unitOf = (name: string): string => (name === 'force' ? 'N' : name === 'travel' ? 'm' : 'SI');
+const unitOf = (name: string): string =>
+  name.endsWith('acceleration') || name === 'acceleration ahead' ? 'm/s²' : (units[name] ?? 'SI');
+const units: Readonly<Record<string, string>> = {
+  ...{ force: 'N', travel: 'm', stroke: 'm', pitch: 'rad', 'line angle': 'rad', pressure: 'Pa' },
+};

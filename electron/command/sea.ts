@@ -1,22 +1,28 @@
 import { basename, resolve } from 'node:path';
 import { recordedQuantities } from '../../core/motion/sea-quantities.ts';
 import { seaChannels } from '../../core/motion/sea-channels.ts';
-import { seaMotion, type SeaResult, type SeaSetup } from '../../core/motion/sea-record.ts';
+import { seaMotion, type SeaResult } from '../../core/motion/sea-record.ts';
+import type { PlateWay, SeaSetup } from '../../core/motion/sea-setup.ts';
+import { compareDeployments } from '../../core/motion/compare-deployments.ts';
+import { seaWindows } from '../../core/motion/sea-windows.ts';
+import { seaCautions as cautions } from '../../core/note/sea-section.ts';
 import { quantityText } from '../../core/quantity/format-quantity.ts';
 import type { Kind } from '../../core/quantity/kinds.ts';
 import { readTable } from '../../core/record/read-table.ts';
-import type { BadRow } from '../../core/record/record.ts';
+import type { BadRow, Recording } from '../../core/record/record.ts';
 import { refusal } from '../../core/refusal.ts';
 import { programVersion } from '../../core/result.ts';
 import { openRecord } from '../host/open-record.ts';
 import { optionsOf } from './options-of.ts';
-import { positiveOption } from './quantity-option.ts';
+import { positiveOption, quantityOption } from './quantity-option.ts';
 import { exit, type Terminal } from './terminal.ts';
 import type { Verb } from './verbs.ts';
 
 const usage = [
   'sea RECORD.csv --high-pass T [--acceleration-noise A] [--stroke-noise S] [--force-noise F] [--clock T]',
-  '  [--scale-error P] [--stiffness K] [--arm X] [--limit D] [--against OTHER.csv] [--json]',
+  '  [--scale-error P] [--stiffness K] [--arm X] [--limit D] [--body] [--line-length L] [--by WAY] [--second FILE] [--late T]',
+  '  [--plate-noise A] [--pressure-noise P] [--density D] [--plate-depth D] [--water-depth H] [--wave-error P]',
+  '  [--against OTHER.csv] [--against-second FILE] [--json]',
 ].join('\n');
 const options = {
   'high-pass': { type: 'string' },
@@ -28,16 +34,22 @@ const options = {
   stiffness: { type: 'string' },
   arm: { type: 'string' },
   limit: { type: 'string' },
+  body: { type: 'boolean' },
+  'line-length': { type: 'string' },
+  by: { type: 'string' },
+  second: { type: 'string' },
+  late: { type: 'string' },
+  'plate-noise': { type: 'string' },
+  'pressure-noise': { type: 'string' },
+  density: { type: 'string' },
+  'plate-depth': { type: 'string' },
+  'water-depth': { type: 'string' },
+  'wave-error': { type: 'string' },
   against: { type: 'string' },
+  'against-second': { type: 'string' },
   json: { type: 'boolean' },
 } as const;
-type Given = Partial<Record<Exclude<keyof typeof options, 'json'>, string>>;
-
-const cautions = [
-  'A small difference of large numbers: read the band, not the value alone.',
-  'What is slower than the high pass is in no number; drift of the accelerometer cannot be told from it.',
-  'The line is taken as hanging straight down; its angle and the float’s roll are left out.',
-];
+type Given = Partial<Record<Exclude<keyof typeof options, 'json' | 'body'>, string>> & { readonly body?: boolean };
 
 /** How still the plate was in the sea: float's acceleration less stroke. */
 export const seaVerb: Verb = {
@@ -46,14 +58,21 @@ export const seaVerb: Verb = {
     'finds from a float’s acceleration and stroke how still the plate really was in the sea, with its error band',
   help: [
     '  RECORD.csv             time, acceleration (of the float, up), stroke (larger when the plate is further away), and if carried',
-    '                         force (pull of the line) and pitch; the header names columns and units: time (s),acceleration (m/s^2),stroke (m)',
+    '                         force, pitch, line angle, plate acceleration, pressure; a header such as time (s),acceleration (m/s^2),stroke (m)',
     '  --high-pass 25s        the slowest motion that is kept',
     '  --acceleration-noise 0.02m/s^2  --stroke-noise 5mm  --force-noise 50N   one standard deviation of a reading',
     '  --clock 20ms           the two clocks may be this far apart     --scale-error 0.01   and their scales, as a part of the stroke',
     '  --stiffness 200kN/m    of the line, whose stretch is taken off where force is recorded',
     '  --arm 1.2m             attachment ahead of the accelerometer, raised by pitch',
     '  --limit 0.5m           double amplitude within which the plate counts as still',
-    '  --against OTHER.csv    another deployment: motion over that of the float side by side',
+    '  --body                 the accelerometer turns with the float: pitch (and a column “acceleration ahead”) brings it to the vertical',
+    '  --line-length 40m      float to plate: with a column “line angle”, a line askew reaches less far down',
+    '  --second PLATE.csv     the file of another logger (stroke, plate acceleration or pressure); --late 12s is when it began on the',
+    '                         clock of the first; left out, that is found from the dates or from the motion that both know',
+    '  --plate-noise 0.01m/s^2   --pressure-noise 100Pa   of sensors on the plate',
+    '  --density 1025kg/m3  --plate-depth 30m  --water-depth 60m  --wave-error 0.05   what takes the waves off a pressure logger',
+    '  --by difference        how the plate is found: difference, accelerometer or pressure; by default what leaves least open',
+    '  --against OTHER.csv    (with --against-second) another deployment: the plate at like seas, side by side',
     '  --json                 one object with everything, SI (schema stillplate-result/1); low and high bound the band',
     '',
     'Example: stillplate sea samples/sea-record.csv --high-pass 25s --stroke-noise 5mm --clock 20ms --limit 0.5m',
@@ -61,14 +80,14 @@ export const seaVerb: Verb = {
   run: async (args, on) => {
     const { values, file } = optionsOf(args, options, usage, 1);
     const setup = setupOf(values);
-    const own = await recorded(file, setup, on);
-    const other = values.against === undefined ? null : await recorded(values.against, setup, on);
+    const own = await recorded(file, values.second, values, setup, on);
+    const other =
+      values.against === undefined ? null : await recorded(values.against, values['against-second'], values, setup, on);
     if (values.json)
-      on.out(JSON.stringify({ schema: 'stillplate-result/1', programVersion, ...told(own), ...(other ? { against: told(other) } : {}), cautions }, null, 2)); // prettier-ignore
+      on.out(JSON.stringify({ schema: 'stillplate-result/1', programVersion, ...told(own), ...(other ? { against: told(other), likeSeas: likeSeas(own, other) } : {}), cautions }, null, 2)); // prettier-ignore
     else {
       for (const one of other ? [own, other] : [own]) printText(on, one);
-      if (other)
-        on.out(`The plate moves ${(100 * ratio(own)).toFixed(1)} % of the float in ${own.name}, ${(100 * ratio(other)).toFixed(1)} % in ${other.name}: compare at like sea states (float ${quantityText(own.result.floatSignificant, 'm', 3)} and ${quantityText(other.result.floatSignificant, 'm', 3)}).\n`); // prettier-ignore
+      if (other) printLikeSeas(on, own, other);
       for (const caution of cautions) on.out(caution);
     }
     return exit.passes;
@@ -82,18 +101,42 @@ interface Recorded {
   readonly result: SeaResult;
 }
 
-async function recorded(file: string, setup: SeaSetup, on: Terminal): Promise<Recorded> {
-  const { recording, channels, from, to } = seaChannels(readTable(await openRecord(resolve(on.folder, file))));
-  const { readAs, gaps, bad } = recording;
+async function recorded(
+  file: string,
+  second: string | undefined,
+  { late }: Given,
+  setup: SeaSetup,
+  on: Terminal,
+): Promise<Recorded> {
+  const read = async (name: string) => ({ table: readTable(await openRecord(resolve(on.folder, name))), reading: {} });
+  const lateBy = late === undefined ? null : quantityOption('--late', late, 'time');
+  const { recordings, channels, from, to, alignment } = seaChannels(
+    await read(file),
+    second === undefined ? null : await read(second),
+    lateBy,
+    setup,
+  );
+  const [{ readAs, gaps }] = recordings as [Recording];
   return {
     name: basename(file),
-    bad,
-    used: `${readAs.join('; ')}; ${from.toFixed(1)} s to ${to.toFixed(1)} s used at ${(1 / channels.dt).toPrecision(4)} readings a second, ${gaps.length} gaps in all`,
+    bad: recordings.flatMap(({ bad }) => bad),
+    used: `${readAs.join('; ')}; ${alignment ? `the second file begins ${alignment.late.toFixed(2)} s later (${alignment.how}); ` : ''}${from.toFixed(1)} s to ${to.toFixed(1)} s used at ${(1 / channels.dt).toPrecision(4)} readings a second, ${gaps.length} gaps in all`,
     result: seaMotion(channels, setup),
   };
 }
 
-const ratio = ({ result }: Recorded): number => result.significant.value / result.floatSignificant;
+const likeSeas = (own: Recorded, other: Recorded) =>
+  compareDeployments(seaWindows(own.result), seaWindows(other.result));
+
+function printLikeSeas(on: Terminal, own: Recorded, other: Recorded): void {
+  const like = likeSeas(own, other);
+  if (like.length === 0) on.out('The two were never in like seas: nothing is compared.\n');
+  for (const { float, period, a, b, larger } of like)
+    on.out(
+      `Float ${quantityText(float, 'm', 3)} at ${quantityText(period, 's', 3)}: plate over float ${(100 * a.ratio).toFixed(1)} % in ${own.name} (${a.windows} windows), ${(100 * b.ratio).toFixed(1)} % in ${other.name} (${b.windows}); probability that it moves more in ${own.name} ${larger.toFixed(3)}\n`,
+    );
+}
+
 const told = ({ name, bad, used, result }: Recorded) => ({ record: name, readAs: used, badRows: bad, quantities: recordedQuantities(result), findings: result.findings }); // prettier-ignore
 
 function printText(on: Terminal, { name, bad, used, result }: Recorded): void {
@@ -108,7 +151,7 @@ function printText(on: Terminal, { name, bad, used, result }: Recorded): void {
 }
 
 function setupOf(given: Given): SeaSetup {
-  const read = (name: keyof Given, kind: Kind): number | null =>
+  const read = (name: Exclude<keyof Given, 'body'>, kind: Kind): number | null =>
     given[name] === undefined ? null : positiveOption(`--${name}`, given[name], kind);
   const highPass = read('high-pass', 'time');
   if (highPass === null)
@@ -119,16 +162,36 @@ function setupOf(given: Given): SeaSetup {
     strokeNoise: read('stroke-noise', 'length') ?? 0,
     forceNoise: read('force-noise', 'force') ?? 0,
     clock: read('clock', 'time') ?? 0,
-    scaleError: partOf(given['scale-error']),
+    scaleError: partOf('--scale-error', given['scale-error']),
+    axes: given.body ? 'body' : 'vertical',
+    plateNoise: read('plate-noise', 'acceleration'),
+    pressureNoise: read('pressure-noise', 'stress') ?? 0,
+    lineLength: read('line-length', 'length'),
+    density: read('density', 'density'),
+    plateDepth: read('plate-depth', 'length'),
+    waterDepth: read('water-depth', 'length'),
+    waveError: partOf('--wave-error', given['wave-error'] ?? '0.1'),
+    by: wayOf(given.by),
     stiffness: read('stiffness', 'stiffness'),
     arm: read('arm', 'length') ?? 0,
     limit: read('limit', 'length'),
   };
 }
 
-function partOf(text: string | undefined): number {
+function wayOf(text: string | undefined): PlateWay | null {
+  if (text === undefined) return null;
+  const way = (['difference', 'accelerometer', 'pressure'] as const).find((one) => one === text);
+  if (way) return way;
+  throw refusal({
+    what: `“${text}” is no way to find the plate’s motion`,
+    where: { option: '--by' },
+    mend: 'Write difference, accelerometer or pressure.',
+  });
+}
+
+function partOf(option: string, text: string | undefined): number {
   if (text === undefined) return 0;
   const value = Number(text.replace(',', '.'));
   if (text.trim() !== '' && value >= 0 && value < 1) return value;
-  throw refusal({ what: `“${text}” is no part between 0 and 1`, where: { option: '--scale-error' }, mend: 'Write a plain number such as 0.01.' }); // prettier-ignore
+  throw refusal({ what: `“${text}” is no part between 0 and 1`, where: { option }, mend: 'Write a plain number such as 0.01.' }); // prettier-ignore
 }

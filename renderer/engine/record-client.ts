@@ -36,7 +36,7 @@ export function holdRecord(hash: string, bytes: () => Promise<Uint8Array>): Prom
   return coming;
 }
 /** As many as the service holds. */
-const mostHeld = 3;
+const mostHeld = 5;
 
 function started(): Worker {
   const fresh = new Worker(new URL('record-worker.js', document.baseURI), { type: 'module' });

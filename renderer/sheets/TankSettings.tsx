@@ -11,6 +11,7 @@ import { QuantityField } from '../parts/QuantityField.tsx';
 import { TextField } from '../parts/TextField.tsx';
 import { useField } from '../state/use-field.ts';
 import { texts } from '../texts.ts';
+import { ColumnField } from './ColumnField.tsx';
 
 const t = texts.tank;
 const choicesOf = (words: Readonly<Record<string, string>>) =>
@@ -64,32 +65,6 @@ export function TankSettings({ index, columns }: { index: number; columns: Recor
     </>
   );
 } // prettier-ignore
-
-/** A column of the file, by its place; left out, it is found by its name. */
-function ColumnField({ path, label, columns }: { path: FieldPath; label: string; columns: RecordHead['columns'] }) {
-  const field = useField(path);
-  const held = field.raw === undefined ? '' : String(field.raw);
-  const known = held === '' || columns.some((_, i) => String(i + 1) === held);
-  return (
-    <FieldFrame label={label} fault={field.fault}>
-      {(frame) => (
-        <select
-          {...frame}
-          value={held}
-          onChange={({ target }) => (target.value === '' ? field.clear() : field.set(Number(target.value)))}
-        >
-          <option value="">{t.byName}</option>
-          {!known && <option value={held}>{held}</option>}
-          {columns.map(({ name, unit }, i) => (
-            <option key={i} value={String(i + 1)}>
-              {t.column(i + 1, name, unit)}
-            </option>
-          ))}
-        </select>
-      )}
-    </FieldFrame>
-  );
-}
 
 /** Unknowns that the fit may have beside added mass, drag and zero. */
 function AlsoField({ path }: { path: FieldPath }) {

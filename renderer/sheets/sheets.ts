@@ -10,6 +10,7 @@ import { HydrodynamicsSheet } from './Hydrodynamics.tsx';
 import { NoteSheet } from './Note.tsx';
 import { OptionsSheet } from './Options.tsx';
 import { PanelsSheet } from './Panels.tsx';
+import { SeaRecordsSheet } from './SeaRecords.tsx';
 import { SearchSheet } from './Search.tsx';
 import { StrengthSheet } from './Strength.tsx';
 import { TankTestSheet } from './TankTest.tsx';
@@ -23,6 +24,7 @@ export const sheets: Readonly<Record<SheetName, ComponentType>> = {
   loads: LoadsSheet,
   hydrodynamics: HydrodynamicsSheet,
   tank: TankTestSheet,
+  sea: SeaRecordsSheet,
   strength: StrengthSheet,
   whole: WholePlateSheet,
   fatigue: FatigueSheet,

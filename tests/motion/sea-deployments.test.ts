@@ -113,7 +113,7 @@ describe('sensors on float, line and plate', () => {
     const stroke = at((t) => (L + below(t)) / Math.cos(angle(t)) - L);
     const channels = { dt, acceleration: at(bent), stroke, lineAngle: at(angle) };
     const right = seaMotion(channels, { ...exact, lineLength: L + stroke.reduce((a, b) => a + b, 0) / n });
-    expect(right.significant.value / (4 * 0.2 / Math.SQRT2)).toBeCloseTo(1, 2);
+    expect(right.significant.value / ((4 * 0.2) / Math.SQRT2)).toBeCloseTo(1, 2);
     const askew = seaMotion({ dt, acceleration: channels.acceleration, stroke }, exact);
     expect(askew.significant.value).toBeGreaterThan(1.05 * right.significant.value);
   });
@@ -121,7 +121,7 @@ describe('sensors on float, line and plate', () => {
   it('an accelerometer on the plate stands for the difference, and one whose scale is wrong is found out', () => {
     const channels = { dt, acceleration: at(bent), stroke: at((t) => float(t) - plate(t)), plateAcceleration: at((t) => -(w ** 2) * plate(t)) }; // prettier-ignore
     const both = seaMotion(channels, { ...exact, by: 'accelerometer', plateNoise: 0 });
-    expect(both.significant.value / (4 * 0.2 / Math.SQRT2)).toBeCloseTo(1, 2);
+    expect(both.significant.value / ((4 * 0.2) / Math.SQRT2)).toBeCloseTo(1, 2);
     expect(both.findings.map(({ id }) => id)).not.toContain('ways-disagree');
     const wrong = seaMotion({ ...channels, plateAcceleration: channels.plateAcceleration.map((a) => 1.4 * a) }, { ...exact, plateNoise: 0.001 }); // prettier-ignore
     expect(wrong.findings.map(({ id }) => id)).toContain('ways-disagree');

@@ -22,7 +22,11 @@ const times = Float64Array.from({ length: n }, (_, i) => i * dt);
 const float = times.map((t) => sum((a, w, p) => a * Math.cos(w * t + p)));
 const plate = times.map((t) => sum((a, w, p) => (a / 6) * Math.cos(w * t + p - 0.5)));
 const acceleration = times.map((t) => 9.81 + sum((a, w, p) => -a * w * w * Math.cos(w * t + p)));
-const channels: SeaChannels = { dt, acceleration, stroke: float.map((z, i) => 2 + z - plate[i]!) };
+const channels: SeaChannels & { readonly stroke: Float64Array } = {
+  dt,
+  acceleration,
+  stroke: float.map((z, i) => 2 + z - plate[i]!),
+};
 const deviation = (x: Float64Array): number => {
   const mean = x.reduce((a, b) => a + b, 0) / x.length;
   return Math.sqrt(x.reduce((all, value) => all + (value - mean) ** 2, 0) / x.length);
