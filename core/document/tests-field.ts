@@ -44,6 +44,13 @@ const conditioning = withRule(
       : [],
 );
 
+/** From what the force's delay may be found: a stretch about a sharp event, and a run of a known mass in air. */
+const delay = z.strictObject({
+  eventFrom: quantity('time', 'not negative').optional(),
+  eventTo: quantity('time').optional(),
+  air: z.strictObject({ record: recordField, mass: quantity('mass') }).optional(),
+});
+
 /** What hung in the tank, and how it was driven. */
 const setup = z.strictObject({
   mass: quantity('mass'),
@@ -57,6 +64,11 @@ const setup = z.strictObject({
   /** Of line and crane between where travel is measured and the plate. */
   stiffness: quantity('stiffness').optional(),
   delayBound: quantity('time', 'not negative').optional(),
+  /** The tank: its width and length, the plate's depth under the surface and height over the floor. */
+  tankWidth: quantity('length').optional(),
+  tankLength: quantity('length').optional(),
+  plateDepth: quantity('length').optional(),
+  aboveFloor: quantity('length').optional(),
   /** Unknowns beside added mass, drag and the load cell's zero. */
   also: z.array(z.enum(['linear damping', 'dry friction', 'delay'])).max(3).default([]),
   harmonics: z.number().int().min(1).max(10).default(3),
@@ -120,6 +132,7 @@ const tankTest = z.strictObject({
   record: recordField,
   reading: reading.prefault({}),
   conditioning: conditioning.prefault({}),
+  delay: delay.optional(),
   setup,
   result: result.optional(),
 });

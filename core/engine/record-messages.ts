@@ -5,6 +5,7 @@ import type { TankTest } from '../document/tests-field.ts';
 import type { Section } from '../note/note.ts';
 import type { UnitSystem } from '../quantity/format-quantity.ts';
 import type { RefusalText } from '../refusal.ts';
+import type { FoundDelay } from '../tank/delay-ways.ts';
 
 /** What the window asks about records, call by call. A record is handed over once and then named by its hash. */
 export interface RecordCalls {
@@ -16,6 +17,11 @@ export interface RecordCalls {
   readonly reduce: {
     readonly takes: OfTest;
     readonly gives: { readonly section: Section; readonly accepted: { readonly [key: string]: Json } };
+  };
+  /** How late the force is read, in each way that the document gives records for; that of the run in air was handed over too. */
+  readonly delay: {
+    readonly takes: OfTest;
+    readonly gives: { readonly section: Section; readonly ways: readonly FoundDelay[] };
   };
   /** Two tests against each other. Both records were handed over. */
   readonly compare: { readonly takes: OfTest & { readonly other: TankTest }; readonly gives: Section };

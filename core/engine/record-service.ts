@@ -4,6 +4,7 @@ import { appraise } from '../appraise.ts';
 import { readDocument } from '../document/read-document.ts';
 import type { TankTest } from '../document/tests-field.ts';
 import { planOfModel } from '../hydrodynamics/plan-of-model.ts';
+import { delaySection } from '../note/delay-section.ts';
 import { firstLook } from '../note/first-look.ts';
 import { tankComparison } from '../note/tank-comparison.ts';
 import { tankSection } from '../note/tank-section.ts';
@@ -14,6 +15,7 @@ import { textOfRecord } from '../record/text-of-record.ts';
 import { refusal, Refusal } from '../refusal.ts';
 import { programVersion } from '../result.ts';
 import { acceptedResult } from '../tank/accepted-result.ts';
+import { delayWays } from '../tank/delay-ways.ts';
 import { reducedTest, testRecording, type ReducedTest } from '../tank/reduced-test.ts';
 import { tankSetupOf } from '../tank/tank-setup-of.ts';
 import { testKey } from '../tank/test-key.ts';
@@ -69,6 +71,11 @@ export function createRecordService(): Calls {
         section: tankSection(made, tankSetupOf(test), printIn(units)),
         accepted: acceptedResult(test, made, programVersion),
       };
+    },
+    delay: ({ test }) => {
+      const air = test.delay?.air;
+      const ways = delayWays(tableOf(test.record), air ? tableOf(air.record) : null, test);
+      return { section: delaySection(ways), ways };
     },
     compare: ({ test, other, units }) =>
       tankComparison([test, reduced(test).result], [other, reduced(other).result], printIn(units)),

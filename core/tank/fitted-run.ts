@@ -7,6 +7,8 @@ export interface FittedRun {
   readonly run: Run;
   /** Over the readings of the run whose travel is good. */
   readonly motion: HarmonicMotion;
+  /** Their times, s. */
+  readonly tz: Float64Array;
   /** Of those, the readings whose force is good too: places in the motion. */
   readonly at: Int32Array;
   /** Time and force at them, and their places in the record. */
@@ -32,8 +34,9 @@ export function fittedRun(
   for (let i = run.from; i < run.to; i++) if (!travelOut[i]) good.push(i);
   const pick = (values: Float64Array, places: ArrayLike<number>): Float64Array =>
     Float64Array.from(places, (i) => values[i]!);
-  const motion = harmonicMotion(pick(time, good), pick(z, good), periodOf(run), harmonics);
+  const tz = pick(time, good);
+  const motion = harmonicMotion(tz, pick(z, good), periodOf(run), harmonics);
   const at = Int32Array.from([...good.keys()].filter((p) => !forceOut[good[p]!]));
   const places = Int32Array.from(at, (p) => good[p]!);
-  return { run, motion, at, t: pick(time, places), F: pick(force, places), places };
+  return { run, motion, tz, at, t: pick(time, places), F: pick(force, places), places };
 }

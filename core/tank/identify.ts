@@ -16,6 +16,7 @@ import { recordFaults } from './record-faults.ts';
 import { robustFit } from './robust-fit.ts';
 import { cycleResults, runResult, type CycleResult, type RunResult } from './run-results.ts';
 import { delayFindings, stretchFindings } from './tank-findings.ts';
+import { stickSlip, stickSlipFindings } from './stick-slip.ts';
 import type { Also, TankSetup } from './tank-setup.ts';
 
 export interface TankResult {
@@ -144,6 +145,7 @@ export function identify(time: Float64Array, travel: Float64Array, force: Float6
   const swing = Math.sqrt(dot(modelled, modelled) / y.length - (modelled.reduce((a, b) => a + b, 0) / y.length) ** 2);
   const lagOne = correlation(residual);
 
+  findings.push(...stickSlipFindings(parts.flatMap(({ motion, tz }) => stickSlip(tz, motion))));
   findings.push(...delayFindings(setup, byDelay[1]!, theta[1]!, period), ...stretchFindings(setup, theta[0]!, period));
   if (swing > 0 && rms > 0.1 * swing)
     findings.push({ id: 'fit-poor', place: 'force', text: `What the model leaves over is ${significant((100 * rms) / swing, 2)} % of the force’s own swing.`, mend: 'Look at the picture of the fit: another term, a delay, or a spoiled channel.' }); // prettier-ignore

@@ -7,6 +7,7 @@ import { conditioned } from './conditioned.ts';
 import { identify, type TankResult } from './identify.ts';
 import { recordOfTable } from './tank-record.ts';
 import { recordFindings } from './tank-findings.ts';
+import { tankEffects, tankEffectWords } from './tank-effects.ts';
 import { tankSetupOf } from './tank-setup-of.ts';
 
 /** A test from its file to its two numbers. */
@@ -34,11 +35,14 @@ export function reducedTest(table: Table, test: TankTest): ReducedTest {
   const { time, travel, force, steps } = conditioned(recording, test);
   const setup = tankSetupOf(test);
   const result = identify(time, travel, force, setup);
+  const { tankWidth, tankLength, plateDepth, aboveFloor } = test.setup;
+  const around = { plateWidth: setup.width, tankWidth: tankWidth?.si ?? null, tankLength: tankLength?.si ?? null, plateDepth: plateDepth?.si ?? null, aboveFloor: aboveFloor?.si ?? null }; // prettier-ignore
+  const tank = tankEffectWords(tankEffects(around, setup, result.addedMass.value));
   return {
     recording,
     result,
-    steps: [...steps, ...stepsOfFit(result, time.length, setup.harmonics)],
-    findings: [...recordFindings(recording), ...result.findings],
+    steps: [...steps, ...stepsOfFit(result, time.length, setup.harmonics), ...tank.steps],
+    findings: [...recordFindings(recording), ...result.findings, ...tank.findings],
   };
 }
 

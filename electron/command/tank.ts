@@ -4,6 +4,12 @@ import type { PlateBody } from '../../core/hydrodynamics/plate-body.ts';
 import { quantityText } from '../../core/quantity/format-quantity.ts';
 import { refusal } from '../../core/refusal.ts';
 import { programVersion } from '../../core/result.ts';
+import { delayWayWords } from '../../core/note/delay-section.ts';
+import { conditioned } from '../../core/tank/conditioned.ts';
+import { delayInAir } from '../../core/tank/delay-in-air.ts';
+import { delayOfEvent } from '../../core/tank/delay-of-event.ts';
+import type { DelayWay } from '../../core/tank/delay-ways.ts';
+import { tankEffects, tankEffectWords } from '../../core/tank/tank-effects.ts';
 import { probabilityLarger } from '../../core/tank/compare-tests.ts';
 import { identify, type TankResult } from '../../core/tank/identify.ts';
 import { recordFindings } from '../../core/tank/tank-findings.ts';
@@ -13,13 +19,15 @@ import type { Also, TankSetup } from '../../core/tank/tank-setup.ts';
 import { openRecord } from '../host/open-record.ts';
 import { optionsOf } from './options-of.ts';
 import { plateBody, plateBodyOptions } from './plate-body.ts';
-import { positiveOption } from './quantity-option.ts';
+import { positiveOption, quantityOption } from './quantity-option.ts';
 import { exit, type Terminal } from './terminal.ts';
 import type { Verb } from './verbs.ts';
 
 const usage = [
   'tank RECORD.csv --mass M --volume V --area S --density D (or --document FILE [--option ID])',
   '  [--width W] [--rig-mass M] [--water-inside V] [--stiffness K] [--delay-bound T] [--harmonics N]',
+  '  [--force-late T] [--event FROM,TO] [--air AIR.csv --air-mass M]',
+  '  [--tank-width W] [--tank-length L] [--plate-depth D] [--above-floor H]',
   '  [--with linear,friction,delay] [--columns A,B,C] [--against OTHER.csv] [--json]',
 ].join('\n');
 const options = {
@@ -29,6 +37,14 @@ const options = {
   'water-inside': { type: 'string' },
   stiffness: { type: 'string' },
   'delay-bound': { type: 'string' },
+  'force-late': { type: 'string' },
+  event: { type: 'string' },
+  air: { type: 'string' },
+  'air-mass': { type: 'string' },
+  'tank-width': { type: 'string' },
+  'tank-length': { type: 'string' },
+  'plate-depth': { type: 'string' },
+  'above-floor': { type: 'string' },
   harmonics: { type: 'string' },
   with: { type: 'string' },
   columns: { type: 'string' },
@@ -56,6 +72,10 @@ export const tankVerb: Verb = {
     '  --water-inside 0.1m3   carried in the tubes: taken off, it is no added mass',
     '  --stiffness 2kN/mm     of line and crane between where travel is measured and the plate',
     '  --delay-bound 5ms      the force may be read this long before or after the travel: widens the intervals',
+    '  --force-late 40ms      takes the force back by what it is read late',
+    '  --event 12s,15s        tells how late it is read from a knock or sudden stop between the two times',
+    '  --air AIR.csv --air-mass 1500kg   tells it from a run of a known mass in air',
+    '  --tank-width 4m  --tank-length 30m  --plate-depth 2m  --above-floor 2m   estimate what walls, floor and surface do',
     '  --with linear,friction,delay   unknowns beside added mass, drag and zero; refused where the record cannot tell them apart',
     '  --harmonics 3          of the fitted motion',
     '  --against OTHER.csv    a second test (of the open grid, say): with what probability its numbers differ',
@@ -80,7 +100,16 @@ export const tankVerb: Verb = {
   },
 };
 
+/** How late the force is read, and within what, s. */
+interface Delay {
+  readonly way: DelayWay;
+  readonly late: number;
+  readonly bound: number;
+}
+
 interface Test {
+  readonly delays: readonly Delay[];
+  readonly tank: readonly string[];
   readonly name: string;
   readonly readAs: readonly string[];
   readonly bad: readonly { readonly line: number; readonly why: string }[];
@@ -91,15 +120,49 @@ interface Test {
 async function tested(file: string, given: Given, setup: TankSetup, on: Terminal): Promise<Test> {
   const text = await openRecord(resolve(on.folder, file));
   const recording = tankRecord(text, columnsOf(given.columns));
-  const { time, channels, bad, readAs } = recording;
-  const [travel, force] = channels.map(({ values }) => values) as [Float64Array, Float64Array];
+  const { channels, bad, readAs } = recording;
+  const [rawTravel, rawForce] = channels.map(({ values }) => values) as [Float64Array, Float64Array];
+  const late = given['force-late'];
+  const { time, travel, force } =
+    late === undefined
+      ? { time: recording.time, travel: rawTravel, force: rawForce }
+      : conditioned(recording, { reading: { travelUp: 'up', forcePositive: 'pulls' }, conditioning: { forceLate: { si: quantityOption('--force-late', late, 'time'), typed: late } } }); // prettier-ignore
   const result = identify(time, travel, force, setup);
+  const around = (name: 'tank-width' | 'tank-length' | 'plate-depth' | 'above-floor'): number | null =>
+    given[name] === undefined ? null : positiveOption(`--${name}`, given[name], 'length');
+  const tank = tankEffectWords(
+    tankEffects(
+      {
+        plateWidth: setup.width,
+        tankWidth: around('tank-width'),
+        tankLength: around('tank-length'),
+        plateDepth: around('plate-depth'),
+        aboveFloor: around('above-floor'),
+      },
+      setup,
+      result.addedMass.value,
+    ),
+  );
+  const delays: Delay[] = [];
+  if (given.event !== undefined) {
+    const [from, to] = given.event.split(',').map((one) => quantityOption('--event', one, 'time'));
+    const { late: own, bound } = delayOfEvent(recording.time, rawTravel, rawForce, from!, to ?? Infinity);
+    delays.push({ way: 'event', late: own, bound });
+  }
+  if (given.air !== undefined) {
+    const air = tankRecord(await openRecord(resolve(on.folder, given.air)), columnsOf(given.columns));
+    const [z, F] = air.channels.map(({ values }) => values) as [Float64Array, Float64Array];
+    const { late: own } = delayInAir(air.time, z, F, positiveOption('--air-mass', given['air-mass'] ?? '', 'mass'));
+    delays.push({ way: 'air', late: own.value, bound: own.high - own.value });
+  }
   return {
     name: basename(file),
     readAs,
     bad,
     result,
-    findings: [...recordFindings(recording), ...result.findings],
+    delays,
+    tank: tank.steps,
+    findings: [...recordFindings(recording), ...result.findings, ...tank.findings],
   };
 }
 
@@ -184,7 +247,7 @@ const cautions = [
 
 type Differs = { readonly addedMassLarger: number; readonly dragLarger: number } | null;
 
-function printed({ name, readAs, bad, result, findings }: Test, other: Test | null, differs: Differs) {
+function printed({ name, readAs, bad, result, findings, delays, tank }: Test, other: Test | null, differs: Differs) {
   return {
     schema: 'stillplate-result/1',
     programVersion,
@@ -194,6 +257,8 @@ function printed({ name, readAs, bad, result, findings }: Test, other: Test | nu
     runs: result.runs,
     cycles: result.cycles,
     badRows: bad,
+    delays,
+    tank,
     ...(other ? { against: { record: other.name, quantities: tankQuantities(other.result), findings: other.findings, probability: differs } } : {}), // prettier-ignore
     findings,
     cautions,
@@ -202,7 +267,7 @@ function printed({ name, readAs, bad, result, findings }: Test, other: Test | nu
 
 function printText(
   on: Terminal,
-  { name, readAs, bad, result, findings }: Test,
+  { name, readAs, bad, result, findings, delays, tank }: Test,
   other: Test | null,
   differs: Differs,
 ): void {
@@ -221,6 +286,11 @@ function printText(
     );
   }
   if (bad.length > 0) on.out(`\nRows kept out: ${bad.slice(0, 20).map(({ line, why }) => `line ${line} ${why}`).join('; ')}${bad.length > 20 ? `; and ${bad.length - 20} more` : ''}`); // prettier-ignore
+  for (const { way, late, bound } of delays)
+    on.out(
+      `\nThe force is read ${quantityText(late, 's', 3)} late, within ${quantityText(bound, 's', 2)}, by ${delayWayWords[way]}.`,
+    );
+  for (const step of tank) on.out(`\n${step}`);
   if (findings.length > 0) on.out('');
   for (const { text, mend } of findings) on.out(`${text} ${mend}`);
   on.out('');

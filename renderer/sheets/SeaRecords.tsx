@@ -6,6 +6,7 @@ import { SectionView } from '../parts/Blocks.tsx';
 import { FigureView } from '../parts/FigureView.tsx';
 import { addDeployment, addSecondLogger } from '../state/add-deployment.ts';
 import { chosenRecord } from '../state/add-record.ts';
+import { rememberLayout } from '../state/layouts.ts';
 import { none } from '../state/none.ts';
 import { said } from '../state/said.ts';
 import { useSession } from '../state/session-context.ts';
@@ -136,6 +137,11 @@ function Accept({ index, deployment, accepted }: { index: number; deployment: Se
   const session = useSession();
   const path = ['tests', 'sea', index, 'result'] as const;
   const { result } = deployment;
+  const reading = useField(['tests', 'sea', index, 'reading']).raw;
+  const accept = () => {
+    rememberLayout('sea', deployment.record.layout, reading);
+    void session.edit({ kind: 'setField', option: null, path, value: accepted });
+  };
   const isCurrent = result !== undefined && result.key === accepted['key'];
   return (
     <div className="tank-accept" role="group" aria-label={texts.tank.acceptance}>
@@ -143,7 +149,7 @@ function Accept({ index, deployment, accepted }: { index: number; deployment: Se
         {isCurrent ? texts.tank.isAccepted : result ? t.isOld : texts.tank.notAccepted}
       </span>
       {!isCurrent && (
-        <button type="button" onClick={() => void session.edit({ kind: 'setField', option: null, path, value: accepted })}>
+        <button type="button" onClick={accept}>
           {texts.tank.accept}
         </button>
       )}

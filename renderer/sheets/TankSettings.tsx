@@ -14,8 +14,9 @@ import { texts } from '../texts.ts';
 import { ColumnField } from './ColumnField.tsx';
 
 const t = texts.tank;
-const choicesOf = (words: Readonly<Record<string, string>>) =>
-  Object.entries(words).map(([value, title]) => ({ value, title }));
+/** What stands for leaving a choice out is not offered twice. */
+const choicesOf = (words: Readonly<Record<string, string>>, leftOut: string) =>
+  Object.entries(words).flatMap(([value, title]) => (value === leftOut ? [] : [{ value, title }]));
 
 /** How a test's file is read, what is done to its readings, and what hung in the tank. */
 export function TankSettings({ index, columns }: { index: number; columns: RecordHead['columns'] }) {
@@ -30,8 +31,8 @@ export function TankSettings({ index, columns }: { index: number; columns: Recor
             <TextField path={at('reading', `${name}Unit`)} label={t.units[name]} optional />
           </div>
         ))}
-        <ChoiceField path={at('reading', 'travelUp')} {...fieldTexts('travelUp')} choices={choicesOf(t.ways)} none={t.ways.up} />
-        <ChoiceField path={at('reading', 'forcePositive')} {...fieldTexts('forcePositive')} choices={choicesOf(t.pulls)} none={t.pulls.pulls} />
+        <ChoiceField path={at('reading', 'travelUp')} {...fieldTexts('travelUp')} choices={choicesOf(t.ways, 'up')} none={t.ways.up} />
+        <ChoiceField path={at('reading', 'forcePositive')} {...fieldTexts('forcePositive')} choices={choicesOf(t.pulls, 'pulls')} none={t.pulls.pulls} />
         <figure className="tank-sketch">
           <FigureView figure={tankSketch} width={420} />
           <figcaption>{tankSketch.caption}</figcaption>
@@ -55,6 +56,10 @@ export function TankSettings({ index, columns }: { index: number; columns: Recor
         <QuantityField path={at('setup', 'waterInside')} kind="volume" {...fieldTexts('testWaterInside')} optional />
         <QuantityField path={at('setup', 'rigMass')} kind="mass" {...fieldTexts('rigMass')} optional />
         <QuantityField path={at('setup', 'stiffness')} kind="stiffness" {...fieldTexts('rigStiffness')} optional />
+        <QuantityField path={at('setup', 'tankWidth')} kind="length" {...fieldTexts('tankWidth')} optional />
+        <QuantityField path={at('setup', 'tankLength')} kind="length" {...fieldTexts('tankLength')} optional />
+        <QuantityField path={at('setup', 'plateDepth')} kind="length" {...fieldTexts('tankDepth')} optional />
+        <QuantityField path={at('setup', 'aboveFloor')} kind="length" {...fieldTexts('aboveFloor')} optional />
         <NumberField path={at('setup', 'scale')} {...fieldTexts('modelScale')} optional />
       </FieldGroup>
       <FieldGroup title={t.modelGroup}>

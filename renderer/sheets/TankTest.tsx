@@ -5,6 +5,7 @@ import { FigureView } from '../parts/FigureView.tsx';
 import { SectionView } from '../parts/Blocks.tsx';
 import { tankSketch } from '../../core/note/tank-sketch.ts';
 import { addTankTest, chosenRecord } from '../state/add-record.ts';
+import { rememberLayout } from '../state/layouts.ts';
 import { none } from '../state/none.ts';
 import { said } from '../state/said.ts';
 import { useSession } from '../state/session-context.ts';
@@ -13,6 +14,7 @@ import { useOfTest, useRecordHead, type Awaited } from '../state/use-record.ts';
 import { useWorkbench } from '../state/workbench.ts';
 import { texts } from '../texts.ts';
 import { Answer } from './Answer.tsx';
+import { TankDelay } from './TankDelay.tsx';
 import { TankAgainst } from './TankAgainst.tsx';
 import { TankSettings } from './TankSettings.tsx';
 import { TestUsed } from './TestUsed.tsx';
@@ -81,6 +83,7 @@ function ReadTest({ index, test, others }: { index: number; test: TankTest; othe
       <p className="quiet">{t.record(test.record.name, test.record.hash, head.value?.rows ?? null)}</p>
       {head.refusal && <Missing index={index} test={test} why={head} />}
       <TankSettings index={index} columns={head.value?.columns ?? none} />
+      <TankDelay index={index} test={test} ready={look.value !== null} />
       <Answer answer={look} waiting={head.refusal ? null : t.reading}>
         {(section) => (
           <details open={test.result === undefined}>
@@ -128,7 +131,11 @@ function Accept({ index, test, accepted }: { index: number; test: TankTest; acce
   const session = useSession();
   const path = ['tests', 'tank', index, 'result'] as const;
   const isCurrent = test.result !== undefined && test.result.key === accepted['key'];
-  const set = () => void session.edit({ kind: 'setField', option: null, path, value: accepted });
+  const reading = useField(['tests', 'tank', index, 'reading']).raw;
+  const set = () => {
+    rememberLayout('tank', test.record.layout, reading);
+    void session.edit({ kind: 'setField', option: null, path, value: accepted });
+  };
   return (
     <div className="tank-accept" role="group" aria-label={t.acceptance}>
       <span className={test.result && !isCurrent ? 'fault' : 'quiet'}>

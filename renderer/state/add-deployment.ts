@@ -2,6 +2,7 @@ import type { Json } from '../../core/document/edit.ts';
 import type { SeaDeployment } from '../../core/document/sea-tests-field.ts';
 import { texts } from '../texts.ts';
 import { chosenRecord } from './add-record.ts';
+import { knownReading } from './layouts.ts';
 import type { Session } from './session.ts';
 import { useWorkbench } from './workbench.ts';
 
@@ -21,11 +22,12 @@ export async function addDeployment(session: Session): Promise<void> {
   while (taken.has(`sea ${number}`)) number++;
   const water = document?.read?.water;
   const bed = document?.read?.hydrodynamics?.bed;
+  const reading = (alike?.['reading'] as Json | undefined) ?? knownReading('sea', record.layout);
   const fresh = {
     id: `sea ${number}`,
     title: record.name.replace(/\.[^.]*$/, '') || texts.sea.untitled,
     record,
-    ...(alike?.['reading'] === undefined ? {} : { reading: alike['reading'] }),
+    ...(reading === undefined ? {} : { reading }),
     setup: alike?.['setup'] ?? {
       highPass: '25 s',
       ...(water ? { plateDepth: water.depth.typed } : {}),

@@ -4,6 +4,7 @@ import { valueOf } from '../../core/host/answer.ts';
 import { askRecords, holdRecord } from '../engine/record-client.ts';
 import { chooseFileBytes } from '../parts/choose-file-bytes.ts';
 import { texts } from '../texts.ts';
+import { knownReading } from './layouts.ts';
 import type { Session } from './session.ts';
 import { useWorkbench } from './workbench.ts';
 
@@ -35,11 +36,12 @@ export async function addTankTest(session: Session): Promise<void> {
   const taken = new Set(tests.map(({ id }) => id));
   let number = tests.length + 1;
   while (taken.has(`test ${number}`)) number++;
+  const reading = alike?.reading ?? knownReading('tank', record.layout);
   const test = {
     id: `test ${number}`,
     title: record.name.replace(/\.[^.]*$/, '') || texts.tank.untitled,
     record,
-    ...(alike?.reading === undefined ? {} : { reading: alike.reading }),
+    ...(reading === undefined ? {} : { reading }),
     setup,
   };
   await session.edit({

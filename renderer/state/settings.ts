@@ -1,16 +1,19 @@
 import { create } from 'zustand';
 import type { Host } from '../../core/host/host.ts';
+import { readLayouts, type KnownLayout } from './known-layout.ts';
 
 /** What a person has set for this window on this machine, whatever document is open. */
 export interface Settings {
   /** Size of text against the usual one. */
   readonly textScale: number;
   readonly theme: 'system' | 'light' | 'dark';
+  /** How files of readings were read before. */
+  readonly layouts: readonly KnownLayout[];
 }
 
 export const smallestText = 0.85;
 export const largestText = 1.6;
-const usual: Settings = { textScale: 1, theme: 'system' };
+const usual: Settings = { textScale: 1, theme: 'system', layouts: [] };
 const themes: readonly string[] = ['system', 'light', 'dark'] satisfies readonly Settings['theme'][];
 
 export const useSettings = create<Settings>(() => usual);
@@ -38,12 +41,13 @@ export function readSettings(text: string): Settings {
     if (!(error instanceof SyntaxError)) throw error;
     return usual;
   }
-  const { textScale, theme } = kept;
+  const { textScale, theme, layouts } = kept;
   return {
     textScale:
       typeof textScale === 'number' && textScale >= smallestText && textScale <= largestText
         ? textScale
         : usual.textScale,
+    layouts: readLayouts(layouts),
     theme: typeof theme === 'string' && themes.includes(theme) ? (theme as Settings['theme']) : usual.theme,
   };
 }

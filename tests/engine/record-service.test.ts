@@ -80,3 +80,25 @@ describe('text of a record', () => {
     expect(() => textOfRecord(Uint8Array.of(0x50, 0x4b, 0, 3))).toThrow(/no text/);
   });
 });
+
+describe('the delay of the force', () => {
+  it('is told way by way: by the fit where amplitudes and periods differ, with the reason where it cannot be', () => {
+    const { ways, section } = service.delay({ test: opened('flawed'), units: 'metric' });
+    expect(ways).toHaveLength(1);
+    const [fit] = ways;
+    if (!fit || 'refusal' in fit) throw new Error(words(section));
+    // the record was made with 40 ms
+    expect(Math.abs(fit.late - 0.04)).toBeLessThan(fit.bound);
+    const short = opened('closed', { conditioning: { to: '75 s' }, delay: { eventFrom: '20 s', eventTo: '40 s' } });
+    const [event, one] = service.delay({ test: short, units: 'metric' }).ways;
+    expect('refusal' in one! && one.refusal.what).toMatch(/cannot tell drag and delay apart/);
+    expect(event!.way).toBe('event');
+  });
+
+  it('does not change what a result is of: only taking it back does', () => {
+    const [plain, asked] = [opened('closed'), opened('closed', { delay: { eventFrom: '20 s', eventTo: '40 s' } })];
+    const key = (test: TankTest) => service.reduce({ test, units: 'metric' }).accepted['key'];
+    expect(key(asked)).toBe(key(plain));
+    expect(key(opened('closed', { conditioning: { forceLate: '10 ms' } }))).not.toBe(key(plain));
+  });
+});
