@@ -4,14 +4,16 @@ import { attachmentPoints, type AttachmentPoint } from '../geometry/attachment-p
 import type { Tube } from '../geometry/geometry.ts';
 import type { LegPull, Situation } from '../loads/situation.ts';
 import type { Model } from '../model.ts';
+import { oncePerModel } from '../once-per-model.ts';
 import { missing, type Input, type Reading } from './check.ts';
 
-/** Places of checks on an eye: the id of an attachment or pad eye. */
-export const eyePlaces = ({ document, geometry }: Model): readonly string[] =>
-  attachmentPoints(document, geometry).map(({ id }) => id);
+const eyesOf = oncePerModel(({ document, geometry }) => attachmentPoints(document, geometry));
 
-export const eyeAt = ({ document, geometry }: Model, id: string): AttachmentPoint =>
-  attachmentPoints(document, geometry).find((point) => point.id === id) as AttachmentPoint;
+/** Places of checks on an eye: the id of an attachment or pad eye. */
+export const eyePlaces = (model: Model): readonly string[] => eyesOf(model).map(({ id }) => id);
+
+export const eyeAt = (model: Model, id: string): AttachmentPoint =>
+  eyesOf(model).find((point) => point.id === id) as AttachmentPoint;
 
 /** True where the eye is pulled in this situation, or why a check of it does not apply. */
 export const eyePulled = (_: Model, id: string, situation: Situation): true | string =>

@@ -3,6 +3,7 @@ import type { LoadHistory } from '../fatigue/load-history.ts';
 import type { Environment } from '../fatigue/sn-curve.ts';
 import type { PlateDocument } from '../document/schema.ts';
 import type { Model } from '../model.ts';
+import { oncePerModel } from '../once-per-model.ts';
 import { fromUnit } from '../quantity/format-quantity.ts';
 import { missing, type Missing } from './check.ts';
 
@@ -13,14 +14,7 @@ const standardDeviation = 1 / 4; // of the wave elevation over the significant h
  * How often the force of service swings how far within the life, as ratios of the stated swing; or what is missing.
  * Without a loading of its own every cycle of the year is the stated force: safe for an extreme force, no answer for a mean.
  */
-export function historyOf(model: Model): LoadHistory | Missing {
-  const kept = histories.get(model) ?? read(model);
-  histories.set(model, kept);
-  return kept;
-}
-const histories = new WeakMap<Model, LoadHistory | Missing>();
-
-function read({ document, loads }: Model): LoadHistory | Missing {
+export const historyOf = oncePerModel(({ document, loads }): LoadHistory | Missing => {
   const { service } = document.loads;
   const years = document.basis.life.si / year;
   const swing = 2 * loads.swing.amplitude;
@@ -48,7 +42,7 @@ function read({ document, loads }: Model): LoadHistory | Missing {
       cycles: (probability * document.basis.life.si) / period.si,
     })),
   };
-}
+});
 
 /** What surrounds the details: as stated, else by the protection that the document has. */
 export const environmentOf = ({ fatigue, protection }: PlateDocument): Environment =>

@@ -1,7 +1,7 @@
 import type { RecoveryFields, ReleaseFields, CanisterFields } from '../document/recovery-field.ts';
 import type { Model } from '../model.ts';
 import { floatOf, type FloatReport } from '../recovery/float-of.ts';
-import { oncePerModel } from '../recovery/once-per-model.ts';
+import { oncePerModel } from '../once-per-model.ts';
 import { missing, type Check, type Input, type Reading } from './check.ts';
 
 export const withRecovery = ({ document }: Model): true | string =>

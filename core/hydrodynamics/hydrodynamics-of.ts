@@ -1,5 +1,5 @@
 import type { Model } from '../model.ts';
-import { oncePerModel } from '../recovery/once-per-model.ts';
+import { oncePerModel } from '../once-per-model.ts';
 import { edgeDrag } from '../water/edge-drag.ts';
 import { gapDrag, nearImages, rimPart } from '../water/gap-and-rim.ts';
 import { outlineOf, type Plan } from '../water/lattice/plan.ts';

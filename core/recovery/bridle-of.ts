@@ -1,6 +1,6 @@
 import { attachmentPoints } from '../geometry/attachment-points.ts';
 import { Refusal } from '../refusal.ts';
-import { oncePerModel } from './once-per-model.ts';
+import { oncePerModel } from '../once-per-model.ts';
 import { bridle, type Bridle, type Vector3 } from './bridle.ts';
 
 /** The legs of a lift on the plate. Tensions as parts of the load on the hook. */

@@ -10,7 +10,7 @@ import { g } from '../water/sea-water.ts';
 import { addedByEquipment, equipmentOf } from './equipment.ts';
 import { deepForces, snapPull, splashForces, type LiftLoad, type Sea } from './lift-load.ts';
 import { liftWater, type LiftWater } from './lift-water.ts';
-import { oncePerModel } from './once-per-model.ts';
+import { oncePerModel } from '../once-per-model.ts';
 import { stageTitles, type StageId } from './stage-titles.ts';
 import { shortestPeriod } from './wave-zone.ts';
 

@@ -9,7 +9,7 @@ import { lengthOfRope, ropeWeightInWater } from './equipment.ts';
 import { floatOf, type FloatReport } from './float-of.ts';
 import { freeEndOf, type FreeEnd } from './free-end.ts';
 import { allowedHeight, liftOf, liftPeriods, openLiftOf, type Lift, type LiftStage } from './lift-stages.ts';
-import { oncePerModel } from './once-per-model.ts';
+import { oncePerModel } from '../once-per-model.ts';
 import { ropePartsOf, ropeStretch, strengthOfRope } from './rope-of.ts';
 import type { RopeParts } from './rope-strength.ts';
 import { tipMotion } from './tip-motion.ts';

@@ -55,13 +55,14 @@ export function crossingInfluence(shape: CrossingShape, mesh: keyof typeof toeDi
 
 /** The worst of places under forces that act together. */
 export function worstOf(places: readonly PlaceInfluence[], forces: CrossingForces, size: (values: Float64Array) => number): number {
-  return places.reduce((most, { values, size: count }) => {
+  const force = crossingCases.map((name) => forces[name]);
+  let worst = 0;
+  for (const { values, size: count } of places) {
     const sum = new Float64Array(count);
-    crossingCases.forEach((name, k) => {
-      for (let r = 0; r < count; r++) sum[r]! += values[count * k + r]! * forces[name];
-    });
-    return Math.max(most, size(sum));
-  }, 0);
+    for (let k = 0; k < force.length; k++) for (let r = 0; r < count; r++) sum[r]! += values[count * k + r]! * force[k]!;
+    worst = Math.max(worst, size(sum));
+  }
+  return worst;
 } // prettier-ignore
 
 /** Stress across, along and in shear as one for the hot-spot curve: the larger of √(σ⊥² + 0.81 τ²) and 0.9 of either principal stress.

@@ -1,4 +1,4 @@
-import type { Model } from '../model.ts';
+import type { Model } from './model.ts';
 
 /** The same answer for the same model, made when it is first asked for: several checks, the sheet and the note ask alike. */
 export function oncePerModel<T>(make: (model: Model) => T): (model: Model) => T {
