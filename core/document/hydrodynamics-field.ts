@@ -26,6 +26,26 @@ export const hydrodynamicsField = z.strictObject({
   bed: quantity('length').optional(),
   /** Years that marine growth has had since the plate was clean. */
   growth: z.strictObject({ years: z.number().min(0).max(100), source: text }).optional(),
+  /** What holds the plate, for its motion in the stated sea: reactions of options can then be set side by side in one wave. */
+  system: z
+    .strictObject({
+      /** Of power take-off and line between float and plate. */
+      stiffness: quantity('stiffness'),
+      damping: quantity('damping', 'not negative').optional(),
+      link: z.enum(['line', 'strut']),
+      /** Without it the plate hangs from a point that does not move. */
+      float: z
+        .strictObject({
+          /** Added mass included. */
+          mass: quantity('mass'),
+          damping: quantity('damping', 'not negative'),
+          waterline: quantity('area'),
+          draught: quantity('length'),
+        })
+        .optional(),
+      source: text,
+    })
+    .optional(),
 });
 
 export type Hydrodynamics = z.infer<typeof hydrodynamicsField>;

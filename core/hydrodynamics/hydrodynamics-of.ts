@@ -1,5 +1,5 @@
 import type { Model } from '../model.ts';
-import { oncePerModel } from '../once-per-model.ts';
+import { boundedMemo } from '../solve/bounded-memo.ts';
 import { edgeDrag } from '../water/edge-drag.ts';
 import { gapDrag, nearImages, rimPart } from '../water/gap-and-rim.ts';
 import { outlineOf, type Plan } from '../water/lattice/plan.ts';
@@ -27,8 +27,8 @@ export interface HydrodynamicsReport {
   readonly sea: SeaAtPlate | null;
   /** Rising in amplitude, on one lattice; empty without a motion. */
   readonly curve: readonly CurvePoint[];
-  /** Added mass of the grid without panels at the same motion, on the curve's lattice, and of the plate as it is there. */
-  readonly open: { readonly addedMass: number; readonly closed: number } | null;
+  /** The grid without panels at the same motion, on the curve's lattice, and the plate as it is there. */
+  readonly open: { readonly bare: CurvePoint; readonly closed: CurvePoint } | null;
   /** Jump of potential that presses on the plate with the acceleration (none where there is only water), m, each cell of the curve's lattice at the stated amplitude. */
   readonly pressure: { readonly frame: PlateLattice['frame']; readonly jump: Float64Array } | null;
 }
@@ -38,7 +38,17 @@ const parts = [0.1, 0.2, 0.4, 0.7, 1, 1.5, 2] as const;
 /** Cells along the longer side for curve, map and gain, which compare with each other only. */
 const coarse = 48;
 
-export const hydrodynamicsOf = oncePerModel((model: Model): HydrodynamicsReport => {
+const remembered = boundedMemo<HydrodynamicsReport>(24);
+
+/** Options that differ in thickness or bolts alone have one plan, and the water sees no more than that: it is solved once. */
+export const hydrodynamicsOf = (model: Model): HydrodynamicsReport => {
+  const { water, hydrodynamics } = model.document;
+  const seen = [planOfModel(model), planOfModel(openGrid(model)), water, { ...hydrodynamics, system: null }];
+  const bays = model.geometry.bays.map(({ id, opening }) => [id, opening]);
+  return remembered(JSON.stringify([...seen, bays]), () => reckoned(model));
+};
+
+function reckoned(model: Model): HydrodynamicsReport {
   const { water, hydrodynamics = {} } = model.document;
   const { motion, bed } = hydrodynamics;
   const density = waterDensityOf(model.document);
@@ -80,7 +90,7 @@ export const hydrodynamicsOf = oncePerModel((model: Model): HydrodynamicsReport 
     growth,
     sea,
     curve: moved.map(at),
-    open: stated && bareAt!.settled ? { addedMass: bareAt!.addedMass, closed: stated.addedMass } : null,
+    open: stated && bareAt!.settled ? { bare: at(bareAt!), closed: at(stated) } : null,
     pressure: stated
       ? {
           frame: lattice.frame,
@@ -88,4 +98,4 @@ export const hydrodynamicsOf = oncePerModel((model: Model): HydrodynamicsReport 
         }
       : null,
   };
-});
+}

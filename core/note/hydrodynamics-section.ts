@@ -94,11 +94,11 @@ function quantityTable(
 /** What the panels gain over the open grid in the same motion, and by their mass. */
 function gain({ mass }: Model, { open }: HydrodynamicsReport, print: Print): Block[] {
   if (!open || !(mass.panels > 0)) return [];
-  const gained = open.closed - open.addedMass;
+  const gained = open.closed.addedMass - open.bare.addedMass;
   return [
     {
       kind: 'paragraph',
-      text: `Without its panels the grid would have ${print.quantity(open.addedMass, 'kg', 3)} of added mass in the same motion; the panels gain ${print.quantity(gained, 'kg', 3)}, ${significant(gained / mass.panels, 3)} times their own mass of ${print.quantity(mass.panels, 'kg', 3)}. The reaction that fixings, tubes and lines carry grows with it.`, // prettier-ignore
+      text: `Without its panels the grid would have ${print.quantity(open.bare.addedMass, 'kg', 3)} of added mass in the same motion; the panels gain ${print.quantity(gained, 'kg', 3)}, ${significant(gained / mass.panels, 3)} times their own mass of ${print.quantity(mass.panels, 'kg', 3)}. The reaction that fixings, tubes and lines carry grows with it.`, // prettier-ignore
     },
   ];
 }

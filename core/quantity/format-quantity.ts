@@ -76,7 +76,7 @@ const minus = (text: string): string => text.replace('-', '−');
 const inch: Readonly<Record<string, string>> = {
   mm: 'in', m: 'ft', 'mm^2': 'in^2', 'cm^2': 'in^2', 'm^2': 'ft^2', 'mm^3': 'in^3', 'cm^3': 'in^3', 'm^3': 'ft^3', 'mm^4': 'in^4', 'cm^4': 'in^4', 'm^4': 'in^4',
   N: 'lbf', kN: 'lbf', 'N/m': 'lbf/ft', 'kN/m': 'lbf/ft', 'N/mm': 'lbf/in', 'kN*m': 'lbf*ft', 'N*m': 'lbf*ft', 'N*m/m': 'lbf*in/in', 'kN*m/m': 'lbf*in/in', 'N*mm/mm': 'lbf*in/in',
-  MPa: 'ksi', kPa: 'psi', Pa: 'psi', GPa: 'ksi', kg: 'lbm', 'kg/m': 'lbm/ft', 'kg/m^3': 'lbm/ft^3', 'kg/m^2': 'lbm/ft^2', 'm/s': 'ft/s', 'm/s^2': 'ft/s^2', 'kg*m^2': 'lbm*ft^2', 'N*m^2': 'lbf*ft^2', 'kN*m^2': 'lbf*ft^2',
+  MPa: 'ksi', kPa: 'psi', Pa: 'psi', GPa: 'ksi', kg: 'lbm', 'kg/m': 'lbm/ft', 'kg/m^3': 'lbm/ft^3', 'kg/m^2': 'lbm/ft^2', 'm^2/kg': 'ft^2/lbm', 'm/s': 'ft/s', 'm/s^2': 'ft/s^2', 'kg*m^2': 'lbm*ft^2', 'N*m^2': 'lbf*ft^2', 'kN*m^2': 'lbf*ft^2',
 };
 
 export type UnitSystem = 'metric' | 'inch';

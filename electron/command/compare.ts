@@ -7,6 +7,8 @@ import {
   type FixedSo,
 } from '../../core/options/bolted-against-welded.ts';
 import { comparedWords } from '../../core/options/compared-words.ts';
+import { waterGainRows } from '../../core/options/water-gain-rows.ts';
+import { waterGains } from '../../core/options/water-gains.ts';
 import { printIn } from '../../core/print-in.ts';
 import { formatQuantity, printedUnit, unitText } from '../../core/quantity/format-quantity.ts';
 import { programVersion, resultOf } from '../../core/result.ts';
@@ -23,7 +25,8 @@ const usage = 'compare FILE [--against ID] [--bolted-welded] [--solver] [--json]
 
 export const compareVerb: Verb = {
   usage,
-  purpose: 'sets all options side by side: mass, weight, openness, what governs, what drives cost',
+  purpose:
+    'sets all options side by side: mass, weight, openness, what governs, what drives cost, what the water gives',
   help: '  --against ID   the option that changes are counted from; by default the document as it stands ("base")\n  --solver       with the forces of the whole plate solved as well, though the document does not ask for them\n  --bolted-welded  instead of all options: the one named by --against (by default as the document stands) bolted\n                 and welded with everything else equal, and what would turn the decision round\n  --json         one object: for each option its result, SI\n\nExample: stillplate compare samples/middle.stillplate.json',
   run: async (args, on) => {
     const { values, file } = optionsOf(
@@ -59,6 +62,7 @@ function comparisonJson({ base, options, appraisals }: Comparison): string {
     change,
     fails,
     unjudged,
+    water: appraisals[i]!.model.document.hydrodynamics ? waterGains(appraisals[i]!.model) : null,
   }));
   return JSON.stringify({ schema: 'stillplate-result/1', programVersion, against: base, options: rows }, null, 2);
 }
@@ -107,7 +111,7 @@ function againstText(against: BoltedAgainstWelded, system: UnitSystem): string {
 }
 
 /** A row for each quantity and check, a column for each option. */
-export function comparisonText({ options, base }: Comparison, system: UnitSystem): string {
+export function comparisonText({ options, base, appraisals }: Comparison, system: UnitSystem): string {
   const head = ['', ...options.map(({ id }) => id ?? 'base')];
   const shown = (value: number, unit: string) => formatQuantity(value, printedUnit(unit, system)).number;
   const quantities = comparedQuantities.map((id) => {
@@ -142,5 +146,26 @@ export function comparisonText({ options, base }: Comparison, system: UnitSystem
     `Changes in brackets are counted from “${base ?? 'base'}”. Utilisations: the gravest place and situation of each check.`,
     '',
     tableText([head, ...quantities, ...totals, ...checks]),
+    ...waterText(appraisals, head, system),
   ].join('\n');
+}
+
+/** What each option gains in the water, with its range below it; nothing where the document does not describe the water. */
+function waterText(appraisals: Comparison['appraisals'], head: string[], system: UnitSystem): string[] {
+  const { hydrodynamics, rates } = appraisals[0]!.model.document;
+  if (!hydrodynamics) return [];
+  const of = appraisals.map(({ model }) => waterGainRows(waterGains(model), printIn(system), rates?.currency ?? null));
+  const missing = new Set(of.flat().flatMap(({ title, text, beside }) => (text === '–' && beside ? [`${title}: ${beside}.`] : []))); // prettier-ignore
+  const rows = of[0]!.flatMap(({ title }, row) => {
+    const cells = of.map((own) => own[row]!);
+    const ranges = cells.map(({ text, beside }) => (text === '–' ? '' : beside));
+    return [[title, ...cells.map(({ text }) => text)], ...(ranges.some(Boolean) ? [['', ...ranges]] : [])];
+  });
+  return [
+    '',
+    'What the water gives: best value, below it low to high. Without tests a factor of two or more.',
+    '',
+    tableText([head, ...rows]),
+    ...missing,
+  ];
 }
