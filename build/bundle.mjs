@@ -65,6 +65,7 @@ const parts = {
         'solver-worker': 'renderer/engine/solver-worker.ts',
         'search-worker': 'renderer/engine/search-worker.ts',
         'water-worker': 'renderer/engine/water-worker.ts',
+        'gains-worker': 'renderer/engine/gains-worker.ts',
         'record-worker': 'renderer/engine/record-worker.ts',
       },
       outdir,

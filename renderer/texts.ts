@@ -668,6 +668,13 @@ export const texts = {
     duplicate: 'Duplicate this option',
     addFirst: 'Try an option: a copy to change',
     comparing: 'Options are being worked through…',
+    water: {
+      title: 'What the water gives',
+      workingOut: 'being worked out…',
+      addedMass: (text: string) => `Added mass ${text}`,
+      caution:
+        'Best value, below it low to high. Coefficients of a plate with gaps are uncertain to a factor of two or more without tests; what stills the plate also loads it: see each option’s lift and line checks.',
+    },
     choose: 'Choose for the note',
     isChosen: 'Chosen for the note',
     countFrom: 'Count changes from this one',

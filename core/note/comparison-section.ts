@@ -39,7 +39,7 @@ export function comparisonSection({ options, base, appraisals }: Comparison, pri
           ['Findings', ...options.map(({ findings }) => String(findings))],
         ],
       },
-      ...waterOfOptions({ options, appraisals }, columns, print),
+      ...waterOfOptions(appraisals, columns, print),
       {
         kind: 'table',
         caption: 'Utilisation of every check at its gravest place and situation',
@@ -60,7 +60,7 @@ export function comparisonSection({ options, base, appraisals }: Comparison, pri
 
 /** What each option gains in the water; why a number is missing is said once below. */
 function waterOfOptions(
-  { options, appraisals }: Pick<Comparison, 'options' | 'appraisals'>,
+  appraisals: Comparison['appraisals'],
   columns: Extract<Block, { kind: 'table' }>['columns'],
   print: Print,
 ): Block[] {

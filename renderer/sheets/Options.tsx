@@ -4,6 +4,7 @@ import type { ComparisonView, OptionView } from '../../core/engine/comparison-vi
 import { ComparisonPlot } from '../parts/ComparisonPlot.tsx';
 import { ComparisonTable } from '../parts/ComparisonTable.tsx';
 import { CopyButton } from '../parts/CopyButton.tsx';
+import { WaterGainsTable } from '../parts/WaterGainsTable.tsx';
 import { figureItem } from '../parts/figure-item.ts';
 import { chooseTextFile } from '../parts/choose-text-file.ts';
 import { duplicateOption } from '../state/duplicate-option.ts';
@@ -31,6 +32,10 @@ export function OptionsSheet() {
           <section className="compared">
             <h3>{texts.options.table}</h3>
             <ComparisonTable comparison={comparison} />
+          </section>
+          <section className="compared">
+            <h3>{texts.options.water.title}</h3>
+            <WaterGainsTable options={comparison.options} />
           </section>
         </>
       )}

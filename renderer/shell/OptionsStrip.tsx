@@ -45,13 +45,13 @@ const OptionCard = memo(function OptionCard({ option, isShown }: { option: Optio
       <span className="plan">{numbers && <FigureView figure={numbers.plan} width={56} plain />}</span>
       <span className="about">
         <strong>{title}</strong>
-        {numbers ? <Numbers numbers={numbers} /> : <span className="loud">{faults[0]?.what}</span>}
+        {numbers ? <Numbers id={id} numbers={numbers} /> : <span className="loud">{faults[0]?.what}</span>}
       </span>
     </button>
   );
 });
 
-function Numbers({ numbers }: { numbers: OptionNumbers }) {
+function Numbers({ id, numbers }: { id: string | null; numbers: OptionNumbers }) {
   const { quantities, highest, fails, unjudged } = numbers;
   const mass = quantities['mass.air']!;
   const t = texts.headline;
@@ -60,6 +60,7 @@ function Numbers({ numbers }: { numbers: OptionNumbers }) {
       <span>
         {mass.text} <span className="quiet">{mass.change}</span>
       </span>
+      <AddedMass id={id} />
       {highest && (
         <span className={highest.utilisation > 1 ? 'loud' : ''}>
           {highest.utilisation.toFixed(2)} {highest.title}
@@ -72,4 +73,14 @@ function Numbers({ numbers }: { numbers: OptionNumbers }) {
       </span>
     </>
   );
+}
+
+/** Added mass comes later than the rest; where the document says nothing of the water there is no line for it. */
+function AddedMass({ id }: { id: string | null }) {
+  const gains = useWorkbench((state) => state.waterGains.get(id));
+  const isAsked = useWorkbench((state) => state.document?.read?.hydrodynamics !== undefined);
+  const t = texts.options.water;
+  if (!isAsked) return null;
+  if (!gains) return <span className="quiet">{t.addedMass(t.workingOut)}</span>;
+  return 'rows' in gains ? <span>{t.addedMass(gains.rows[0]!.text)}</span> : null;
 }

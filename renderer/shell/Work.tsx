@@ -4,6 +4,7 @@ import { OptionsStrip } from './OptionsStrip.tsx';
 import { Topics } from './Topics.tsx';
 import { sheets } from '../sheets/sheets.ts';
 import { useSolvedForces } from '../state/use-solved-forces.ts';
+import { useWaterGains } from '../state/use-water-gains.ts';
 import { useWorkbench } from '../state/workbench.ts';
 import { texts } from '../texts.ts';
 import './work.css';
@@ -11,6 +12,7 @@ import './work.css';
 /** The window at work: what decides across the top, the plate, one sheet beside it, the options along the bottom. */
 export function Work() {
   useSolvedForces();
+  useWaterGains();
   const sheet = useWorkbench((state) => state.sheet);
   const isWide = useWorkbench((state) => state.wide);
   const Sheet = sheets[sheet];

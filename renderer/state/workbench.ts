@@ -7,6 +7,7 @@ import type { RefusalText } from '../../core/refusal.ts';
 import type { Reading } from '../../core/scene/reading.ts';
 import type { Scene } from '../../core/scene/scene.ts';
 import type { SheetName } from './stages.ts';
+import type { WaterGainsShown } from './use-water-gains.ts';
 
 /** A check at a place that stands open. `situation` null: the gravest. */
 export interface OpenCheck {
@@ -31,6 +32,7 @@ export interface Workbench {
   readonly scene: Scene | null;
   readonly readings: readonly Reading[];
   readonly comparison: ComparisonView | null;
+  readonly waterGains: WaterGainsShown;
   readonly choices: Choices | null;
   readonly keeping: Keeping;
   /** Another window was first: its entries, until the person has chosen. */
@@ -66,6 +68,7 @@ export const emptyWorkbench: Workbench = {
   scene: null,
   readings: [],
   comparison: null,
+  waterGains: new Map(),
   choices: null,
   keeping: { state: 'kept' },
   conflict: null,
