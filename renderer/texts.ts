@@ -414,6 +414,7 @@ export const texts = {
     takeOut: (part: string) => `Take out: ${part.toLowerCase()}`,
     reading: 'Solving the flow about the plate…',
     again: 'As of before the last change; solving the flow again…',
+    closing: 'One bay closed after the other: being worked out…',
   },
   recovery: {
     describe: 'Describe how it is put down and got back',

@@ -1,7 +1,8 @@
-import { appraise } from '../appraise.ts';
 import { readDocument, type RawDocument } from '../document/read-document.ts';
+import { closingSection } from '../note/closing-section.ts';
 import { hydrodynamicsSection } from '../note/hydrodynamics-section.ts';
 import type { Section } from '../note/note.ts';
+import { modelOfOption } from '../options/model-of-option.ts';
 import { printIn } from '../print-in.ts';
 import { Refusal, type RefusalText } from '../refusal.ts';
 
@@ -14,6 +15,8 @@ export interface ToWater {
 
 export type FromWater =
   | { readonly kind: 'section'; readonly edit: number; readonly section: Section }
+  /** Comes later: one bay closed after the other. Null where no motion is stated. */
+  | { readonly kind: 'closing'; readonly edit: number; readonly section: Section | null }
   | { readonly kind: 'refused'; readonly edit: number; readonly refusals: readonly RefusalText[] }
   | { readonly kind: 'broken'; readonly edit: number; readonly why: string };
 
@@ -30,13 +33,24 @@ export function createWaterService({ tell, later }: WaterPort): (message: ToWate
     later(() => {
       if (newest !== message) return;
       const { edit, raw, option } = message;
-      try {
-        const { model } = appraise(raw, readDocument(raw), option);
-        tell({ kind: 'section', edit, section: hydrodynamicsSection(model, printIn(model.document.units)) });
-      } catch (error) {
-        if (error instanceof Refusal) tell({ kind: 'refused', edit, refusals: error.all });
-        else tell({ kind: 'broken', edit, why: error instanceof Error ? (error.stack ?? error.message) : String(error) }); // prettier-ignore
-      }
+      attempt(edit, () => {
+        const model = modelOfOption(raw, readDocument(raw), option);
+        const print = printIn(model.document.units);
+        tell({ kind: 'section', edit, section: hydrodynamicsSection(model, print) });
+        later(() => {
+          if (newest === message)
+            attempt(edit, () => tell({ kind: 'closing', edit, section: closingSection(model, print) }));
+        });
+      });
     });
   };
+
+  function attempt(edit: number, act: () => void): void {
+    try {
+      act();
+    } catch (error) {
+      if (error instanceof Refusal) tell({ kind: 'refused', edit, refusals: error.all });
+      else tell({ kind: 'broken', edit, why: error instanceof Error ? (error.stack ?? error.message) : String(error) });
+    }
+  }
 }

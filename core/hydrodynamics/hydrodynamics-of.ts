@@ -1,24 +1,16 @@
 import type { Model } from '../model.ts';
 import { boundedMemo } from '../solve/bounded-memo.ts';
-import { edgeDrag } from '../water/edge-drag.ts';
-import { gapDrag, nearImages, rimPart } from '../water/gap-and-rim.ts';
+import { nearImages } from '../water/gap-and-rim.ts';
 import { outlineOf, type Plan } from '../water/lattice/plan.ts';
 import { plateLattice, plateProblem, type PlateLattice } from '../water/lattice/plate-lattice.ts';
-import { heaveByAmplitude, type HeaveAt } from '../water/moving-plate.ts';
 import { wellPlaced } from '../water/lattice/well-placed.ts';
 import { waterDensityOf } from '../water/sea-water.ts';
 import { waterReport, type WaterReport } from '../water/water-report.ts';
 import { grownPlan, marineGrowth, type Growth } from './grown-plan.ts';
+import { heaveCurve, type CurvePoint } from './heave-curve.ts';
 import { openGrid } from './open-grid.ts';
 import { planOfModel } from './plan-of-model.ts';
 import { seaAtPlate, type SeaAtPlate } from './sea-at-plate.ts';
-
-/** At one amplitude, m: added mass in kg, drag coefficient of gaps and edges on the outline; null outside the edges' tests. */
-export interface CurvePoint {
-  readonly amplitude: number;
-  readonly addedMass: number;
-  readonly drag: number | null;
-}
 
 /** What the water does to the plate of a model, as its document describes the water. SI. */
 export interface HydrodynamicsReport {
@@ -34,9 +26,9 @@ export interface HydrodynamicsReport {
 }
 
 /** Parts of the stated amplitude that the curve shows. */
-const parts = [0.1, 0.2, 0.4, 0.7, 1, 1.5, 2] as const;
+export const curveParts = [0.1, 0.2, 0.4, 0.7, 1, 1.5, 2] as const;
 /** Cells along the longer side for curve, map and gain, which compare with each other only. */
-const coarse = 48;
+export const coarse = 48;
 
 const remembered = boundedMemo<HydrodynamicsReport>(24);
 
@@ -71,30 +63,26 @@ function reckoned(model: Model): HydrodynamicsReport {
   if (!motion) return { report, growth, sea, curve: [], open: null, pressure: null };
 
   const o = outlineOf(plan);
-  const [a, b] = [Math.min(o.x1 - o.x0, o.y1 - o.y0), Math.max(o.x1 - o.x0, o.y1 - o.y0)];
+  const b = Math.max(o.x1 - o.x0, o.y1 - o.y0);
   const lattice = plateLattice(plan, wellPlaced(plan, coarse), nearImages(b, water.depth.si, aboveBed));
-  const amplitudes = parts.map((part) => part * motion.amplitude.si);
-  const moved = heaveByAmplitude(plan, lattice, density, amplitudes).filter(({ settled }) => settled);
   const solid = report.quantities['addedMass.solid']!.value;
-  const at = (of: HeaveAt): CurvePoint => {
-    const edge = edgeDrag((2 * Math.PI * of.amplitude) / a, b / a);
-    const gaps = gapDrag(of.damping, density, a * b, of.amplitude);
-    const part = rimPart(of.addedMass, of.damping, solid);
-    return { amplitude: of.amplitude, addedMass: of.addedMass, drag: edge.outside ? null : gaps + edge.best * part };
-  };
-  const stated = moved.find(({ amplitude }) => amplitude === motion.amplitude.si);
+  const own = motion.amplitude.si;
+  const curve = heaveCurve(plan, lattice, density, curveParts.map((part) => part * own), solid); // prettier-ignore
+  const stated = curve.find(({ point }) => point.amplitude === own);
   const bare = grown(planOfModel(openGrid(model)));
-  const [, bareAt] = heaveByAmplitude(bare, lattice, density, [motion.amplitude.si / 10, motion.amplitude.si]);
+  const bareAt = heaveCurve(bare, lattice, density, [own / 10, own], solid).find(
+    ({ point }) => point.amplitude === own,
+  );
   return {
     report,
     growth,
     sea,
-    curve: moved.map(at),
-    open: stated && bareAt!.settled ? { bare: at(bareAt!), closed: at(stated) } : null,
+    curve: curve.map(({ point }) => point),
+    open: stated && bareAt ? { bare: bareAt.point, closed: stated.point } : null,
     pressure: stated
       ? {
           frame: lattice.frame,
-          jump: plateProblem(plan, lattice.frame).grip.map((part, k) => part * stated.jump.re[k]!),
+          jump: plateProblem(plan, lattice.frame).grip.map((part, k) => part * stated.heave.jump.re[k]!),
         }
       : null,
   };

@@ -5,7 +5,7 @@ import type { HeaveSystem } from '../motion/heave-system.ts';
 import { waveForcing } from '../motion/wave-forcing.ts';
 import { Refusal } from '../refusal.ts';
 import { localGravity } from '../water/sea-water.ts';
-import type { CurvePoint } from './hydrodynamics-of.ts';
+import type { CurvePoint } from './heave-curve.ts';
 
 /** The plate under its float in one regular wave. Amplitudes, SI. */
 export interface MotionInWave {

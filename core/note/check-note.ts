@@ -14,6 +14,7 @@ import { drawingSection } from './drawing-section.ts';
 import { deferredSection } from './deferred-section.ts';
 import { durabilitySection } from './durability-section.ts';
 import { recoverySection } from './recovery-section.ts';
+import { closingSection } from './closing-section.ts';
 import { hydrodynamicsSection } from './hydrodynamics-section.ts';
 import { fatigueSection } from './fatigue-section.ts';
 import { firstPage } from './first-page.ts';
@@ -46,6 +47,7 @@ export function checkNote(
   const place = notePlace(register, appraisal.documentHash, appraisal.optionId);
   const { project, paper, units } = model.document;
   const print = printIn(units);
+  const closing = closingSection(model, print);
   const titleBlock = [
     ['Project', project.name],
     ['Number', project.number],
@@ -75,6 +77,7 @@ export function checkNote(
       massSection(model, print),
       loadSection(model, print),
       hydrodynamicsSection(model, print),
+      ...(closing ? [closing] : []),
       ...testsSection(model, print),
       ...deploymentsSection(model, print),
       fatigueSection(model, appraisal.rows, print),

@@ -25,7 +25,7 @@ const growth: readonly FieldSpec[] = [{ at: ['years'], takes: 'number', label: t
 /** Motion, sea, bed and growth, and what the water does to the plate in them. */
 export function HydrodynamicsSheet() {
   const inch = useField(['units']).raw === 'inch';
-  const { section, current, refusals } = useHydrodynamics();
+  const { section, closing, current, refusals } = useHydrodynamics();
   const stated = { source: t.toBeStated };
   return (
     <>
@@ -47,6 +47,8 @@ export function HydrodynamicsSheet() {
         <p key={what} className="tone-loud">{`${what}. ${mend}`}</p>
       ))}
       {section && <SectionView section={section} level={2} />}
+      {section && closing === undefined && current && <p className="quiet">{t.closing}</p>}
+      {closing && <SectionView section={closing} level={2} />}
     </>
   );
 }

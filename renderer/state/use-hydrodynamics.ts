@@ -7,17 +7,20 @@ import { useWorkbench } from './workbench.ts';
 /** Hydrodynamics of the shown option. `current`: of the document as it stands, not as of before. */
 export interface HydrodynamicsShown {
   readonly section: Section | null;
+  /** Comes after the rest; undefined while it is being worked out, null where there is none. */
+  readonly closing: Section | null | undefined;
   readonly current: boolean;
   readonly refusals: readonly RefusalText[];
 }
 
 interface Told {
   readonly section: Section | null;
+  readonly closing: Section | null | undefined;
   readonly edit: number;
   readonly refusals: readonly RefusalText[];
 }
 
-const nothing: Told = { section: null, edit: 0, refusals: [] };
+const nothing: Told = { section: null, closing: undefined, edit: 0, refusals: [] };
 
 /** Asks the water's worker whenever the document changes, while a sheet shows it; the last answer stays until the next is there. */
 export function useHydrodynamics(): HydrodynamicsShown {
@@ -31,7 +34,9 @@ export function useHydrodynamics(): HydrodynamicsShown {
     worker.current = started;
     started.onmessage = ({ data }: MessageEvent<FromWater>) => {
       if (data.edit !== edit.current) return;
-      if (data.kind === 'section') setShown({ section: data.section, edit: data.edit, refusals: [] });
+      if (data.kind === 'section')
+        setShown({ section: data.section, closing: undefined, edit: data.edit, refusals: [] });
+      else if (data.kind === 'closing') setShown((before) => ({ ...before, closing: data.section }));
       else if (data.kind === 'refused') setShown((before) => ({ ...before, edit: data.edit, refusals: data.refusals }));
       else {
         console.error(data.why);
@@ -48,5 +53,5 @@ export function useHydrodynamics(): HydrodynamicsShown {
     const message: ToWater = { edit: edit.current, raw: view.raw, option: view.option };
     worker.current?.postMessage(message);
   }, [view]);
-  return { section: shown.section, current: shown.edit === asked, refusals: shown.refusals };
+  return { section: shown.section, closing: shown.closing, current: shown.edit === asked, refusals: shown.refusals };
 }
