@@ -96,7 +96,8 @@ const parts = {
     for (const [to, from] of Object.entries(copies))
       await copyFile(from.startsWith('renderer/') ? join(root, from) : require.resolve(from), join(outdir, to));
     for (const file of await readdir(join(root, 'samples')))
-      if (file.endsWith('.stillplate.json')) await copyFile(join(root, 'samples', file), join(outdir, 'samples', file));
+      if (file.endsWith('.stillplate.json') || file.endsWith('.csv'))
+        await copyFile(join(root, 'samples', file), join(outdir, 'samples', file));
   },
 };
 

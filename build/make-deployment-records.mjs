@@ -5,7 +5,7 @@ import { writeFile } from 'node:fs/promises';
 
 const g = 9.81;
 const [step, count, plateStep, plateCount] = [0.25, 6000, 0.5, 2960];
-const water = { density: 1025, plateDepth: 30, waterDepth: 60 };
+const water = { density: 1027, plateDepth: 34, waterDepth: 62 };
 const noise = { acceleration: 0.01, stroke: 0.004, pressure: 120, force: 90 };
 
 const deployments = {

@@ -44,6 +44,19 @@ const records = {
     stuck: [30, 34],
     seed: 13,
   },
+  /** A model at 1:4 of the plate of samples/middle.stillplate.json, driven faster and less far. */
+  model: {
+    plate: { mass: 30.67, volume: 0.0043, area: 0.954, density: 999, waterInside: 0.0074, scale: 4 },
+    addedMass: 440,
+    dragCoefficient: 5.2,
+    runs: [
+      { amplitude: 0.08, period: 3.5, cycles: 9 },
+      { amplitude: 0.12, period: 4, cycles: 9 },
+      { amplitude: 0.16, period: 5, cycles: 8 },
+    ],
+    noise: { travel: 0.0004, force: 1.5 },
+    seed: 14,
+  },
 };
 
 for (const [name, truth] of Object.entries(records))
@@ -53,14 +66,26 @@ await writeFile(
   `${JSON.stringify({ plate, step, records }, null, 2)}\n`,
 );
 
-function recordOf({ addedMass, dragCoefficient, runs, noise, delay = 0, drift = 0, stuck = [0, 0], seed }) {
+function recordOf({
+  plate: own = plate,
+  addedMass,
+  dragCoefficient,
+  runs,
+  noise,
+  delay = 0,
+  drift = 0,
+  stuck = [0, 0],
+  seed,
+}) {
   const random = normal(seed);
-  const rest = (plate.mass - plate.density * plate.volume) * g;
+  const rest = (own.mass - own.density * own.volume) * g;
   const motion = motionOf(runs);
   const force = (t) => {
     const { v, a } = motion(t);
     const pull =
-      rest + (plate.mass + addedMass) * a + 0.5 * plate.density * plate.area * dragCoefficient * v * Math.abs(v);
+      rest +
+      (own.mass + own.density * (own.waterInside ?? 0) + addedMass) * a +
+      0.5 * own.density * own.area * dragCoefficient * v * Math.abs(v);
     // a line pulls or hangs slack
     return Math.max(0, pull);
   };

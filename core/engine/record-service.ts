@@ -81,7 +81,13 @@ export function createRecordService(): Calls {
       tankComparison([test, reduced(test).result], [other, reduced(other).result], printIn(units)),
     predict: ({ test, raw, option, units }) => {
       const { model } = appraise(raw, readDocument(raw), option);
-      return tankTheory(reduced(test).result, tankSetupOf(test), planOfModel(model), test.setup.scale, printIn(units));
+      const { result } = reduced(test);
+      const runs = result.runs.map(({ amplitude, fit }) => ({
+        amplitude,
+        addedMass: fit.inertia,
+        dragCoefficient: fit.dragCoefficient,
+      }));
+      return tankTheory({ ...result, runs }, tankSetupOf(test), planOfModel(model), test.setup.scale, printIn(units));
     },
   };
 }

@@ -10,7 +10,7 @@ import { seaSetupOf } from './sea-setup-of.ts';
 import { seaWindows } from './sea-windows.ts';
 
 /** Columns of a picture of the whole record, readings of one of its first minute, and lines of a spectrum that are kept. */
-const [mostColumns, mostReadings, mostLines] = [350, 600, 400];
+const [mostColumns, mostReadings, mostLines] = [250, 600, 400];
 /** Of a spectrum's pieces, s: tells 0.004 Hz apart. */
 const piece = 256;
 
@@ -47,7 +47,7 @@ export function keptSeaResult(
     seconds: rounded(result.plate.length * dt),
     readings: result.plate.length,
     rowsKeptOut: recording.recordings.reduce((sum, { bad }) => sum + bad.length, 0),
-    whole: curvesOf(result, begins, 0, result.plate.length, mostColumns),
+    whole: curvesOf({ ...result, stroke: null }, begins, 0, result.plate.length, mostColumns),
     minute: curvesOf(result, begins, 0, Math.min(result.plate.length, Math.ceil(60 / dt)), mostReadings),
     spectra: spectraOf(result, deployment),
     windows: seaWindows(result).slice(0, 2000).map(({ from, float, plate, period }) => ({ from: rounded(from), float: rounded(float), plate: rounded(plate), period: rounded(period) })), // prettier-ignore
@@ -60,6 +60,8 @@ type Result = ReducedDeployment['result'];
 
 /** Five figures: a millimetre in a hundred metres. */
 const rounded = (value: number): number => Number(value.toPrecision(5));
+/** Of a picture: half a millimetre of a metre. */
+const drawn = (value: number): number => Number(value.toPrecision(4));
 const text = (value: number, unit: string): string => `${rounded(value)} ${unit}`;
 const banded = ({ value, low, high }: Banded): Json => ({ value: text(value, 'm'), low: text(low, 'm'), high: text(high, 'm') }); // prettier-ignore
 const some = (name: string, value: number | null, unit: string): { readonly [key: string]: Json } => value === null ? {} : { [name]: text(value, unit) }; // prettier-ignore
@@ -68,8 +70,8 @@ const some = (name: string, value: number | null, unit: string): { readonly [key
 function curvesOf(result: Result, begins: number, from: number, to: number, columns: number): Json {
   const time = Float64Array.from({ length: to }, (_, i) => begins + i * result.dt);
   const places = thinned(time, result.plate, columns, from, to).x.map((t) => Math.round((t - begins) / result.dt));
-  const of = (values: Float64Array): number[] => places.map((i) => rounded(values[i]!));
-  return { at: of(time), plate: of(result.plate), float: of(result.float), ...(result.stroke ? { stroke: of(result.stroke) } : {}) }; // prettier-ignore
+  const of = (values: Float64Array): number[] => places.map((i) => drawn(values[i]!));
+  return { at: places.map((i) => rounded(time[i]!)), plate: of(result.plate), float: of(result.float), ...(result.stroke ? { stroke: of(result.stroke) } : {}) }; // prettier-ignore
 }
 
 /** Densities up to what matters: where the float has no thousandth of its largest left, and three times that at least in reach. */
@@ -79,7 +81,7 @@ function spectraOf({ plate, float, stroke, dt, causes, by }: Result, deployment:
   let last = ofFloat.S.length - 1;
   while (last > 0 && ofFloat.S[last]! < largest / 1000) last--;
   const kept = Math.min(ofFloat.S.length, last + 2, mostLines);
-  const of = (values: Float64Array): number[] => [...values.subarray(0, kept)].map(rounded);
+  const of = (values: Float64Array): number[] => [...values.subarray(0, kept)].map(drawn);
   const setup = seaSetupOf(deployment);
   const twice = integrateTwice(highPass(setup.highPass));
   const keep = highPass(setup.highPass);

@@ -34,9 +34,10 @@ export function seaComparison(a: Named, b: Named, print: Print): Section {
             rows: like.map((one) => [m(one.float), print.quantity(one.period, 's', 3), told(one.a), told(one.b), chance(one.larger)]), // prettier-ignore
           },
       linePlot({
-        caption: `Each window: ${a.title} (filled) and ${b.title} (open)`,
+        caption: `Each window of ${a.title} (shaded; line: its mean ratio) and of ${b.title} (open; broken line)`,
         alt: `Motion of the plate against that of the float, ${a.title} and ${b.title}`,
         axes: ['float, significant double amplitude, m', 'plate, significant double amplitude, m'],
+        curves: ([[a, 'outline'], [b, 'hidden']] as const).map(([{ result: { windows } }, pen]) => through(windows, pen)), // prettier-ignore
         points: [
           ...a.result.windows.map(({ float, plate }) => ({ x: float, y: plate, fill: 'accent' as const })),
           ...b.result.windows.map(({ float, plate }) => ({ x: float, y: plate, fill: 'paper' as const })),
@@ -46,6 +47,13 @@ export function seaComparison(a: Named, b: Named, print: Print): Section {
       }),
     ],
   };
+}
+
+/** From the origin, with the mean ratio of all windows, over as far as they reach. */
+function through(windows: KeptSeaResult['windows'], pen: 'outline' | 'hidden') {
+  const ratio = windows.reduce((sum, { plate, float }) => sum + plate / float, 0) / windows.length;
+  const ends = [Math.min(...windows.map(({ float }) => float)), Math.max(...windows.map(({ float }) => float))];
+  return windows.length === 0 ? { x: [], y: [], pen } : { x: ends, y: ends.map((float) => ratio * float), pen };
 }
 
 /** A probability in words that do not claim more than three digits. */

@@ -1,7 +1,5 @@
 import type { Print } from '../print-in.ts';
 import { significant } from '../quantity/format-quantity.ts';
-import type { TankResult } from '../tank/identify.ts';
-import type { TankSetup } from '../tank/tank-setup.ts';
 import type { Plan } from '../water/lattice/plan.ts';
 import { waterReport } from '../water/water-report.ts';
 import { linePlot } from './line-plot.ts';
@@ -12,11 +10,22 @@ const mostAsked = 3;
 /** Cells along the longer side: within about a percent, and quick. */
 const cells = 60;
 
+/** What theory is laid beside: each run by itself, and all together. SI. */
+export interface TestedRuns {
+  readonly runs: readonly {
+    readonly amplitude: number;
+    readonly addedMass: number;
+    readonly dragCoefficient: number;
+  }[];
+  readonly addedMass: { readonly value: number };
+  readonly dragCoefficient: { readonly value: number };
+}
+
 /** Theory for a plate's own plan beside a test of it or of its model (`scale`: length of the plan over length tested), at the
  *  amplitudes tested, brought to the tank's size and density. */
 export function tankTheory(
-  { runs, addedMass, dragCoefficient }: TankResult,
-  { area, density }: TankSetup,
+  { runs, addedMass, dragCoefficient }: TestedRuns,
+  { area, density }: { readonly area: number; readonly density: number },
   plan: Plan,
   scale: number,
   print: Print,
@@ -75,8 +84,10 @@ export function tankTheory(
         kind: 'paragraph',
         text: `Tested, all runs together: added mass ${print.quantity(addedMass.value, 'kg')}, drag coefficient ${significant(dragCoefficient.value, 4)}. Where the two part by more than their spreads, look first at the record’s findings, at the walls of the tank and at whether this document is of the plate that was tested.`,
       },
-      picture('Added mass', 'added mass, kg', ({ fit }) => fit.inertia, [{ of: ({ mass }) => mass, pen: 'outline' }]),
-      picture('Drag coefficient', 'drag coefficient', ({ fit }) => fit.dragCoefficient, [
+      picture('Added mass', 'added mass, kg', ({ addedMass: own }) => own, [
+        { of: ({ mass }) => mass, pen: 'outline' },
+      ]),
+      picture('Drag coefficient', 'drag coefficient', ({ dragCoefficient: own }) => own, [
         { of: ({ drag }) => drag, pen: 'outline' },
         { of: ({ low }) => low, pen: 'hidden' },
         { of: ({ high }) => high, pen: 'hidden' },

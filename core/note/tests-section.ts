@@ -5,9 +5,11 @@ import type { Print } from '../print-in.ts';
 import { significant } from '../quantity/format-quantity.ts';
 import { testKey } from '../tank/test-key.ts';
 import { amplitudeOfForce } from '../water/amplitude-of-force.ts';
+import { planOfModel } from '../hydrodynamics/plan-of-model.ts';
 import { linePlot } from './line-plot.ts';
 import type { Block, Section } from './note.ts';
 import { tankCautions } from './tank-section.ts';
+import { tankTheory } from './tank-theory.ts';
 
 /** Tests with an accepted result, as the document keeps them, and what the design takes from them; none where there is none. */
 export function testsSection(model: Model, print: Print): Section[] {
@@ -17,7 +19,10 @@ export function testsSection(model: Model, print: Print): Section[] {
     {
       title: 'Tank tests',
       blocks: [...used(model, print), { kind: 'list', tone: 'caution', items: tankCautions }],
-      sections: accepted.map((test) => ({ title: test.title, blocks: oneTest(test, print) })),
+      sections: accepted.flatMap((test) => [
+        { title: test.title, blocks: oneTest(test, print) },
+        ...theoryOf(test, model, print),
+      ]),
     },
   ];
 }
@@ -42,6 +47,15 @@ function used(model: Model, print: Print): Block[] {
       text: `Beside the stated force: with these two numbers ${print.quantity(force, 'kN')} either way at ${print.quantity(service.wavePeriod.si, 's', 3)} is what still water does to the plate moved by ${print.quantity(amplitude, 'm', 3)} up and down. The stated force is what the checks take.`,
     },
   ];
+}
+
+/** Theory for this plate on the same pictures, where the design uses the test. */
+function theoryOf(test: TankTest, model: Model, print: Print): Section[] {
+  if (!test.result || model.document.testUsed?.test !== test.id) return [];
+  const { runs, addedMass, dragCoefficient } = test.result;
+  const tested = { runs: runs.map((run) => ({ amplitude: run.amplitude.si, addedMass: run.addedMass.si, dragCoefficient: run.dragCoefficient })), addedMass: { value: addedMass.value.si }, dragCoefficient }; // prettier-ignore
+  const { title, blocks } = tankTheory(tested, { area: test.setup.area.si, density: test.setup.density.si }, planOfModel(model), test.setup.scale, print); // prettier-ignore
+  return [{ title: `${test.title}: ${title.toLowerCase()}`, blocks }];
 }
 
 function oneTest(test: TankTest, print: Print): Block[] {

@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'react';
+import { recordsIn } from '../../core/document/records-in.ts';
 import type { PreviewView } from '../../core/engine/messages.ts';
 import { valueOf, type Answer } from '../../core/host/answer.ts';
 import type { DocumentLine } from '../../core/host/host-schema.ts';
@@ -8,6 +9,7 @@ import { localTime } from '../parts/local-time.ts';
 import { none } from '../state/none.ts';
 import { openFile } from '../state/open-file.ts';
 import { said } from '../state/said.ts';
+import type { Session } from '../state/session.ts';
 import { useSession } from '../state/session-context.ts';
 import { useWorkbench } from '../state/workbench.ts';
 import { texts } from '../texts.ts';
@@ -156,6 +158,16 @@ function Recent() {
 /** So many documents are shown at first. */
 const few = 8;
 
+/** Opens a copy of a sample; the records that its tests are of go into the store with it. */
+async function openSample(session: Session, name: string, text: string): Promise<void> {
+  for (const record of recordsIn(text)) {
+    const bytes = new Uint8Array(await (await fetch(`samples/${record}`)).arrayBuffer());
+    // without a store the sample opens all the same, and the sheet asks for the file
+    await session.host.keepRecord({ name: record, bytes });
+  }
+  await session.openText(name, text, null);
+}
+
 function Sample({ name }: { name: string }) {
   const session = useSession();
   const [sample, setSample] = useState<{ readonly text: string; readonly preview: PreviewView } | null>(null);
@@ -176,7 +188,7 @@ function Sample({ name }: { name: string }) {
         type="button"
         className="card"
         disabled={!sample}
-        onClick={() => sample && void said(() => session.openText(sample.preview.name, sample.text, null))}
+        onClick={() => sample && void said(() => openSample(session, sample.preview.name, sample.text))}
       >
         <span className="plan" aria-hidden="true">
           {sample?.preview.plan && <FigureView figure={sample.preview.plan} width={260} plain />}

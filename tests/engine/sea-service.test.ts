@@ -21,7 +21,7 @@ function opened(name: 'open' | 'closed', change: object = {}): SeaDeployment {
         title: name,
         record: record(`sea-${name}.csv`),
         second: { record: record(`sea-${name}-plate.csv`) },
-        setup: { ...{ highPass: '25 s', accelerationNoise: '0.01 m/s^2', strokeNoise: '4 mm', pressureNoise: '120 Pa' }, ...{ clock: '20 ms', density: '1025 kg/m^3', plateDepth: '30 m', waterDepth: '60 m', limit: '0.5 m' }, ...change }, // prettier-ignore
+        setup: { ...{ highPass: '25 s', accelerationNoise: '0.01 m/s^2', strokeNoise: '4 mm', pressureNoise: '120 Pa' }, ...{ clock: '20 ms', density: '1027 kg/m^3', plateDepth: '34 m', waterDepth: '62 m', limit: '0.5 m' }, ...change }, // prettier-ignore
       },
     ],
   }).sea[0]!;

@@ -15,8 +15,8 @@ const truth = (JSON.parse(readFileSync('samples/sea-deployments.truth.json', 'ut
 type Name = 'open' | 'closed';
 const setup: SeaSetup = {
   ...{ highPass: 25, axes: 'vertical', accelerationNoise: 0.01, plateNoise: null, strokeNoise: 0.004, forceNoise: 90 },
-  ...{ pressureNoise: 120, scaleError: 0.005, clock: 0.02, stiffness: null, arm: 0, lineLength: null, density: 1025 },
-  ...{ plateDepth: 30, waterDepth: 60, waveError: 0.05, by: null, limit: 0.5 },
+  ...{ pressureNoise: 120, scaleError: 0.005, clock: 0.02, stiffness: null, arm: 0, lineLength: null, density: 1027 },
+  ...{ plateDepth: 34, waterDepth: 62, waveError: 0.05, by: null, limit: 0.5 },
 };
 const file = (name: string) => ({ table: readTable(readFileSync(`samples/${name}.csv`, 'utf8')), reading: {} });
 const recorded = (name: Name, late: number | null = null) =>

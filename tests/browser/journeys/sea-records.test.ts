@@ -24,7 +24,7 @@ it('takes a deployment from its two files to how still the plate was, accepted a
   await look('sea-empty');
   await choose(t.add, 'samples/sea-closed.csv');
   await sheet.getByText('How still the plate was').waitFor();
-  for (const [field, typed] of [['accelerationNoise', '0.01 m/s^2'], ['strokeNoise', '4 mm'], ['pressureNoise', '120 Pa'], ['seaClock', '20 ms'], ['seaPlateDepth', '30 m'], ['seaBed', '60 m'], ['seaDensity', '1025 kg/m^3']] as const)
+  for (const [field, typed] of [['accelerationNoise', '0.01 m/s^2'], ['strokeNoise', '4 mm'], ['pressureNoise', '120 Pa'], ['seaClock', '20 ms'], ['seaPlateDepth', '34 m'], ['seaBed', '62 m'], ['seaDensity', '1027 kg/m^3']] as const)
     await window.kept(id, () => window.type(texts.fields[field][0], typed)); // prettier-ignore
   await choose(t.addSecond, 'samples/sea-closed-plate.csv');
   await sheet.getByText('Each way that the sensors allow;').waitFor();
