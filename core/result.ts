@@ -79,7 +79,7 @@ function resultRow(row: CheckRow): ResultRow {
 
 /** A source in one line: "EN 1993-1-8:2005, Table 3.4 (from memory)". */
 export function sourceText({ document, edition, clause, memory }: { document: string; edition?: string; clause?: string; memory?: boolean }): string {
-  const year = edition ? (/^\d{4}/.test(edition) ? `:${edition}` : `, ${edition} ed.`) : '';
+  const year = !edition ? '' : /^\d{4}/.test(edition) ? `:${edition}` : /^Rev/.test(edition) ? `, ${edition}` : `, ${edition} ed.`;
   return `${document}${year}${clause ? `, ${clause}` : ''}${memory ? ' (from memory)' : ''}`;
 }
 

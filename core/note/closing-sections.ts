@@ -1,15 +1,19 @@
 import type { Appraisal } from '../appraise.ts';
 import { checks } from '../checks/index.ts';
 import { sourceText } from '../result.ts';
+import { rowsInFull } from './check-sections.ts';
 import type { Section } from './note.ts';
 import type { NotePlace } from './revision-section.ts';
 
-/** The usual cautions, then those of the checks that were made. */
-export function cautionSection({ model, rows }: Appraisal): Section {
+/** The usual cautions, then those of the checks that were made and are not set out in full, where their own stand beside them. */
+export function cautionSection(appraisal: Appraisal): Section {
+  const { model, rows } = appraisal;
   const made = new Set(rows.filter(({ verdict }) => verdict !== 'not applicable').map(({ id }) => id));
+  const inFull = new Set(rowsInFull(appraisal).map(({ id }) => id));
   const titlesOf = new Map<string, string[]>();
   for (const { id, title, cautions } of checks)
-    if (made.has(id)) for (const caution of cautions) titlesOf.set(caution, [...(titlesOf.get(caution) ?? []), title]);
+    if (made.has(id) && !inFull.has(id))
+      for (const caution of cautions) titlesOf.set(caution, [...(titlesOf.get(caution) ?? []), title]);
   // A caution that several checks share is said once.
   const own = [...titlesOf].map(([caution, titles]) => (titles.length === 1 ? `${titles[0]}: ${caution}` : caution));
   const sealed = [...model.tubes.values()].some(({ flooded }) => !flooded);
@@ -35,25 +39,35 @@ export function cautionSection({ model, rows }: Appraisal): Section {
           'Execution class, welding procedures, bolt preload and inspection are assumed, not verified.',
           'This file asks to be read as an archive PDF (PDF/A-3, tagged); its conformance was not verified.',
           'A large margin on yield says nothing about life under a load that reverses with every wave: see the section on fatigue, and what in it cannot be judged.',
-          ...own,
         ],
       },
+      {
+        kind: 'paragraph',
+        text: 'Checks that are set out in full have their cautions beside them. Those of the other checks that were made:',
+        keep: true,
+      },
+      { kind: 'list', tone: 'caution', items: own },
     ],
   };
 }
 
-/** Every document that a made check or a factor cites, each once. */
+/** Every document that a made check or a factor cites, each once, with the places in it. */
 export function sourceSection({ model, rows }: Appraisal): Section {
   const made = new Set(rows.filter(({ verdict }) => verdict !== 'not applicable').map(({ id }) => id));
   const cited = checks
     .filter(({ id }) => made.has(id))
     .flatMap(({ source, second }) => [...source, ...second.source])
     .filter(({ safety }) => !safety || safety === model.basis.safety);
-  const texts = [
+  const places = new Map<string, Set<string>>();
+  for (const source of [
     ...cited,
     ...Object.values(model.basis.factors).map(({ source }) => source),
     ...model.basis.source,
-  ].map(sourceText);
+  ]) {
+    const document = sourceText({ ...source, clause: undefined, memory: false });
+    const place = `${source.clause ?? '–'}${source.memory ? ' (from memory)' : ''}`;
+    places.set(document, (places.get(document) ?? new Set()).add(place));
+  }
   return {
     title: 'Sources',
     blocks: [
@@ -62,10 +76,21 @@ export function sourceSection({ model, rows }: Appraisal): Section {
         tone: 'small',
         text: '“From memory” marks a rule or value that was not read in the document itself while this program was made: look it up before relying on it.',
       },
-      { kind: 'list', items: [...new Set(texts)].sort() },
+      {
+        kind: 'table',
+        caption: 'What is cited, and where in it',
+        columns: [
+          { title: 'Document', width: 0.34 },
+          { title: 'Place', width: 0.66 },
+        ],
+        rows: [...places].sort(byWords).map(([document, at]) => [document, [...at].sort(words.compare).join('; ')]),
+      },
     ],
   };
 }
+
+const words = new Intl.Collator('en', { numeric: true });
+const byWords = ([a]: readonly [string, unknown], [b]: readonly [string, unknown]): number => words.compare(a, b);
 
 /** Who took which step, where the register says so; the rest is left open to write in. */
 export function signOffSection({ revision }: NotePlace): Section {
