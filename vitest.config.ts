@@ -10,6 +10,9 @@ const inBrowser = ['tests/browser/**/*.test.ts'];
 /** Tests that start the bundled main process against a double of Electron, each window a page in a browser. */
 const inElectron = ['tests/electron/**/*.test.ts'];
 
+/** A program that is started by its import must be imported by Node itself. */
+const importedByNode = { external: [/build.bundled.tests/] };
+
 export default defineConfig({
   test: {
     testTimeout: 120_000,
@@ -37,8 +40,7 @@ export default defineConfig({
           include: inElectron,
           sequence: { groupOrder: 1 },
           fileParallelism: false,
-          // A program that is started by its import must be imported by Node itself.
-          server: { deps: { external: [/build.bundled.tests/] } },
+          server: { deps: importedByNode },
         },
       },
       {
@@ -49,6 +51,7 @@ export default defineConfig({
           sequence: { groupOrder: 2 },
           globalSetup: ['tests/browser/support/bundle-once.ts'],
           isolate: false,
+          server: { deps: importedByNode },
           testTimeout: 600_000,
           expect: { poll: { timeout: 180_000, interval: 100 } },
         },
