@@ -16,6 +16,7 @@ const numbers = /\[\s+-?\d[\d.e\s,-]*\]/g;
 export async function makeTestedSample(): Promise<void> {
   const middle = JSON.parse(await readFile('samples/middle.stillplate.json', 'utf8')) as Record<string, unknown> & {
     readonly project: object;
+    readonly hydrodynamics: object;
     readonly options: readonly { readonly id: string }[];
   };
   const tank = {
@@ -48,6 +49,7 @@ export async function makeTestedSample(): Promise<void> {
     ...middle,
     project: { ...middle.project, name: 'Harrow Deep buoy, as tested', number: 'HD-015' },
     options: middle.options.slice(0, 1),
+    hydrodynamics: { ...middle.hydrodynamics, system: { stiffness: '25 kN/m', damping: '30 kN*s/m', link: 'line', float: { mass: '40 t', damping: '12 kN*s/m', waterline: '12 m^2', draught: '1.5 m' }, source: 'invented for the demo' } }, // prettier-ignore
     chosen: null,
     tests,
     testUsed: { test: 'model', reason: 'a model of this plate, driven at the amplitudes of the site (invented)' },

@@ -30,6 +30,11 @@ export interface RecordCalls {
     readonly takes: OfTest & { readonly raw: RawDocument; readonly option: string | null };
     readonly gives: Section;
   };
+  /** The motion left over in the stated sea; float and power take-off are stated. Takes seconds. */
+  readonly motion: {
+    readonly takes: { readonly raw: RawDocument; readonly option: string | null; readonly units: UnitSystem };
+    readonly gives: Section;
+  };
   /** How the files of a deployment in the sea read, before anything is accepted. */
   readonly lookSea: { readonly takes: OfDeployment; readonly gives: readonly Section[] };
   /** How still the plate was, and what the document keeps of it once it is accepted. */

@@ -6,9 +6,11 @@ import type { TankTest } from '../document/tests-field.ts';
 import { planOfModel } from '../hydrodynamics/plan-of-model.ts';
 import { delaySection } from '../note/delay-section.ts';
 import { firstLook } from '../note/first-look.ts';
+import { motionSection } from '../note/motion-section.ts';
 import { tankComparison } from '../note/tank-comparison.ts';
 import { tankSection } from '../note/tank-section.ts';
 import { tankTheory } from '../note/tank-theory.ts';
+import { modelOfOption } from '../options/model-of-option.ts';
 import { printIn } from '../print-in.ts';
 import { readTable, type Table } from '../record/read-table.ts';
 import { textOfRecord } from '../record/text-of-record.ts';
@@ -77,6 +79,7 @@ export function createRecordService(): Calls {
       const ways = delayWays(tableOf(test.record), air ? tableOf(air.record) : null, test);
       return { section: delaySection(ways), ways };
     },
+    motion: ({ raw, option, units }) => motionSection(modelOfOption(raw, readDocument(raw), option), printIn(units)),
     compare: ({ test, other, units }) =>
       tankComparison([test, reduced(test).result], [other, reduced(other).result], printIn(units)),
     predict: ({ test, raw, option, units }) => {

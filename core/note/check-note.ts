@@ -22,6 +22,7 @@ import { assumptionSection, inputSection } from './input-sections.ts';
 import { loadSection } from './load-section.ts';
 import { massSection } from './mass-section.ts';
 import { deploymentsSection } from './deployments-section.ts';
+import { motionSection } from './motion-section.ts';
 import { testsSection } from './tests-section.ts';
 import type { Model } from '../model.ts';
 import { searchSection } from './search-section.ts';
@@ -48,6 +49,7 @@ export function checkNote(
   const { project, paper, units } = model.document;
   const print = printIn(units);
   const closing = closingSection(model, print);
+  const motionLeft = model.document.hydrodynamics?.system ? motionSection(model, print) : null;
   const titleBlock = [
     ['Project', project.name],
     ['Number', project.number],
@@ -78,6 +80,7 @@ export function checkNote(
       loadSection(model, print),
       hydrodynamicsSection(model, print),
       ...(closing ? [closing] : []),
+      ...(motionLeft ? [motionLeft] : []),
       ...testsSection(model, print),
       ...deploymentsSection(model, print),
       fatigueSection(model, appraisal.rows, print),

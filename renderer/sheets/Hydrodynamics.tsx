@@ -5,6 +5,7 @@ import type { Json } from '../../core/document/edit.ts';
 import { useField } from '../state/use-field.ts';
 import { useHydrodynamics } from '../state/use-hydrodynamics.ts';
 import { texts } from '../texts.ts';
+import { MotionPart } from './MotionPart.tsx';
 
 const t = texts.hydrodynamics;
 const source: FieldSpec = { at: ['source'], takes: 'text', label: 'Source', help: t.sourceHelp };
@@ -49,6 +50,7 @@ export function HydrodynamicsSheet() {
       {section && <SectionView section={section} level={2} />}
       {section && closing === undefined && current && <p className="quiet">{t.closing}</p>}
       {closing && <SectionView section={closing} level={2} />}
+      <MotionPart />
     </>
   );
 }

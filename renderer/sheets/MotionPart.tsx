@@ -1,0 +1,69 @@
+import { FieldGroup } from '../parts/FieldGroup.tsx';
+import { FieldList, type FieldSpec } from '../parts/FieldList.tsx';
+import { SectionView } from '../parts/Blocks.tsx';
+import { askRecords } from '../engine/record-client.ts';
+import { useField } from '../state/use-field.ts';
+import { useAwaited } from '../state/use-record.ts';
+import { useWorkbench } from '../state/workbench.ts';
+import { texts } from '../texts.ts';
+import { Answer } from './Answer.tsx';
+
+const t = texts.motionLeft;
+const link: readonly FieldSpec[] = [
+  { at: ['stiffness'], takes: 'stiffness', label: t.stiffness[0], help: t.stiffness[1] },
+  { at: ['damping'], takes: 'damping', label: t.damping[0], help: t.damping[1], optional: true },
+  { at: ['link'], takes: ['line', 'strut'], label: t.link[0], help: t.link[1] },
+  { at: ['source'], takes: 'text', label: t.source[0], help: t.source[1] },
+];
+const float: readonly FieldSpec[] = [
+  { at: ['mass'], takes: 'mass', label: t.floatMass[0], help: t.floatMass[1] },
+  { at: ['damping'], takes: 'damping', label: t.floatDamping[0], help: t.floatDamping[1] },
+  { at: ['waterline'], takes: 'area', label: t.waterline[0], help: t.waterline[1] },
+  { at: ['draught'], takes: 'length', label: t.draught[0], help: t.draught[1] },
+];
+const blankFloat = { mass: '20 t', damping: '10 kN*s/m', waterline: '8 m^2', draught: '1 m' };
+
+/** Float and power take-off over the plate, and the motion that they leave it in the stated sea. */
+export function MotionPart() {
+  const system = useField(['hydrodynamics', 'system']);
+  const hasFloat = useField(['hydrodynamics', 'system', 'float']);
+  const view = useWorkbench(({ document }) => document);
+  const ready = view !== null && view.faults.length === 0 && system.raw !== undefined && system.raw !== null;
+  const key = ready ? JSON.stringify(['motion', view.option, view.raw]) : null;
+  const asked = useAwaited(key, () =>
+    askRecords('motion', { raw: view!.raw, option: view!.option, units: view!.read?.units ?? 'metric' }),
+  );
+  if (system.raw === undefined || system.raw === null)
+    return (
+      <FieldGroup title={t.title}>
+        <button type="button" onClick={() => system.set({ stiffness: '20 kN/m', link: 'line', source: texts.hydrodynamics.toBeStated })}>
+          {texts.hydrodynamics.state(t.title)}
+        </button>
+      </FieldGroup>
+    ); // prettier-ignore
+  return (
+    <>
+      <FieldGroup title={t.title}>
+        <FieldList path={['hydrodynamics', 'system']} of={link} />
+        {hasFloat.raw === undefined || hasFloat.raw === null ? (
+          <button type="button" onClick={() => hasFloat.set(blankFloat)}>
+            {texts.hydrodynamics.state(t.float)}
+          </button>
+        ) : (
+          <>
+            <FieldList path={['hydrodynamics', 'system', 'float']} of={float} />
+            <button type="button" className="plain small" onClick={hasFloat.clear}>
+              {texts.hydrodynamics.takeOut(t.float)}
+            </button>
+          </>
+        )}
+        <button type="button" className="plain small" onClick={system.clear}>
+          {texts.hydrodynamics.takeOut(t.title)}
+        </button>
+      </FieldGroup>
+      <Answer answer={asked} waiting={ready ? t.reading : null}>
+        {(section) => <SectionView section={section} level={2} />}
+      </Answer>
+    </>
+  );
+}
