@@ -219,6 +219,7 @@ export const texts = {
     allowances: 'Mass that is not drawn',
     water: 'Water',
     service: 'Force of the water in service',
+    panelShares: 'Share of each panel',
     shape: 'How the force is spread',
     crossing: 'Crossing the surface',
     liftOut: 'Lifting out of the water',
@@ -1211,6 +1212,10 @@ export const texts = {
     middleOverMean: [
       'Middle over mean',
       'Pressure in the middle of the plate over its mean. The worse of this shape and shares by area decides.',
+    ],
+    panelShares: [
+      'Shares by',
+      'The flow about the plate gives middle panels more of the inertia, and panels at edges and gaps more of the drag; each panel is then judged with its worst share. Needs the motion on the sheet Hydrodynamics.',
     ],
     source: ['Source', 'Where the number comes from; it is printed beside it.'],
     crossingSpeed: ['Speed through the surface', 'Speed of the plate against the moving surface when it goes through.'],

@@ -15,6 +15,7 @@ const words: Readonly<Record<string, string>> = {
   wavePeriod: 'wave period',
   cyclesPerYear: 'cycles a year',
   pressureShape: 'pressure shape',
+  panelShares: 'shares of panels',
   middleOverMean: 'middle over mean',
   liftOut: 'lifting out',
   liftInAir: 'lift in air',

@@ -346,6 +346,8 @@ const loads = z.strictObject({
   service,
   /** Middle over mean of the pressure on the plate, for the stated shape beside the plan-area share. */
   pressureShape: z.strictObject({ middleOverMean: z.number().min(1).max(3), source: text }).optional(),
+  /** By what each panel's part of the force is found: plan area and pressure shape, or the flow about the plate as well. */
+  panelShares: z.enum(['area and shape', 'area, shape and flow']).optional(),
   crossing: z
     .strictObject({
       speed: quantity('speed'),

@@ -3,7 +3,7 @@ import { bytesToHex } from '@noble/hashes/utils.js';
 import { appraise } from '../appraise.ts';
 import { readDocument } from '../document/read-document.ts';
 import type { TankTest } from '../document/tests-field.ts';
-import { planOfModel } from '../hydrodynamics/plan-of-model.ts';
+import { planInWater } from '../geometry/plan-in-water.ts';
 import { delaySection } from '../note/delay-section.ts';
 import { firstLook } from '../note/first-look.ts';
 import { motionSection } from '../note/motion-section.ts';
@@ -90,7 +90,13 @@ export function createRecordService(): Calls {
         addedMass: fit.inertia,
         dragCoefficient: fit.dragCoefficient,
       }));
-      return tankTheory({ ...result, runs }, tankSetupOf(test), planOfModel(model), test.setup.scale, printIn(units));
+      return tankTheory(
+        { ...result, runs },
+        tankSetupOf(test),
+        planInWater(model.geometry),
+        test.setup.scale,
+        printIn(units),
+      );
     },
   };
 }

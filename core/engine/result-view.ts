@@ -126,7 +126,7 @@ export interface BayView {
   /** Key of the panel that closes it, and its design; null for an open bay. */
   readonly panel: string | null;
   readonly design: string | null;
-  readonly share: { readonly area: string; readonly shape: string } | null;
+  readonly share: { readonly area: string; readonly shape: string; readonly flow: string | null } | null;
 }
 
 export interface FindingView {
@@ -211,7 +211,7 @@ export function resultView(appraisal: Appraisal, current = true): ResultView {
         opening,
         panel: panel?.id ?? null,
         design: panel?.designName ?? null,
-        share: share ? { area: percent(share.area), shape: percent(share.shape) } : null,
+        share: share ? { area: percent(share.area), shape: percent(share.shape), flow: share.flow && percent(share.flow.peak) } : null, // prettier-ignore
       };
     }),
     tubes: [...model.tubes.values()].map(({ id, set, section, flooded }) => ({

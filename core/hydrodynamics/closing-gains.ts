@@ -8,7 +8,7 @@ import { waterDensityOf } from '../water/sea-water.ts';
 import { heaveCurve, type CurvePoint } from './heave-curve.ts';
 import { curveParts } from './hydrodynamics-of.ts';
 import { openGrid } from './open-grid.ts';
-import { planOfModel } from './plan-of-model.ts';
+import { planInWater } from '../geometry/plan-in-water.ts';
 
 /** The open grid with one bay closed after the other. SI. */
 export interface ClosingGains {
@@ -29,7 +29,7 @@ const remembered = boundedMemo<ClosingGains>(12);
  * plate, bays closed without vents. Without a stated motion nothing is moved.
  */
 export function closingGains(model: Model): ClosingGains {
-  const plan = planOfModel(openGrid(model));
+  const plan = planInWater(openGrid(model).geometry);
   const bays = Object.fromEntries(model.geometry.bays.map(({ id, opening }) => [id, opening]));
   const density = waterDensityOf(model.document);
   const amplitude = model.document.hydrodynamics?.motion?.amplitude.si ?? null;
@@ -65,7 +65,7 @@ const shutting = (plan: Plan, bays: Readonly<Record<string, Rectangle>>, closed:
 export function curveClosed(model: Model, closed: readonly string[]): readonly CurvePoint[] {
   const amplitude = model.document.hydrodynamics?.motion?.amplitude.si;
   if (amplitude === undefined) return [];
-  const plan = planOfModel(openGrid(model));
+  const plan = planInWater(openGrid(model).geometry);
   const bays = Object.fromEntries(model.geometry.bays.map(({ id, opening }) => [id, opening]));
   const density = waterDensityOf(model.document);
   const lattice = plateLattice(plan, wellPlaced(plan, cells));

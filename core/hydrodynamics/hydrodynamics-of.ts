@@ -9,7 +9,7 @@ import { waterReport, type WaterReport } from '../water/water-report.ts';
 import { grownPlan, marineGrowth, type Growth } from './grown-plan.ts';
 import { heaveCurve, type CurvePoint } from './heave-curve.ts';
 import { openGrid } from './open-grid.ts';
-import { planOfModel } from './plan-of-model.ts';
+import { planInWater } from '../geometry/plan-in-water.ts';
 import { seaAtPlate, type SeaAtPlate } from './sea-at-plate.ts';
 
 /** What the water does to the plate of a model, as its document describes the water. SI. */
@@ -35,7 +35,7 @@ const remembered = boundedMemo<HydrodynamicsReport>(24);
 /** Options that differ in thickness or bolts alone have one plan, and the water sees no more than that: it is solved once. */
 export const hydrodynamicsOf = (model: Model): HydrodynamicsReport => {
   const { water, hydrodynamics } = model.document;
-  const seen = [planOfModel(model), planOfModel(openGrid(model)), water, { ...hydrodynamics, system: null }];
+  const seen = [planInWater(model.geometry), planInWater(openGrid(model).geometry), water, { ...hydrodynamics, system: null }];
   const bays = model.geometry.bays.map(({ id, opening }) => [id, opening]);
   return remembered(JSON.stringify([...seen, bays]), () => reckoned(model));
 };
@@ -48,7 +48,7 @@ function reckoned(model: Model): HydrodynamicsReport {
     ? marineGrowth(water.depth.si, hydrodynamics.growth.years, water.latitude?.si ?? null)
     : null;
   const grown = (plan: Plan): Plan => (growth && growth.thickness > 0 ? grownPlan(plan, growth.thickness) : plan);
-  const plan = grown(planOfModel(model));
+  const plan = grown(planInWater(model.geometry));
   const aboveBed = bed ? bed.si - water.depth.si : null;
   const report = waterReport(plan, {
     density,
@@ -69,7 +69,7 @@ function reckoned(model: Model): HydrodynamicsReport {
   const own = motion.amplitude.si;
   const curve = heaveCurve(plan, lattice, density, curveParts.map((part) => part * own), solid); // prettier-ignore
   const stated = curve.find(({ point }) => point.amplitude === own);
-  const bare = grown(planOfModel(openGrid(model)));
+  const bare = grown(planInWater(openGrid(model).geometry));
   const bareAt = heaveCurve(bare, lattice, density, [own / 10, own], solid).find(
     ({ point }) => point.amplitude === own,
   );

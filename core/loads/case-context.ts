@@ -7,6 +7,7 @@ import type { PlateLoads } from './plate-loads.ts';
 import type { Situation } from './situation.ts';
 import type { SupportSet } from './support-set.ts';
 import type { Supports } from './supports.ts';
+import type { WaterShare } from './water-shares.ts';
 
 export interface HeldBy {
   readonly set: SupportSet;
@@ -20,6 +21,8 @@ export interface CaseContext {
   readonly geometry: Geometry;
   readonly mass: MassReport;
   readonly plate: PlateLoads;
+  /** Each field's share by the flow, where the document chooses it. */
+  readonly flow: ReadonlyMap<string, WaterShare> | null;
   readonly suspension: HeldBy;
   /** Pad eyes if there are any, else the suspension. */
   readonly lifting: HeldBy;

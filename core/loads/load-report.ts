@@ -14,6 +14,7 @@ import { pressureShape } from './pressure-shape.ts';
 import { serviceCases, serviceSwing } from './service-cases.ts';
 import { serviceForce } from './service-force.ts';
 import type { LoadReport } from './situation.ts';
+import { waterShares } from './water-shares.ts';
 import { supportSets, type SupportSet } from './support-set.ts';
 import { Supports } from './supports.ts';
 import { deckCase, liftInAirCase } from './weight-cases.ts';
@@ -48,7 +49,12 @@ export function loadReport(
   });
   const held = (name: SupportSet['name']): HeldBy | null => heldBy.find(({ set }) => set.name === name) ?? null;
   const suspension = held('suspension')!;
+  const flow =
+    document.loads.panelShares === 'area, shape and flow'
+      ? waterShares(geometry, [...plate.shares.fields, ...plate.shares.doubled], document)
+      : null;
   const context: CaseContext = {
+    flow,
     document,
     basis,
     geometry,
@@ -77,7 +83,12 @@ export function loadReport(
     liftInAirCase(context),
     deckCase(context),
   ];
-  const share = ({ part, area }: FieldShare) => ({ area: part.area, shape: part.shape, solid: area });
+  const share = ({ bay, part, area }: FieldShare) => ({
+    area: part.area,
+    shape: part.shape,
+    solid: area,
+    flow: flow?.get(bay) ?? null,
+  });
   return {
     situations: cases.flatMap(({ situations }) => situations),
     swing: serviceSwing(context, service),
@@ -85,6 +96,11 @@ export function loadReport(
     definition: [
       ...service.definition,
       `The force is shared by plan area, and by a pressure ${middleOverMean} times its mean in the middle of the plate (${stated ? stated.source : 'a stated assumption until the water is computed'}); each panel takes the larger.`,
+      ...(flow
+        ? [
+            `Beside them each panel has its share by the flow about the plate: of inertia by potential flow, of drag the larger of area and edge-weighted area a quarter cycle later, the worst phase of the cycle${document.hydrodynamics?.motion ? '' : ' (no motion is stated: the larger of the two)'}. Panels and their fixings take the largest of all shares; tubes and grid are solved with area and shape, each of which is the whole force.`,
+          ]
+        : []),
       'It acts on the solid plan area: a hole or notch that opens into a bay carries none, one over a tube hands it to the tube. The plates of panels are checked as if the pressure acted on their holes too.',
     ],
     forceHoldsWeight: service.holdsWeight,

@@ -95,7 +95,7 @@ interface Loss {
 
 /** Both shares, and of each panel lost in turn both shares; or of the whole plate. */
 function serviceCase(context: CaseContext, service: ServiceForce, direction: Direction, loss: Loss): CaseInput {
-  const { plate, factor, suspension, geometry } = context;
+  const { plate, factor, suspension, geometry, flow } = context;
   const { fields } = plate;
   const accidental = loss.loadCase !== undefined;
   const sign = direction === 'up' ? 1 : -1;
@@ -139,9 +139,11 @@ function serviceCase(context: CaseContext, service: ServiceForce, direction: Dir
   const lostPanels = loss.lostPanels ?? [null];
   const loadings = lostPanels.flatMap((lost) => spreads.map((of) => loading(of, lost)));
 
-  const shares = fields.map(({ panel, part }) => {
+  const shares = fields.map(({ bay, panel, part }) => {
     const others = lostPanels.filter((lost) => lost !== null && lost !== panel);
     return Math.max(
+      // What a lost panel carried goes to the others by their area.
+      (flow?.get(bay)?.peak ?? 0) / (1 - others.reduce((most, lost) => Math.max(most, partOf(lost, 'area')), 0)),
       ...spreads.map((of) => part[of] / (1 - others.reduce((most, lost) => Math.max(most, partOf(lost, of)), 0))),
     );
   });

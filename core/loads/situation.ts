@@ -1,3 +1,4 @@
+import type { WaterShare } from './water-shares.ts';
 import type { Finding } from '../finding.ts';
 import type { CrossingActions } from './crossing-actions.ts';
 import type { PlateLoads } from './plate-loads.ts';
@@ -130,7 +131,16 @@ export interface LoadReport {
   readonly forceHoldsWeight: boolean;
   /** Shares of each panel field by plan area and by stated shape, summing to one with the tubes' own share; and the plan
    *  area on which its pressure acts, m². */
-  readonly shares: ReadonlyMap<string, { readonly area: number; readonly shape: number; readonly solid: number }>;
+  readonly shares: ReadonlyMap<
+    string,
+    {
+      readonly area: number;
+      readonly shape: number;
+      readonly solid: number;
+      /** By the flow, where the document chooses it. */
+      readonly flow: WaterShare | null;
+    }
+  >;
   /** Share of the tubes' own plan area. */
   readonly tubeShare: { readonly area: number; readonly shape: number };
   readonly findings: readonly Finding[];

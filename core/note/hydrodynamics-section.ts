@@ -115,7 +115,7 @@ function waves({ document }: Model, { sea, growth }: HydrodynamicsReport, print:
   ];
 }
 
-function shares({ geometry }: Model, { report: { quantities } }: HydrodynamicsReport): Block[] {
+function shares({ geometry, document }: Model, { report: { quantities } }: HydrodynamicsReport): Block[] {
   const percent = (id: string): string => {
     const q = quantities[id];
     return q ? `${significant(100 * q.value, 3)} %` : 'not judged';
@@ -123,7 +123,7 @@ function shares({ geometry }: Model, { report: { quantities } }: HydrodynamicsRe
   return [
     {
       kind: 'table',
-      caption: 'Shares of the bays in the force of the plate: of inertia by potential flow; of drag, a quarter cycle later, the larger of area and edge-weighted area. Loads of this note take the area share', // prettier-ignore
+      caption: `Shares of the bays in the force of the plate: of inertia by potential flow; of drag, a quarter cycle later, the larger of area and edge-weighted area. Loads of this note take ${document.loads.panelShares === 'area, shape and flow' ? 'them beside area and pressure shape, the worst for each panel' : 'area and pressure shape only'}`, // prettier-ignore
       columns: [
         { title: 'Bay', width: 0.22 },
         { title: 'Of area', width: 0.26, align: 'right' },

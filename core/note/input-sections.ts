@@ -22,7 +22,7 @@ export function assumptionSection(model: Model, print: Print): Section {
           'Panels bend as thin plates with small deflection. Pressed on, a panel bears along the tubes’ flats; pulled off, a bolted panel hangs on its bolts alone.',
           'Bolts, welds and tube walls carry the edge moment of a held edge whether or not the panel relies on it, and the in-plane pull of edges that cannot slide.',
           `The grid is solved as beams in one plane, joints rigid${grid.arrangement === 'stacked' ? '; that cross tubes lie on top of the main tubes is not in it' : ''}. Panels give the grid no stiffness.`,
-          `The pressure shape on the plate is ${model.document.loads.pressureShape ? `stated (${model.document.loads.pressureShape.source})` : 'assumed: middle 1.5 times the mean'}; each panel takes the worse of that and its plan-area share.`,
+          `The pressure shape on the plate is ${model.document.loads.pressureShape ? `stated (${model.document.loads.pressureShape.source})` : 'assumed: middle 1.5 times the mean'}; each panel takes the worse of that and its plan-area share${model.document.loads.panelShares === 'area, shape and flow' ? ', or its share by the flow where that is worse still' : ''}.`,
           `Strengths are taken at the end of life: ${protection.lossPerFace.source}.`,
           'Fabrication to EN 1090-2 execution class 3 or its equal, with weld inspection to match, is assumed; another class needs another look.',
           'Hydrodynamic loads of a gapped plate are uncertain by a factor of two or more without tests at the right amplitude.',

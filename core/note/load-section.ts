@@ -68,9 +68,37 @@ export function loadSection(model: Model, print: Print): Section {
         0,
       ),
     });
+  blocks.push(...flowShares(model));
   const designs = firstOfEachDesign(geometry.panels);
   for (const panel of designs) blocks.push(loadPathFigure(model, panel));
   return { title: 'Loads', blocks };
+}
+
+/** Which share governs each panel, and what plain area would give; nothing where the document leaves the flow out. */
+function flowShares({ loads, geometry }: Model): Block[] {
+  const percent = (part: number): string => `${significant(100 * part, 3)} %`;
+  const rows = geometry.bays.flatMap(({ id }) => {
+    const share = loads.shares.get(id);
+    if (!share?.flow) return [];
+    const { area, shape, flow } = share;
+    const most = Math.max(area, shape, flow.peak);
+    const governs = most === flow.peak ? 'flow' : most === shape ? 'shape' : 'area';
+    return [[id, percent(area), percent(shape), percent(flow.inertia), percent(flow.drag), percent(flow.peak), governs, significant(most / area, 3)]]; // prettier-ignore
+  });
+  if (rows.length === 0) return [];
+  return [
+    {
+      kind: 'table',
+      caption: 'Which share each panel is judged with, of the peak force of the plate. Worst phase: inertia and drag in the stated motion, at their own phases, worst of low, best and high drag. Last: panel and fixings carry so many times what plain area would give', // prettier-ignore
+      columns: [
+        { title: 'Bay', width: 0.1 },
+        ...['Area', 'Shape', 'Inertia', 'Drag', 'Worst phase'].map((title) => ({ title, width: 0.13, align: 'right' as const })),
+        { title: 'Governs', width: 0.12 },
+        { title: 'Over area', width: 0.13, align: 'right' },
+      ],
+      rows,
+    },
+  ]; // prettier-ignore
 }
 
 /** A residual of rounding has an order of magnitude and no more. */

@@ -1,4 +1,4 @@
-import { planOfModel } from '../hydrodynamics/plan-of-model.ts';
+import { planInWater } from '../geometry/plan-in-water.ts';
 import type { Model } from '../model.ts';
 import { boundedMemo } from '../solve/bounded-memo.ts';
 import { openAreaRule } from '../water/added-mass-rules.ts';
@@ -33,7 +33,7 @@ const memo = boundedMemo<{ still: number; solid: number }>(64);
  * larger of that in still water (lattice) and that by the open-area rule, which stands for large motions, and never more than solid.
  */
 export function liftWater(model: Pick<Model, 'geometry'>, density: number): LiftWater {
-  const plan = planOfModel(model);
+  const plan = planInWater(model.geometry);
   const { x0, x1, y0, y1 } = outlineOf(plan);
   const [a, b] = [Math.min(x1 - x0, y1 - y0), Math.max(x1 - x0, y1 - y0)];
   const { still, solid } = memo(JSON.stringify([plan, density]), () => onLattice(plan, density));

@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { resolve } from 'node:path';
 import { appraise } from '../../core/appraise.ts';
-import { planOfModel } from '../../core/hydrodynamics/plan-of-model.ts';
+import { planInWater } from '../../core/geometry/plan-in-water.ts';
 import { grownPlan, marineGrowth } from '../../core/hydrodynamics/grown-plan.ts';
 import { printedUnit, quantityText } from '../../core/quantity/format-quantity.ts';
 import { refusal } from '../../core/refusal.ts';
@@ -138,7 +138,7 @@ async function ofDocument(
   const { water, units } = model.document;
   if (bed !== null && bed <= water.depth.si)
     throw refusal({ what: 'The sea bed lies above the plate', where: { option: '--bed' }, mend: 'Give the depth of the bed below the surface.' }); // prettier-ignore
-  const plan = planOfModel(model);
+  const plan = planInWater(model.geometry);
   const years = values.growth === undefined ? 0 : wholeNumber('--growth', values.growth, 0, 100);
   const growth = marineGrowth(water.depth.si, years, water.latitude?.si ?? null).thickness;
   const height = values['wave-height'] === undefined ? null : positiveOption('--wave-height', values['wave-height'], 'length'); // prettier-ignore

@@ -47,6 +47,14 @@ export function LoadsSheet() {
         <NumberField path={['loads', 'pressureShape', 'middleOverMean']} {...fieldTexts('middleOverMean')} />
         <TextField path={['loads', 'pressureShape', 'source']} {...fieldTexts('source')} />
       </Optional>
+      <FieldGroup title={texts.groups.panelShares}>
+        <ChoiceField
+          path={['loads', 'panelShares']}
+          {...fieldTexts('panelShares')}
+          choices={asChoices(['area, shape and flow'])}
+          none="area and shape"
+        />
+      </FieldGroup>
       <FieldGroup title={texts.groups.water}>
         <QuantityField path={['water', 'depth']} kind="length" {...fieldTexts('depth')} />
         <QuantityField path={['water', 'density']} kind="density" {...fieldTexts('density')} optional />

@@ -1,10 +1,9 @@
-import type { Panel, Tube } from '../geometry/geometry.ts';
-import { tubeRectangle } from '../geometry/plan-areas.ts';
-import type { Model } from '../model.ts';
+import type { Geometry, Panel, Tube } from './geometry.ts';
+import { tubeRectangle } from './plan-areas.ts';
 import type { Hole, Plan, Rectangle } from '../water/lattice/plan.ts';
 
 /** What a plate looks like to the water: tubes as they are cut, panels less their notches, holes that no bolt fills and no tube covers. */
-export function planOfModel({ geometry }: Pick<Model, 'geometry'>): Plan {
+export function planInWater(geometry: Geometry): Plan {
   const tubes = [...geometry.mainTubes, ...geometry.crossTubes];
   const steel = tubes.flatMap((tube) => tube.pieces.map(([from, to]) => tubeRectangle({ ...tube, from, to })));
   const covered = ({ x, y }: Hole): boolean => steel.some((r) => x > r.x0 && x < r.x1 && y > r.y0 && y < r.y1);

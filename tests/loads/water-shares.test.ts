@@ -1,0 +1,67 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { readDocument, type RawDocument } from '../../core/document/read-document.ts';
+import { loadSection } from '../../core/note/load-section.ts';
+import { modelOfOption } from '../../core/options/model-of-option.ts';
+import { printIn } from '../../core/print-in.ts';
+
+const middle = JSON.parse(readFileSync('samples/middle.stillplate.json', 'utf8')) as RawDocument & {
+  loads: Record<string, unknown>;
+  hydrodynamics: Record<string, unknown>;
+};
+const modelWith = (panelShares: string | undefined, more: object = {}, option: string | null = null) => {
+  const raw = {
+    ...middle,
+    loads: { ...middle.loads, ...(panelShares ? { panelShares } : {}) },
+    ...more,
+  } as RawDocument;
+  return modelOfOption(raw, readDocument(raw), option);
+};
+const flow = modelWith('area, shape and flow');
+const plain = modelWith(undefined);
+const share = (bay: string) => flow.loads.shares.get(bay)!;
+const pressure = (model: typeof flow, bay: string) =>
+  Math.abs(model.loads.situations.find(({ id }) => id === 'service-down')!.pressures.get(bay)!);
+
+describe('each panel’s share by the flow', () => {
+  it('stands beside area and shape where the document chooses it, and nowhere else', () => {
+    expect([...plain.loads.shares.values()].every(({ flow: none }) => none === null)).toBe(true);
+    expect(JSON.stringify(loadSection(plain, printIn('metric')))).not.toContain('Worst phase');
+    expect(JSON.stringify(loadSection(flow, printIn('metric')))).toContain('Worst phase');
+  });
+
+  it('gives middle panels more of the inertia than their area, and end panels less (elliptic pressure: 4/π of the mean in the middle)', () => {
+    expect(share('A3').flow!.inertia).toBeGreaterThan(1.1 * share('A3').area);
+    expect(share('A1').flow!.inertia).toBeLessThan(share('A1').area);
+  });
+
+  it('is the same for bays that mirror each other, within a tenth of a percent of the plate', () => {
+    for (const [a, b] of [['A1', 'A6'], ['A3', 'A4'], ['A2', 'A5']] as const)
+      expect(Math.abs(share(a).flow!.peak - share(b).flow!.peak)).toBeLessThan(1e-3);
+  }); // prettier-ignore
+
+  it('lies between the smaller and the larger of inertia and drag, for no phase can be worse than both', () => {
+    for (const { flow: own } of flow.loads.shares.values()) {
+      expect(own!.peak).toBeLessThanOrEqual(Math.max(own!.inertia, own!.drag) + 1e-12);
+      expect(own!.peak).toBeGreaterThanOrEqual(Math.min(own!.inertia, own!.drag) - 1e-12);
+    }
+  });
+
+  it('never lowers the pressure that a panel is judged with, and raises it where the flow governs', () => {
+    let raised = 0;
+    for (const [bay, { area, shape, flow: own }] of flow.loads.shares) {
+      const times = pressure(flow, bay) / pressure(plain, bay);
+      expect(times).toBeGreaterThan(1 - 1e-9);
+      if (own!.peak > Math.max(area, shape) * 1.001) {
+        raised++;
+        expect(times).toBeGreaterThan(1.0005);
+      }
+    }
+    expect(raised).toBeGreaterThan(0);
+  });
+
+  it('takes the larger of inertia and drag where no motion is stated', () => {
+    const still = modelWith('area, shape and flow', { hydrodynamics: {} });
+    for (const { flow: own } of still.loads.shares.values()) expect(own!.peak).toBe(Math.max(own!.inertia, own!.drag));
+  });
+});
