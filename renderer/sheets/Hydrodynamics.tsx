@@ -1,27 +1,40 @@
+import type { ReactNode } from 'react';
 import { SectionView } from '../parts/Blocks.tsx';
 import { FieldGroup } from '../parts/FieldGroup.tsx';
 import { FieldList, type FieldSpec } from '../parts/FieldList.tsx';
-import type { Json } from '../../core/document/edit.ts';
+import type { FieldPath, Json } from '../../core/document/edit.ts';
 import { useField } from '../state/use-field.ts';
 import { useHydrodynamics } from '../state/use-hydrodynamics.ts';
 import { texts } from '../texts.ts';
 import { MotionPart } from './MotionPart.tsx';
 
 const t = texts.hydrodynamics;
-const source: FieldSpec = { at: ['source'], takes: 'text', label: 'Source', help: t.sourceHelp };
+const sourceOf = (part: keyof typeof t.sourceOf): FieldSpec => ({ at: ['source'], takes: 'text', label: t.sourceOf[part], help: t.sourceHelp }); // prettier-ignore
 const motion: readonly FieldSpec[] = [
   { at: ['amplitude'], takes: 'length', label: t.amplitude[0], help: t.amplitude[1] },
   { at: ['period'], takes: 'time', label: t.period[0], help: t.period[1] },
-  source,
+  sourceOf('motion'),
 ];
 const sea: readonly FieldSpec[] = [
   { at: ['significantHeight'], takes: 'length', label: t.height[0], help: t.height[1] },
   { at: ['peakPeriod'], takes: 'time', label: t.peakPeriod[0], help: t.peakPeriod[1] },
   { at: ['peakedness'], takes: 'number', label: t.peakedness[0], help: t.peakedness[1], optional: true },
-  source,
+  sourceOf('sea'),
 ];
 const bed: readonly FieldSpec[] = [{ at: ['bed'], takes: 'length', label: t.bed[0], help: t.bed[1], optional: true }];
-const growth: readonly FieldSpec[] = [{ at: ['years'], takes: 'number', label: t.years[0], help: t.years[1] }, source];
+const growth: readonly FieldSpec[] = [{ at: ['years'], takes: 'number', label: t.years[0], help: t.years[1] }, sourceOf('growth')]; // prettier-ignore
+const system: readonly FieldSpec[] = [
+  { at: ['stiffness'], takes: 'stiffness', label: t.stiffness[0], help: t.stiffness[1] },
+  { at: ['damping'], takes: 'damping', label: t.damping[0], help: t.damping[1], optional: true },
+  { at: ['link'], takes: ['line', 'strut'], label: t.link[0], help: t.link[1] },
+  sourceOf('system'),
+];
+const float: readonly FieldSpec[] = [
+  { at: ['mass'], takes: 'mass', label: t.floatMass[0], help: t.floatMass[1] },
+  { at: ['damping'], takes: 'damping', label: t.floatDamping[0], help: t.floatDamping[1] },
+  { at: ['waterline'], takes: 'area', label: t.waterline[0], help: t.waterline[1] },
+  { at: ['draught'], takes: 'length', label: t.draught[0], help: t.draught[1] },
+];
 
 /** Motion, sea, bed and growth, and what the water does to the plate in them. */
 export function HydrodynamicsSheet() {
@@ -43,6 +56,23 @@ export function HydrodynamicsSheet() {
         <FieldList path={['hydrodynamics']} of={bed} />
       </FieldGroup>
       <Part name="growth" title={t.growth} of={growth} blank={{ years: 2, ...stated }} />
+      <Part
+        name="system"
+        title={t.system}
+        of={system}
+        blank={{ stiffness: inch ? '2000 lbf/ft' : '30 kN/m', link: 'line', ...stated }}
+      >
+        <Part
+          name="system.float"
+          title={t.float}
+          of={float}
+          blank={
+            inch
+              ? { mass: '40000 lb', damping: '500 lbf s/ft', waterline: '100 ft^2', draught: '5 ft' }
+              : { mass: '20 t', damping: '8 kN s/m', waterline: '10 m^2', draught: '1.5 m' }
+          }
+        />
+      </Part>
       <div aria-live="polite">{!current && <p className="quiet">{section ? t.again : t.reading}</p>}</div>
       {refusals.map(({ what, mend }) => (
         <p key={what} className="tone-loud">{`${what}. ${mend}`}</p>
@@ -60,14 +90,17 @@ function Part({
   title,
   of,
   blank,
+  children,
 }: {
-  name: 'motion' | 'sea' | 'growth';
+  name: 'motion' | 'sea' | 'growth' | 'system' | 'system.float';
   title: string;
   of: readonly FieldSpec[];
   blank: Json;
+  children?: ReactNode;
 }) {
   // prettier-ignore
-  const field = useField(['hydrodynamics', name]);
+  const path: FieldPath = ['hydrodynamics', ...name.split('.')];
+  const field = useField(path);
   return (
     <FieldGroup title={title}>
       {field.raw === undefined ? (
@@ -76,7 +109,8 @@ function Part({
         </button>
       ) : (
         <>
-          <FieldList path={['hydrodynamics', name]} of={of} />
+          <FieldList path={path} of={of} />
+          {children}
           <button type="button" className="plain small" onClick={field.clear}>
             {t.takeOut(title)}
           </button>
