@@ -5,7 +5,7 @@ import type { Print } from '../print-in.ts';
 import { significant } from '../quantity/format-quantity.ts';
 import { testKey } from '../tank/test-key.ts';
 import { amplitudeOfForce } from '../water/amplitude-of-force.ts';
-import { planOfModel } from '../hydrodynamics/plan-of-model.ts';
+import { planInWater } from '../geometry/plan-in-water.ts';
 import { linePlot } from './line-plot.ts';
 import type { Block, Section } from './note.ts';
 import { tankCautions } from './tank-section.ts';
@@ -54,7 +54,7 @@ function theoryOf(test: TankTest, model: Model, print: Print): Section[] {
   if (!test.result || model.document.testUsed?.test !== test.id) return [];
   const { runs, addedMass, dragCoefficient } = test.result;
   const tested = { runs: runs.map((run) => ({ amplitude: run.amplitude.si, addedMass: run.addedMass.si, dragCoefficient: run.dragCoefficient })), addedMass: { value: addedMass.value.si }, dragCoefficient }; // prettier-ignore
-  const { title, blocks } = tankTheory(tested, { area: test.setup.area.si, density: test.setup.density.si }, planOfModel(model), test.setup.scale, print); // prettier-ignore
+  const { title, blocks } = tankTheory(tested, { area: test.setup.area.si, density: test.setup.density.si }, planInWater(model.geometry), test.setup.scale, print); // prettier-ignore
   return [{ title: `${test.title}: ${title.toLowerCase()}`, blocks }];
 }
 
