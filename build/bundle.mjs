@@ -16,7 +16,7 @@ const forNode = {
   bundle: true,
   platform: 'node',
   target: 'node20',
-  external: ['pdfkit', 'fontkit', 'fflate', 'pdfjs-dist', 'better-sqlite3', 'electron'],
+  external: ['pdfkit', 'fontkit', 'pdfjs-dist', 'better-sqlite3', 'electron'],
   sourcemap: 'linked',
   logLevel: 'warning',
 };

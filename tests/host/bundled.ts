@@ -24,7 +24,7 @@ async function bundle(entry: string): Promise<URL> {
     platform: 'node',
     target: 'node20',
     format: 'esm',
-    external: ['pdfkit', 'fontkit', 'fflate', 'better-sqlite3', 'electron'],
+    external: ['pdfkit', 'fontkit', 'better-sqlite3', 'electron'],
     banner: {
       js: "import { createRequire as _createRequire } from 'node:module'; const require = _createRequire(import.meta.url);",
     },

@@ -29,10 +29,10 @@ export interface Served {
 }
 
 /** The bundle, from the project's folder. */
-const program = resolve('build/bundled/desktop/serve.mjs');
+const bundled = resolve('build/bundled/desktop/serve.mjs');
 
-/** Starts the bundled program on a port that is free. `folder`: documents of an earlier run. */
-export async function serveStillplate(folder?: string): Promise<Served> {
+/** Starts the bundled program on a port that is free. `folder`: documents of an earlier run. `program`: where it lies elsewhere. */
+export async function serveStillplate(folder?: string, program = bundled): Promise<Served> {
   const data = folder ?? (await mkdtemp(join(tmpdir(), 'stillplate-journey-')));
   const child = spawn(process.execPath, [program], {
     env: { ...process.env, STILLPLATE_DATA: data },
