@@ -49,7 +49,7 @@ export async function makeTestedSample(): Promise<void> {
     ...middle,
     project: { ...middle.project, name: 'Harrow Deep buoy, as tested', number: 'HD-015' },
     options: middle.options.slice(0, 1),
-    hydrodynamics: { ...middle.hydrodynamics, system: { stiffness: '25 kN/m', damping: '30 kN*s/m', link: 'line', float: { mass: '40 t', damping: '12 kN*s/m', waterline: '12 m^2', draught: '1.5 m' }, source: 'invented for the demo' } }, // prettier-ignore
+    hydrodynamics: { ...middle.hydrodynamics, system: { stiffness: '4 kN/m', damping: '5 kN*s/m', link: 'line', float: { mass: '40 t', damping: '12 kN*s/m', waterline: '12 m^2', draught: '1.5 m' }, source: 'invented for the demo' } }, // prettier-ignore
     chosen: null,
     tests,
     testUsed: { test: 'model', reason: 'a model of this plate, driven at the amplitudes of the site (invented)' },

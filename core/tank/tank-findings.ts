@@ -24,7 +24,7 @@ export function delayFindings(
   const degree = (period / 360) * Math.abs(byDelay / drag);
   const text = `A degree of phase between force and travel (${significant((1000 * period) / 360, 3)} ms) changes the drag coefficient by ${significant(100 * degree, 2)} %`;
   if (delayBound === null)
-    return [{ id: 'delay-not-stated', place: 'record', text: `${text}; no bound on the delay between the two channels is stated, and the interval carries none.`, mend: 'State one (--delay-bound 5ms), from a sync event or a run in air with a known mass.' }]; // prettier-ignore
+    return [{ id: 'delay-not-stated', place: 'record', text: `${text}; no bound on the delay between the two channels is stated, and the interval carries none.`, mend: 'State one, from a sync event, a run in air with a known mass or a test at several amplitudes and periods.' }]; // prettier-ignore
   const part = Math.abs((byDelay * delayBound) / drag);
   if (part < 0.5) return [];
   return [{ id: 'drag-not-identifiable', place: 'record', text: `${text}; the stated bound of ${significant(1000 * delayBound, 3)} ms leaves it open by ${significant(100 * part, 2)} %: this record does not give the drag coefficient.`, mend: 'Bring force and travel to one clock, or test at several amplitudes and periods.' }]; // prettier-ignore
