@@ -18,7 +18,7 @@ const order = [
   // Cycles, S-N curves and damage: it knows stresses and counts, no plate.
   ['fatigue'],
   // What checks read, gathered. It is made in appraise.ts, so that the types are known to the left of what makes them.
-  ['model.ts'],
+  ['model.ts', 'once-per-model.ts'],
   // The plate as one structure: meshed from the model, solved by the methods in solve, and what came out.
   // What the sea does to the steel, and what protects it: areas, currents, pairs of metals.
   // How it is put down and got back: ropes, floats, releases, the lift stage by stage.

@@ -1,7 +1,7 @@
 import { closingGains, type ClosingGains } from '../hydrodynamics/closing-gains.ts';
 import type { Model } from '../model.ts';
 import type { Print } from '../print-in.ts';
-import { inUnit, printedUnit, significant, unitText } from '../quantity/format-quantity.ts';
+import { inUnit, printedUnit, unitText } from '../quantity/format-quantity.ts';
 import { depthAgainstArea } from './depth-against-area.ts';
 import { linePlot, type PlotPoint } from './line-plot.ts';
 import type { Block, Figure, Section, Shape } from './note.ts';
@@ -75,6 +75,7 @@ function plots({ steps }: ClosingGains, { document }: Model, now: number, outlin
     linePlot({
       caption: 'Added mass against the number of closed bays, in the order above: dark at the stated motion, dashed at zero amplitude. The dot is as many as this option closes', // prettier-ignore
       alt: 'Curves of added mass against closed bays',
+      countsAcross: true,
       axes: ['Closed bays', `Added mass, ${print.unit('kg')}`],
       curves: [
         { ...xy(masses), pen: 'outline', name: 'stated motion' },
@@ -93,6 +94,7 @@ function plots({ steps }: ClosingGains, { document }: Model, now: number, outlin
           linePlot({
             caption: 'Drag coefficient times area at the stated motion, gaps and edges together, against the number of closed bays', // prettier-ignore
             alt: 'Curve of drag area against closed bays',
+            countsAcross: true,
             axes: ['Closed bays', `Drag area, ${unitText(printedUnit('m^2', document.units))}`],
             curves: [{ ...xy(drags), pen: 'accent' }],
             points: here(drags),
@@ -116,7 +118,7 @@ function stepTable({ steps }: ClosingGains, outline: number, print: Print): Bloc
       { title: 'Drag area', width: 0.24, align: 'right' },
     ],
     rows: steps.map(({ closed, still, moved }) => [
-      significant(closed.length, 3),
+      String(closed.length),
       closed.at(-1) ?? 'none',
       print.quantity(still, 'kg', 3),
       moved ? print.quantity(moved.addedMass, 'kg', 3) : '–',

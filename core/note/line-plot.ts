@@ -30,6 +30,8 @@ export interface Plot {
   readonly shape?: number;
   /** The vertical axis begins at zero. */
   readonly fromZero?: boolean;
+  /** The horizontal axis counts whole things: no step under one. */
+  readonly countsAcross?: boolean;
 }
 
 /** Width of a frame in its own units; texts are set in points and keep their size. */
@@ -44,10 +46,11 @@ export function linePlot({
   points = [],
   shape = 0.42,
   fromZero = false,
+  countsAcross = false,
 }: Plot): Figure {
   const xs = [...curves.map(({ x }) => x), points.map(({ x }) => x)];
   const ys = [...curves.map(({ y }) => y), points.flatMap(({ y, low = y, high = y }) => [y, low, high])];
-  const across = scaleOf(xs, false);
+  const across = scaleOf(xs, false, countsAcross ? 1 : 0);
   const up = scaleOf(fromZero ? [...ys, [0]] : ys, true);
   const H = W * shape;
   const at = (x: number, y: number): readonly [number, number] => [
@@ -90,8 +93,8 @@ interface Scale {
   readonly ticks: readonly number[];
 }
 
-/** An axis over all values, in steps of 1, 2 or 5; `whole`: it ends at whole steps. */
-function scaleOf(values: readonly (readonly number[])[], whole: boolean): Scale {
+/** An axis over all values, in steps of 1, 2 or 5, none under `leastStep`; `whole`: it ends at whole steps. */
+function scaleOf(values: readonly (readonly number[])[], whole: boolean, leastStep = 0): Scale {
   let [low, high] = [Infinity, -Infinity];
   for (const list of values)
     for (const value of list) {
@@ -102,7 +105,7 @@ function scaleOf(values: readonly (readonly number[])[], whole: boolean): Scale 
   if (low === high) [low, high] = [low - (Math.abs(low) || 1) / 2, high + (Math.abs(high) || 1) / 2];
   const rough = (high - low) / 6;
   const ten = 10 ** Math.floor(Math.log10(rough));
-  const step = ([1, 2, 5, 10].find((part) => part * ten >= rough) ?? 10) * ten;
+  const step = Math.max(leastStep, ([1, 2, 5, 10].find((part) => part * ten >= rough) ?? 10) * ten);
   const [from, to] = whole ? [Math.floor(low / step) * step, Math.ceil(high / step) * step] : [low, high];
   const first = Math.ceil(from / step - 1e-9);
   const count = Math.floor(to / step + 1e-9) - first + 1;

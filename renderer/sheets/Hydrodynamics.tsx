@@ -1,4 +1,3 @@
-import type { ReactNode } from 'react';
 import { SectionView } from '../parts/Blocks.tsx';
 import { FieldGroup } from '../parts/FieldGroup.tsx';
 import { FieldList, type FieldSpec } from '../parts/FieldList.tsx';
@@ -23,18 +22,6 @@ const sea: readonly FieldSpec[] = [
 ];
 const bed: readonly FieldSpec[] = [{ at: ['bed'], takes: 'length', label: t.bed[0], help: t.bed[1], optional: true }];
 const growth: readonly FieldSpec[] = [{ at: ['years'], takes: 'number', label: t.years[0], help: t.years[1] }, sourceOf('growth')]; // prettier-ignore
-const system: readonly FieldSpec[] = [
-  { at: ['stiffness'], takes: 'stiffness', label: t.stiffness[0], help: t.stiffness[1] },
-  { at: ['damping'], takes: 'damping', label: t.damping[0], help: t.damping[1], optional: true },
-  { at: ['link'], takes: ['line', 'strut'], label: t.link[0], help: t.link[1] },
-  sourceOf('system'),
-];
-const float: readonly FieldSpec[] = [
-  { at: ['mass'], takes: 'mass', label: t.floatMass[0], help: t.floatMass[1] },
-  { at: ['damping'], takes: 'damping', label: t.floatDamping[0], help: t.floatDamping[1] },
-  { at: ['waterline'], takes: 'area', label: t.waterline[0], help: t.waterline[1] },
-  { at: ['draught'], takes: 'length', label: t.draught[0], help: t.draught[1] },
-];
 
 /** Motion, sea, bed and growth, and what the water does to the plate in them. */
 export function HydrodynamicsSheet() {
@@ -56,23 +43,6 @@ export function HydrodynamicsSheet() {
         <FieldList path={['hydrodynamics']} of={bed} />
       </FieldGroup>
       <Part name="growth" title={t.growth} of={growth} blank={{ years: 2, ...stated }} />
-      <Part
-        name="system"
-        title={t.system}
-        of={system}
-        blank={{ stiffness: inch ? '2000 lbf/ft' : '30 kN/m', link: 'line', ...stated }}
-      >
-        <Part
-          name="system.float"
-          title={t.float}
-          of={float}
-          blank={
-            inch
-              ? { mass: '40000 lb', damping: '500 lbf s/ft', waterline: '100 ft^2', draught: '5 ft' }
-              : { mass: '20 t', damping: '8 kN s/m', waterline: '10 m^2', draught: '1.5 m' }
-          }
-        />
-      </Part>
       <div aria-live="polite">{!current && <p className="quiet">{section ? t.again : t.reading}</p>}</div>
       {refusals.map(({ what, mend }) => (
         <p key={what} className="tone-loud">{`${what}. ${mend}`}</p>
@@ -90,16 +60,14 @@ function Part({
   title,
   of,
   blank,
-  children,
 }: {
-  name: 'motion' | 'sea' | 'growth' | 'system' | 'system.float';
+  name: 'motion' | 'sea' | 'growth';
   title: string;
   of: readonly FieldSpec[];
   blank: Json;
-  children?: ReactNode;
 }) {
   // prettier-ignore
-  const path: FieldPath = ['hydrodynamics', ...name.split('.')];
+  const path: FieldPath = ['hydrodynamics', name];
   const field = useField(path);
   return (
     <FieldGroup title={title}>
@@ -110,7 +78,6 @@ function Part({
       ) : (
         <>
           <FieldList path={path} of={of} />
-          {children}
           <button type="button" className="plain small" onClick={field.clear}>
             {t.takeOut(title)}
           </button>
