@@ -10,6 +10,10 @@ import type { PlateDocument } from '../document/schema.ts';
 import { userRows } from '../document/user-rows.ts';
 import { againstSection } from '../note/against-section.ts';
 import { boltedAgainstWelded } from '../options/bolted-against-welded.ts';
+import { eventOfStep } from '../issue/issue-step.ts';
+import { issueView } from '../issue/issue-view.ts';
+import { recorded } from '../issue/note-life.ts';
+import { emptyRegister, readRegister, type Register } from '../issue/register.ts';
 import { plateBodyOf } from '../hydrodynamics/plate-body.ts';
 import { checkNote } from '../note/check-note.ts';
 import { durabilitySection } from '../note/durability-section.ts';
@@ -222,7 +226,12 @@ export function createEngine({ tell, later }: EngineWorld): Calls {
         waterInside: typed(waterInside, 'm^3'),
       };
     },
-    note: ({ option: of }) => {
+    issue: ({ option: of, register }) => issueView(registerIn(register), open().raw, sound(of)),
+    issueStep: ({ option: of, register, step }) => {
+      const event = eventOfStep(step, open().raw, () => sound(of));
+      return { register: `${JSON.stringify(recorded(registerIn(register), event))}\n` };
+    },
+    note: ({ option: of, register }) => {
       const { raw } = open();
       const ids = [null, ...optionsOf(raw).map(({ id }) => id)];
       const all = ids.map(sound);
@@ -232,7 +241,7 @@ export function createEngine({ tell, later }: EngineWorld): Calls {
         appraisals: all,
         options: all.map((one) => compared(one, reference)),
       };
-      return checkNote(raw, sound(of), comparison, utf8ToBytes(writtenAs(raw)));
+      return checkNote(raw, sound(of), comparison, utf8ToBytes(writtenAs(raw)), registerIn(register));
     },
     readQuantity: ({ kind, typed }) => {
       const { si } = readQuantity(typed, kind);
@@ -264,6 +273,8 @@ export function createEngine({ tell, later }: EngineWorld): Calls {
     choices: () => choicesFor(history ? readOr(history.raw) : null),
   };
 }
+
+const registerIn = (text: string | null): Register => (text === null ? emptyRegister : readRegister(text));
 
 /** A document as it is written to a file. */
 const writtenAs = (raw: RawDocument): string => `${JSON.stringify(raw, null, 2)}\n`;

@@ -1,3 +1,5 @@
+import type { IssueStep } from '../issue/issue-step.ts';
+import type { IssueView } from '../issue/issue-view.ts';
 import type { Edit } from '../document/edit.ts';
 import type { RawDocument } from '../document/read-document.ts';
 import type { PlateDocument } from '../document/schema.ts';
@@ -66,7 +68,21 @@ export interface EngineCalls {
     readonly gives: { readonly [name: string]: string };
   };
   /** The check note of an option. */
-  readonly note: { readonly takes: { readonly option: string | null }; readonly gives: Note };
+  readonly note: {
+    /** `register`: text of the register of its notes, null where there is none yet. */
+    readonly takes: { readonly option: string | null; readonly register: string | null };
+    readonly gives: Note;
+  };
+  /** Where the note of an option stands. */
+  readonly issue: {
+    readonly takes: { readonly option: string | null; readonly register: string | null };
+    readonly gives: IssueView;
+  };
+  /** The register with one step more, as text. Refuses a step that may not be taken now, saying what is missing. */
+  readonly issueStep: {
+    readonly takes: { readonly option: string | null; readonly register: string | null; readonly step: IssueStep };
+    readonly gives: { readonly register: string };
+  };
   /** What a typed text means, before it becomes an edit. */
   readonly readQuantity: {
     readonly takes: { readonly kind: Kind; readonly typed: string };

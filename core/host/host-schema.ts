@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { roles } from '../issue/register.ts';
 
 // The page's content policy forbids code made from text; zod probes for it otherwise.
 z.config({ jitless: true });
@@ -11,6 +12,8 @@ z.config({ jitless: true });
 
 /** Longest text of a document or of one edit's record, in characters. */
 const longestText = 20_000_000;
+/** A register holds every revision whole. */
+const longestRegister = 400_000_000;
 const key = z.string().regex(/^[A-Za-z0-9_-]{1,64}$/, 'an id of the store');
 const shortText = z.string().max(400);
 const count = z.number().int().min(0);
@@ -191,6 +194,24 @@ export const hostSchema = {
   },
   listNotes: { takes: z.strictObject({ id: key }), gives: z.array(issuedNoteLine) },
   readNote: { takes: z.strictObject({ id: key, number: count }), gives: z.strictObject({ name: z.string(), bytes }) },
+
+  /** The register of a document's notes, as text; null before its first entry. */
+  readRegister: { takes: z.strictObject({ id: key }), gives: z.strictObject({ text: z.string().nullable() }) },
+  /** Keeps a register: refused unless it holds every entry of the one that is kept, in order. */
+  keepRegister: { takes: z.strictObject({ id: key, text: z.string().max(longestRegister) }), gives: z.null() },
+  /** Signs a note with an identity of the user's own (PKCS#12). The password is used once and kept nowhere. */
+  signNote: {
+    takes: z.strictObject({
+      bytes,
+      certificate: bytes,
+      password: z.string().max(1000),
+      role: z.enum(roles),
+      /** ISO 8601, UTC. */
+      at: z.iso.datetime(),
+      reason: shortText.nullable(),
+    }),
+    gives: z.strictObject({ bytes, signer: z.string() }),
+  },
 
   /** Rows that the user keeps for all documents, as JSON text by name. */
   listCatalogueAdditions: {

@@ -1,5 +1,5 @@
 import { refusal } from '../refusal.ts';
-import { withEvent, type IssueEvent, type Register } from './register.ts';
+import { withEvent, type IssueEvent, type Register, type Role } from './register.ts';
 
 export type NoteState = 'issued for check' | 'checked' | 'issued' | 'superseded' | 'withdrawn';
 type Of<K extends IssueEvent['kind']> = Extract<IssueEvent, { kind: K }>;
@@ -111,7 +111,7 @@ function whyNot(revisions: readonly NoteRevision[], event: IssueEvent): Why {
   }
 }
 
-const actors: Readonly<Record<IssueEvent['kind'], readonly IssueEvent['by']['role'][]>> = {
+const actors: Readonly<Record<IssueEvent['kind'], readonly Role[]>> = {
   'issued for check': ['author'],
   comment: ['checker', 'licensed engineer'],
   answer: ['author'],
@@ -120,6 +120,10 @@ const actors: Readonly<Record<IssueEvent['kind'], readonly IssueEvent['by']['rol
   issued: ['licensed engineer'],
   withdrawn: ['author', 'licensed engineer'],
 };
+
+/** What somebody in a role may do, in the order of a note's life. */
+export const stepsOf = (role: Role): readonly IssueEvent['kind'][] =>
+  (Object.keys(actors) as IssueEvent['kind'][]).filter((kind) => actors[kind].includes(role));
 
 function whyNotNew(
   revisions: readonly NoteRevision[],
@@ -148,7 +152,8 @@ export const openComments = (revisions: readonly NoteRevision[]): readonly Comme
     comments.filter(({ comment, answers }) => comment.required && answers.length === 0),
   );
 
-const unjudged = ({ issue, accepted }: NoteRevision): readonly string[] =>
+/** Limit states of a revision that are neither judged nor accepted by name. */
+export const unjudged = ({ issue, accepted }: NoteRevision): readonly string[] =>
   issue.result.limitStates
     .filter(({ name, verdict }) => verdict === 'not judged' && !accepted.some((a) => a.limitState === name))
     .map(({ name }) => name);

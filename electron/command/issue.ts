@@ -1,11 +1,10 @@
 import { resolve } from 'node:path';
 import { appraise } from '../../core/appraise.ts';
 import { documentHash } from '../../core/document/document-hash.ts';
+import { eventOfStep } from '../../core/issue/issue-step.ts';
 import { noteLife, openComments, recorded } from '../../core/issue/note-life.ts';
 import { roles, type IssueEvent, type Register, type Role } from '../../core/issue/register.ts';
-import { resultSummary } from '../../core/issue/result-summary.ts';
 import { refusal } from '../../core/refusal.ts';
-import { programVersion } from '../../core/result.ts';
 import { openDocument, type OpenedDocument } from '../host/open-document.ts';
 import { writeFileWhole } from '../host/write-file.ts';
 import { chosenOption } from './chosen-option.ts';
@@ -68,9 +67,8 @@ export const issueVerb: Verb = {
       switch (step) {
         case 'for-check': {
           const { raw, document: read } = opened;
-          const appraisal = appraise(raw, read, option, solvedFor(raw, read, option, values.solver ?? false, on));
-          const { view: _view, ...document } = raw;
-          return { kind: 'issued for check', ...common, revision: read.project.revision, option, documentHash: appraisal.documentHash, programVersion, document, result: resultSummary(appraisal) }; // prettier-ignore
+          const solved = solvedFor(raw, read, option, values.solver ?? false, on);
+          return eventOfStep({ kind: 'issued for check', ...common }, raw, () => appraise(raw, read, option, solved));
         }
         case 'comment':
         case 'require':

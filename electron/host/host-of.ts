@@ -3,6 +3,7 @@ import type { Answer } from '../../core/host/answer.ts';
 import type { Gives, Host, HostCall, Takes } from '../../core/host/host.ts';
 import { refusal } from '../../core/refusal.ts';
 import { answered } from './answered.ts';
+import { signedNote } from './sign/signed-note.ts';
 import type { Dialogs } from './dialogs.ts';
 import type { DocumentFiles } from './document-files.ts';
 import type { Events } from './events.ts';
@@ -115,6 +116,9 @@ export function hostOf(parts: HostParts): Host {
     keepNote: (message) => ask('keepNote', { ...message, now: now() }),
     listNotes: (message) => ask('listNotes', message),
     readNote: (message) => ask('readNote', message),
+    readRegister: (message) => ask('readRegister', message),
+    keepRegister: (message) => ask('keepRegister', { ...message, now: now() }),
+    signNote: signedNote,
 
     listCatalogueAdditions: () => ask('listCatalogueAdditions', {}),
     keepCatalogueAddition: (message) => ask('keepCatalogueAddition', { ...message, now: now() }),

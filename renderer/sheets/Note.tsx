@@ -72,20 +72,6 @@ export function NoteSheet() {
         <summary>{texts.groups.project}</summary>
         <TitleBlock />
       </details>
-      <details className="title-block">
-        <summary>{t.afterwards}</summary>
-        <p className="quiet small">{t.afterwardsHelp}</p>
-        <dl className="commands">
-          {t.afterwardsCommands.map(([command, what]) => (
-            <div key={command}>
-              <dt>
-                <code>{command}</code>
-              </dt>
-              <dd>{what}</dd>
-            </div>
-          ))}
-        </dl>
-      </details>
       {job.bytes && <PdfPages bytes={job.bytes} />}
     </>
   );

@@ -5,6 +5,7 @@ import { DeploymentAndRecoverySheet } from './DeploymentAndRecovery.tsx';
 import { FatigueSheet } from './Fatigue.tsx';
 import { FixingsSheet } from './Fixings.tsx';
 import { GridSheet } from './Grid.tsx';
+import { IssueSheet } from './Issue.tsx';
 import { LoadsSheet } from './Loads.tsx';
 import { HydrodynamicsSheet } from './Hydrodynamics.tsx';
 import { NoteSheet } from './Note.tsx';
@@ -33,4 +34,5 @@ export const sheets: Readonly<Record<SheetName, ComponentType>> = {
   search: SearchSheet,
   options: OptionsSheet,
   note: NoteSheet,
+  issue: IssueSheet,
 };

@@ -4,7 +4,7 @@ export const stages = [
   { stage: 'water', topics: ['loads', 'hydrodynamics', 'tank', 'sea'] },
   { stage: 'proof', topics: ['strength', 'whole', 'fatigue'] },
   { stage: 'sea', topics: ['durability', 'recovery'] },
-  { stage: 'decision', topics: ['search', 'options', 'note'] },
+  { stage: 'decision', topics: ['search', 'options', 'note', 'issue'] },
 ] as const;
 
 export type StageName = (typeof stages)[number]['stage'];

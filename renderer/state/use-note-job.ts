@@ -1,5 +1,6 @@
 import { useEffect } from 'react';
 import { create } from 'zustand';
+import { valueOf } from '../../core/host/answer.ts';
 import type { Host } from '../../core/host/host.ts';
 import { Refusal } from '../../core/refusal.ts';
 import type { Session } from './session.ts';
@@ -71,7 +72,8 @@ async function start({ host, engine }: Session): Promise<void> {
   const bytes = made.document === of ? made.bytes : null;
   useJob.setState({ ...none, document: of, bytes, state: 'running', hash: document?.hash ?? '' });
   try {
-    const note = await engine.ask('note', { option: document?.option ?? null });
+    const register = of === null ? null : valueOf(await host.readRegister({ id: of })).text;
+    const note = await engine.ask('note', { option: document?.option ?? null, register });
     if (mine !== wanted) return;
     const job = crypto.randomUUID();
     const { hash } = useJob.getState();

@@ -95,7 +95,7 @@ describe('the engine', () => {
     expect(said).toBe('0.009525 m');
     expect(engine.readQuantity({ kind: 'stress', typed: '355 MPa' }).text).toBe('355 MPa');
     expect(() => engine.readQuantity({ kind: 'length', typed: '10 kg' })).toThrow(/mass/);
-    expect(engine.note({ option: null }).stamp).toBe('NOT ISSUED');
+    expect(engine.note({ option: null, register: null }).stamp).toBe('NOT ISSUED');
   });
   it('makes a new plate of six answers with exactly the outline asked for', () => {
     const { engine } = started();

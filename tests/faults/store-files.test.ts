@@ -2,6 +2,7 @@ import Sqlite from 'better-sqlite3';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { emptyRegister } from '../../core/issue/register.ts';
 import { Refusal } from '../../core/refusal.ts';
 import { migrations } from '../../electron/host/store/migrations.ts';
 import { openDatabase } from '../../electron/host/store/open-database.ts';
@@ -10,6 +11,7 @@ import { storeCalls } from '../../electron/host/store/store-calls.ts';
 import { inFolder } from '../command/in-folder.ts';
 import { append, edit, now, textOf } from '../host/store/opened.ts';
 
+const newest = migrations.length;
 const next = [...migrations, 'CREATE TABLE invented (n INTEGER) STRICT'];
 const inWords = (work: () => unknown): string => {
   try {
@@ -34,16 +36,29 @@ describe('a store of another version', () => {
       await first.createDocument(create);
       first.close();
       const second = opened(folder, next);
-      expect(second.db.pragma('user_version', { simple: true })).toBe(2);
+      expect(second.db.pragma('user_version', { simple: true })).toBe(newest + 1);
       expect(second.openDocument({ id: 'a' }).text).toBe(textOf('a'));
       second.close();
       const kept = new Sqlite(
-        join(folder, 'set-aside', `before-version-2-${now.replace(/[:.]/g, '-')}`, 'store.sqlite'),
+        join(folder, 'set-aside', `before-version-${newest + 1}-${now.replace(/[:.]/g, '-')}`, 'store.sqlite'),
       );
-      expect(kept.pragma('user_version', { simple: true })).toBe(1);
+      expect(kept.pragma('user_version', { simple: true })).toBe(newest);
       expect(kept.prepare('SELECT id FROM documents').pluck().all()).toEqual(['a']);
       kept.close();
       expect(inWords(() => opened(folder))).toContain('newer Stillplate');
+    }));
+
+  it('that knew no registers yet takes one', () =>
+    inFolder(async (folder) => {
+      const first = opened(folder, migrations.slice(0, 1));
+      await first.createDocument(create);
+      first.close();
+      const second = opened(folder);
+      expect(second.readRegister({ id: 'a' })).toEqual({ text: null });
+      const text = JSON.stringify(emptyRegister);
+      second.keepRegister({ id: 'a', text, now });
+      expect(second.readRegister({ id: 'a' })).toEqual({ text });
+      second.close();
     }));
 
   it('stays as it was when a step fails, and while another has it open', () =>
@@ -53,7 +68,7 @@ describe('a store of another version', () => {
       first.close();
       expect(() => opened(folder, [...next, 'CREATE TABLE documents (id TEXT)'])).toThrow(/already exists/);
       const again = opened(folder);
-      expect(again.db.pragma('user_version', { simple: true })).toBe(1);
+      expect(again.db.pragma('user_version', { simple: true })).toBe(newest);
       again.close();
     }));
 });

@@ -7,9 +7,13 @@ import { valueOf, type Answer } from '../../core/host/answer.ts';
 import { hostCalls } from '../../core/host/host-over.ts';
 import { hostSchema, hostEventSchema, type HostEvent, type JournalEntry } from '../../core/host/host-schema.ts';
 import type { Gives, Host, HostCall, Takes } from '../../core/host/host.ts';
+import { emptyRegister, withEvent, type IssueEvent } from '../../core/issue/register.ts';
 import type { Note } from '../../core/note/note.ts';
+import { writeNote } from '../../electron/host/note/write-note.ts';
+import { readSignatures } from '../../electron/host/sign/read-signatures.ts';
 import { attachment, sampleNote } from './sample-note.ts';
 import { edit, step, textOf } from './store/opened.ts';
+import { testIdentity } from './test-identity.ts';
 
 /** A host behind a carrier, as the contract sees it. */
 export interface UnderTest {
@@ -103,6 +107,31 @@ export function contract(carrier: Gives<'about'>['carrier'], open: () => Promise
       await ask('keepNote', { id, name: 'n.pdf', documentHash: 'h', bytes: new Uint8Array(0) });
       expect(await ask('readNote', { id, number: 1 })).toEqual({ name: 'n.pdf', bytes: new Uint8Array(0) });
       expect(await ask('listNotes', { id })).toMatchObject([{ number: 1, name: 'n.pdf', bytes: 0 }]);
+    });
+
+    it('keeps a register that only grows, and signs a note without keeping the password', async () => {
+      const { id } = await ask('createDocument', { name: 'n', text: textOf('n'), file: null });
+      expect(await ask('readRegister', { id })).toEqual({ text: null });
+      const said = (text: string): IssueEvent => ({ kind: 'comment', date: '2026-03-14', by: { role: 'checker', name: 'Second' }, text, required: false }); // prettier-ignore
+      const one = withEvent(emptyRegister, said('one'));
+      const [two, other] = [withEvent(one, said('two')), withEvent(emptyRegister, said('other'))];
+      for (const register of [one, two]) await ask('keepRegister', { id, text: JSON.stringify(register) });
+      expect(await ask('readRegister', { id })).toEqual({ text: JSON.stringify(two) });
+      for (const register of [one, other, emptyRegister])
+        expect(await refusalOf('keepRegister', { id, text: JSON.stringify(register) })).toContain('lacks');
+      const changed = JSON.stringify(withEvent(two, said('three'))).replace('"one"', '"ome"');
+      expect(await refusalOf('keepRegister', { id, text: changed })).toContain('Entry 1');
+      expect(await ask('readRegister', { id })).toEqual({ text: JSON.stringify(two) });
+
+      const bytes = await writeNote(sampleNote);
+      const message = { bytes, certificate: testIdentity(), role: 'author', at: '2026-03-14T10:00:00Z', reason: null } as const; // prettier-ignore
+      const refusal = await refusalOf('signNote', { ...message, password: 'not the password' });
+      expect(refusal).toContain('does not open');
+      expect(refusal).not.toContain('not the password');
+      const signed = await ask('signNote', { ...message, password: 'pw' });
+      expect(signed.signer).toBe('Test rsa');
+      expect(signed.bytes.subarray(0, bytes.length)).toEqual(bytes);
+      expect(await readSignatures(signed.bytes)).toMatchObject([{ signer: 'Test rsa' }]);
     });
 
     it('refuses in words what is no message, and never rejects', async () => {

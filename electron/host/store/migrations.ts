@@ -71,6 +71,15 @@ export const migrations: readonly string[] = [
     BEGIN SELECT RAISE(ABORT, 'an issued note is never taken away'); END;
   CREATE TRIGGER document_kept BEFORE DELETE ON documents WHEN OLD.trashed IS NULL
     BEGIN SELECT RAISE(ABORT, 'only a document in the trash is taken away'); END;`,
+  `CREATE TABLE registers (
+    document TEXT PRIMARY KEY REFERENCES documents ON DELETE CASCADE,
+    changed TEXT NOT NULL,
+    text TEXT NOT NULL
+  ) STRICT;
+  -- What happened to a document's notes is only ever added to; it goes with its document, and that only out of the trash.
+  CREATE TRIGGER register_kept BEFORE DELETE ON registers
+    WHEN EXISTS (SELECT 1 FROM documents WHERE id = OLD.document AND trashed IS NULL)
+    BEGIN SELECT RAISE(ABORT, 'a register is never taken away'); END;`,
 ];
 
 /** The version of a store, 0 for an empty file. Refuses one of another program, or of a newer Stillplate. */

@@ -6,6 +6,7 @@ import { issuedNotesOf } from './issued-notes.ts';
 import { journalOf } from './journal.ts';
 import { keptTextsOf } from './kept-texts.ts';
 import { recordsOf } from './records.ts';
+import { registersOf } from './registers.ts';
 import { revisionsOf } from './revisions.ts';
 
 /** Everything a store does. Calls throw a `Refusal`, or SQLite's own error. */
@@ -14,6 +15,7 @@ export const storeCalls = (Sqlite: typeof BetterSqlite, db: Database, folder: st
   ...journalOf(db, tell),
   ...revisionsOf(db, tell),
   ...issuedNotesOf(db),
+  ...registersOf(db),
   ...recordsOf(db, folder),
   ...keptTextsOf(db),
   ...backUpOf(Sqlite, db, folder, tell),

@@ -1,0 +1,9 @@
+import type { Gives, Takes } from '../../../core/host/host.ts';
+
+/** A note signed for the window, as `stillplate sign` signs it. What signing needs is loaded when it is asked for. */
+export async function signedNote({ bytes, certificate, password, role, at, reason }: Takes<'signNote'>): Promise<Gives<'signNote'>> {
+  const [{ openIdentity }, { nameOf, signNote }] = await Promise.all([import('./open-identity.ts'), import('./sign-note.ts')]);
+  const identity = openIdentity(certificate, password);
+  const signed = await signNote(bytes, { identity, role, at: new Date(at), ...(reason === null ? {} : { reason }) });
+  return { bytes: signed, signer: nameOf(identity.certificates[0]!.subject) };
+} // prettier-ignore
