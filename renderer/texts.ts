@@ -743,6 +743,7 @@ export const texts = {
   },
   issue: {
     stands: 'Where the note stands',
+    waiting: 'The plate is being worked through…',
     notKept:
       'This document is in no store, so no register of its notes is kept. Open it from a file again where a store is, or use “stillplate issue” on the command line.',
     behind: (revision: string) =>
@@ -757,11 +758,11 @@ export const texts = {
     date: 'Date',
     what: 'Step',
     steps: {
-      'issued for check': 'Hand this revision over for check',
-      comment: 'Comment, or ask for a change',
+      'issued for check': 'Hand over for check',
+      comment: 'Comment or ask a change',
       answer: 'Answer a comment',
       checked: 'Say that it is checked',
-      accepted: 'Accept a limit state that is not judged',
+      accepted: 'Accept what is not judged',
       issued: 'Issue it',
       withdrawn: 'Withdraw it',
     },

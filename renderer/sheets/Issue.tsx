@@ -36,7 +36,7 @@ export function IssueSheet() {
 }
 
 function Standing({ register: { view } }: { register: ShownRegister }) {
-  if (!view) return null;
+  if (!view) return <p className="quiet">{t.waiting}</p>;
   const { stamp, section, last } = view;
   return (
     <section className="issue-standing">

@@ -99,7 +99,7 @@ async function bundle(key: string, undo: readonly Undo[], page: string | undefin
     logLevel: 'warning',
   } as const;
   const undone = changed(undo);
-  const external = ['pdfkit', 'fontkit', 'better-sqlite3'];
+  const external = ['pdfkit', 'fontkit', 'pdfjs-dist', 'better-sqlite3'];
   await build({
     ...shared,
     plugins: [undone, theDouble],

@@ -8,7 +8,7 @@ import { hostCalls } from '../../core/host/host-over.ts';
 import { hostSchema, hostEventSchema, type HostEvent, type JournalEntry } from '../../core/host/host-schema.ts';
 import type { Gives, Host, HostCall, Takes } from '../../core/host/host.ts';
 import { emptyRegister, withEvent, type IssueEvent } from '../../core/issue/register.ts';
-import type { Note } from '../../core/note/note.ts';
+import type { Note, Section } from '../../core/note/note.ts';
 import { writeNote } from '../../electron/host/note/write-note.ts';
 import { readSignatures } from '../../electron/host/sign/read-signatures.ts';
 import { attachment, sampleNote } from './sample-note.ts';
@@ -123,8 +123,9 @@ export function contract(carrier: Gives<'about'>['carrier'], open: () => Promise
       expect(await refusalOf('keepRegister', { id, text: changed })).toContain('Entry 1');
       expect(await ask('readRegister', { id })).toEqual({ text: JSON.stringify(two) });
 
-      const bytes = await writeNote(sampleNote);
-      const message = { bytes, certificate: testIdentity(), role: 'author', at: '2026-03-14T10:00:00Z', reason: null } as const; // prettier-ignore
+      const signOff: Section = { title: 'Sign-off', blocks: [{ kind: 'signOff', roles: ['Author'], fields: ['Name', 'Date', 'Signature'] }] }; // prettier-ignore
+      const bytes = new Uint8Array(await writeNote({ ...sampleNote, sections: [signOff] }));
+      const message = { bytes, certificate: testIdentity(), role: 'author', at: new Date(Date.now() + 60_000).toISOString(), reason: null } as const; // prettier-ignore
       const refusal = await refusalOf('signNote', { ...message, password: 'not the password' });
       expect(refusal).toContain('does not open');
       expect(refusal).not.toContain('not the password');

@@ -4,6 +4,8 @@ import type { Gives, Takes } from '../../../core/host/host.ts';
 export async function signedNote({ bytes, certificate, password, role, at, reason }: Takes<'signNote'>): Promise<Gives<'signNote'>> {
   const [{ openIdentity }, { nameOf, signNote }] = await Promise.all([import('./open-identity.ts'), import('./sign-note.ts')]);
   const identity = openIdentity(certificate, password);
-  const signed = await signNote(bytes, { identity, role, at: new Date(at), ...(reason === null ? {} : { reason }) });
+  // A message from a local server comes as Node's buffer, which the reader of PDFs refuses.
+  const plain = new Uint8Array(bytes);
+  const signed = await signNote(plain, { identity, role, at: new Date(at), ...(reason === null ? {} : { reason }) });
   return { bytes: signed, signer: nameOf(identity.certificates[0]!.subject) };
 } // prettier-ignore

@@ -1,13 +1,13 @@
-import { useState } from 'react';
-import { valueOf } from '../../../core/host/answer.ts';
+import { useState, type ReactNode } from 'react';
 import { roles, type Role } from '../../../core/issue/register.ts';
+import type { RefusalText } from '../../../core/refusal.ts';
 import { FieldFrame } from '../../parts/FieldFrame.tsx';
 import { FieldGroup } from '../../parts/FieldGroup.tsx';
 import { chooseFileBytes } from '../../parts/choose-file-bytes.ts';
 import { saveBytes } from '../../parts/save-bytes.ts';
 import { said } from '../../state/said.ts';
 import { useSession } from '../../state/session-context.ts';
-import { currentNote } from '../../state/use-note-job.ts';
+import { currentNote, useNoteJob } from '../../state/use-note-job.ts';
 import { texts } from '../../texts.ts';
 import { OneOf } from './OneOf.tsx';
 
@@ -22,6 +22,7 @@ interface ChosenBytes {
 export function SignNote() {
   const session = useSession();
   const { host } = session;
+  const job = useNoteJob();
   const [note, setNote] = useState<ChosenBytes | null>(null);
   const [identity, setIdentity] = useState<ChosenBytes | null>(null);
   const [password, setPassword] = useState('');
@@ -29,10 +30,7 @@ export function SignNote() {
   const [reason, setReason] = useState('');
   const [making, setMaking] = useState(false);
   const [done, setDone] = useState('');
-  const choose = async (accept: string, take: (file: ChosenBytes) => void): Promise<void> => {
-    const file = await chooseFileBytes(accept);
-    if (file) take(file);
-  };
+  const [fault, setFault] = useState<RefusalText | null>(null);
   const takeThis = async (): Promise<void> => {
     setMaking(true);
     try {
@@ -45,16 +43,17 @@ export function SignNote() {
   const sign = async (): Promise<void> => {
     setDone('');
     const { bytes } = note!;
-    const signed = valueOf(
-      await host.signNote({
-        bytes,
-        certificate: identity!.bytes,
-        password,
-        role,
-        at: new Date().toISOString(),
-        reason: reason.trim() || null,
-      }),
-    );
+    const answer = await host.signNote({
+      bytes,
+      certificate: identity!.bytes,
+      password,
+      role,
+      at: new Date().toISOString(),
+      reason: reason.trim() || null,
+    });
+    setFault(answer.ok ? null : answer.refusal);
+    if (!answer.ok) return;
+    const signed = answer.value;
     setPassword('');
     const name = await saveBytes(
       host,
@@ -67,25 +66,13 @@ export function SignNote() {
   return (
     <FieldGroup title={t.sign}>
       <p className="quiet small">{t.signHelp}</p>
-      <FieldFrame label={t.note}>
-        {(control) => (
-          <span className="chosen-file">
-            <button {...control} type="button" onClick={() => void said(() => choose('.pdf', setNote))}>
-              {note?.name ?? t.choose}
-            </button>
-            <button type="button" disabled={making} onClick={() => void said(takeThis)}>
-              {making ? t.making : t.thisNote}
-            </button>
-          </span>
-        )}
-      </FieldFrame>
-      <FieldFrame label={t.identity}>
-        {(control) => (
-          <button {...control} type="button" onClick={() => void said(() => choose('.p12,.pfx', setIdentity))}>
-            {identity?.name ?? t.choose}
-          </button>
-        )}
-      </FieldFrame>
+      <FileField label={t.note} accept=".pdf" file={note} onChoose={setNote}>
+        <button type="button" disabled={making} onClick={() => void said(takeThis)}>
+          {making ? t.making : t.thisNote}
+        </button>
+        {making && <span className="quiet small">{job.doing}</span>}
+      </FileField>
+      <FileField label={t.identity} accept=".p12,.pfx" file={identity} onChoose={setIdentity} />
       <FieldFrame label={t.password}>
         {(control) => (
           <input
@@ -107,6 +94,44 @@ export function SignNote() {
         </button>
         {done && <span role="status">{done}</span>}
       </div>
+      {fault && (
+        <p className="fault" role="alert">
+          {fault.what}. {fault.mend}
+        </p>
+      )}
     </FieldGroup>
+  );
+}
+
+/** Chooses a file whose bytes stay in the page; its button is named by the label and by the file. */
+function FileField({
+  label,
+  accept,
+  file,
+  onChoose,
+  children,
+}: {
+  label: string;
+  accept: string;
+  file: ChosenBytes | null;
+  onChoose: (file: ChosenBytes) => void;
+  children?: ReactNode;
+}) {
+  const shown = file?.name ?? t.choose;
+  const choose = async (): Promise<void> => {
+    const chosen = await chooseFileBytes(accept);
+    if (chosen) onChoose(chosen);
+  };
+  return (
+    <FieldFrame label={label}>
+      {(control) => (
+        <span className="chosen-file">
+          <button {...control} type="button" aria-label={`${label}: ${shown}`} onClick={() => void said(choose)}>
+            {shown}
+          </button>
+          {children}
+        </span>
+      )}
+    </FieldFrame>
   );
 }
