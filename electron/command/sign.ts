@@ -17,7 +17,7 @@ export const signVerb: Verb = {
   help: [
     '  --certificate ID.p12  key and certificate (PKCS#12); the key never leaves this machine, nothing is asked of a network',
     '  --password-stdin      its password comes on the standard input; it is neither kept nor printed',
-    '  --role ROLE           author, checker or engineer: whose box',
+    '  --role ROLE           author, checker or engineer: whose box; in this order, each once, a later one may come alone',
     '  --out SIGNED.pdf      the signed note; what was there before stays byte for byte, so that earlier signatures stand',
     '  --at TIME             2026-03-31T14:00:00Z; now by default. No time-stamp of a third party is taken',
     '  --reason TEXT         what is signed for',
@@ -39,7 +39,7 @@ export const signVerb: Verb = {
       throw refusal({ what: `“${values.at}” is no time`, where: { option: '--at' }, mend: 'Write it as 2026-03-31T14:00:00Z.' }); // prettier-ignore
     const note = await openBytes(resolve(on.folder, file));
     const p12 = await openBytes(resolve(on.folder, certificate), 1_000_000);
-    const [{ openIdentity }, { nameOf, signNote }] = await Promise.all([import('../host/sign/open-identity.ts'), import('../host/sign/sign-note.ts')]); // prettier-ignore
+    const [{ openIdentity }, { nameOf }, { signNote }] = await Promise.all([import('../host/sign/open-identity.ts'), import('../host/sign/name-of.ts'), import('../host/sign/sign-note.ts')]); // prettier-ignore
     const identity = openIdentity(p12, (await on.input()).replace(/\r?\n$/, ''));
     const signed = await signNote(note, { identity, role, at, ...(values.reason === undefined ? {} : { reason: values.reason }) }); // prettier-ignore
     await writeFileWhole(resolve(on.folder, out), signed);

@@ -42,8 +42,8 @@ export const verifyVerb: Verb = {
     }
     const { documentHash, madeBy, verifiedBy, sameBytes, pages, signatures, tolerance, differs } = report;
     on.out(`Document ${documentHash}, note of Stillplate ${madeBy}, made anew by ${verifiedBy}`);
-    for (const { signer, issuer, claimed, subFilter, covers, faults, remarks } of signatures)
-      on.out(`  Signature of ${signer} (certificate by ${issuer}), ${claimed}, ${subFilter}, covers ${covers} of ${bytes.length} bytes: ${faults.length === 0 ? 'stands' : 'DOES NOT STAND'}; ${remarks.join('; ')}`); // prettier-ignore
+    for (const { signer, role, issuer, claimed, subFilter, covers, faults, remarks } of signatures)
+      on.out(`  Signature of ${signer}${role === null ? '' : ` as ${role}`} (certificate by ${issuer}), ${claimed}, ${subFilter}, covers ${covers} of ${bytes.length} bytes: ${faults.length === 0 ? 'stands' : 'DOES NOT STAND'}; ${remarks.join('; ')}`); // prettier-ignore
     if (differs.length === 0)
       on.out(sameBytes ? `Every number on ${pages} pages comes out again: the file is the same byte for byte.` : `Every number on ${pages} pages comes out again, results within ${tolerance}.`); // prettier-ignore
     for (const text of differs) on.out(`  DIFFERS: ${text}`);

@@ -7,6 +7,7 @@ import { ContentInfo, SignedData } from 'pkijs';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { openIdentity } from '../../electron/host/sign/open-identity.ts';
 import { readSignatures } from '../../electron/host/sign/read-signatures.ts';
+import { orderFaults } from '../../electron/host/sign/signature-order.ts';
 import { signNote } from '../../electron/host/sign/sign-note.ts';
 import { writeNote } from '../../electron/host/note/write-note.ts';
 import type { Note } from '../../core/note/note.ts';
@@ -93,6 +94,37 @@ describe('a signed note', () => {
       'latin1',
     );
     expect((await readSignatures(claimed))[0]!.faults.join()).toMatch(/changed.*not when it says/);
+  });
+  it('says whose box each is in, and refuses a signature out of order: a role again, an earlier one, an earlier time', async () => {
+    expect((await readSignatures(twice)).map(({ role }) => role)).toEqual(['author', 'licensed engineer']);
+    const identity = openIdentity(ec, 'pw');
+    const before = new Date(at.getTime() - 30_000);
+    await expect(signNote(once, { identity, role: 'author', at })).rejects.toThrow(/author had signed before/);
+    await expect(signNote(twice, { identity, role: 'checker', at })).rejects.toThrow(
+      /checker signed after the licensed/,
+    );
+    await expect(signNote(once, { identity, role: 'checker', at: before })).rejects.toThrow(
+      /before the signature under/,
+    );
+  });
+  it('a reader is told of disorder in a file that others signed, and of a certificate that ran out since', async () => {
+    // The first signature's claimed year is moved on (by four: a leap day stays a day): the second now comes before it.
+    const moved = String(at.getUTCFullYear() + 4);
+    const year = Buffer.from(twice)
+      .toString('latin1')
+      .replace(/\/M \(D:\d{4}/, `/M (D:${moved}`);
+    const [, second] = await readSignatures(Buffer.from(year, 'latin1'));
+    expect(second!.faults.join()).toContain(`before the signature under it (${moved}`);
+    expect(orderFaults([{ role: 'licensed engineer', time: at }, { role: 'author', time: at }])).toEqual([expect.stringMatching(/author signed after the licensed engineer/)]); // prettier-ignore
+    expect(
+      orderFaults([
+        { role: null, time: null },
+        { role: 'checker', time: at },
+      ]),
+    ).toEqual([]);
+    const [later] = await readSignatures(once, new Date('2099-01-01T00:00:00Z'));
+    expect(later!.faults).toEqual([]);
+    expect(later!.remarks.join()).toMatch(/ran out on .* only a time-stamp/);
   });
   it('refuses what is no note of ours, and a box that is not there', async () => {
     const identity = openIdentity(rsa, 'pw');

@@ -1,8 +1,11 @@
 import { createHash } from 'node:crypto';
 import { refusal } from '../../../core/refusal.ts';
 import type { Identity } from './open-identity.ts';
+import { nameOf } from './name-of.ts';
 import { pdfObjects } from './pdf-objects.ts';
+import { readSignatures } from './read-signatures.ts';
 import { signBox } from './sign-box.ts';
+import { orderFaults } from './signature-order.ts';
 import { signaturePicture } from './signature-picture.ts';
 import { signedData } from './signed-data.ts';
 
@@ -20,7 +23,8 @@ const room = 16_384;
 
 /**
  * The note with one signature more, as an incremental update: what was there stays byte for byte, so that earlier
- * signatures stand. Refuses a certificate that is not valid at `at`, and a file that is no note of ours.
+ * signatures stand. Refuses a certificate that is not valid at `at`, a file that is no note of ours, and a signature out
+ * of order.
  */
 export async function signNote(bytes: Uint8Array, { identity, role, at, reason }: Signing): Promise<Uint8Array> {
   const [own] = identity.certificates as [Identity['certificates'][number]];
@@ -28,6 +32,10 @@ export async function signNote(bytes: Uint8Array, { identity, role, at, reason }
     throw refusal({ what: `The certificate of ${nameOf(own.subject)} is valid from ${own.validFrom} to ${own.validTo}, not on ${at.toISOString()}`, mend: 'Sign with a valid certificate.' }); // prettier-ignore
   const pdf = pdfObjects(bytes);
   const { page, rectangle } = await signBox(bytes, role);
+  const signed = (await readSignatures(bytes)).map(({ role: whose, time }) => ({ role: whose, time }));
+  const [disorder] = orderFaults([...signed, { role, time: at }]);
+  if (disorder !== undefined)
+    throw refusal({ what: `The signature would stand out of order: ${disorder}`, where: { role }, mend: 'Take the note as it was before the signature in the way, or issue a new revision.' }); // prettier-ignore
   const pageNumber = pdf.pages[page]!;
   const root = pdf.dictionary(pdf.root);
   const formNumber = Number(/\/AcroForm (\d+) 0 R/.exec(root)?.[1] ?? pdf.size);
@@ -89,9 +97,6 @@ function filled(bytes: Buffer, from: number, identity: Identity): Uint8Array {
   bytes.write(signature, open + 1, 'latin1');
   return new Uint8Array(bytes);
 }
-
-/** A name's common name, or all of it. */
-export const nameOf = (subject: string): string => /(?:^|\n)CN=([^\n]+)/.exec(subject)?.[1] ?? subject.replace(/\n/g, ', '); // prettier-ignore
 
 /** A text string of PDF as UTF-16 in hex digits: any name, nothing to escape. */
 const pdfText = (text: string): string =>
