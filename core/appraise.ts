@@ -11,6 +11,7 @@ import type { RawDocument } from './document/read-document.ts';
 import type { PlateDocument } from './document/schema.ts';
 import { stockFindings } from './document/stock-findings.ts';
 import { userRowFindings, userRows } from './document/user-rows.ts';
+import { swingFindings } from './checks/swing-findings.ts';
 import type { Finding } from './finding.ts';
 import { bayPlan } from './geometry/bay-plan.ts';
 import { baysBetween } from './geometry/bays-between.ts';
@@ -77,6 +78,7 @@ export function appraise(
       ...model.geometry.findings,
       ...model.mass.findings,
       ...model.loads.findings,
+      ...swingFindings(model),
       ...durabilityFindings(model),
       ...testedFindings(model),
       ...solvedFindings(model, rows),

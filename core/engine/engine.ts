@@ -11,7 +11,7 @@ import { userRows } from '../document/user-rows.ts';
 import { againstSection } from '../note/against-section.ts';
 import { boltedAgainstWelded } from '../options/bolted-against-welded.ts';
 import { eventOfStep } from '../issue/issue-step.ts';
-import { issueView } from '../issue/issue-view.ts';
+import { issueView } from '../note/issue-view.ts';
 import { recorded } from '../issue/note-life.ts';
 import { emptyRegister, readRegister, type Register } from '../issue/register.ts';
 import { plateBodyOf } from '../hydrodynamics/plate-body.ts';

@@ -1,5 +1,5 @@
 import type { IssueStep } from '../issue/issue-step.ts';
-import type { IssueView } from '../issue/issue-view.ts';
+import type { IssueView } from '../note/issue-view.ts';
 import type { Edit } from '../document/edit.ts';
 import type { RawDocument } from '../document/read-document.ts';
 import type { PlateDocument } from '../document/schema.ts';

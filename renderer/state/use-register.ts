@@ -1,5 +1,5 @@
 import { useCallback, useEffect, useState } from 'react';
-import type { IssueView } from '../../core/issue/issue-view.ts';
+import type { IssueView } from '../../core/note/issue-view.ts';
 import { valueOf } from '../../core/host/answer.ts';
 import { Refusal } from '../../core/refusal.ts';
 import { said } from './said.ts';

@@ -1,10 +1,10 @@
 import type { Appraisal } from '../appraise.ts';
 import type { RawDocument } from '../document/read-document.ts';
-import type { Section } from '../note/note.ts';
-import { notePlace, revisionSection, stampOf } from '../note/revision-section.ts';
-import { noteLife, unjudged, type NoteState } from './note-life.ts';
-import type { Register } from './register.ts';
-import { resultSummary } from './result-summary.ts';
+import type { Section } from './note.ts';
+import { notePlace, revisionSection, stampOf } from './revision-section.ts';
+import { noteLife, unjudged, type NoteState } from '../issue/note-life.ts';
+import type { Register } from '../issue/register.ts';
+import { resultSummary } from '../issue/result-summary.ts';
 
 /** Where the note of an option stands, for whoever takes its next step. */
 export interface IssueView {

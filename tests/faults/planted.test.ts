@@ -1,0 +1,89 @@
+import { describe, expect, it } from 'vitest';
+import { appraise, type Appraisal } from '../../core/appraise.ts';
+import { resultView } from '../../core/engine/result-view.ts';
+import { checkNote } from '../../core/note/check-note.ts';
+import { compare } from '../../core/options/compare.ts';
+import { readDocument, readDocumentText } from '../../core/document/read-document.ts';
+import { sampleText, type Json } from '../document/middle.ts';
+
+/** The sample's chosen option with an error planted in its own copy, or without one. */
+function planted(plant: (document: Json) => void = () => undefined, option?: string): Appraisal {
+  const json = JSON.parse(sampleText) as Json;
+  plant(json);
+  const raw = readDocumentText(JSON.stringify(json));
+  return appraise(raw, readDocument(raw), option ?? (json['chosen'] as string));
+}
+
+const found = ({ findings }: Appraisal) => findings.map(({ id, place }) => `${id} ${place}`);
+const stateOf = ({ limitStates }: Appraisal, name: string) => limitStates.find((state) => state.name === name)!;
+
+/** Errors that a licensed engineer would want to catch: the program says what, where and what it does. */
+describe('an error planted in the sample', () => {
+  it('none: nothing is found, and every limit state passes', () => {
+    const whole = planted();
+    expect(found(whole)).toEqual([]);
+    expect(whole.limitStates.filter(({ verdict }) => verdict !== 'passes')).toEqual([]);
+  });
+
+  it('a range typed as an amplitude stands beside the history of the force', () => {
+    const wrong = planted((d) => void (d['loads'].service.force = '92 kN'));
+    expect(found(wrong)).toEqual(['range-beside-amplitude loads.service.force']);
+    expect(wrong.findings[0]!.text).toContain('184.0 kN');
+    expect(wrong.findings[0]!.text).toContain('0.50');
+    // and the other way round
+    const other = planted((d) => void (d['loads'].service.force = '23 kN'));
+    expect(found(other)).toEqual(['range-beside-amplitude loads.service.force']);
+  });
+
+  it('a panel shifted off three of its tubes is named bay by bay', () => {
+    const wrong = planted(
+      (d) => void (d['designs']['under-6'].overlap = { onMain: '46 mm', onCross: '2 mm', sides: { mainHigh: '2 mm' } }),
+    );
+    const bare = wrong.findings.filter(({ id }) => id === 'panel-does-not-bear');
+    expect(bare.map(({ place }) => place)).toContain('A1');
+    expect(bare[0]!.text).toContain('four sides');
+    expect(bare).toHaveLength(12);
+  });
+
+  it('40 ksi entered as 400 MPa is told beside the name of the plate', () => {
+    const wrong = planted((d) => {
+      d['catalogue'] = { materials: [{ id: 'A40', title: 'Plate of the yard, 40 ksi', family: 'carbon steel', density: '7850 kg/m^3', youngModulus: '200 GPa', poisson: 0.3, yieldStrength: '400 MPa', ultimateStrength: '480 MPa', upToThickness: '20 mm', source: { document: 'certificate 3.1', clause: 'heat 12' } }] }; // prettier-ignore
+      d['designs']['under-6'].material = 'A40';
+    });
+    const row = wrong.findings.find(({ id }) => id === 'row-far-from-catalogue');
+    expect(row).toMatchObject({ place: 'A40' });
+    expect(row!.text).toMatch(/40 ksi|276/);
+  });
+
+  it('an upward load that a bridle cannot hold down fails by name, with every case that it makes void', () => {
+    const wrong = planted((d) => {
+      d['grid'].suspension = { ...d['grid'].suspension, kind: 'bridle', apex: '3 m' };
+    });
+    expect(found(wrong).some((each) => each.startsWith('line-slack'))).toBe(true);
+    const slack = wrong.rows.filter(({ id, verdict }) => id === 'suspension-slack' && verdict === 'fails');
+    expect(slack.length).toBeGreaterThan(0);
+    expect(wrong.limitStates.some(({ verdict }) => verdict === 'fails')).toBe(true);
+  });
+
+  it('curves in air on welds under water are refused: fatigue is not judged, and says why', () => {
+    const wrong = planted((d) => void (d['fatigue'].environment = 'air'), 'top-5-welded');
+    expect(stateOf(wrong, 'Fatigue').verdict).toBe('not judged');
+    const ends = wrong.rows.filter(({ id }) => id.startsWith('fatigue-') && id.includes('weld'));
+    expect(ends.length).toBeGreaterThan(0);
+    for (const { verdict, reason } of ends.filter((row) => row.verdict !== 'not applicable')) {
+      expect(verdict).toBe('cannot be judged');
+      expect(reason).toContain('in air');
+    }
+  });
+
+  it('what is found stands on page one of the note and in the window', () => {
+    const json = JSON.parse(sampleText) as Json;
+    json['loads'].service.force = '92 kN';
+    const raw = readDocumentText(JSON.stringify(json));
+    const comparison = compare(raw, readDocument(raw), null);
+    const appraisal = comparison.appraisals.find(({ optionId }) => optionId === json['chosen'])!;
+    const [first] = checkNote(raw, appraisal, comparison).sections;
+    expect(JSON.stringify(first)).toContain('swings by 184.0 kN');
+    expect(resultView(appraisal, true).findings.map(({ id }) => id)).toContain('range-beside-amplitude');
+  });
+});
