@@ -30,9 +30,9 @@ const order = [
   // Revisions of a note, what was said of them, and what changed between two.
   ['issue'],
   ['options'],
-  // The program proves itself where it runs.
-  ['selfcheck'],
   ['note'],
+  // The program proves itself where it runs, and writes it down.
+  ['selfcheck'],
   // What the shop cuts and drills, written out.
   ['fabrication'],
   // The solids that the window draws, and what it is told after each edit.

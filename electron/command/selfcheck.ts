@@ -1,6 +1,6 @@
 import { existsSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
-import { dirname, join } from 'node:path';
+import { dirname, join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { readDocument, readDocumentText } from '../../core/document/read-document.ts';
 import { compare } from '../../core/options/compare.ts';
@@ -13,11 +13,12 @@ import {
   tracedRows,
   type SelfcheckRow,
 } from '../../core/selfcheck/selfcheck.ts';
+import { writeFileWhole } from '../host/write-file.ts';
 import { optionsOf } from './options-of.ts';
 import { exit } from './terminal.ts';
 import type { Verb } from './verbs.ts';
 
-const usage = 'selfcheck [--samples LIST] [--json]';
+const usage = 'selfcheck [--samples LIST] [--json] [--pdf FILE]';
 const every = ['small', 'middle', 'large', 'inch'];
 
 export const selfcheckVerb: Verb = {
@@ -27,6 +28,7 @@ export const selfcheckVerb: Verb = {
   help: [
     `  --samples LIST   of ${every.join(',')}; all by default (about half a minute), none for the published values alone`,
     '  --json           every comparison as one object (schema stillplate-selfcheck/1)',
+    '  --pdf FILE       the same as a report to file with a release: sources, values, what was not compared, limits',
     '',
     'What it shows: formulas and methods give values from outside this program again; every check that a sample makes gives,',
     'to the bit, what its printed expressions give; samples give what is recorded. What it does not: whether a plate is right,',
@@ -35,7 +37,12 @@ export const selfcheckVerb: Verb = {
     'Example: stillplate selfcheck --samples small',
   ].join('\n'),
   run: async (args, on) => {
-    const { values } = optionsOf(args, { samples: { type: 'string' }, json: { type: 'boolean' } }, usage, 0);
+    const { values } = optionsOf(
+      args,
+      { samples: { type: 'string' }, json: { type: 'boolean' }, pdf: { type: 'string' } },
+      usage,
+      0,
+    );
     const names = values.samples === undefined ? every : values.samples === 'none' ? [] : values.samples.split(',');
     const unknown = names.find((name) => !every.includes(name));
     if (unknown !== undefined)
@@ -45,11 +52,24 @@ export const selfcheckVerb: Verb = {
     const report = selfcheckOf(rows);
     const differ = rows.filter(({ verdict }) => verdict === 'DIFFERS');
     const code = differ.length === 0 ? exit.passes : exit.failsOrUnjudged;
+    const machine = `Node ${process.version}, ${process.platform} ${process.arch}`;
+    if (values.pdf !== undefined) {
+      const [{ verificationReport }, { writeNote }] = await Promise.all([
+        import('../../core/selfcheck/verification-report.ts'),
+        import('../host/note/write-note.ts'),
+      ]);
+      const date = new Date().toISOString().slice(0, 10);
+      await writeFileWhole(
+        resolve(on.folder, values.pdf),
+        await writeNote(verificationReport(report, { date, machine })),
+      );
+      on.err(`Wrote ${values.pdf}.`);
+    }
     if (values.json) {
       on.out(JSON.stringify(report, null, 2));
       return code;
     }
-    on.out(`Stillplate ${report.programVersion}, on Node ${process.version}, ${process.platform} ${process.arch}`);
+    on.out(`Stillplate ${report.programVersion}, on ${machine}`);
     on.out('Values from outside this program:');
     for (const row of rows.filter(({ kind }) => kind === 'published')) on.out(`  ${lineOf(row)}`);
     for (const [kind, title] of [

@@ -1,7 +1,12 @@
+import { readFile } from 'node:fs/promises';
+import { join } from 'node:path';
 import { expect, it } from 'vitest';
-import { sampleRows, type selfcheckOf } from '../../core/selfcheck/selfcheck.ts';
+import { sampleRows, selfcheckOf } from '../../core/selfcheck/selfcheck.ts';
+import { verificationReport } from '../../core/selfcheck/verification-report.ts';
 import { valueGiven } from '../../core/selfcheck/value-given.ts';
 import { publishedValues } from '../../core/selfcheck/published-values.ts';
+import { readPdf } from '../host/read-pdf.ts';
+import { inFolder } from './in-folder.ts';
 import { ran } from './ran.ts';
 
 it('every comparison of the small sample comes out as expected, with source, tolerance and verdict in each row', async () => {
@@ -14,6 +19,29 @@ it('every comparison of the small sample comes out as expected, with source, tol
   // What it cannot show is said.
   expect(withoutOutsideValue.length).toBeGreaterThan(0);
   expect(withoutOutsideValue).not.toContain('bolt-tension');
+});
+
+it('writes the same as a report that names each source, what was not compared, and the limits', () =>
+  inFolder(async (folder) => {
+    const pdf = join(folder, 'report.pdf');
+    const { code, out } = await ran(['selfcheck', '--samples', 'none', '--json', '--pdf', pdf]);
+    expect(code).toBe(0);
+    const { checks, withoutOutsideValue } = JSON.parse(out) as ReturnType<typeof selfcheckOf>;
+    const { pages, check } = readPdf(await readFile(pdf));
+    const text = pages.join('\n').replace(/\s+/g, ' ');
+    expect(check).not.toMatch(/warning/i);
+    expect(text).toContain(`All ${checks.length} comparisons came out as expected`);
+    for (const { source } of checks) expect(text.replace(/\W/g, '')).toContain(source.slice(0, 8).replace(/\W/g, ''));
+    expect(text).toContain(`${withoutOutsideValue.length} of `);
+    expect(text).toContain('Not run: no sample was named');
+    expect(text).toContain('Limits of validation');
+  }));
+
+it('a report of a copy that differs says so on its first page, and which value', () => {
+  const row = { kind: 'published', id: 'bolt', source: 'EN 1993-1-8', expected: 1, got: 2, tolerance: 0, verdict: 'DIFFERS' } as const; // prettier-ignore
+  const note = verificationReport(selfcheckOf([row]), { date: '2026-03-14', machine: 'here' });
+  expect(note.stamp).toBe('DIFFERS');
+  expect(JSON.stringify(note.sections[0])).toMatch(/1 of 1 comparisons differ.*"bolt"/);
 });
 
 it('a published value is missed when a factor is wrong by one part in a hundred', () => {

@@ -1,0 +1,139 @@
+import { utf8ToBytes } from '@noble/hashes/utils.js';
+import { checks } from '../checks/index.ts';
+import { documentHash } from '../document/document-hash.ts';
+import type { Block, Note, Section } from '../note/note.ts';
+import { significant } from '../quantity/format-quantity.ts';
+import type { Selfcheck, SelfcheckRow } from './selfcheck.ts';
+
+/** A self check as a document to file with a release: what was compared, with what, and what was not. `date`: ISO, `machine`: in words. */
+export function verificationReport(report: Selfcheck, { date, machine }: { date: string; machine: string }): Note {
+  const differ = report.checks.filter(({ verdict }) => verdict === 'DIFFERS');
+  return {
+    title: 'Verification report of the program',
+    stamp: differ.length === 0 ? 'ALL AS EXPECTED' : 'DIFFERS',
+    paper: 'A4',
+    titleBlock: [
+      ['Subject', `Stillplate ${report.programVersion}`],
+      ['Run on', machine],
+      ['Date', date],
+    ],
+    documentHash: documentHash({ ...report }),
+    programVersion: report.programVersion,
+    date,
+    language: 'en-GB',
+    sections: [
+      summary(report, differ),
+      published(report),
+      again(report, 'traced', 'Computed against printed', 'Each check that a sample makes, at each place, made again from the expressions that its note prints: equal to the last bit.'),
+      again(report, 'sample', 'Samples against what is recorded', 'Results of the samples as they were recorded when the program was released.'),
+      without(report),
+      limits(),
+    ],
+    attachments: [
+      { name: 'selfcheck.json', description: 'Every comparison', mime: 'application/json', relationship: 'Data', bytes: utf8ToBytes(`${JSON.stringify(report, null, 2)}\n`) },
+    ],
+  };
+} // prettier-ignore
+
+function summary({ checks: rows }: Selfcheck, differ: readonly SelfcheckRow[]): Section {
+  return {
+    title: 'What this run says',
+    blocks: [
+      {
+        kind: 'paragraph',
+        tone: differ.length === 0 ? 'plain' : 'loud',
+        text:
+          differ.length === 0
+            ? `All ${rows.length} comparisons came out as expected on this machine.`
+            : `${differ.length} of ${rows.length} comparisons differ: do not rely on this copy of the program. They are listed below.`,
+      },
+      {
+        kind: 'paragraph',
+        text: 'It shows that this copy computes here what it computed where it was released, and gives values from outside again. It does not show that a plate is right: that is for the engineer who signs.',
+      },
+      ...(differ.length > 0 ? [table('What differs', differ)] : []),
+    ],
+  };
+}
+
+const published = ({ checks: rows }: Selfcheck): Section => ({
+  title: 'Values from outside the program',
+  blocks: [table('Published or independently derived, each with its source', rows.filter(({ kind }) => kind === 'published'))], // prettier-ignore
+});
+
+/** Comparisons that are too many to print each: counted by what they are of. */
+function again({ checks: rows }: Selfcheck, kind: SelfcheckRow['kind'], title: string, text: string): Section {
+  const counts = new Map<string, { all: number; same: number }>();
+  for (const row of rows.filter((each) => each.kind === kind)) {
+    const of = row.id.split(/[,:]/)[0]!;
+    const count = counts.get(of) ?? { all: 0, same: 0 };
+    counts.set(of, { all: count.all + 1, same: count.same + (row.verdict === 'DIFFERS' ? 0 : 1) });
+  }
+  const lines = [...counts].map(([of, { all, same }]) => [of, String(all), String(same)]);
+  const counted: Block =
+    lines.length === 0
+      ? { kind: 'paragraph', tone: 'loud', text: 'Not run: no sample was named.' }
+      : {
+          kind: 'table',
+          caption: title,
+          columns: [
+            { title: 'Of', width: 0.6 },
+            { title: 'Compared', width: 0.2, align: 'right' },
+            { title: 'As expected', width: 0.2, align: 'right' },
+          ],
+          rows: lines,
+        };
+  return { title, blocks: [{ kind: 'paragraph', text }, counted] };
+}
+
+function without({ withoutOutsideValue }: Selfcheck): Section {
+  const titleOf = new Map(checks.map(({ id, title }) => [id, title]));
+  return {
+    title: 'Checks without an outside value in this report',
+    blocks: [
+      {
+        kind: 'paragraph',
+        text: `${withoutOutsideValue.length} of ${checks.length} checks. Each has a second opinion by another method, and tests beside the program's source; neither is repeated here.`,
+      },
+      { kind: 'list', items: withoutOutsideValue.map((id) => titleOf.get(id) ?? id) },
+    ],
+  };
+}
+
+function limits(): Section {
+  const remembered = checks.filter(({ source }) => source.some(({ memory }) => memory)).length;
+  return {
+    title: 'Limits of validation',
+    blocks: [
+      {
+        kind: 'list',
+        tone: 'caution',
+        items: [
+          `${remembered} of ${checks.length} checks cite a rule from memory: it was not read in the document itself while the program was made. Each note marks them.`,
+          'No plate in the sea was measured for this program. Added mass and drag of a gapped plate are uncertain by a factor of two or more without a tank test at the right amplitude.',
+          'Waves that the plate itself makes are not computed: a plate nearer to the surface than its breadth cannot be judged.',
+          'Plates, tubes and joints are linear elastic in the solver but for contact and the stretching of thin panels; strength after buckling is not used.',
+          'Conformance of the PDF with PDF/A-3 was not verified by a checker.',
+          'The desktop program was tested through a double of its platform; its binary was never run where it was made.',
+        ],
+      },
+    ],
+  };
+}
+
+function table(caption: string, rows: readonly SelfcheckRow[]): Block {
+  const printed = (value: number | string): string => (typeof value === 'number' ? significant(value, 6) : value);
+  return {
+    kind: 'table',
+    caption,
+    columns: [
+      { title: 'What', width: 0.3 },
+      { title: 'Expected', width: 0.13, align: 'right' },
+      { title: 'Got', width: 0.13, align: 'right' },
+      { title: 'Within', width: 0.1, align: 'right' },
+      { title: 'Source', width: 0.34 },
+    ],
+    rows: rows.map(({ id, expected, got, tolerance, source }) => [id, printed(expected), printed(got), printed(tolerance), source]),
+    loud: rows.flatMap(({ verdict }, i) => (verdict === 'DIFFERS' ? [i] : [])),
+  };
+} // prettier-ignore
