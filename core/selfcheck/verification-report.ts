@@ -122,18 +122,18 @@ function limits(): Section {
 }
 
 function table(caption: string, rows: readonly SelfcheckRow[]): Block {
-  const printed = (value: number | string): string => (typeof value === 'number' ? significant(value, 6) : value);
+  const printed = (value: number | string, figures = 6): string => (typeof value === 'number' ? significant(value, figures) : value);
   return {
     kind: 'table',
     caption,
     columns: [
-      { title: 'What', width: 0.3 },
-      { title: 'Expected', width: 0.13, align: 'right' },
-      { title: 'Got', width: 0.13, align: 'right' },
-      { title: 'Within', width: 0.1, align: 'right' },
-      { title: 'Source', width: 0.34 },
+      { title: 'What', width: 0.28 },
+      { title: 'Expected', width: 0.14, align: 'right' },
+      { title: 'Got', width: 0.14, align: 'right' },
+      { title: 'Within', width: 0.13, align: 'right' },
+      { title: 'Source', width: 0.31 },
     ],
-    rows: rows.map(({ id, expected, got, tolerance, source }) => [id, printed(expected), printed(got), printed(tolerance), source]),
+    rows: rows.map(({ id, expected, got, tolerance, source }) => [id, printed(expected), printed(got), printed(tolerance, 2), source]),
     loud: rows.flatMap(({ verdict }, i) => (verdict === 'DIFFERS' ? [i] : [])),
   };
 } // prettier-ignore

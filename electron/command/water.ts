@@ -55,13 +55,14 @@ export const waterVerb: Verb = {
     '  FILE              a document; --option ID as in check',
     '  --plan PLAN.json  a plan without a document: { "rectangles": [[x0, y0, x1, y1], …], "density": 1025 } in metres and kg/m^3,',
     '                    thin; "holes": [[x, y, diameter]] and "thickness" (height of the edges) may be added',
-    '  --amplitude 0.4m  of the heave; zero without it: potential flow, no drag of a motion',
+    '  --amplitude 0.4m  of the heave; zero, where neither this nor the document says one: potential flow, no drag of a motion',
     '  --period 8s       of the motion and of the wave; gives the force',
     '  --wave-height 2m  the water’s motion at the plate (document)     --bed 62m  depth of the sea bed',
     '  --growth 5        years of marine growth (document)              --cells 120  along the longer side of the finest lattice',
     '  --order           in which order closing bays gains most added mass (document)',
     '  --json            one object, SI (schema stillplate-water/1)',
     '',
+    'Motion, bed and years of growth are those of the document (“hydrodynamics”) where the option is left out.',
     'Ends with 1 where the added mass cannot be judged.',
     '',
     'Example: stillplate water samples/small.stillplate.json --amplitude 0.3m --period 7s',
@@ -69,14 +70,16 @@ export const waterVerb: Verb = {
   run: async (args, on) => {
     const alone = args.some((word) => word === '--plan' || word.startsWith('--plan='));
     const { values, file } = optionsOf(args, options, usage, alone ? 0 : 1);
-    const amplitude = values.amplitude === undefined ? 0 : quantityOption('--amplitude', values.amplitude, 'length');
-    const period = values.period === undefined ? null : positiveOption('--period', values.period, 'time');
-    const bed = values.bed === undefined ? null : positiveOption('--bed', values.bed, 'length');
-    const cells = values.cells === undefined ? undefined : wholeNumber('--cells', values.cells, 16, 400);
-    const motion = { amplitude, period, ...(cells === undefined ? {} : { cells }) };
+    const typed: Typed = {
+      amplitude: values.amplitude === undefined ? undefined : quantityOption('--amplitude', values.amplitude, 'length'),
+      period: values.period === undefined ? undefined : positiveOption('--period', values.period, 'time'),
+      bed: values.bed === undefined ? undefined : positiveOption('--bed', values.bed, 'length'),
+      years: values.growth === undefined ? undefined : wholeNumber('--growth', values.growth, 0, 100),
+      finest: values.cells === undefined ? {} : { cells: wholeNumber('--cells', values.cells, 16, 400) },
+    };
     const asked = alone
-      ? await planAlone(resolve(on.folder, values.plan!), motion)
-      : await ofDocument(resolve(on.folder, file), values, motion, bed);
+      ? await planAlone(resolve(on.folder, values.plan!), typed)
+      : await ofDocument(resolve(on.folder, file), values, typed);
     const report = waterReport(asked.plan, asked.conditions);
     const quantities = { ...report.quantities, ...asked.more };
     const order =
@@ -103,7 +106,16 @@ export const waterVerb: Verb = {
   },
 };
 
-async function planAlone(path: string, motion: Pick<WaterConditions, 'amplitude' | 'period'>): Promise<Asked> {
+/** What the options say, each as far as it was given. */
+interface Typed {
+  readonly amplitude: number | undefined;
+  readonly period: number | undefined;
+  readonly bed: number | undefined;
+  readonly years: number | undefined;
+  readonly finest: Pick<WaterConditions, 'cells'>;
+}
+
+async function planAlone(path: string, { amplitude = 0, period, finest }: Typed): Promise<Asked> {
   let text: string;
   try {
     text = await readFile(path, 'utf8');
@@ -118,7 +130,7 @@ async function planAlone(path: string, motion: Pick<WaterConditions, 'amplitude'
   return {
     title: 'A plan by itself',
     plan,
-    conditions: { density, ...motion, depth: null, aboveBed: null },
+    conditions: { density, amplitude, period: period ?? null, ...finest, depth: null, aboveBed: null },
     more: {},
     units: 'metric',
     bays: {},
@@ -128,25 +140,28 @@ async function planAlone(path: string, motion: Pick<WaterConditions, 'amplitude'
 
 async function ofDocument(
   path: string,
-  values: { option?: string; growth?: string; 'wave-height'?: string },
-  motion: Pick<WaterConditions, 'amplitude' | 'period'>,
-  bed: number | null,
+  values: { option?: string; 'wave-height'?: string },
+  typed: Typed,
 ): Promise<Asked> {
   const { raw, document } = await openDocument(path);
   const { model, optionTitle } = appraise(raw, document, chosenOption(document, values.option));
   const { geometry } = model;
-  const { water, units } = model.document;
-  if (bed !== null && bed <= water.depth.si)
+  const { water, units, hydrodynamics: stated } = model.document;
+  const amplitude = typed.amplitude ?? stated?.motion?.amplitude.si ?? 0;
+  const period = typed.period ?? stated?.motion?.period.si ?? null;
+  const bed = typed.bed ?? stated?.bed?.si ?? null;
+  const years = typed.years ?? stated?.growth?.years ?? 0;
+  if (typed.bed !== undefined && typed.bed <= water.depth.si)
     throw refusal({ what: 'The sea bed lies above the plate', where: { option: '--bed' }, mend: 'Give the depth of the bed below the surface.' }); // prettier-ignore
-  const plan = planInWater(model.geometry);
-  const years = values.growth === undefined ? 0 : wholeNumber('--growth', values.growth, 0, 100);
   const growth = marineGrowth(water.depth.si, years, water.latitude?.si ?? null).thickness;
+  const clean = planInWater(geometry);
+  const plan = growth > 0 ? grownPlan(clean, growth) : clean;
   const height = values['wave-height'] === undefined ? null : positiveOption('--wave-height', values['wave-height'], 'length'); // prettier-ignore
   const more: Record<string, WaterQuantity> = {};
   if (years > 0)
     more['growth.thickness'] = { value: growth, unit: 'm', title: `Marine growth on each face after ${years} years`, source: 'NORSOK N-003 guidance' }; // prettier-ignore
-  if (height !== null && motion.period !== null) {
-    const at = waveMotion(height / 2, (2 * Math.PI) / motion.period, bed ?? Infinity, -water.depth.si, localGravity(model.document)); // prettier-ignore
+  if (height !== null && period !== null) {
+    const at = waveMotion(height / 2, (2 * Math.PI) / period, bed ?? Infinity, -water.depth.si, localGravity(model.document)); // prettier-ignore
     more['wave.length'] = { value: at.length, unit: 'm', title: 'Length of the wave', source: 'linear wave theory' };
     more['wave.motionAtPlate'] = { value: at.rise, unit: 'm', title: 'Amplitude of the water’s rise at the plate', source: 'linear wave theory' }; // prettier-ignore
     more['wave.velocityAtPlate'] = { value: at.w, unit: 'm/s', title: 'Its velocity', source: 'linear wave theory' };
@@ -155,10 +170,12 @@ async function ofDocument(
   const empty = geometry.bays.filter(({ openArea, opening: o }) => openArea > 0.5 * (o.x1 - o.x0) * (o.y1 - o.y0));
   return {
     title: `${model.document.project.name}. ${optionTitle}.`,
-    plan: growth > 0 ? grownPlan(plan, growth) : plan,
+    plan,
     conditions: {
       density: waterDensityOf(model.document),
-      ...motion,
+      amplitude,
+      period,
+      ...typed.finest,
       depth: water.depth.si,
       aboveBed: bed === null ? null : bed - water.depth.si,
       parts: shares,

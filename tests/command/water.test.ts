@@ -1,4 +1,4 @@
-import { writeFile } from 'node:fs/promises';
+import { readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { inFolder } from './in-folder.ts';
@@ -26,6 +26,21 @@ describe('stillplate water', () => {
       expect(err).toMatch(/rectangles\.0: A rectangle .* has no area/);
       expect((await ran(['water', '--plan', 'none.json'], folder)).err).toMatch(/plan cannot be read/);
     }));
+
+  it('takes motion, bed and growth of the document where the options are left out, and the options before them', async () => {
+    const asked = async (...words: string[]) => JSON.parse((await ran(['water', 'samples/small.stillplate.json', '--cells', '24', '--json', ...words])).out).quantities; // prettier-ignore
+    const { hydrodynamics: stated } = JSON.parse(await readFile('samples/small.stillplate.json', 'utf8'));
+    const [plain, same, clean] = [
+      await asked(),
+      await asked('--amplitude', stated.motion.amplitude.replace(' ', ''), '--period', stated.motion.period.replace(' ', ''), '--bed', stated.bed.replace(' ', '')), // prettier-ignore
+      await asked('--growth', '0', '--amplitude', '0m'),
+    ];
+    expect(same).toEqual(plain);
+    expect(plain['growth.thickness'].value).toBeGreaterThan(0);
+    expect(clean['growth.thickness']).toBeUndefined();
+    expect(clean['drag.kc']?.value ?? 0).toBe(0);
+    expect(plain['drag.kc'].value).toBeGreaterThan(0);
+  });
 
   it('gives a document’s plate its parts, wave and range', async () => {
     const { code, out } = await ran(['water', 'samples/small.stillplate.json', '--option', 'base', '--amplitude', '0.3m', '--period', '7s', '--wave-height', '2m', '--bed', '60m', '--cells', '40', '--json']); // prettier-ignore
