@@ -1,6 +1,9 @@
 import { readFile, writeFile } from 'node:fs/promises';
 import { resolve } from 'node:path';
+import { laidRaw } from '../../core/document/edit.ts';
+import { readDocument } from '../../core/document/read-document.ts';
 import { aimIds, aimWords, type AimId } from '../../core/options/search/aims.ts';
+import { askedOf } from '../../core/options/search/asked-of.ts';
 import { checkedFront, type ShownOption } from '../../core/options/search/checked-front.ts';
 import { askedSpace, type Asked } from '../../core/options/search/default-space.ts';
 import { search, searchProblem, type Piece, type Problem, type SearchState } from '../../core/options/search/search.ts';
@@ -39,6 +42,8 @@ export const searchVerb: Verb = {
     '  --state        a file in which the search puts away how far it is, and from which it goes on',
     '  --json         one object, SI',
     '',
+    'What is not named here is as the document’s own “search” says, where it has one.',
+    '',
     'Example: stillplate search samples/small.stillplate.json --thickness 5mm,6mm --aside fatigue',
   ].join('\n'),
   run: async (args, on) => {
@@ -46,7 +51,11 @@ export const searchVerb: Verb = {
     const flag = { type: 'boolean' } as const;
     const { values, file } = optionsOf(args, { aims: text, option: text, thickness: text, material: text, side: text, overlap: text, kind: text, bolt: text, pitch: text, throat: text, zones: text, open: flag, lift: text, panel: text, 'open-least': text, 'open-most': text, aside: text, judged: flag, piece: text, state: text, json: flag }, usage, 1); // prettier-ignore
     const { raw, document } = await openDocument(resolve(on.folder, file));
+    const option = chosenOption(document, values.option);
+    const { search: stated } = readDocument(laidRaw(raw, option));
+    const own: Asked = stated ? askedOf(stated) : {};
     const asked: Asked = {
+      ...own,
       ...listed('aims', values.aims, aimIds),
       ...listed('thickness', values.thickness),
       ...listed('material', values.material),
@@ -57,21 +66,18 @@ export const searchVerb: Verb = {
       ...listed('pitch', values.pitch),
       ...listed('throat', values.throat),
       ...listed('aside', values.aside),
-      zones: oneOf('zones', values.zones ?? 'all', ['all', 'designs', 'panels']),
-      open: values.open ?? false,
-      judged: values.judged ?? false,
+      ...(values.zones === undefined ? {} : { zones: oneOf('zones', values.zones, ['all', 'designs', 'panels']) }),
+      ...(values.open ? { open: true } : {}),
+      ...(values.judged ? { judged: true } : {}),
       limits: {
+        ...own.limits,
         ...(values.lift === undefined ? {} : { lift: quantityOption('--lift', values.lift, 'mass') }),
         ...(values.panel === undefined ? {} : { panelByHand: quantityOption('--panel', values.panel, 'mass') }),
         ...(values['open-least'] === undefined ? {} : { openLeast: partOf('--open-least', values['open-least']) }),
         ...(values['open-most'] === undefined ? {} : { openMost: partOf('--open-most', values['open-most']) }),
       },
     } as Asked;
-    const problem = searchProblem(
-      raw,
-      askedSpace(raw, chosenOption(document, values.option), asked),
-      pieceOf(values.piece),
-    );
+    const problem = searchProblem(raw, askedSpace(raw, option, asked), pieceOf(values.piece));
     const state = await searched(problem, values.state === undefined ? null : resolve(on.folder, values.state));
     const found = checkedFront(raw, problem, state.front);
     on.out(values.json ? searchJson(problem, state, found) : searchText(problem, state, found));
