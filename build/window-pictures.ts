@@ -3,6 +3,7 @@ import { once } from 'node:events';
 import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { stageOf, type SheetName } from '../renderer/state/stages.ts';
 import { texts } from '../renderer/texts.ts';
 import { openBrowser } from '../tests/browser/browser.ts';
 
@@ -25,8 +26,10 @@ export async function windowPictures(root: string): Promise<readonly string[]> {
       await page.screenshot({ path: join(root, 'build/pictures', `${name}.png`) });
       made.push(`${name}.png`);
     };
-    const sheet = (name: keyof typeof texts.sheets) =>
-      page.getByRole('button', { name: texts.sheets[name], exact: true }).first().click();
+    const sheet = async (name: SheetName) => {
+      await page.getByRole('button', { name: texts.stages[stageOf(name)], exact: true }).click();
+      await page.getByRole('button', { name: texts.sheets[name], exact: true }).first().click();
+    };
 
     await page.goto(address);
     await page.locator('.cards button:not([disabled])').nth(3).waitFor();
