@@ -6,7 +6,9 @@ import { readDocument, readDocumentText } from '../../core/document/read-documen
 import { valueOf } from '../../core/host/answer.ts';
 import { openBrowser } from '../../tests/browser/browser.ts';
 import { setup } from '../../tests/browser/support/bundle-once.ts';
+import { manyBays } from '../../tests/browser/support/many-bays.ts';
 import { serveStillplate, type Served } from '../../tests/browser/support/served.ts';
+import type { Json } from '../../tests/document/middle.ts';
 import { median } from './interleaved.ts';
 import type { Measure } from './measure.ts';
 import { sample } from './sample.ts';
@@ -171,16 +173,7 @@ async function startPage(browser: Browser, served: Served): Promise<Measure> {
   );
 }
 
-/** 6 by 10 bays, each with a bolted panel; over 2,000 bolts. */
-async function manyBays(): Promise<string> {
-  const raw = JSON.parse(await sample('middle')) as Record<string, Record<string, never>> & { options: unknown };
-  const grid = raw['grid'] as unknown as Record<'mainTubes' | 'crossTubes', object>;
-  grid.mainTubes = { ...grid.mainTubes, count: 7, spacing: '1 m' };
-  grid.crossTubes = { ...grid.crossTubes, count: 11 };
-  (raw['designs'] as unknown as Record<string, { fixing: { pitch: string } }>)['under-6']!.fixing.pitch = '110 mm';
-  const bays = ['A', 'B', 'C', 'D', 'E', 'F'].flatMap((row) => Array.from({ length: 10 }, (_, i) => `${row}${i + 1}`));
-  return JSON.stringify({ ...raw, panels: Object.fromEntries(bays.map((bay) => [bay, 'under-6'])), options: [] });
-}
+const manyBaysText = async (): Promise<string> => JSON.stringify(manyBays(JSON.parse(await sample('middle')) as Json));
 
 /** Draw calls of a frame, the heap over 300 frames of orbit, and the frame against bare three. */
 async function pictureOfMany(browser: Browser, served: Served): Promise<readonly Measure[]> {
@@ -188,7 +181,13 @@ async function pictureOfMany(browser: Browser, served: Served): Promise<readonly
   const page = await context.newPage();
   page.setDefaultTimeout(180_000);
   await page.addInitScript(countDraws);
-  valueOf(await served.host.createDocument({ name: 'Many bays', text: await manyBays(), file: null }));
+  valueOf(
+    await served.host.createDocument({
+      name: 'Many bays',
+      text: await manyBaysText(),
+      file: null,
+    }),
+  );
   await page.goto(served.address);
   await page.getByRole('button', { name: 'Many bays', exact: true }).click();
   const picture = page.locator('.scene-ground canvas').first();
@@ -327,7 +326,7 @@ async function bareThree(
   page.setDefaultTimeout(180_000);
   await page.addInitScript(countDraws);
   const { origin } = new URL(served.address);
-  const many = await manyBays();
+  const many = await manyBaysText();
   await page.route(`${origin}/**`, (route) => {
     const { pathname } = new URL(route.request().url());
     if (pathname === '/many.json') return route.fulfill({ contentType: 'application/json', body: many });

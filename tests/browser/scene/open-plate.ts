@@ -55,11 +55,18 @@ export async function openPlate(
       body: '<!doctype html><html lang="en"><title>Plate</title><link rel="stylesheet" href="/page.css"><div id="root"></div><script type="module" src="/page.js"></script></html>',
     });
   });
-  page.on('pageerror', (error) => console.error('page:', error.message));
+  let broken: Error | null = null;
+  page.on('pageerror', (error) => {
+    console.error('page:', error.message);
+    broken ??= error;
+  });
   await page.goto(`${origin}/#${plate}`);
   if (draws) {
     // Not waitForFunction: it polls with eval, which the content policy stops.
-    while (!(await page.evaluate<boolean>('Boolean(window.plate?.root)'))) await page.waitForTimeout(50);
+    while (!(await page.evaluate<boolean>('Boolean(window.plate?.root)'))) {
+      if (broken) throw new Error(`The plate “${plate}” is not drawn`, { cause: broken });
+      await page.waitForTimeout(50);
+    }
     await drawn(page);
   }
   return page;

@@ -13,21 +13,10 @@ import { SceneStage, usePlateView } from '../../../renderer/scene/SceneStage.tsx
 import { showNamed, showPart, showSurface } from '../../../renderer/scene/show-views.ts';
 import middle from '../../../samples/middle.stillplate.json';
 import small from '../../../samples/small.stillplate.json';
+import { manyBays } from '../support/many-bays.ts';
 import './page.css';
 
-/** 6 by 10 bays, each with a bolted panel; over 2,000 bolts. */
-function manyBays() {
-  const raw = structuredClone(middle);
-  raw.grid.mainTubes = { ...raw.grid.mainTubes, count: 7, spacing: '1 m' };
-  raw.grid.crossTubes = { ...raw.grid.crossTubes, count: 11 };
-  raw.designs['under-6'].fixing.pitch = '110 mm';
-  const bays = ['A', 'B', 'C', 'D', 'E', 'F'].flatMap((row) => Array.from({ length: 10 }, (_, i) => `${row}${i + 1}`));
-  raw.panels = Object.fromEntries(bays.map((bay) => [bay, 'under-6']));
-  raw.options = [];
-  return raw;
-}
-
-const documents = { middle: () => middle, small: () => small, many: manyBays };
+const documents = { middle: () => middle, small: () => small, many: () => manyBays(middle) };
 const [name = 'middle', option = ''] = location.hash.slice(1).split('/');
 const raw = documents[name]();
 const appraisal = appraise(raw, readDocument(raw), option === '' ? null : option);
