@@ -1,12 +1,10 @@
 import { useState } from 'react';
-import type { FieldPath, Json } from '../../core/document/edit.ts';
+import type { FieldPath } from '../../core/document/edit.ts';
 import type { SeaDeployment } from '../../core/document/sea-tests-field.ts';
 import { seaSketch } from '../../core/note/sea-sketch.ts';
 import { SectionView } from '../parts/Blocks.tsx';
 import { FigureView } from '../parts/FigureView.tsx';
 import { addDeployment, addSecondLogger } from '../state/add-deployment.ts';
-import { chosenRecord } from '../state/add-record.ts';
-import { rememberLayout } from '../state/layouts.ts';
 import { none } from '../state/none.ts';
 import { said } from '../state/said.ts';
 import { useSession } from '../state/session-context.ts';
@@ -15,6 +13,8 @@ import { useField } from '../state/use-field.ts';
 import { useWorkbench } from '../state/workbench.ts';
 import { texts } from '../texts.ts';
 import { Answer } from './Answer.tsx';
+import { MissingRecord } from './MissingRecord.tsx';
+import { RecordAcceptance } from './RecordAcceptance.tsx';
 import { SeaSettings } from './SeaSettings.tsx';
 import './tank-test.css';
 
@@ -77,8 +77,8 @@ function DeploymentView({ index, deployment, all }: { index: number; deployment:
     <>
       <p className="quiet">{texts.tank.record(record.name, record.hash, files.first.value?.rows ?? null)}</p>
       {second && <p className="quiet">{texts.tank.record(second.record.name, second.record.hash, files.second?.value?.rows ?? null)}</p>}
-      {files.first.refusal && <Missing path={at('record')} name={record.name} />}
-      {second && files.second?.refusal && <Missing path={at('second', 'record')} name={second.record.name} />}
+      {files.first.refusal && <MissingRecord path={at('record')} name={record.name} />}
+      {second && files.second?.refusal && <MissingRecord path={at('second', 'record')} name={second.record.name} />}
       <div className="tank-tests">
         {second ? (
           <button type="button" className="plain small" onClick={() => void session.edit({ kind: 'clearField', option: null, path: at('second') })}>
@@ -104,68 +104,13 @@ function DeploymentView({ index, deployment, all }: { index: number; deployment:
       <Answer answer={reduced} waiting={look.value ? t.reducing : null}>
         {({ section, accepted }) => (
           <>
-            <Accept index={index} deployment={deployment} accepted={accepted} />
+            <RecordAcceptance of="sea" index={index} entry={deployment} accepted={accepted} words={t} />
             <SectionView section={section} level={2} />
           </>
         )}
       </Answer>
       {reduced.value && <Comparison deployment={deployment} others={all.filter(({ id }) => id !== deployment.id)} />}
     </>
-  );
-} // prettier-ignore
-
-/** The store does not hold a record: its file can be chosen again, and is known by its hash. */
-function Missing({ path, name }: { path: FieldPath; name: string }) {
-  const session = useSession();
-  const again = () =>
-    said(async () => {
-      const chosen = await chosenRecord(session);
-      if (chosen) await session.edit({ kind: 'setField', option: null, path, value: chosen.record });
-    });
-  return (
-    <div className="fault" role="alert">
-      <p>{texts.tank.missing(name)}</p>
-      <button type="button" onClick={() => void again()}>
-        {texts.tank.chooseAgain}
-      </button>
-    </div>
-  );
-}
-
-/** Takes the result into the document; says where the one that is there is of other settings. */
-function Accept({ index, deployment, accepted }: { index: number; deployment: SeaDeployment; accepted: Readonly<Record<string, Json>> }) {
-  const session = useSession();
-  const path = ['tests', 'sea', index, 'result'] as const;
-  const { result } = deployment;
-  const reading = useField(['tests', 'sea', index, 'reading']).raw;
-  const accept = () => {
-    rememberLayout('sea', deployment.record.layout, reading);
-    void session.edit({ kind: 'setField', option: null, path, value: accepted });
-  };
-  const isCurrent = result !== undefined && result.key === accepted['key'];
-  return (
-    <div className="tank-accept" role="group" aria-label={texts.tank.acceptance}>
-      <span className={result && !isCurrent ? 'fault' : 'quiet'}>
-        {isCurrent ? texts.tank.isAccepted : result ? t.isOld : texts.tank.notAccepted}
-      </span>
-      {!isCurrent && (
-        <button type="button" onClick={accept}>
-          {texts.tank.accept}
-        </button>
-      )}
-      {result && (
-        <button type="button" className="plain small" onClick={() => void session.edit({ kind: 'clearField', option: null, path })}>
-          {texts.tank.takeBack}
-        </button>
-      )}
-      <button
-        type="button"
-        className="plain small"
-        onClick={() => void session.edit({ kind: 'clearField', option: null, path: ['tests', 'sea', index] })}
-      >
-        {t.remove}
-      </button>
-    </div>
   );
 } // prettier-ignore
 

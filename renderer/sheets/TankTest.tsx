@@ -1,19 +1,19 @@
 import { useState } from 'react';
-import type { Json } from '../../core/document/edit.ts';
 import type { TankTest } from '../../core/document/tests-field.ts';
 import { FigureView } from '../parts/FigureView.tsx';
 import { SectionView } from '../parts/Blocks.tsx';
 import { tankSketch } from '../../core/note/tank-sketch.ts';
-import { addTankTest, chosenRecord } from '../state/add-record.ts';
-import { rememberLayout } from '../state/layouts.ts';
+import { addTankTest } from '../state/add-record.ts';
 import { none } from '../state/none.ts';
 import { said } from '../state/said.ts';
 import { useSession } from '../state/session-context.ts';
 import { useField } from '../state/use-field.ts';
-import { useOfTest, useRecordHead, type Awaited } from '../state/use-record.ts';
+import { useOfTest, useRecordHead } from '../state/use-record.ts';
 import { useWorkbench } from '../state/workbench.ts';
 import { texts } from '../texts.ts';
 import { Answer } from './Answer.tsx';
+import { MissingRecord } from './MissingRecord.tsx';
+import { RecordAcceptance } from './RecordAcceptance.tsx';
 import { TankDelay } from './TankDelay.tsx';
 import { TankAgainst } from './TankAgainst.tsx';
 import { TankSettings } from './TankSettings.tsx';
@@ -81,7 +81,9 @@ function ReadTest({ index, test, others }: { index: number; test: TankTest; othe
   return (
     <>
       <p className="quiet">{t.record(test.record.name, test.record.hash, head.value?.rows ?? null)}</p>
-      {head.refusal && <Missing index={index} test={test} why={head} />}
+      {head.refusal && (
+        <MissingRecord path={['tests', 'tank', index, 'record']} name={test.record.name} why={head.refusal.what} />
+      )}
       <TankSettings index={index} columns={head.value?.columns ?? none} />
       <TankDelay index={index} test={test} ready={look.value !== null} />
       <Answer answer={look} waiting={head.refusal ? null : t.reading}>
@@ -95,7 +97,7 @@ function ReadTest({ index, test, others }: { index: number; test: TankTest; othe
       <Answer answer={reduced} waiting={look.value ? t.reducing : null}>
         {({ section, accepted }) => (
           <>
-            <Accept index={index} test={test} accepted={accepted} />
+            <RecordAcceptance of="tank" index={index} entry={test} accepted={accepted} words={t} />
             <SectionView section={section} level={2} />
           </>
         )}
@@ -104,60 +106,3 @@ function ReadTest({ index, test, others }: { index: number; test: TankTest; othe
     </>
   );
 }
-
-/** The store does not hold the record: its file can be chosen again, and is known by its hash. */
-function Missing({ index, test, why }: { index: number; test: TankTest; why: Awaited<unknown> }) {
-  const session = useSession();
-  const again = () =>
-    said(async () => {
-      const chosen = await chosenRecord(session);
-      if (chosen)
-        await session.edit({ kind: 'setField', option: null, path: ['tests', 'tank', index, 'record'], value: chosen.record });
-    }); // prettier-ignore
-  return (
-    <div className="fault" role="alert">
-      <p>
-        {why.refusal?.what}. {t.missing(test.record.name)}
-      </p>
-      <button type="button" onClick={() => void again()}>
-        {t.chooseAgain}
-      </button>
-    </div>
-  );
-}
-
-/** Takes the result into the document; says where the one that is there is of other settings. */
-function Accept({ index, test, accepted }: { index: number; test: TankTest; accepted: Readonly<Record<string, Json>> }) {
-  const session = useSession();
-  const path = ['tests', 'tank', index, 'result'] as const;
-  const isCurrent = test.result !== undefined && test.result.key === accepted['key'];
-  const reading = useField(['tests', 'tank', index, 'reading']).raw;
-  const set = () => {
-    rememberLayout('tank', test.record.layout, reading);
-    void session.edit({ kind: 'setField', option: null, path, value: accepted });
-  };
-  return (
-    <div className="tank-accept" role="group" aria-label={t.acceptance}>
-      <span className={test.result && !isCurrent ? 'fault' : 'quiet'}>
-        {isCurrent ? t.isAccepted : test.result ? t.isOld : t.notAccepted}
-      </span>
-      {!isCurrent && (
-        <button type="button" onClick={set}>
-          {t.accept}
-        </button>
-      )}
-      {test.result && (
-        <button type="button" className="plain small" onClick={() => void session.edit({ kind: 'clearField', option: null, path })}>
-          {t.takeBack}
-        </button>
-      )}
-      <button
-        type="button"
-        className="plain small"
-        onClick={() => void session.edit({ kind: 'clearField', option: null, path: ['tests', 'tank', index] })}
-      >
-        {t.remove}
-      </button>
-    </div>
-  );
-} // prettier-ignore

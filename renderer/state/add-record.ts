@@ -1,10 +1,9 @@
 import type { Json } from '../../core/document/edit.ts';
-import type { TankTest } from '../../core/document/tests-field.ts';
 import { valueOf } from '../../core/host/answer.ts';
 import { askRecords, holdRecord } from '../engine/record-client.ts';
 import { chooseFileBytes } from '../parts/choose-file-bytes.ts';
 import { texts } from '../texts.ts';
-import { knownReading } from './layouts.ts';
+import { recordEntry } from './record-entry.ts';
 import type { Session } from './session.ts';
 import { useWorkbench } from './workbench.ts';
 
@@ -29,31 +28,8 @@ export async function addTankTest(session: Session): Promise<void> {
   const chosen = await chosenRecord(session);
   if (!chosen) return;
   const { document } = useWorkbench.getState();
-  const tests = rawTests();
-  const { record } = chosen;
-  const alike = tests.find((test) => test.record.layout === record.layout);
+  const { all, alike, fresh } = recordEntry('tank', chosen.record, texts.tank.untitled);
   const setup = alike?.setup ?? (await session.engine.ask('testSetup', { option: document?.option ?? null }));
-  const taken = new Set(tests.map(({ id }) => id));
-  let number = tests.length + 1;
-  while (taken.has(`test ${number}`)) number++;
-  const reading = alike?.reading ?? knownReading('tank', record.layout);
-  const test = {
-    id: `test ${number}`,
-    title: record.name.replace(/\.[^.]*$/, '') || texts.tank.untitled,
-    record,
-    ...(reading === undefined ? {} : { reading }),
-    setup,
-  };
-  await session.edit({
-    kind: 'setField',
-    option: null,
-    path: ['tests', 'tank'],
-    value: [...tests, test] as unknown as Json,
-  });
+  const value = [...all, { ...fresh, setup }] as unknown as Json;
+  await session.edit({ kind: 'setField', option: null, path: ['tests', 'tank'], value });
 }
-
-type RawTest = Pick<TankTest, 'id' | 'title' | 'record'> & Partial<TankTest>;
-const rawTests = (): readonly RawTest[] => {
-  const tests = useWorkbench.getState().document?.raw['tests'] as { readonly tank?: unknown } | undefined;
-  return Array.isArray(tests?.tank) ? (tests.tank as RawTest[]) : [];
-};
