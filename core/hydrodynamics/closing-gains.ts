@@ -8,6 +8,7 @@ import { waterDensityOf } from '../water/sea-water.ts';
 import { heaveCurve, type CurvePoint } from './heave-curve.ts';
 import { curveParts } from './hydrodynamics-of.ts';
 import { openGrid } from './open-grid.ts';
+import { bayOpenings } from '../geometry/bay-openings.ts';
 import { planInWater } from '../geometry/plan-in-water.ts';
 
 /** The open grid with one bay closed after the other. SI. */
@@ -29,25 +30,33 @@ const remembered = boundedMemo<ClosingGains>(12);
  * plate, bays closed without vents. Without a stated motion nothing is moved.
  */
 export function closingGains(model: Model): ClosingGains {
-  const plan = planInWater(openGrid(model).geometry);
-  const bays = Object.fromEntries(model.geometry.bays.map(({ id, opening }) => [id, opening]));
-  const density = waterDensityOf(model.document);
-  const amplitude = model.document.hydrodynamics?.motion?.amplitude.si ?? null;
-  return remembered(JSON.stringify([plan, bays, density, amplitude]), () => gainsOf(plan, bays, density, amplitude));
+  const grid = gridOf(model);
+  return remembered(JSON.stringify(grid), () => gainsOf(grid));
 }
 
-function gainsOf(
-  plan: Plan,
-  bays: Readonly<Record<string, Rectangle>>,
-  density: number,
-  amplitude: number | null,
-): ClosingGains {
+/** The grid without panels, and the rectangles that would close its bays. */
+interface OpenGrid {
+  readonly plan: Plan;
+  readonly bays: Readonly<Record<string, Rectangle>>;
+  readonly density: number;
+  readonly amplitude: number | null;
+}
+
+const gridOf = (model: Model): OpenGrid => ({
+  plan: planInWater(openGrid(model).geometry),
+  bays: bayOpenings(model.geometry),
+  density: waterDensityOf(model.document),
+  amplitude: model.document.hydrodynamics?.motion?.amplitude.si ?? null,
+});
+
+function gainsOf(grid: OpenGrid): ClosingGains {
+  const { plan, bays, density, amplitude } = grid;
   const order = closingOrder(plan, bays, density, { cells });
   const lattice = plateLattice(plan, wellPlaced(plan, cells));
   const solid = order.at(-1)!.addedMass;
   const moved = (closed: readonly string[]): CurvePoint | null => {
     if (amplitude === null) return null;
-    const [, at] = heaveCurve(shutting(plan, bays, closed), lattice, density, [amplitude / 10, amplitude], solid);
+    const [, at] = heaveCurve(shutting(grid, closed), lattice, density, [amplitude / 10, amplitude], solid);
     return at?.point ?? null;
   };
   return {
@@ -56,20 +65,18 @@ function gainsOf(
   };
 }
 
-const shutting = (plan: Plan, bays: Readonly<Record<string, Rectangle>>, closed: readonly string[]): Plan => ({
+const shutting = ({ plan, bays }: OpenGrid, closed: readonly string[]): Plan => ({
   ...plan,
   rectangles: [...plan.rectangles, ...closed.map((id) => bays[id]!)],
 });
 
 /** Added mass and drag of the grid with these bays closed over the amplitudes of the stated motion; empty without one. */
 export function curveClosed(model: Model, closed: readonly string[]): readonly CurvePoint[] {
-  const amplitude = model.document.hydrodynamics?.motion?.amplitude.si;
-  if (amplitude === undefined) return [];
-  const plan = planInWater(openGrid(model).geometry);
-  const bays = Object.fromEntries(model.geometry.bays.map(({ id, opening }) => [id, opening]));
-  const density = waterDensityOf(model.document);
+  const grid = gridOf(model);
+  const { plan, density, amplitude } = grid;
+  if (amplitude === null) return [];
   const lattice = plateLattice(plan, wellPlaced(plan, cells));
   const solid = closingGains(model).steps.at(-1)!.still;
   const amplitudes = curveParts.map((part) => part * amplitude);
-  return heaveCurve(shutting(plan, bays, closed), lattice, density, amplitudes, solid).map(({ point }) => point);
+  return heaveCurve(shutting(grid, closed), lattice, density, amplitudes, solid).map(({ point }) => point);
 }

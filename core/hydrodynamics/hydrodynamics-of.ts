@@ -9,6 +9,7 @@ import { waterReport, type WaterReport } from '../water/water-report.ts';
 import { grownPlan, marineGrowth, type Growth } from './grown-plan.ts';
 import { heaveCurve, type CurvePoint } from './heave-curve.ts';
 import { openGrid } from './open-grid.ts';
+import { bayOpenings } from '../geometry/bay-openings.ts';
 import { planInWater } from '../geometry/plan-in-water.ts';
 import { seaAtPlate, type SeaAtPlate } from './sea-at-plate.ts';
 
@@ -35,9 +36,13 @@ const remembered = boundedMemo<HydrodynamicsReport>(24);
 /** Options that differ in thickness or bolts alone have one plan, and the water sees no more than that: it is solved once. */
 export const hydrodynamicsOf = (model: Model): HydrodynamicsReport => {
   const { water, hydrodynamics } = model.document;
-  const seen = [planInWater(model.geometry), planInWater(openGrid(model).geometry), water, { ...hydrodynamics, system: null }];
-  const bays = model.geometry.bays.map(({ id, opening }) => [id, opening]);
-  return remembered(JSON.stringify([...seen, bays]), () => reckoned(model));
+  const seen = [
+    planInWater(model.geometry),
+    planInWater(openGrid(model).geometry),
+    water,
+    { ...hydrodynamics, system: null },
+  ];
+  return remembered(JSON.stringify([...seen, bayOpenings(model.geometry)]), () => reckoned(model));
 };
 
 function reckoned(model: Model): HydrodynamicsReport {
@@ -57,7 +62,7 @@ function reckoned(model: Model): HydrodynamicsReport {
     depth: water.depth.si,
     aboveBed,
     cells: 100,
-    parts: Object.fromEntries(model.geometry.bays.map(({ id, opening }) => [id, opening])),
+    parts: bayOpenings(model.geometry),
   });
   const sea = seaAtPlate(model.document);
   if (!motion) return { report, growth, sea, curve: [], open: null, pressure: null };

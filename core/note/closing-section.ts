@@ -1,3 +1,4 @@
+import { isClosed } from '../geometry/bay-openings.ts';
 import { closingGains, type ClosingGains } from '../hydrodynamics/closing-gains.ts';
 import type { Model } from '../model.ts';
 import type { Print } from '../print-in.ts';
@@ -29,11 +30,8 @@ export function closingSection(model: Model, print: Print): Section | null {
   };
 }
 
-/** Bays of which a panel closes more than half. */
 function closedBays({ geometry }: Model): readonly string[] {
-  return geometry.bays
-    .filter(({ openArea, opening: o }) => openArea <= 0.5 * (o.x1 - o.x0) * (o.y1 - o.y0))
-    .map(({ id }) => id);
+  return geometry.bays.filter(isClosed).map(({ id }) => id);
 }
 
 function exactWords({ steps, exact }: ClosingGains): string {

@@ -1,6 +1,5 @@
-import type { Figure, Shape } from './note.ts';
-
-const label = (x: number, y: number, text: string): Shape => ({ kind: 'label', at: [x, y], text, size: 7, anchor: 'start' }); // prettier-ignore
+import type { Figure } from './note.ts';
+import { sketchLabel } from './sketch-label.ts';
 
 /** What the loggers record, and which way is positive: a float, the stroke inside it, the line and the plate. No scale. */
 export const seaSketch: Figure = {
@@ -21,11 +20,11 @@ export const seaSketch: Figure = {
     { kind: 'arrow', from: [45, 18], to: [45, 26], pen: 'accent' },
     { kind: 'circle', at: [60, 13.5], radius: 1.2, pen: 'accent', fill: 'accent' },
     { kind: 'arrow', from: [60, 13.5], to: [60, 21], pen: 'accent' },
-    label(42, 54, 'acceleration, up'),
-    label(4, 49, 'ahead'),
-    label(53, 33, 's: stroke'),
-    label(50, 24, 'line angle from the vertical'),
-    label(18, 21, 'force: pull'),
-    label(62, 16, 'plate acceleration, pressure'),
+    sketchLabel(42, 54, 'acceleration, up'),
+    sketchLabel(4, 49, 'ahead'),
+    sketchLabel(53, 33, 's: stroke'),
+    sketchLabel(50, 24, 'line angle from the vertical'),
+    sketchLabel(18, 21, 'force: pull'),
+    sketchLabel(62, 16, 'plate acceleration, pressure'),
   ],
 }; // prettier-ignore

@@ -1,12 +1,5 @@
-import type { Figure, Shape } from './note.ts';
-
-const label = (x: number, y: number, text: string): Shape => ({
-  kind: 'label',
-  at: [x, y],
-  text,
-  size: 7,
-  anchor: 'start',
-});
+import type { Figure } from './note.ts';
+import { sketchLabel } from './sketch-label.ts';
 
 /** Which way is positive: a plate that a ram drives by a line, with travel and force as the fit takes them. No scale. */
 export const tankSketch: Figure = {
@@ -22,10 +15,10 @@ export const tankSketch: Figure = {
     { kind: 'path', rings: [[[25, 8], [75, 8], [75, 12], [25, 12]]], closed: true, pen: 'outline', fill: 'panel' },
     { kind: 'arrow', from: [50, 14], to: [50, 25], pen: 'accent' },
     { kind: 'arrow', from: [84, 6], to: [84, 22], pen: 'accent' },
-    label(52, 20, 'F: pull of the line, at the load cell'),
-    label(86, 14, 'z: up'),
-    label(5, 31, 'still water'),
-    label(55, 37, 'ram or winch'),
-    label(26, 3, 'plate: mass, volume, area'),
+    sketchLabel(52, 20, 'F: pull of the line, at the load cell'),
+    sketchLabel(86, 14, 'z: up'),
+    sketchLabel(5, 31, 'still water'),
+    sketchLabel(55, 37, 'ram or winch'),
+    sketchLabel(26, 3, 'plate: mass, volume, area'),
   ],
 }; // prettier-ignore

@@ -1,6 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { resolve } from 'node:path';
 import { appraise } from '../../core/appraise.ts';
+import { bayOpenings, isClosed } from '../../core/geometry/bay-openings.ts';
 import { planInWater } from '../../core/geometry/plan-in-water.ts';
 import { grownPlan, marineGrowth } from '../../core/hydrodynamics/grown-plan.ts';
 import { printedUnit, quantityText } from '../../core/quantity/format-quantity.ts';
@@ -166,8 +167,6 @@ async function ofDocument(
     more['wave.motionAtPlate'] = { value: at.rise, unit: 'm', title: 'Amplitude of the water’s rise at the plate', source: 'linear wave theory' }; // prettier-ignore
     more['wave.velocityAtPlate'] = { value: at.w, unit: 'm/s', title: 'Its velocity', source: 'linear wave theory' };
   }
-  const shares = Object.fromEntries(geometry.bays.map(({ id, opening }) => [id, opening]));
-  const empty = geometry.bays.filter(({ openArea, opening: o }) => openArea > 0.5 * (o.x1 - o.x0) * (o.y1 - o.y0));
   return {
     title: `${model.document.project.name}. ${optionTitle}.`,
     plan,
@@ -178,11 +177,11 @@ async function ofDocument(
       ...typed.finest,
       depth: water.depth.si,
       aboveBed: bed === null ? null : bed - water.depth.si,
-      parts: shares,
+      parts: bayOpenings(geometry),
     },
     more,
     units,
-    bays: Object.fromEntries(empty.map(({ id, opening }) => [id, opening])),
+    bays: bayOpenings({ bays: geometry.bays.filter((bay) => !isClosed(bay)) }),
     open: plan,
   };
 }
