@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { Refused } from '../parts/Refused.tsx';
 import type { Awaited } from '../state/use-record.ts';
 
 /** What was asked, that it is awaited, or why it cannot be had. */
@@ -12,11 +13,6 @@ export function Answer<T>({
   children: (value: T) => ReactNode;
 }) {
   if (value !== null) return children(value);
-  if (refusal)
-    return (
-      <p className="fault" role="alert">
-        {refusal.what}. {refusal.mend}
-      </p>
-    );
+  if (refusal) return <Refused refusal={refusal} />;
   return waiting === null ? null : <p className="quiet">{waiting}</p>;
 }

@@ -37,15 +37,7 @@ export function useNoteJob(): NoteJob & { readonly start: () => void; readonly c
   const made = useJob();
   // The note of another document goes on being set, and is no note of this one.
   const job = made.document === id ? made : none;
-  useEffect(
-    () =>
-      host.listen((event) => {
-        if (!('job' in event) || event.job !== useJob.getState().job) return;
-        if (event.kind === 'job-progress') useJob.setState({ done: event.done, of: event.of, doing: event.doing });
-        else if (event.kind === 'job-ended') void ended(host, event.job);
-      }),
-    [host],
-  );
+  useEffect(() => listen(host), [host]);
   useEffect(() => {
     if (id && useJob.getState() === none) void findAgain(host, id);
   }, [host, id]);
@@ -61,6 +53,14 @@ export function useNoteJob(): NoteJob & { readonly start: () => void; readonly c
     },
   };
 }
+
+/** Follows the job that is being set until it is told to stop. */
+const listen = (host: Host): (() => void) =>
+  host.listen((event) => {
+    if (!('job' in event) || event.job !== useJob.getState().job) return;
+    if (event.kind === 'job-progress') useJob.setState({ done: event.done, of: event.of, doing: event.doing });
+    else if (event.kind === 'job-ended') void ended(host, event.job);
+  });
 
 /** Hands the note of the shown option over to be set; a note that is being set is called off. */
 async function start({ host, engine }: Session): Promise<void> {
@@ -97,14 +97,20 @@ export async function currentNote(session: Session): Promise<Uint8Array | null> 
   const isCurrent = (job: NoteJob): boolean =>
     job.state === 'done' && job.document === (line?.id ?? null) && job.hash === document?.hash;
   if (isCurrent(useJob.getState())) return useJob.getState().bytes;
-  await start(session);
-  while (useJob.getState().state === 'running')
-    await new Promise<void>((resolve) => {
-      const stop = useJob.subscribe(() => {
-        stop();
-        resolve();
+  // Whatever sheet is open: nobody else need listen.
+  const deafen = listen(session.host);
+  try {
+    await start(session);
+    while (useJob.getState().state === 'running')
+      await new Promise<void>((resolve) => {
+        const stop = useJob.subscribe(() => {
+          stop();
+          resolve();
+        });
       });
-    });
+  } finally {
+    deafen();
+  }
   return isCurrent(useJob.getState()) ? useJob.getState().bytes : null;
 }
 

@@ -5,6 +5,7 @@ import { roles, type Role } from '../../../core/issue/register.ts';
 import { Refusal, type RefusalText } from '../../../core/refusal.ts';
 import { FieldFrame } from '../../parts/FieldFrame.tsx';
 import { FieldGroup } from '../../parts/FieldGroup.tsx';
+import { Refused } from '../../parts/Refused.tsx';
 import { localDate } from '../../parts/local-date.ts';
 import type { ShownRegister } from '../../state/use-register.ts';
 import { useSession } from '../../state/session-context.ts';
@@ -123,11 +124,7 @@ export function NextStep({ register: { text: register, view, keep } }: { registe
         </button>
         {taken && <span role="status">{t.taken}</span>}
       </div>
-      {fault && (
-        <p className="fault" role="alert">
-          {fault.what}. {fault.mend}
-        </p>
-      )}
+      {fault && <Refused refusal={fault} />}
     </FieldGroup>
   );
 }

@@ -3,6 +3,7 @@ import { roles, type Role } from '../../../core/issue/register.ts';
 import type { RefusalText } from '../../../core/refusal.ts';
 import { FieldFrame } from '../../parts/FieldFrame.tsx';
 import { FieldGroup } from '../../parts/FieldGroup.tsx';
+import { Refused } from '../../parts/Refused.tsx';
 import { chooseFileBytes } from '../../parts/choose-file-bytes.ts';
 import { saveBytes } from '../../parts/save-bytes.ts';
 import { said } from '../../state/said.ts';
@@ -94,11 +95,7 @@ export function SignNote() {
         </button>
         {done && <span role="status">{done}</span>}
       </div>
-      {fault && (
-        <p className="fault" role="alert">
-          {fault.what}. {fault.mend}
-        </p>
-      )}
+      {fault && <Refused refusal={fault} />}
     </FieldGroup>
   );
 }
