@@ -1318,6 +1318,12 @@ export const texts = {
       'Hole clearance',
       'How much wider the hole is than the bolt, as the standard names it; a fitted bolt has none.',
     ],
+    slot: [
+      'Slots run',
+      'In the panel; the tube keeps round holes. Across its slot a bolt bears less, along it slips sooner.',
+    ],
+    plateWasher: ['Plate washer', 'Width of a square washer that covers the slot; a long slot needs one.'],
+    plateWasherThickness: ['Thickness of the plate washer', '8 mm or more over a long slot.'],
     shear: ['Shear is carried by', 'Shear that turns round loosens bolts in clearance holes.'],
     slipFactor: ['Slip factor', 'Friction of the coated faces under the bolts; say how it is known.'],
     into: ['Into the tube', 'How the bolt holds in a hollow tube, of which the far side cannot be reached.'],

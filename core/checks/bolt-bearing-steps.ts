@@ -27,10 +27,17 @@ export const bearingStrength = (yieldStrength: string, ultimate: string, stainle
 });
 
 /**
- * Bounds of F_b_Rd. Symbols: hole's centre to the nearest edge in the way, thickness, yield and ultimate strength. Both
+ * Bounds of F_b_Rd. Symbols: hole's centre to the nearest edge in the way, thickness, yield and ultimate strength; a factor on
+ * the lower bound where a slot leaves less. Both
  * hold where the least distances of EN 1993-1-8, Table 3.3, are kept, and down to 0.9 d_0 from the edge.
  */
-export const bearingBounds = (edge: string, t: string, yieldStrength: string, ultimate: string): SecondOpinion => ({
+export const bearingBounds = (
+  edge: string,
+  t: string,
+  yieldStrength: string,
+  ultimate: string,
+  ofHole = '',
+): SecondOpinion => ({
   title:
     'Resistance: below, 0.8 of the yield strength on the bolt’s projected area, less where less steel than a hole’s diameter is before it; above, two planes that shear at 1/√3 of the ultimate strength, or the hole piled up at three times that strength',
   source: [
@@ -51,7 +58,7 @@ export const bearingBounds = (edge: string, t: string, yieldStrength: string, ul
     },
     {
       symbol: 'R_low',
-      expression: `0.8 * ${yieldStrength} * d * ${t} * min(1, l_own / d_0) / gamma_R`,
+      expression: `${ofHole}0.8 * ${yieldStrength} * d * ${t} * min(1, l_own / d_0) / gamma_R`,
       unit: 'kN',
       meaning: 'smaller resistance',
     },

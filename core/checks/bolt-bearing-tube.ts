@@ -7,7 +7,7 @@ import { fieldPlaces } from './field-inputs.ts';
 import { basisFactor } from './inputs.ts';
 import { solvedBoltForces } from './solved-inputs.ts';
 
-const { d, d_0, e_w, p_1, p_2, f_ub, t_w, f_yw, f_uw, stainless_w, k_h } = boltInputs;
+const { d, d_0, e_w, p_1, p_2, f_ub, t_w, f_yw, f_uw, stainless_w, k_hw } = boltInputs;
 
 /** Bearing of a bolt on the hole in the tube's wall. */
 export const boltBearingTube: Check = {
@@ -22,7 +22,7 @@ export const boltBearingTube: Check = {
     ...{ d, d_0, e_w, p_1, t_w, f_yw, f_uw, stainless_w },
     p_2: { ...p_2, only: 'partial factors' },
     f_ub: { ...f_ub, only: 'partial factors' },
-    k_h: { ...k_h, only: 'partial factors' },
+    k_h: { ...k_hw, only: 'partial factors' },
     gamma_M2: basisFactor('gamma_M2', 'partial factor on bolts', 'partial factors'),
     Omega_J: basisFactor('Omega_J', 'safety factor on bolts', 'allowable stress'),
     gamma_R: factorOfEither('gamma_M2', 'Omega_J', 'factor on bolts, of either kind of basis'),

@@ -1,12 +1,24 @@
-import { bolted, boltInputs, factorOfEither } from './bolt-inputs.ts';
+import { bolted, boltInputs, factorOfEither, fixingAt } from './bolt-inputs.ts';
 import { boltForceCautions, shearBound, shearInputs, shearSteps } from './bolt-force-steps.ts';
 import { boltSecondOpinion } from './bolt-second-opinion.ts';
-import type { Check, SecondOpinion, Step } from './check.ts';
-import { fieldPlaces } from './field-inputs.ts';
+import type { Check, Input, SecondOpinion, Step } from './check.ts';
+import { fieldPlaces, panelAt } from './field-inputs.ts';
 import { basisFactor } from './inputs.ts';
 import { solvedBoltForces } from './solved-inputs.ts';
 
 const { d_0, e_1, f_yp, f_u } = boltInputs;
+
+/** A slot that runs along its row takes its whole length out of the panel there, and at the ends of the row too, which is safe. */
+const d_0AlongRow: Input = {
+  ...d_0,
+  meaning: 'size of the hole along its row',
+  read: (model, bay, situation) => {
+    const [bolt] = panelAt(model, bay).bolts;
+    return bolt?.slot && fixingAt(model, bay).slot === 'along the edge'
+      ? bolt.slot.length
+      : d_0.read(model, bay, situation);
+  },
+};
 
 /** Areas for each bolt of a row: the plane in tension along the row, and its share of the two planes in shear at the ends. */
 const areas = (row: 'x' | 'y'): readonly Step[] => [
@@ -81,7 +93,7 @@ export const boltBlockTear: Check = {
   applies: bolted,
   inputs: {
     ...shearInputs,
-    ...{ d_0, e_1, f_yp, f_u },
+    ...{ d_0: d_0AlongRow, e_1, f_yp, f_u },
     gamma_M0: basisFactor('gamma_M0', 'partial factor on yielding', 'partial factors'),
     gamma_M2: basisFactor('gamma_M2', 'partial factor on rupture', 'partial factors'),
     Omega_J: basisFactor('Omega_J', 'safety factor on rupture', 'allowable stress'),

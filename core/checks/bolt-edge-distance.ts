@@ -1,8 +1,29 @@
-import { bolted, boltAt, boltInputs, fixingAt } from './bolt-inputs.ts';
+import { bolted, boltAt, boltInputs, fixingAt, isSlotted } from './bolt-inputs.ts';
 import { missing, type Check, type Input } from './check.ts';
-import { fieldPlaces } from './field-inputs.ts';
+import { fieldPlaces, panelAt } from './field-inputs.ts';
 
-const { d_0, e_1 } = boltInputs;
+const { d_0 } = boltInputs;
+
+/** AISC counts from the slot's centre and adds C_2; EN 1993-1-8 from the centre of its round end (e_3, e_4). */
+const e_1: Input = {
+  unit: 'mm',
+  meaning: "hole's centre (EN 1993: of a slot, the centre of its round end) to the panel's nearest edge",
+  from: 'geometry',
+  read: (model, bay, situation) => {
+    const { bolts } = panelAt(model, bay);
+    return model.basis.safety === 'partial factors' || bolts.length === 0
+      ? boltInputs.e_1.read(model, bay, situation)
+      : Math.min(...bolts.flatMap(({ edge1, edge2 }) => [edge1, edge2]));
+  },
+};
+
+const k_e: Input = {
+  unit: '1',
+  meaning: 'in hole widths: round holes 1.2, slots 1.5',
+  from: 'EN 1993-1-8, Table 3.3',
+  only: 'partial factors',
+  read: (model, bay) => (isSlotted(fixingAt(model, bay)) ? 1.5 : 1.2),
+};
 
 /** mm: AISC 360-16 Table J3.4M; and Table J3.4 in inches. */
 const metric: Readonly<Record<string, number>> = { M16: 22, M20: 26, M22: 28, M24: 30, M27: 34, M30: 38, M36: 46 };
@@ -27,16 +48,32 @@ const e_min: Input = {
   },
 };
 
+/** m, by the diameter of the bolt: AISC 360-05 Tables J3.5 and J3.5M, from public copies. */
+const stepsOfC2 = {
+  inch: [
+    { upTo: (7 / 8) * 0.0254, oversize: 0.0254 / 16, shortSlot: 0.0254 / 8 },
+    { upTo: 0.0254, oversize: 0.0254 / 8, shortSlot: 0.0254 / 8 },
+    { upTo: Infinity, oversize: 0.0254 / 8, shortSlot: (3 * 0.0254) / 16 },
+  ],
+  metric: [
+    { upTo: 0.022, oversize: 0.002, shortSlot: 0.003 },
+    { upTo: 0.024, oversize: 0.003, shortSlot: 0.003 },
+    { upTo: Infinity, oversize: 0.003, shortSlot: 0.005 },
+  ],
+} as const;
+
 const C_2: Input = {
   unit: 'mm',
-  meaning: 'added for an oversize hole',
+  meaning: 'added for an oversize hole or a slot that points at the edge (at the end of a row one does)',
   from: 'AISC 360 Tables J3.5 and J3.5M',
   only: 'allowable stress',
   read: (model, bay) => {
-    if (fixingAt(model, bay).hole !== 'oversize') return 0;
+    const { hole } = fixingAt(model, bay);
     const { diameter, series } = boltAt(model, bay);
-    if (series === 'inch') return (diameter <= 0.0222251 ? 1 / 16 : 1 / 8) * 0.0254;
-    return diameter <= 0.0220001 ? 0.002 : 0.003;
+    if (hole === 'long slot') return 0.75 * diameter;
+    if (hole !== 'oversize' && hole !== 'short slot') return 0;
+    const step = stepsOfC2[series].find(({ upTo }) => diameter <= upTo + 1e-7)!;
+    return hole === 'oversize' ? step.oversize : step.shortSlot;
   },
 };
 
@@ -58,9 +95,9 @@ export const boltEdgeDistance: Check = {
   applies: bolted,
   once: true,
   detailing: true,
-  inputs: { e_1: { ...e_1, meaning: "hole's centre to the panel's nearest edge" }, d_0, e_min, C_2 },
+  inputs: { e_1, d_0, k_e, e_min, C_2 },
   steps: {
-    'partial factors': [{ symbol: 'e_req', expression: '1.2 * d_0', unit: 'mm', meaning: 'least edge distance' }],
+    'partial factors': [{ symbol: 'e_req', expression: 'k_e * d_0', unit: 'mm', meaning: 'least edge distance' }],
     'allowable stress': [{ symbol: 'e_req', expression: 'e_min + C_2', unit: 'mm', meaning: 'least edge distance' }],
   },
   demand: 'e_req',

@@ -1,6 +1,7 @@
 import { ultimateOf, yieldOf } from '../catalogue/strength-at-thickness.ts';
 import type { Bolt as BoltRow, BoltClass, Material } from '../catalogue/rows.ts';
 import type { BoltedFixing } from '../document/schema.ts';
+import { boltSteel } from '../geometry/bolt-steel.ts';
 import type { Bearing, Bolt, Panel, Tube } from '../geometry/geometry.ts';
 import type { Situation } from '../loads/situation.ts';
 import type { Model } from '../model.ts';
@@ -93,8 +94,26 @@ function lever(model: Model, bay: string, situation: Situation, set: 'main' | 'c
       );
 }
 
-const nearestEdge = overBolts((bolts) => least(bolts.flatMap(({ edge1, edge2 }) => [edge1, edge2])));
-const smallestPitch = overBolts((bolts) => least(bolts.map(({ pitch }) => pitch)));
+const nearestEdge = overBolts((bolts) =>
+  least(bolts.flatMap((bolt) => [boltSteel(bolt).edge1, boltSteel(bolt).edge2])),
+);
+const smallestPitch = overBolts((bolts) => least(bolts.map((bolt) => boltSteel(bolt).pitch)));
+/** True where the panel's holes are slots. */
+export const isSlotted = ({ hole }: BoltedFixing): boolean => hole === 'short slot' || hole === 'long slot';
+
+/**
+ * What a hole leaves of bearing. EN 1993-1-8, Table 3.4: 0.8 oversize, 0.6 for a slot across the force. AISC 360, J3.10:
+ * 1.0 l_c and 2.0 d in place of 1.2 and 2.4 for a long slot across the force. A slot is taken as across it, whatever the
+ * direction: the force of a bolt at a corner, and of a plate solved as a whole, has parts both ways.
+ */
+const bearingOfHole =
+  (on: 'panel' | 'tube'): Read =>
+  (model, bay) => {
+    const fixing = fixingAt(model, bay);
+    const slotted = on === 'panel' && isSlotted(fixing);
+    if (model.basis.safety === 'allowable stress') return slotted && fixing.hole === 'long slot' ? 1 / 1.2 : 1;
+    return slotted ? 0.6 : fixing.hole === 'oversize' ? 0.8 : 1;
+  };
 /** Factor on resistance of whichever kind of basis holds, for a second opinion, whose steps serve both. */
 export const factorOfEither = (partial: string, allowable: string, meaning: string): Input => ({
   unit: '1',
@@ -127,13 +146,13 @@ export const boltInputs = {
   },
   d_m: {
     unit: 'mm',
-    meaning: "mean of the head's size across flats and across corners",
+    meaning: "mean of the head's size across flats and across corners; over a slot, width of the washer that covers it",
     from: 'catalogue: fasteners',
-    read: asIs((model, bay) =>
-      fixingAt(model, bay).countersunk
-        ? missing('the head diameter of the countersunk bolt')
-        : (boltAt(model, bay).headAcrossFlats + boltAt(model, bay).headAcrossCorners) / 2,
-    ),
+    read: asIs((model, bay) => {
+      const [fixing, bolt] = [fixingAt(model, bay), boltAt(model, bay)];
+      if (fixing.countersunk) return missing('the head diameter of the countersunk bolt');
+      return isSlotted(fixing) ? washerOverSlot(model, bay) : (bolt.headAcrossFlats + bolt.headAcrossCorners) / 2;
+    }),
   },
   A_s: {
     unit: 'mm^2',
@@ -275,9 +294,16 @@ export const boltInputs = {
   },
   k_h: {
     unit: '1',
-    meaning: 'oversize holes 0.8, others 1',
+    meaning: 'what the kind of hole leaves of bearing: 1 for a standard hole',
     from: 'document: fixing',
-    read: asIs((model, bay) => (fixingAt(model, bay).hole === 'oversize' ? 0.8 : 1)),
+    read: bearingOfHole('panel'),
+  },
+  k_hw: {
+    unit: '1',
+    meaning:
+      'what the kind of hole in the tube leaves of bearing: 1 for a standard hole, which it is under a slot of the panel',
+    from: 'document: fixing',
+    read: bearingOfHole('tube'),
   },
 } as const satisfies Readonly<Record<string, Input>>;
 
@@ -363,6 +389,17 @@ export const boltForceInputs = {
     read: asIs((model, bay, situation) => lever(model, bay, situation, 'main')),
   },
 } as const satisfies Readonly<Record<string, Input>>;
+
+/** Width of the washer that bears on both sides of a slot and covers it, m. */
+export function washerOverSlot(model: Model, bay: string): Reading {
+  const { plateWasher } = fixingAt(model, bay);
+  const [bolt] = panelAt(model, bay).bolts;
+  const width = plateWasher?.width.si ?? boltAt(model, bay).washerOuter;
+  if (!bolt?.slot || width >= bolt.slot.length) return width;
+  return missing(
+    `a washer that covers the slot of ${Math.round(1e4 * bolt.slot.length) / 10} mm: this one is ${Math.round(1e4 * width) / 10} mm wide ("plateWasher" of the fixing)`,
+  );
+}
 
 /** Bolts in a row of which the corners are two. */
 const rowOf = (n: number, along: 'x' | 'y'): Reading =>

@@ -1,3 +1,5 @@
+import { isLoose } from '../geometry/panel-of.ts';
+import type { Model } from '../model.ts';
 import { bolted, boltAt, boltClassAt, boltInputs, factorOfEither, fixingAt, nothingLeft } from './bolt-inputs.ts';
 import { boltForceCautions, boltForcesInputs, boltForcesSteps, shearBound } from './bolt-force-steps.ts';
 import { boltSecondOpinion } from './bolt-second-opinion.ts';
@@ -27,10 +29,32 @@ const mu: Input = {
 
 const k_s: Input = {
   unit: '1',
-  meaning: 'oversize holes 0.85, others 1',
+  meaning: 'by the kind of hole and the way a slot lies to the force: 1 for a standard hole',
   from: 'document: fixing',
-  read: (model, bay) => (fixingAt(model, bay).hole === 'oversize' ? 0.85 : 1),
+  read: (model, bay) => slipOfHole(model, bay, fixingAt(model, bay).slot === 'along the edge' ? 'across' : 'along'),
 };
+
+/** In a plate solved as a whole the shear of a bolt may have any direction: the slot is taken along it. */
+const k_sEitherWay: Input = { ...k_s, read: (model, bay) => slipOfHole(model, bay, 'along') };
+
+/**
+ * EN 1993-1-8, Table 3.6 (from memory), by the slot's axis to the force. AISC 360, J3.8: safety factors 1.50, 1.76 and 2.14
+ * stand to each other as 1, 0.85 and 0.70. By hand the panel pulls square to its edges: a slot along the edge lies across
+ * the pull. A bolt at a corner has half of that from either edge, 0.71 of it in all, which 0.76 and 0.63 carry.
+ */
+function slipOfHole(model: Model, bay: string, slot: 'across' | 'along'): number {
+  const european = model.basis.safety === 'partial factors';
+  switch (fixingAt(model, bay).hole) {
+    case 'oversize':
+      return 0.85;
+    case 'short slot':
+      return european ? { across: 0.85, along: 0.76 }[slot] : { across: 1, along: 0.85 }[slot];
+    case 'long slot':
+      return european ? { across: 0.7, along: 0.63 }[slot] : 0.7;
+    default:
+      return 1;
+  }
+}
 
 /** Preload stands on the strength of classes that may be preloaded. */
 const f_ub: Input = {
@@ -66,7 +90,7 @@ const bounds: SecondOpinion = {
     },
     {
       symbol: 'R_low',
-      expression: 'C_low > 0 * C_low ? 0.85 * mu * C_low / gamma_R : F_s_Rd',
+      expression: 'C_low > 0 * C_low ? 0.63 * mu * C_low / gamma_R : F_s_Rd',
       unit: 'kN',
       meaning: 'smaller resistance; no bound where the smaller force clamps nothing',
     },
@@ -89,6 +113,7 @@ export const boltSlip: Check = {
   limitState: 'strength',
   source: [
     { document: 'EN 1993-1-8', edition: '2005', clause: '2.6, 3.9.1, 3.9.2', safety: 'partial factors' },
+    { document: 'EN 1993-1-8', edition: '2005', clause: 'Table 3.6, k_s', safety: 'partial factors', memory: true },
     {
       document: 'AISC 360',
       edition: '2016',
@@ -100,15 +125,19 @@ export const boltSlip: Check = {
   applies: (model, bay, { loadCase }) => {
     const applies = bolted(model, bay);
     if (applies !== true) return applies;
-    const { shear, hole } = fixingAt(model, bay);
-    if (shear === 'fitted' && hole !== 'oversize') return 'fitted bolts bear at once: there is no slip to resist';
+    const fixing = fixingAt(model, bay);
+    const { shear } = fixing;
+    if (shear === 'fitted' && !isLoose(fixing)) return 'fitted bolts bear at once: there is no slip to resist';
     if (shear !== 'slip-resistant' && !reversing.has(loadCase)) return 'the force does not reverse in this case';
     return true;
   },
   rule: (model, bay, situation) => {
-    const { shear } = fixingAt(model, bay);
+    const { shear, hole } = fixingAt(model, bay);
     if (shear === 'slip-resistant') return nothingLeft(model, bay, situation);
-    const what = shear === 'clearance' ? 'bolts in clearance holes' : 'bolts called fitted, in oversize holes,';
+    const holes = { oversize: 'oversize holes', 'short slot': 'short slots', 'long slot': 'long slots' }[
+      hole as string
+    ];
+    const what = shear === 'clearance' ? `bolts in ${holes ?? 'clearance holes'}` : `bolts called fitted, in ${holes},`;
     return `${what} under shear that reverses: EN 1993-1-8, 2.6 asks for slip-resistant bolts, fitted bolts or welding`;
   },
   inputs: {
@@ -143,7 +172,7 @@ export const boltSlip: Check = {
       },
     ],
   },
-  solved: { inputs: solvedBoltForces, second: bounds },
+  solved: { inputs: { ...solvedBoltForces, k_s: k_sEitherWay }, second: bounds },
   demand: 'F_v',
   capacity: 'F_s_Rd',
   second: boltSecondOpinion(shearBound, bounds),

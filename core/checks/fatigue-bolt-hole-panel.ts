@@ -1,6 +1,6 @@
 import type { Model } from '../model.ts';
-import { bolted, boltInputs, fixingAt } from './bolt-inputs.ts';
-import type { Check, Missing } from './check.ts';
+import { bolted, boltInputs, fixingAt, isSlotted } from './bolt-inputs.ts';
+import { missing, type Check, type Missing } from './check.ts';
 import {
   damageBounds,
   damageInputs,
@@ -20,8 +20,10 @@ const { d_0, p_1 } = boltInputs;
 const categories = { 'slip-resistant': 90, fitted: 80, clearance: 50 } as const;
 
 function classAt(model: Model, bay: string): DetailClass | Missing {
+  const fixing = fixingAt(model, bay);
+  if (isSlotted(fixing)) return missing(`a class of a ${fixing.hole}: Table 8.1 of EN 1993-1-9 holds for round holes`);
   const { material, thickness } = panelAt(model, bay);
-  return carbonSteel(material) ?? { category: categories[fixingAt(model, bay).shear], thickness };
+  return carbonSteel(material) ?? { category: categories[fixing.shear], thickness };
 }
 
 /** Crack from a bolt hole into the panel. */

@@ -970,7 +970,7 @@ export function boltBearingPanel_partialFactors(v: Readonly<Record<"p" | "a" | "
   const _F_most = finite(_N_high * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_most");
   const _F_least = finite(_N_low * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_least");
   const _l_own = finite(Math.min(finite(_e_1 - _d_0 / 2, "e_1 - d_0 / 2"), finite((_p_1 - _d_0) / 2, "(p_1 - d_0) / 2")), "l_own");
-  const _R_low = finite(0.8 * _f_yp * _d * _t * Math.min(1, finite(_l_own / _d_0, "l_own / d_0")) / _gamma_R, "R_low");
+  const _R_low = finite(_k_h * 0.8 * _f_yp * _d * _t * Math.min(1, finite(_l_own / _d_0, "l_own / d_0")) / _gamma_R, "R_low");
   const _R_high = finite(Math.min(finite(2 / finite(Math.sqrt(3), "sqrt(3)") * Math.min(_e_1, finite(_p_1 - _d_0 / 2, "p_1 - d_0 / 2")), "2 / sqrt(3) * min(e_1, p_1 - d_0 / 2)"), finite(3 * _d, "3 * d")) * _t * _f_u / _gamma_R, "R_high");
   const _u = finite(_F_b_Rd > finite(0 * _F_b_Rd, "0 * F_b_Rd") ? _F_v / _F_b_Rd : 0, "u");
   const _u_low = finite(_F_b_Rd > finite(0 * _F_b_Rd, "0 * F_b_Rd") ? Math.max(finite(_F_least / _F_b_Rd, "F_least / F_b_Rd"), finite(_F_v / _R_high, "F_v / R_high")) : 0, "u_low");
@@ -978,7 +978,7 @@ export function boltBearingPanel_partialFactors(v: Readonly<Record<"p" | "a" | "
   return [_s_x, _s_y, _L_n, _N_pull, _F_v, _f_b, _alpha_b, _k_1, _F_b_Rd, _N_bent, _N_cable, _N_high, _N_E, _N_low, _F_most, _F_least, _l_own, _R_low, _R_high, _u, _u_low, _u_high];
 }
 
-export function boltBearingPanel_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "d" | "d_0" | "e_1" | "e_2" | "p_1" | "f_yp" | "f_u" | "stainless" | "Omega_J" | "gamma_R", number>>, k: Readonly<Record<"inPlanePull.hinged", (...values: number[]) => number>>): number[] {
+export function boltBearingPanel_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "d" | "d_0" | "e_1" | "e_2" | "p_1" | "f_yp" | "f_u" | "stainless" | "k_h" | "Omega_J" | "gamma_R", number>>, k: Readonly<Record<"inPlanePull.hinged", (...values: number[]) => number>>): number[] {
   const _p = v.p;
   const _a = v.a;
   const _b = v.b;
@@ -999,6 +999,7 @@ export function boltBearingPanel_allowableStress(v: Readonly<Record<"p" | "a" | 
   const _f_yp = v.f_yp;
   const _f_u = v.f_u;
   const _stainless = v.stainless;
+  const _k_h = v.k_h;
   const _Omega_J = v.Omega_J;
   const _gamma_R = v.gamma_R;
   const _s_x = finite(_a_b / finite(_n_x - 1, "n_x - 1"), "s_x");
@@ -1008,7 +1009,7 @@ export function boltBearingPanel_allowableStress(v: Readonly<Record<"p" | "a" | 
   const _F_v = finite(_N_pull * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_v");
   const _f_b = finite(_stainless > 0 ? Math.min(_f_u, finite(0.5 * _f_yp + 0.6 * _f_u, "0.5 * f_yp + 0.6 * f_u")) : _f_u, "f_b");
   const _l_c = finite(Math.min(finite(Math.min(_e_1, _e_2) - _d_0 / 2, "min(e_1, e_2) - d_0 / 2"), finite(_p_1 - _d_0, "p_1 - d_0")), "l_c");
-  const _F_b_Rd = finite(Math.min(finite(1.2 * _l_c, "1.2 * l_c"), finite(2.4 * _d, "2.4 * d")) * _t * _f_b / _Omega_J, "F_b_Rd");
+  const _F_b_Rd = finite(_k_h * Math.min(finite(1.2 * _l_c, "1.2 * l_c"), finite(2.4 * _d, "2.4 * d")) * _t * _f_b / _Omega_J, "F_b_Rd");
   const _N_bent = finite(17 / 280 * Math.pow(_p, 2) * Math.pow(_L_n, 6) * (1 - Math.pow(_nu, 2)) / finite(_E * Math.pow(_t, 5), "E * t ^ 5"), "N_bent");
   const _N_cable = finite(Math.cbrt(_E * _t * Math.pow(finite(_p * _L_n, "p * L_n"), 2) / 18), "N_cable");
   const _N_high = finite(Math.min(_N_bent, _N_cable), "N_high");
@@ -1017,7 +1018,7 @@ export function boltBearingPanel_allowableStress(v: Readonly<Record<"p" | "a" | 
   const _F_most = finite(_N_high * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_most");
   const _F_least = finite(_N_low * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_least");
   const _l_own = finite(Math.min(finite(_e_1 - _d_0 / 2, "e_1 - d_0 / 2"), finite((_p_1 - _d_0) / 2, "(p_1 - d_0) / 2")), "l_own");
-  const _R_low = finite(0.8 * _f_yp * _d * _t * Math.min(1, finite(_l_own / _d_0, "l_own / d_0")) / _gamma_R, "R_low");
+  const _R_low = finite(_k_h * 0.8 * _f_yp * _d * _t * Math.min(1, finite(_l_own / _d_0, "l_own / d_0")) / _gamma_R, "R_low");
   const _R_high = finite(Math.min(finite(2 / finite(Math.sqrt(3), "sqrt(3)") * Math.min(_e_1, finite(_p_1 - _d_0 / 2, "p_1 - d_0 / 2")), "2 / sqrt(3) * min(e_1, p_1 - d_0 / 2)"), finite(3 * _d, "3 * d")) * _t * _f_u / _gamma_R, "R_high");
   const _u = finite(_F_b_Rd > finite(0 * _F_b_Rd, "0 * F_b_Rd") ? _F_v / _F_b_Rd : 0, "u");
   const _u_low = finite(_F_b_Rd > finite(0 * _F_b_Rd, "0 * F_b_Rd") ? Math.max(finite(_F_least / _F_b_Rd, "F_least / F_b_Rd"), finite(_F_v / _R_high, "F_v / R_high")) : 0, "u_low");
@@ -1045,12 +1046,12 @@ export function boltBearingPanelBySolution_partialFactors(v: Readonly<Record<"t"
   const _k_1 = finite(Math.min(finite(2.8 * _e_2 / _d_0 - 1.7, "2.8 * e_2 / d_0 - 1.7"), finite(1.4 * _p_2 / _d_0 - 1.7, "1.4 * p_2 / d_0 - 1.7"), 2.5), "k_1");
   const _F_b_Rd = finite(Math.min(finite(_k_h * _k_1 * _alpha_b, "k_h * k_1 * alpha_b"), 1.5) * _f_b * _d * _t / _gamma_M2, "F_b_Rd");
   const _l_own = finite(Math.min(finite(_e_1 - _d_0 / 2, "e_1 - d_0 / 2"), finite((_p_1 - _d_0) / 2, "(p_1 - d_0) / 2")), "l_own");
-  const _R_low = finite(0.8 * _f_yp * _d * _t * Math.min(1, finite(_l_own / _d_0, "l_own / d_0")) / _gamma_R, "R_low");
+  const _R_low = finite(_k_h * 0.8 * _f_yp * _d * _t * Math.min(1, finite(_l_own / _d_0, "l_own / d_0")) / _gamma_R, "R_low");
   const _R_high = finite(Math.min(finite(2 / finite(Math.sqrt(3), "sqrt(3)") * Math.min(_e_1, finite(_p_1 - _d_0 / 2, "p_1 - d_0 / 2")), "2 / sqrt(3) * min(e_1, p_1 - d_0 / 2)"), finite(3 * _d, "3 * d")) * _t * _f_u / _gamma_R, "R_high");
   return [_f_b, _alpha_b, _k_1, _F_b_Rd, _l_own, _R_low, _R_high];
 }
 
-export function boltBearingPanelBySolution_allowableStress(v: Readonly<Record<"t" | "d" | "d_0" | "e_1" | "e_2" | "p_1" | "f_yp" | "f_u" | "stainless" | "Omega_J" | "gamma_R", number>>): number[] {
+export function boltBearingPanelBySolution_allowableStress(v: Readonly<Record<"t" | "d" | "d_0" | "e_1" | "e_2" | "p_1" | "f_yp" | "f_u" | "stainless" | "k_h" | "Omega_J" | "gamma_R", number>>): number[] {
   const _t = v.t;
   const _d = v.d;
   const _d_0 = v.d_0;
@@ -1060,13 +1061,14 @@ export function boltBearingPanelBySolution_allowableStress(v: Readonly<Record<"t
   const _f_yp = v.f_yp;
   const _f_u = v.f_u;
   const _stainless = v.stainless;
+  const _k_h = v.k_h;
   const _Omega_J = v.Omega_J;
   const _gamma_R = v.gamma_R;
   const _f_b = finite(_stainless > 0 ? Math.min(_f_u, finite(0.5 * _f_yp + 0.6 * _f_u, "0.5 * f_yp + 0.6 * f_u")) : _f_u, "f_b");
   const _l_c = finite(Math.min(finite(Math.min(_e_1, _e_2) - _d_0 / 2, "min(e_1, e_2) - d_0 / 2"), finite(_p_1 - _d_0, "p_1 - d_0")), "l_c");
-  const _F_b_Rd = finite(Math.min(finite(1.2 * _l_c, "1.2 * l_c"), finite(2.4 * _d, "2.4 * d")) * _t * _f_b / _Omega_J, "F_b_Rd");
+  const _F_b_Rd = finite(_k_h * Math.min(finite(1.2 * _l_c, "1.2 * l_c"), finite(2.4 * _d, "2.4 * d")) * _t * _f_b / _Omega_J, "F_b_Rd");
   const _l_own = finite(Math.min(finite(_e_1 - _d_0 / 2, "e_1 - d_0 / 2"), finite((_p_1 - _d_0) / 2, "(p_1 - d_0) / 2")), "l_own");
-  const _R_low = finite(0.8 * _f_yp * _d * _t * Math.min(1, finite(_l_own / _d_0, "l_own / d_0")) / _gamma_R, "R_low");
+  const _R_low = finite(_k_h * 0.8 * _f_yp * _d * _t * Math.min(1, finite(_l_own / _d_0, "l_own / d_0")) / _gamma_R, "R_low");
   const _R_high = finite(Math.min(finite(2 / finite(Math.sqrt(3), "sqrt(3)") * Math.min(_e_1, finite(_p_1 - _d_0 / 2, "p_1 - d_0 / 2")), "2 / sqrt(3) * min(e_1, p_1 - d_0 / 2)"), finite(3 * _d, "3 * d")) * _t * _f_u / _gamma_R, "R_high");
   return [_f_b, _l_c, _F_b_Rd, _l_own, _R_low, _R_high];
 }
@@ -2849,7 +2851,7 @@ export function boltSlip_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t"
   const _F_most = finite(_N_high * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_most");
   const _F_least = finite(_N_low * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_least");
   const _C_low = finite(0.8 * 0.7 * _f_ub * _A_s - 1.5 * _F_t, "C_low");
-  const _R_low = finite(_C_low > finite(0 * _C_low, "0 * C_low") ? 0.85 * _mu * _C_low / _gamma_R : _F_s_Rd, "R_low");
+  const _R_low = finite(_C_low > finite(0 * _C_low, "0 * C_low") ? 0.63 * _mu * _C_low / _gamma_R : _F_s_Rd, "R_low");
   const _R_high = finite(_mu * (0.8 * _f_ub * _A_s - 0.5 * _F_t) / _gamma_R, "R_high");
   const _u = finite(_F_s_Rd > finite(0 * _F_s_Rd, "0 * F_s_Rd") ? _F_v / _F_s_Rd : 0, "u");
   const _u_low = finite(_F_s_Rd > finite(0 * _F_s_Rd, "0 * F_s_Rd") ? Math.max(finite(_F_least / _F_s_Rd, "F_least / F_s_Rd"), finite(_F_v / _R_high, "F_v / R_high")) : 0, "u_low");
@@ -2911,7 +2913,7 @@ export function boltSlip_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t
   const _F_most = finite(_N_high * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_most");
   const _F_least = finite(_N_low * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_least");
   const _C_low = finite(0.8 * 0.7 * _f_ub * _A_s - 1.5 * _F_t, "C_low");
-  const _R_low = finite(_C_low > finite(0 * _C_low, "0 * C_low") ? 0.85 * _mu * _C_low / _gamma_R : _F_s_Rd, "R_low");
+  const _R_low = finite(_C_low > finite(0 * _C_low, "0 * C_low") ? 0.63 * _mu * _C_low / _gamma_R : _F_s_Rd, "R_low");
   const _R_high = finite(_mu * (0.8 * _f_ub * _A_s - 0.5 * _F_t) / _gamma_R, "R_high");
   const _u = finite(_F_s_Rd > finite(0 * _F_s_Rd, "0 * F_s_Rd") ? _F_v / _F_s_Rd : 0, "u");
   const _u_low = finite(_F_s_Rd > finite(0 * _F_s_Rd, "0 * F_s_Rd") ? Math.max(finite(_F_least / _F_s_Rd, "F_least / F_s_Rd"), finite(_F_v / _R_high, "F_v / R_high")) : 0, "u_low");
@@ -2930,7 +2932,7 @@ export function boltSlipBySolution_partialFactors(v: Readonly<Record<"A_s" | "f_
   const _F_pC = finite(0.7 * _f_ub * _A_s, "F_pC");
   const _F_s_Rd = finite(_k_s * _mu * (_F_pC - 0.8 * _F_t) / _gamma_M3, "F_s_Rd");
   const _C_low = finite(0.8 * 0.7 * _f_ub * _A_s - 1.5 * _F_t, "C_low");
-  const _R_low = finite(_C_low > finite(0 * _C_low, "0 * C_low") ? 0.85 * _mu * _C_low / _gamma_R : _F_s_Rd, "R_low");
+  const _R_low = finite(_C_low > finite(0 * _C_low, "0 * C_low") ? 0.63 * _mu * _C_low / _gamma_R : _F_s_Rd, "R_low");
   const _R_high = finite(_mu * (0.8 * _f_ub * _A_s - 0.5 * _F_t) / _gamma_R, "R_high");
   return [_F_pC, _F_s_Rd, _C_low, _R_low, _R_high];
 }
@@ -2946,7 +2948,7 @@ export function boltSlipBySolution_allowableStress(v: Readonly<Record<"A_s" | "f
   const _F_pC = finite(0.7 * _f_ub * _A_s, "F_pC");
   const _F_s_Rd = finite(_k_s * _mu * (1.13 * _F_pC - 1.5 * _F_t) / _Omega_slip, "F_s_Rd");
   const _C_low = finite(0.8 * 0.7 * _f_ub * _A_s - 1.5 * _F_t, "C_low");
-  const _R_low = finite(_C_low > finite(0 * _C_low, "0 * C_low") ? 0.85 * _mu * _C_low / _gamma_R : _F_s_Rd, "R_low");
+  const _R_low = finite(_C_low > finite(0 * _C_low, "0 * C_low") ? 0.63 * _mu * _C_low / _gamma_R : _F_s_Rd, "R_low");
   const _R_high = finite(_mu * (0.8 * _f_ub * _A_s - 0.5 * _F_t) / _gamma_R, "R_high");
   return [_F_pC, _F_s_Rd, _C_low, _R_low, _R_high];
 }
@@ -3250,9 +3252,10 @@ export function boltSleeve_allowableStress(v: Readonly<Record<"d" | "d_0" | "f_y
   return [_F_hi, _A_c, _i_c, _lambda, _chi, _F_c_Rd, _N_y, _N_E, _R_low, _R_high];
 }
 
-export function boltEdgeDistance_partialFactors(v: Readonly<Record<"d_0", number>>): number[] {
+export function boltEdgeDistance_partialFactors(v: Readonly<Record<"d_0" | "k_e", number>>): number[] {
   const _d_0 = v.d_0;
-  const _e_req = finite(1.2 * _d_0, "e_req");
+  const _k_e = v.k_e;
+  const _e_req = finite(_k_e * _d_0, "e_req");
   const _e_low = finite(_d_0 / 2, "e_low");
   const _e_high = finite(2 * _d_0, "e_high");
   return [_e_req, _e_low, _e_high];

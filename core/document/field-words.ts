@@ -38,6 +38,7 @@ const words: Readonly<Record<string, string>> = {
   longTerm: 'long-term values',
   hardnessLimit: 'hardness limit',
   slipFactor: 'slip factor',
+  plateWasher: 'plate washer',
   threadsInShearPlane: 'threads in the shear plane',
   basis: 'design basis',
   cathodic: 'cathodic protection',

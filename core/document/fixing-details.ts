@@ -36,6 +36,8 @@ export const fixingDetails = {
             },
           ],
   ).optional(),
+  /** Square washer over a slot that the standard washer does not cover. */
+  plateWasher: z.strictObject({ width: length(), thickness: length() }).optional(),
   /** What keeps the nut from turning. */
   locking: text.optional(),
 };

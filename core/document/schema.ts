@@ -219,7 +219,9 @@ const fixing = z.discriminatedUnion('kind', [
     pitch: length(),
     /** Bolt line to the panel's edge. */
     edgeDistance: length(),
-    hole: z.enum(['fine', 'medium', 'normal', 'oversize']).default('normal'),
+    hole: z.enum(['fine', 'medium', 'normal', 'oversize', 'short slot', 'long slot']).default('normal'),
+    /** Which way slots run, by the edge that their row of bolts lies along. The panel is slotted, the tube has round holes. */
+    slot: z.enum(['along the edge', 'across the edge']).default('along the edge'),
     shear: z.enum(['clearance', 'slip-resistant', 'fitted']),
     /** Slip factor of the faying surfaces, with how it is known. */
     slipFactor: z.strictObject({ value: factor, source: text }).optional(),

@@ -1,3 +1,5 @@
+import type { Cutout, Point } from '../geometry/geometry.ts';
+import { slotCorners } from '../geometry/slot.ts';
 import type { FlatPattern } from './flat-pattern.ts';
 
 /** Layers of a flat pattern: what a cutter keeps apart. */
@@ -6,7 +8,7 @@ export const dxfLayers = { outside: 'OUTSIDE_CONTOUR', inside: 'INSIDE_CONTOUR',
 /**
  * A flat pattern as DXF, the ASCII exchange form of release 12 (AC1009): group codes and values on lines of their own.
  * Millimetres, datum corner at the origin, seen from above. The contour is a closed polyline on OUTSIDE_CONTOUR, each hole a
- * circle on INSIDE_CONTOUR, the part number a text on MARKING. Kerf is not taken off: the cutter's. Digits to a nanometre.
+ * circle on INSIDE_CONTOUR, each slot a closed polyline there whose round ends are bulges of 1 (half circles), the part number a text on MARKING. Kerf is not taken off: the cutter's. Digits to a nanometre.
  * Source: DXF reference, release 12 (public copies, from memory).
  */
 export function dxfText({ contour, holes, height, width }: FlatPattern, mark: string): string {
@@ -26,9 +28,28 @@ export function dxfText({ contour, holes, height, width }: FlatPattern, mark: st
     [0, 'POLYLINE'], [8, dxfLayers.outside], [66, 1], [70, 1], [10, '0.0'], [20, '0.0'], [30, '0.0'],
     ...contour.flatMap(([x, y]) => [[0, 'VERTEX'], [8, dxfLayers.outside], [10, mm(x)], [20, mm(y)], [30, '0.0']] as const),
     [0, 'SEQEND'], [8, dxfLayers.outside],
-    ...holes.flatMap(({ x, y, diameter }) => [[0, 'CIRCLE'], [8, dxfLayers.inside], [10, mm(x)], [20, mm(y)], [30, '0.0'], [40, mm(diameter / 2)]] as const),
+    ...holes.flatMap((hole) => (hole.slot ? slotGroups(hole, mm) : circleGroups(hole, mm))),
     [0, 'TEXT'], [8, dxfLayers.mark], [10, mm(width / 2)], [20, mm(height / 2)], [30, '0.0'], [40, mm(Math.min(width, height) / 12)], [1, mark],
     [0, 'ENDSEC'], [0, 'EOF'],
   ]; // prettier-ignore
   return groups.map(([code, value]) => `${String(code).padStart(3)}\r\n${value}\r\n`).join('');
+}
+
+type Groups = (readonly [number, string | number])[];
+type Print = (metres: number) => string;
+
+const circleGroups = ({ x, y, diameter }: Cutout, mm: Print): Groups => [
+  [0, 'CIRCLE'], [8, dxfLayers.inside], [10, mm(x)], [20, mm(y)], [30, '0.0'], [40, mm(diameter / 2)],
+]; // prettier-ignore
+
+/** Counter-clockwise; a bulge stands at the vertex where its arc begins: tan of a quarter of the arc's angle. */
+function slotGroups(hole: Cutout, mm: Print): Groups {
+  const vertex = ([x, y]: Point, bulge: 0 | 1): Groups => [
+    [0, 'VERTEX'], [8, dxfLayers.inside], [10, mm(x)], [20, mm(y)], [30, '0.0'], [42, bulge],
+  ]; // prettier-ignore
+  return [
+    [0, 'POLYLINE'], [8, dxfLayers.inside], [66, 1], [70, 1], [10, '0.0'], [20, '0.0'], [30, '0.0'],
+    ...slotCorners(hole).flatMap((corner, i) => vertex(corner, i % 2 === 0 ? 0 : 1)),
+    [0, 'SEQEND'], [8, dxfLayers.inside],
+  ]; // prettier-ignore
 }

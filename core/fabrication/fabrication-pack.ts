@@ -174,9 +174,19 @@ function sheetsTable(groups: FabricationPack['sheets']): string {
 
 function plateHoles(parts: readonly PlatePart[]): string {
   return csvTable(
-    ['part', 'hole', 'from left edge mm', 'from lower edge mm', 'diameter mm', 'purpose', 'plates'],
+    [
+      'part',
+      'hole',
+      'from left edge mm',
+      'from lower edge mm',
+      'diameter mm',
+      'purpose',
+      'plates',
+      'slot length mm',
+      'slot along',
+    ],
     parts.flatMap(({ number, panels, pattern }) =>
-      pattern.holes.map(({ x, y, diameter, purpose }, i) => [
+      pattern.holes.map(({ x, y, diameter, purpose, slot }, i) => [
         number,
         i + 1,
         mm(x),
@@ -184,6 +194,8 @@ function plateHoles(parts: readonly PlatePart[]): string {
         mm(diameter),
         purpose,
         panels.length,
+        slot ? mm(slot.length) : '',
+        slot?.along ?? '',
       ]),
     ),
   );

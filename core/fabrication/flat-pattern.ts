@@ -62,5 +62,5 @@ const keyOf = ({ contour, holes, thickness, material }: FlatPattern): string =>
     material,
     micrometres(thickness),
     contour.map(([x, y]) => [micrometres(x), micrometres(y)]),
-    holes.map(({ x, y, diameter, purpose }) => [micrometres(x), micrometres(y), micrometres(diameter), purpose]),
+    holes.map(({ x, y, diameter, purpose, slot }) => [micrometres(x), micrometres(y), micrometres(diameter), purpose, slot ? [micrometres(slot.length), slot.along] : null]), // prettier-ignore
   ]);

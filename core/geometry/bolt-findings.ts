@@ -1,5 +1,8 @@
+import type { Catalogue } from '../catalogue/catalogue.ts';
+import type { BoltedFixing } from '../document/schema.ts';
 import type { Finding } from '../finding.ts';
 import type { Bolt, Panel, Side, Tube } from './geometry.ts';
+import { boltSteel } from './bolt-steel.ts';
 import type { Inspected } from './findings-of.ts';
 import { listed } from './listed.ts';
 
@@ -18,6 +21,8 @@ export function boltFindings(inspected: Inspected): Finding[] {
 }
 
 const leastEdge = 1.2;
+/** e3 and e4, from the middle line of a slot and from the centre of its round end. */
+const leastEdgeOfSlot = 1.5;
 const leastPitch = 2.2;
 /** A distance that is met exactly is met, in spite of rounding. m */
 const touch = 1e-9;
@@ -100,20 +105,31 @@ function onePanel(panel: Panel, inspected: Inspected, onTube: CrossingsOn): Find
     'Move the bolt line towards the middle of the tube.',
     onFlat,
   );
-  const toEdge = (bolt: Bolt): number => Math.min(bolt.edge1, bolt.edge2);
+  const toEdge = (bolt: Bolt): number => Math.min(boltSteel(bolt).edge1, boltSteel(bolt).edge2);
+  const needed = (bolt: Bolt): number => (bolt.slot ? leastEdgeOfSlot : leastEdge) * bolt.hole;
   say(
     'edge-distance-too-small',
-    bolts.filter((b) => toEdge(b) < leastEdge * b.hole - touch),
-    (b) => `${text(toEdge(b))} from the panel's edge, 1.2 d0 is ${text(leastEdge * b.hole)}`,
+    bolts.filter((b) => toEdge(b) < needed(b) - touch),
+    (b) =>
+      `${text(toEdge(b))} from ${b.slot ? 'the centre of the slot’s round end to ' : ''}the panel's edge, ${b.slot ? 1.5 : 1.2} d0 is ${text(needed(b))}`,
     'Take a larger edge distance, or a smaller bolt.',
     toEdge,
   );
   say(
     'pitch-too-small',
-    bolts.filter((b) => b.pitch > 0 && b.pitch < leastPitch * b.hole - touch),
-    (b) => `pitch ${text(b.pitch)}, 2.2 d0 is ${text(leastPitch * b.hole)}`,
+    bolts.filter((b) => b.pitch > 0 && boltSteel(b).pitch < leastPitch * b.hole - touch),
+    (b) =>
+      `${b.slot ? 'round ends of slots' : 'pitch'} ${text(boltSteel(b).pitch)}, 2.2 d0 is ${text(leastPitch * b.hole)}`,
     'Take a larger pitch, or a smaller bolt.',
-    (b) => b.pitch,
+    (b) => boltSteel(b).pitch,
+  );
+  const washer = (design.fixing.kind === 'bolted' && washerWidth(design.fixing, inspected.catalogue)) || 0;
+  say(
+    'slot-not-covered',
+    bolts.filter((b) => b.slot !== undefined && b.slot.length > washer + touch),
+    (b) => `the slot of ${text(b.slot!.length)} is longer than its washer of ${text(washer)} is wide`,
+    'Give a plate washer at least as wide as the slot, 8 mm thick or more, under the head; or take shorter slots.',
+    () => 0,
   );
   const weld = weldsAt(panel, inspected, onTube);
   say(
@@ -125,6 +141,9 @@ function onePanel(panel: Panel, inspected: Inspected, onTube: CrossingsOn): Find
   );
   return findings;
 }
+
+const washerWidth = ({ bolt, plateWasher }: BoltedFixing, catalogue: Catalogue): number =>
+  plateWasher?.width.si ?? catalogue.bolt(bolt).washerOuter;
 
 /** Crossings along each tube. */
 type CrossingsOn = ReadonlyMap<string, readonly { readonly main: Tube; readonly cross: Tube }[]>;

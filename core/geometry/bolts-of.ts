@@ -1,12 +1,14 @@
 import type { BoltedFixing } from '../document/schema.ts';
 import type { Bearing, Bolt, Rectangle, Side, Tube } from './geometry.ts';
 import type { GridLine, GridLines } from './grid-lines.ts';
+import type { Slot } from './slot.ts';
 
 export interface BoltedEdge {
   readonly id: string;
   readonly fixing: BoltedFixing;
-  /** Diameter of the bolt holes, m. */
+  /** Diameter of the bolt holes, and the whole length of slots in the panel (null where they are round), m. */
   readonly hole: number;
+  readonly slotLength: number | null;
   readonly outline: Rectangle;
   readonly notch: number;
   readonly bearings: readonly Bearing[];
@@ -56,6 +58,7 @@ export function boltsOf(edge: BoltedEdge): Bolt[] {
     tube: line.tube,
     inner: line.inner,
     hole: edge.hole,
+    ...slotOn(edge, line),
     edge1,
     edge2,
     pitch,
@@ -106,6 +109,13 @@ function boltLines({ outline, fixing, bearings, lines, isLevel }: BoltedEdge, se
       ? [{ side: highSide, tube: line.tube.id, inner: true, at: line.tube.at, fromFace: line.tube.section.width / 2 }]
       : [];
   return [...edge(lowSide, low + e), ...lines[set].flatMap(inner), ...edge(highSide, high - e)];
+}
+
+/** The slot of a bolt: it runs as its line does, or square to it. A corner bolt's goes by the main tube's side. */
+function slotOn({ slotLength, fixing }: BoltedEdge, { side }: BoltLine): { readonly slot?: Slot } {
+  if (slotLength === null) return {};
+  const runsAlongX = side.startsWith('main') === (fixing.slot === 'along the edge');
+  return { slot: { length: slotLength, along: runsAlongX ? 'x' : 'y' } };
 }
 
 /** Bolts along one line, between the panel's ends and where lines of the other direction meet it. */

@@ -1,3 +1,4 @@
+import type { Catalogue } from '../catalogue/catalogue.ts';
 import type { PlateDocument } from '../document/schema.ts';
 import type { Finding } from '../finding.ts';
 import { attachmentFindings } from './attachment-findings.ts';
@@ -15,12 +16,18 @@ export interface Inspected {
   readonly geometry: Omit<Geometry, 'findings'>;
   readonly tubes: ReadonlyMap<string, Tube>;
   readonly text: LengthText;
+  readonly catalogue: Catalogue;
 }
 
 /** What an engineer must see in the geometry: bearing, bolts, holes, trapped water and air, tubes, attachments. */
-export function findingsOf(document: PlateDocument, geometry: Omit<Geometry, 'findings'>, text: LengthText): Finding[] {
+export function findingsOf(
+  document: PlateDocument,
+  geometry: Omit<Geometry, 'findings'>,
+  catalogue: Catalogue,
+  text: LengthText,
+): Finding[] {
   const tubes = new Map([...geometry.mainTubes, ...geometry.crossTubes].map((tube) => [tube.id, tube]));
-  const inspected: Inspected = { document, geometry, tubes, text };
+  const inspected: Inspected = { document, geometry, tubes, catalogue, text };
   return [bearingFindings, boltFindings, holeFindings, compartmentFindings, tubeFindings, attachmentFindings].flatMap(
     (find) => find(inspected),
   );

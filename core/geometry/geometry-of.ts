@@ -36,7 +36,7 @@ export function geometryOf(document: PlateDocument, catalogue: Catalogue): Geome
     extents: around([outline, ...panels.map((p) => p.outline)]),
     areas: planAreas(tubes, panels, bays, outline),
   };
-  return { ...bare, findings: findingsOf(document, bare, text) };
+  return { ...bare, findings: findingsOf(document, bare, catalogue, text) };
 }
 
 const around = (rectangles: readonly Rectangle[]): Rectangle => ({

@@ -1,6 +1,7 @@
 import type { HollowSection, Material } from '../catalogue/rows.ts';
 import type { PanelDesign } from '../document/schema.ts';
 import type { Finding } from '../finding.ts';
+import type { Slot } from './slot.ts';
 
 /**
  * The plate as built, in metres. Axes: x along the main tubes, y along the cross tubes, z up.
@@ -113,6 +114,8 @@ export interface Cutout {
   readonly y: number;
   readonly diameter: number;
   readonly purpose: 'bolt' | 'vent' | 'drain' | 'lifting' | 'other';
+  /** A slot as wide as the diameter, where it is not round. */
+  readonly slot?: Slot | undefined;
 }
 
 /** A side of a panel that lies on a tube. */
@@ -139,8 +142,10 @@ export interface Bolt {
   readonly tube: string;
   /** On a tube between the panel's bays, not at its edge. */
   readonly inner: boolean;
-  /** Diameter of its hole in the panel, m. */
+  /** Diameter of its hole, m: in the panel (the width of a slot), and in the tube's wall, which is round. */
   readonly hole: number;
+  /** The hole in the panel, where it is slotted. */
+  readonly slot?: Slot | undefined;
   /** Hole's centre to the panel's nearest edge, square to the side; and along it. */
   readonly edge2: number;
   readonly edge1: number;

@@ -1,7 +1,9 @@
 import type { Finding } from '../finding.ts';
 import type { Cutout, Panel, Rectangle } from './geometry.ts';
 import type { Inspected } from './findings-of.ts';
+import { holesApart } from './holes-apart.ts';
 import { tubeRectangle } from './plan-areas.ts';
+import { slotReach } from './slot.ts';
 
 /** Holes that miss their panel, come too near to its edge or each other, or are stopped by a tube.
  *  Least distance of a hole's centre from an edge: 1.2 d0, as for bolts. Source: EN 1993-1-8:2005, Table 3.3. */
@@ -78,12 +80,12 @@ function toRectangle({ x, y }: Cutout, { x0, y0, x1, y1 }: Rectangle): number {
 
 function pairsOf(cutouts: Panel['cutouts']): [Cutout, Cutout][] {
   const byX = [...cutouts].sort((a, b) => a.x - b.x);
-  const reach = Math.max(0, ...cutouts.map((c) => c.diameter));
+  const reach = Math.max(0, ...cutouts.map((c) => c.diameter + 2 * slotReach(c, 'x')));
   const pairs: [Cutout, Cutout][] = [];
   byX.forEach((a, i) => {
     for (let j = i + 1; j < byX.length && byX[j]!.x - a.x < reach; j++) {
       const b = byX[j]!;
-      if (Math.hypot(a.x - b.x, a.y - b.y) < (a.diameter + b.diameter) / 2 - 1e-9) pairs.push([a, b]);
+      if (holesApart(a, b) < -1e-9) pairs.push([a, b]);
     }
   });
   return pairs;

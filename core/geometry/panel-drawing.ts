@@ -1,6 +1,7 @@
 import type { DrawnCircle, DrawnDimension, DrawnLabel, DrawnLine, DrawnShape } from './drawing.ts';
 import { equalSteps } from './equal-steps.ts';
 import type { Geometry, Panel, Point, Rectangle, Side, Tube } from './geometry.ts';
+import { drawnSlots } from './drawn-slots.ts';
 import type { LengthText } from './length-text.ts';
 
 export interface PanelDrawing {
@@ -8,6 +9,7 @@ export interface PanelDrawing {
   /** Faces of the tubes on it or under it: of the four along its edges the near face, of one between its bays both. */
   readonly lines: readonly DrawnLine<'tube' | 'weld'>[];
   readonly circles: readonly DrawnCircle<'bolt' | 'hole'>[];
+  readonly slots: readonly DrawnShape<'bolt'>[];
   /** Name of the tube along each side. */
   readonly labels: readonly (DrawnLabel & { readonly side: Side })[];
   /** Row 0 nearest the panel. Low sides: overlaps and the opening between, then the whole. High sides: edge distances and pitches. */
@@ -85,7 +87,8 @@ export function panelDrawing({ mainTubes, crossTubes, bays }: Geometry, panel: P
   return {
     shapes: [{ role: 'panel', id: panel.id, rings: [contour.map(mm)] }],
     lines: [...faces, ...welds],
-    circles: cutouts.map(({ x, y, diameter, purpose }) => ({ role: purpose === 'bolt' ? 'bolt' : 'hole', at: mm([x, y]), diameter: 1000 * diameter })), // prettier-ignore
+    slots: drawnSlots(cutouts),
+    circles: cutouts.filter(({ slot }) => !slot).map(({ x, y, diameter, purpose }) => ({ role: purpose === 'bolt' ? 'bolt' : 'hole', at: mm([x, y]), diameter: 1000 * diameter })), // prettier-ignore
     labels: bearings.map(({ side, tube }) => ({ role: 'tube', side, at: mm(beside[side]), text: tube })),
     dimensions,
     extents: { x0: 1000 * x0, y0: 1000 * y0, x1: 1000 * x1, y1: 1000 * y1 },

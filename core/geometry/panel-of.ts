@@ -9,6 +9,7 @@ import type { LengthText } from './length-text.ts';
 import type { PlacedPanel } from './placed-panels.ts';
 import { gridLines } from './grid-lines.ts';
 import { lapsOf } from './laps-of.ts';
+import { holeArea, holePerimeter, slotReach } from './slot.ts';
 import { weldRunsOf } from './weld-runs-of.ts';
 
 /**
@@ -90,6 +91,7 @@ export function panelOf(
           id,
           fixing: design.fixing,
           hole: holeOf(design.fixing, catalogue),
+          slotLength: slotLengthOf(design.fixing, catalogue),
           outline,
           notch,
           bearings,
@@ -101,7 +103,7 @@ export function panelOf(
     design.fixing.kind === 'welded' ? weldRunsOf({ id, fixing: design.fixing, outline, notch, bearings }) : [];
   const centre: Point = [(outline.x0 + outline.x1) / 2, (outline.y0 + outline.y1) / 2];
   const cutouts: Cutout[] = [
-    ...bolts.map(({ x, y, hole }) => ({ x, y, diameter: hole, purpose: 'bolt' as const })),
+    ...bolts.map(({ x, y, hole, slot }) => ({ x, y, diameter: hole, purpose: 'bolt' as const, ...(slot && { slot }) })),
     ...design.holes.map((hole) => ({
       x: centre[0] + hole.x.si,
       y: centre[1] + hole.y.si,
@@ -125,12 +127,11 @@ export function panelOf(
     top: topside ? face + thickness : face,
     contour,
     cutouts,
-    area:
-      (x1 - x0) * (y1 - y0) - 4 * notch ** 2 - holesInside.reduce((sum, c) => sum + (Math.PI / 4) * c.diameter ** 2, 0),
+    area: (x1 - x0) * (y1 - y0) - 4 * notch ** 2 - holesInside.reduce((sum, c) => sum + holeArea(c), 0),
     bearings,
     bolts,
     weldRuns,
-    cutLength: 2 * (x1 - x0 + y1 - y0) + cutouts.reduce((sum, c) => sum + Math.PI * c.diameter, 0),
+    cutLength: 2 * (x1 - x0 + y1 - y0) + cutouts.reduce((sum, c) => sum + holePerimeter(c), 0),
     fields: fieldsOf({
       id,
       outline,
@@ -148,30 +149,48 @@ export function panelOf(
 
 /**
  * Diameter of the bolt hole, m. A fitted bolt fills its hole: nominal hole = shank (EN 1090-2, from memory), a shank of the
- * bolt's own size. A hole called oversize stays so, and the check of slip says that nothing fits there.
+ * bolt's own size. A hole called oversize, or a slot, stays so, and the check of slip says that nothing fits there. A slot is
+ * as wide as the normal hole.
  */
 function holeOf(fixing: BoltedFixing, catalogue: Catalogue): number {
   const bolt = catalogue.bolt(fixing.bolt);
-  if (fixing.shear === 'fitted' && fixing.hole !== 'oversize') return bolt.diameter;
+  if (fixing.shear === 'fitted' && !isLoose(fixing)) return bolt.diameter;
   const diameter = {
     fine: bolt.holeFine,
     medium: bolt.holeMedium,
     normal: bolt.holeNormal,
     oversize: bolt.holeOversize,
+    'short slot': bolt.holeNormal,
+    'long slot': bolt.holeNormal,
   }[fixing.hole];
-  if (diameter === null)
-    throw refusal({
-      what: `The catalogue has no ${fixing.hole} hole for the bolt ${bolt.id}`,
-      where: { bolt: bolt.id },
-      mend: 'Choose a normal, medium or fine hole.',
-    });
-  return diameter;
+  return inCatalogue(diameter, fixing, bolt.id);
+}
+
+/** Whole length of the slots in the panel, m; null where its holes are round. */
+function slotLengthOf(fixing: BoltedFixing, catalogue: Catalogue): number | null {
+  if (fixing.hole !== 'short slot' && fixing.hole !== 'long slot') return null;
+  const bolt = catalogue.bolt(fixing.bolt);
+  return inCatalogue(fixing.hole === 'short slot' ? bolt.shortSlotLength : bolt.longSlotLength, fixing, bolt.id);
+}
+
+/** True where no bolt can fill the hole: oversize, or a slot. */
+export const isLoose = ({ hole }: BoltedFixing): boolean =>
+  hole === 'oversize' || hole === 'short slot' || hole === 'long slot';
+
+function inCatalogue(size: number | null, { hole }: BoltedFixing, bolt: string): number {
+  if (size !== null) return size;
+  throw refusal({
+    what: `The catalogue has no ${hole === 'oversize' ? 'oversize hole' : hole} for the bolt ${bolt}`,
+    where: { bolt },
+    mend: 'Choose a normal, medium or fine hole.',
+  });
 }
 
 /** True where a hole lies wholly inside the panel, clear of edges and notches. */
-export function isInside({ x, y, diameter }: Cutout, { x0, y0, x1, y1 }: Rectangle, notch: number): boolean {
+export function isInside(hole: Cutout, { x0, y0, x1, y1 }: Rectangle, notch: number): boolean {
+  const { x, y, diameter } = hole;
   const r = diameter / 2;
-  const [dx, dy] = [Math.min(x - x0, x1 - x), Math.min(y - y0, y1 - y)];
+  const [dx, dy] = [Math.min(x - x0, x1 - x) - slotReach(hole, 'x'), Math.min(y - y0, y1 - y) - slotReach(hole, 'y')];
   if (dx < r || dy < r) return false;
   return notch === 0 || Math.hypot(Math.max(dx - notch, 0), Math.max(dy - notch, 0)) >= r;
 }

@@ -1,6 +1,7 @@
 import type { DrawnCircle, DrawnDimension, DrawnLabel, DrawnLine, DrawnShape } from './drawing.ts';
 import { equalSteps } from './equal-steps.ts';
 import type { Geometry, Point, Rectangle, Tube } from './geometry.ts';
+import { drawnSlots } from './drawn-slots.ts';
 import type { LengthText } from './length-text.ts';
 import { tubeRectangle } from './plan-areas.ts';
 
@@ -10,6 +11,7 @@ export interface PlanDrawing {
   /** Edges of the same, cut where something lies over them. */
   readonly lines: readonly DrawnLine<'tube' | 'panel'>[];
   readonly circles: readonly DrawnCircle<'bolt' | 'hole'>[];
+  readonly slots: readonly DrawnShape<'bolt'>[];
   readonly labels: readonly DrawnLabel[];
   readonly dimensions: readonly DrawnDimension[];
   /** Everything lies inside. */
@@ -60,7 +62,7 @@ export function planDrawing(
     pieces.some(({ top: higher, rectangle: c }) => higher > top + 1e-6 && x > c.x0 && x < c.x1 && y > c.y0 && y < c.y1);
   const circles = panels.flatMap((panel) =>
     panel.cutouts
-      .filter(({ x, y, purpose }) => purpose === 'bolt' || !covered(x, y, panel.top))
+      .filter(({ x, y, purpose, slot }) => !slot && (purpose === 'bolt' || !covered(x, y, panel.top)))
       .map(({ x, y, diameter, purpose }) => ({
         role: purpose === 'bolt' ? ('bolt' as const) : ('hole' as const),
         at: mm([x, y]),
@@ -87,6 +89,7 @@ export function planDrawing(
     shapes: things.map(({ role, id, contour }) => ({ role, id, rings: [contour.map(mm)] })),
     lines: lines.map((l) => ({ ...l, from: mm(l.from), to: mm(l.to) })),
     circles,
+    slots: panels.flatMap(({ cutouts }) => drawnSlots(cutouts)),
     labels,
     dimensions,
     extents: { x0, y0, x1, y1 },

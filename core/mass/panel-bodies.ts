@@ -1,8 +1,9 @@
 import { isInside } from '../geometry/panel-of.ts';
 import type { Geometry, Panel, Point } from '../geometry/geometry.ts';
+import { holeArea, holeMoments } from '../geometry/slot.ts';
 import type { Body } from './body.ts';
 
-/** Panels: net area × thickness, with exact centre and inertia of the contour less its round holes. */
+/** Panels: net area × thickness, with exact centre and inertia of the contour less its holes. */
 export function panelBodies({ panels }: Geometry): Body[] {
   return panels.map((panel) => {
     const { area, sx, sy, sxx, syy } = netMoments(panel);
@@ -38,13 +39,13 @@ function netMoments(panel: Panel): Moments {
   const m = polygonMoments(panel.contour);
   for (const hole of panel.cutouts) {
     if (!isInside(hole, panel.outline, panel.design.cornerNotch?.si ?? 0)) continue;
-    const area = (Math.PI / 4) * hole.diameter ** 2;
-    const own = (area * hole.diameter ** 2) / 16;
+    const area = holeArea(hole);
+    const [xx, yy] = holeMoments(hole);
     m.area -= area;
     m.sx -= area * hole.x;
     m.sy -= area * hole.y;
-    m.sxx -= own + area * hole.x ** 2;
-    m.syy -= own + area * hole.y ** 2;
+    m.sxx -= xx + area * hole.x ** 2;
+    m.syy -= yy + area * hole.y ** 2;
   }
   return m;
 }

@@ -1,5 +1,5 @@
 import type { DrawnDimension, DrawnShape } from '../geometry/drawing.ts';
-import type { Panel, Point } from '../geometry/geometry.ts';
+import type { Bolt, Panel, Point } from '../geometry/geometry.ts';
 import type { PanelDesign } from '../document/schema.ts';
 import { drawnLength, drawnUnit } from '../geometry/drawn-length.ts';
 import type { LengthText } from '../geometry/length-text.ts';
@@ -28,7 +28,10 @@ export const firstOfEachDesign = (panels: readonly Panel[]): Panel[] =>
 
 /** The plan as a figure; the window shows the same. */
 export function planFigure({ geometry, document }: Model): Figure {
-  const { shapes, lines, circles, labels, dimensions, extents } = planDrawing(geometry, drawnLength(document.units));
+  const { shapes, lines, circles, slots, labels, dimensions, extents } = planDrawing(
+    geometry,
+    drawnLength(document.units),
+  );
   const points = [...document.grid.suspension.attachments, ...(document.grid.padEyes?.points ?? [])];
   const size = Math.max(extents.x1 - extents.x0, extents.y1 - extents.y0);
   return {
@@ -45,6 +48,7 @@ export function planFigure({ geometry, document }: Model): Figure {
         closed: false,
         pen: hidden ? 'hidden' : role === 'tube' ? 'outline' : 'thin',
       })),
+      ...slots.map(({ rings }): Shape => ({ kind: 'path', rings, closed: true, pen: 'thin', fill: 'paper' })),
       ...circles.map(({ at, diameter }): Shape => ({
         kind: 'circle',
         at,
@@ -94,7 +98,7 @@ const pens: Readonly<Record<string, Pen>> = { tube: 'outline', panel: 'outline' 
 
 /** Rows of dimension lines along x stand further out, so that their ends clear the texts that those along y carry past the corners. */
 function panelFigure({ geometry, document, catalogue }: Model, panel: Panel): Figure {
-  const { shapes, lines, circles, labels, dimensions, extents } = panelDrawing(
+  const { shapes, lines, circles, slots, labels, dimensions, extents } = panelDrawing(
     geometry,
     panel,
     drawnLength(document.units),
@@ -105,7 +109,7 @@ function panelFigure({ geometry, document, catalogue }: Model, panel: Panel): Fi
   const { fixing, cornerNotch, holes } = design;
   const said = [
     fixing.kind === 'bolted'
-      ? `${bolts.length} × ${catalogue.bolt(fixing.bolt).id} bolts${bolts[0] ? `, holes ⌀ ${length(bolts[0].hole)}` : ''}`
+      ? `${bolts.length} × ${catalogue.bolt(fixing.bolt).id} bolts${bolts[0] ? `, ${boltHoleWords(bolts[0], fixing.slot, length)}` : ''}`
       : `fillet weld (thick line), throat ${length(fixing.throat.si)}${fixing.run && fixing.gap ? `, runs of ${length(fixing.run.si)} with gaps of ${length(fixing.gap.si)} at most` : ''}`,
     ...(cornerNotch ? [`corner notches of ${length(cornerNotch.si)}`] : []),
     ...holeWords(holes, length),
@@ -125,6 +129,7 @@ function panelFigure({ geometry, document, catalogue }: Model, panel: Panel): Fi
         closed: false,
         pen: role === 'weld' ? 'accent' : 'hidden',
       })),
+      ...slots.map(({ rings }): Shape => ({ kind: 'path', rings, closed: true, pen: 'thin', fill: 'paper' })),
       ...circles.map(({ at, diameter }): Shape => ({
         kind: 'circle',
         at,
@@ -150,6 +155,12 @@ function panelFigure({ geometry, document, catalogue }: Model, panel: Panel): Fi
     ],
   };
 }
+
+/** "slots 13 × 30 along the edge, round holes ⌀ 13 in the tube" */
+const boltHoleWords = ({ hole, slot }: Bolt, way: string, length: LengthText): string =>
+  slot
+    ? `slots ${length(hole)} × ${length(slot.length)} ${way}, round holes ⌀ ${length(hole)} in the tube`
+    : `holes ⌀ ${length(hole)}`;
 
 /** "2 vent holes ⌀ 25 at (−160, 0), (160, 0) from the centre" for each purpose and diameter. */
 function holeWords(holes: PanelDesign['holes'], length: LengthText): string[] {

@@ -1,8 +1,10 @@
+import { holesApart } from '../geometry/holes-apart.ts';
 import { isInside } from '../geometry/panel-of.ts';
+import { slotReach } from '../geometry/slot.ts';
 import type { Cutout, Panel } from '../geometry/geometry.ts';
 import type { PartDraft } from './part-draft.ts';
 import { prism } from './prism.ts';
-import { asHole, circle, polygon, type Ring } from './ring.ts';
+import { arc, asHole, chordsInQuarter, circle, polygon, type Ring } from './ring.ts';
 
 /**
  * Panels with notches and holes. A hole that runs over the panel's edge or into another hole is not cut: the findings
@@ -31,14 +33,20 @@ export const panelParts = (panels: readonly Panel[]): PartDraft[] =>
 /** A topside panel comes off upwards. */
 export const liftOf = ({ pressedBy }: Pick<Panel, 'pressedBy'>): 1 | -1 => (pressedBy === 'down' ? 1 : -1);
 
-const ringOf = ({ x, y, diameter }: Cutout): Ring => asHole(circle(x, y, diameter / 2));
+const ringOf = (hole: Cutout): Ring => asHole(hole.slot ? stadium(hole) : circle(hole.x, hole.y, hole.diameter / 2));
+
+/** A slot: two half circles, the straights between them. */
+function stadium(hole: Cutout): Ring {
+  const { x, y, diameter } = hole;
+  const [a, b] = [slotReach(hole, 'x'), slotReach(hole, 'y')];
+  const from = a > 0 ? -Math.PI / 2 : 0;
+  const end = (sign: 1 | -1, start: number) =>
+    arc(x + sign * a, y + sign * b, diameter / 2, start, start + Math.PI, 2 * chordsInQuarter(diameter / 2));
+  return [...end(1, from), ...end(-1, from + Math.PI)];
+}
 
 /** Holes that can be cut: inside the contour, and clear of those before them. */
 function cleanHoles({ cutouts, outline, design }: Panel): Cutout[] {
   const inside = cutouts.filter((hole) => isInside(hole, outline, design.cornerNotch?.si ?? 0));
-  return inside.filter((hole, i) =>
-    inside
-      .slice(0, i)
-      .every((other) => Math.hypot(hole.x - other.x, hole.y - other.y) > (hole.diameter + other.diameter) / 2),
-  );
+  return inside.filter((hole, i) => inside.slice(0, i).every((other) => holesApart(hole, other) > 0));
 }

@@ -78,6 +78,7 @@ type At = (...rest: string[]) => FieldPath;
 function BoltFields({ at }: { at: At }) {
   const choices = useWorkbench((state) => state.choices);
   const shear = useField(at('shear')).raw;
+  const hole = useField(at('hole')).raw;
   return (
     <FieldGroup title={texts.groups.bolts}>
       <CatalogueField path={at('bolt')} {...fieldTexts('bolt')} rows={choices?.bolts ?? []} />
@@ -87,9 +88,10 @@ function BoltFields({ at }: { at: At }) {
       <ChoiceField
         path={at('hole')}
         {...fieldTexts('hole')}
-        choices={asChoices(['fine', 'medium', 'normal', 'oversize'])}
+        choices={asChoices(['fine', 'medium', 'normal', 'oversize', 'short slot', 'long slot'])}
         none={texts.byDefault('normal')}
       />
+      {(hole === 'short slot' || hole === 'long slot') && <SlotFields at={at} />}
       <ChoiceField
         path={at('shear')}
         {...fieldTexts('shear')}
@@ -113,6 +115,30 @@ function BoltFields({ at }: { at: At }) {
       <SwitchField path={at('threadsInShearPlane')} {...fieldTexts('threads')} standard />
       <SwitchField path={at('countersunk')} {...fieldTexts('countersunk')} />
     </FieldGroup>
+  );
+}
+
+function SlotFields({ at }: { at: At }) {
+  const washer = useField(at('plateWasher')).raw;
+  const stated = washer !== undefined && washer !== null;
+  return (
+    <>
+      <ChoiceField
+        path={at('slot')}
+        {...fieldTexts('slot')}
+        choices={asChoices(['along the edge', 'across the edge'])}
+        none={texts.byDefault('along the edge')}
+      />
+      <QuantityField
+        path={at('plateWasher', 'width')}
+        kind="length"
+        {...fieldTexts('plateWasher')}
+        optional={!stated}
+      />
+      {stated && (
+        <QuantityField path={at('plateWasher', 'thickness')} kind="length" {...fieldTexts('plateWasherThickness')} />
+      )}
+    </>
   );
 }
 

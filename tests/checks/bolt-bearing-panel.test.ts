@@ -57,6 +57,7 @@ describe('bolt bearing on the panel', () => {
       f_u: 470e6,
       f_yp: 355e6,
       stainless: 0,
+      k_h: 1,
       Omega_J: 1,
     };
     const at = (change: Record<string, number>) =>
@@ -99,13 +100,18 @@ describe('bolt bearing on the panel', () => {
             for (const p of [2.2, 3, 8])
               for (const f_ub of [400, 800]) {
                 const size = { d, d_0, e_1: e * d_0, e_2: e * d_0, p_1: p * d_0, t: 8, f_yp, f_u, stainless };
-                const oversized = d_0 === oversize ? 0.8 : 1;
-                const partial = { p_2: p * d_0, f_ub, k_h: oversized, gamma_M2: 1.25, gamma_R: 1.25 };
-                expectBetween(valuesGiven(boltBearingPanel, 'partial factors', { ...size, ...partial }), 'F_b_Rd');
-                expectBetween(
-                  valuesGiven(boltBearingPanel, 'allowable stress', { ...size, Omega_J: 2, gamma_R: 2 }),
-                  'F_b_Rd',
-                );
+                const partial = { p_2: p * d_0, f_ub, gamma_M2: 1.25, gamma_R: 1.25 };
+                // A slot is as wide as the normal hole, and stands 1.5 widths from an edge at the least.
+                const factors = d_0 === oversize ? [0.8] : d_0 === normal && e >= 1.5 ? [1, 0.6] : [1];
+                for (const k_h of factors) {
+                  const given = { ...size, ...partial, k_h };
+                  expectBetween(valuesGiven(boltBearingPanel, 'partial factors', given), 'F_b_Rd');
+                }
+                for (const k_h of [1, 1 / 1.2])
+                  expectBetween(
+                    valuesGiven(boltBearingPanel, 'allowable stress', { ...size, k_h, Omega_J: 2, gamma_R: 2 }),
+                    'F_b_Rd',
+                  );
                 tried++;
               }
     expect(tried).toBe(2 * 3 * 3 * 4 * 3 * 2);

@@ -6,7 +6,7 @@ import { valuesGiven } from './bolt-values.ts';
 const service = situationOf(modelWith(), 'service', 'up');
 
 it('EN 1993-1-8 Table 3.3: 1.2 d0, 21.6 mm for a hole of 18 mm', () => {
-  const { e_req, e_low, e_high } = valuesGiven(boltEdgeDistance, 'partial factors', { d_0: 0.018 });
+  const { e_req, e_low, e_high } = valuesGiven(boltEdgeDistance, 'partial factors', { d_0: 0.018, k_e: 1.2 });
   expect(e_req! * 1e3).toBeCloseTo(21.6, 9);
   expect([e_low! * 1e3, e_high! * 1e3]).toEqual([9, 36]);
   expect([boltEdgeDistance.demand, boltEdgeDistance.capacity]).toEqual(['e_req', 'e_1']);

@@ -82,6 +82,13 @@ const provoked: readonly [id: string, changes: unknown[], place: string, text: R
   ],
   ['edge-distance-cannot-be-met', [deck({ cornerNotch: '515 mm' })], 'A1', /no bolts along A, B/],
   ['pitch-too-small', [fixing({ pitch: '25 mm' })], 'A1', /2\.2 d0 is 28\.60 mm/],
+  // a long slot of M12 is 2.5 d = 30 mm, its washer 24 mm
+  [
+    'slot-not-covered',
+    [fixing({ hole: 'long slot', edgeDistance: '30 mm' })],
+    'A1',
+    /slot of 30\.00 mm is longer than its washer of 24\.00 mm/,
+  ],
   // the first bolts along the cross tubes after the corners stand 30 + 7 × … from it: a pitch near 40 mm sets one on the weld
   ['bolt-at-crossing-weld', [fixing({ pitch: '40 mm' })], 'A1', /on tube \d meets a weld/],
   [
