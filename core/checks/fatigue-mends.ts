@@ -23,4 +23,6 @@ export const fatigueMends: Readonly<Record<string, string>> = {
   'fatigue-eye-hole': 'A wider or thicker eye, a closer pin, or a bushing.',
   'fatigue-eye-on-tube':
     'Put the eye at a crossing or where the tube bends less, shorten its foot, or take a deeper tube.',
+  'fatigue-sealed-wall':
+    'Let the tube flood (vent and drain), a thicker wall, or a round tube: its wall is pressed and not bent.',
 };

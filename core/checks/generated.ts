@@ -7733,6 +7733,96 @@ export function fatigueEyeOnTube_allowableStress(v: Readonly<Record<"M_up" | "M_
   return [_s_up, _s_dn, _sigma_r, _k_t, _x_1, _x_s, _D_w, _D_s, _D, _D_lim, _sigma_D, _y_1, _D_low, _D_high];
 }
 
+export function fatigueSealedWall_partialFactors(v: Readonly<Record<"z" | "rho" | "g" | "gamma_F" | "round" | "H" | "B" | "t" | "z_m" | "sigma_C" | "S_k" | "N_k" | "m_1" | "m_2" | "t_d" | "t_ref" | "k_x" | "DFF" | "n_eq" | "n_s", number>>): number[] {
+  const _z = v.z;
+  const _rho = v.rho;
+  const _g = v.g;
+  const _gamma_F = v.gamma_F;
+  const _round = v.round;
+  const _H = v.H;
+  const _B = v.B;
+  const _t = v.t;
+  const _z_m = v.z_m;
+  const _sigma_C = v.sigma_C;
+  const _S_k = v.S_k;
+  const _N_k = v.N_k;
+  const _m_1 = v.m_1;
+  const _m_2 = v.m_2;
+  const _t_d = v.t_d;
+  const _t_ref = v.t_ref;
+  const _k_x = v.k_x;
+  const _DFF = v.DFF;
+  const _n_eq = v.n_eq;
+  const _n_s = v.n_s;
+  const _p = finite(_gamma_F * _rho * _g * _z, "p");
+  const _b_w = finite(_B - 2 * _t, "b_w");
+  const _h_w = finite(_H - 2 * _t, "h_w");
+  const _m_c = finite(_p * (Math.pow(_b_w, 2) - _b_w * _h_w + Math.pow(_h_w, 2)) / 12, "m_c");
+  const _m_m = finite(_p * Math.pow(finite(Math.max(_b_w, _h_w), "max(b_w, h_w)"), 2) / 8 - _m_c, "m_m");
+  const _sigma_b = finite(_round > 0 ? 0 * _p : 6 * Math.max(_m_c, _m_m) / finite(Math.pow(_t, 2), "t ^ 2"), "sigma_b");
+  const _sigma_n = finite(_p * Math.max(_B, _H) / finite(2 * _t, "2 * t"), "sigma_n");
+  const _sigma = finite(_sigma_b + _sigma_n, "sigma");
+  const _sigma_r = finite(_sigma, "sigma_r");
+  const _k_s = finite(2 * _z_m / _z, "k_s");
+  const _k_t = finite(_t_d > _t_ref ? Math.pow(finite(_t_d / _t_ref, "t_d / t_ref"), _k_x) : 1, "k_t");
+  const _x_1 = finite(_k_t * _sigma_r / _S_k, "x_1");
+  const _x_h = finite(_k_s * _x_1, "x_h");
+  const _D_d = finite(_n_eq / _N_k * (_x_1 > 1 ? Math.pow(_x_1, _m_1) : Math.pow(_x_1, _m_2)), "D_d");
+  const _D_h = finite(_n_s / _N_k * (_x_h > 1 ? Math.pow(_x_h, _m_1) : Math.pow(_x_h, _m_2)), "D_h");
+  const _D = finite(_D_d + _D_h, "D");
+  const _D_lim = finite(1 / _DFF, "D_lim");
+  const _sigma_D = finite(Math.cbrt(2 / 5) * _sigma_C, "sigma_D");
+  const _y_1 = finite(_k_t * _sigma_r / _sigma_D, "y_1");
+  const _D_low = finite(_n_eq / 5000000 * (_y_1 > 1 ? Math.pow(_y_1, 3) : Math.pow(_y_1, 5)), "D_low");
+  const _D_high = finite(1.02 * 3 / 5000000 * (_n_eq * Math.pow(_y_1, 3) + _n_s * Math.pow(finite(_k_s * _y_1, "k_s * y_1"), 3)), "D_high");
+  return [_p, _b_w, _h_w, _m_c, _m_m, _sigma_b, _sigma_n, _sigma, _sigma_r, _k_s, _k_t, _x_1, _x_h, _D_d, _D_h, _D, _D_lim, _sigma_D, _y_1, _D_low, _D_high];
+}
+
+export function fatigueSealedWall_allowableStress(v: Readonly<Record<"z" | "rho" | "g" | "gamma_F" | "round" | "H" | "B" | "t" | "z_m" | "sigma_C" | "S_k" | "N_k" | "m_1" | "m_2" | "t_d" | "t_ref" | "k_x" | "DFF" | "n_eq" | "n_s", number>>): number[] {
+  const _z = v.z;
+  const _rho = v.rho;
+  const _g = v.g;
+  const _gamma_F = v.gamma_F;
+  const _round = v.round;
+  const _H = v.H;
+  const _B = v.B;
+  const _t = v.t;
+  const _z_m = v.z_m;
+  const _sigma_C = v.sigma_C;
+  const _S_k = v.S_k;
+  const _N_k = v.N_k;
+  const _m_1 = v.m_1;
+  const _m_2 = v.m_2;
+  const _t_d = v.t_d;
+  const _t_ref = v.t_ref;
+  const _k_x = v.k_x;
+  const _DFF = v.DFF;
+  const _n_eq = v.n_eq;
+  const _n_s = v.n_s;
+  const _p = finite(_gamma_F * _rho * _g * _z, "p");
+  const _b_w = finite(_B - 2 * _t, "b_w");
+  const _h_w = finite(_H - 2 * _t, "h_w");
+  const _m_c = finite(_p * (Math.pow(_b_w, 2) - _b_w * _h_w + Math.pow(_h_w, 2)) / 12, "m_c");
+  const _m_m = finite(_p * Math.pow(finite(Math.max(_b_w, _h_w), "max(b_w, h_w)"), 2) / 8 - _m_c, "m_m");
+  const _sigma_b = finite(_round > 0 ? 0 * _p : 6 * Math.max(_m_c, _m_m) / finite(Math.pow(_t, 2), "t ^ 2"), "sigma_b");
+  const _sigma_n = finite(_p * Math.max(_B, _H) / finite(2 * _t, "2 * t"), "sigma_n");
+  const _sigma = finite(_sigma_b + _sigma_n, "sigma");
+  const _sigma_r = finite(_sigma, "sigma_r");
+  const _k_s = finite(2 * _z_m / _z, "k_s");
+  const _k_t = finite(_t_d > _t_ref ? Math.pow(finite(_t_d / _t_ref, "t_d / t_ref"), _k_x) : 1, "k_t");
+  const _x_1 = finite(_k_t * _sigma_r / _S_k, "x_1");
+  const _x_h = finite(_k_s * _x_1, "x_h");
+  const _D_d = finite(_n_eq / _N_k * (_x_1 > 1 ? Math.pow(_x_1, _m_1) : Math.pow(_x_1, _m_2)), "D_d");
+  const _D_h = finite(_n_s / _N_k * (_x_h > 1 ? Math.pow(_x_h, _m_1) : Math.pow(_x_h, _m_2)), "D_h");
+  const _D = finite(_D_d + _D_h, "D");
+  const _D_lim = finite(1 / _DFF, "D_lim");
+  const _sigma_D = finite(Math.cbrt(2 / 5) * _sigma_C, "sigma_D");
+  const _y_1 = finite(_k_t * _sigma_r / _sigma_D, "y_1");
+  const _D_low = finite(_n_eq / 5000000 * (_y_1 > 1 ? Math.pow(_y_1, 3) : Math.pow(_y_1, 5)), "D_low");
+  const _D_high = finite(1.02 * 3 / 5000000 * (_n_eq * Math.pow(_y_1, 3) + _n_s * Math.pow(finite(_k_s * _y_1, "k_s * y_1"), 3)), "D_high");
+  return [_p, _b_w, _h_w, _m_c, _m_m, _sigma_b, _sigma_n, _sigma, _sigma_r, _k_s, _k_t, _x_1, _x_h, _D_d, _D_h, _D, _D_lim, _sigma_D, _y_1, _D_low, _D_high];
+}
+
 export function anodeMass_partialFactors(v: Readonly<Record<"A_c" | "A_b" | "i_m" | "f_cm" | "t_f" | "N" | "m_a" | "epsilon" | "u" | "epsilon_0", number>>): number[] {
   const _A_c = v.A_c;
   const _A_b = v.A_b;
@@ -8036,6 +8126,7 @@ export const compiled: Readonly<Record<string, Readonly<Record<string, Run>>>> =
   "fatigue-eye-root": { "partial factors": fatigueEyeRoot_partialFactors as Run, "allowable stress": fatigueEyeRoot_allowableStress as Run },
   "fatigue-eye-hole": { "partial factors": fatigueEyeHole_partialFactors as Run, "allowable stress": fatigueEyeHole_allowableStress as Run },
   "fatigue-eye-on-tube": { "partial factors": fatigueEyeOnTube_partialFactors as Run, "allowable stress": fatigueEyeOnTube_allowableStress as Run },
+  "fatigue-sealed-wall": { "partial factors": fatigueSealedWall_partialFactors as Run, "allowable stress": fatigueSealedWall_allowableStress as Run },
   "anode-mass": { "partial factors": anodeMass_partialFactors as Run, "allowable stress": anodeMass_allowableStress as Run },
   "anode-current-initial": { "partial factors": anodeCurrentInitial_partialFactors as Run, "allowable stress": anodeCurrentInitial_allowableStress as Run },
   "anode-current-final": { "partial factors": anodeCurrentFinal_partialFactors as Run, "allowable stress": anodeCurrentFinal_allowableStress as Run },

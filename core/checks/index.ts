@@ -95,6 +95,7 @@ import { fatigueEyeFoot } from './fatigue-eye-foot.ts';
 import { fatigueEyeRoot } from './fatigue-eye-root.ts';
 import { fatigueEyeHole } from './fatigue-eye-hole.ts';
 import { fatigueEyeOnTube } from './fatigue-eye-on-tube.ts';
+import { fatigueSealedWall } from './fatigue-sealed-wall.ts';
 import { anodeMass } from './anode-mass.ts';
 import { anodeCurrentInitial } from './anode-current-initial.ts';
 import { anodeCurrentFinal } from './anode-current-final.ts';
@@ -197,6 +198,7 @@ export const checks: readonly Check[] = [
   fatigueEyeRoot,
   fatigueEyeHole,
   fatigueEyeOnTube,
+  fatigueSealedWall,
   anodeMass,
   anodeCurrentInitial,
   anodeCurrentFinal,

@@ -145,4 +145,11 @@ const sketches: Readonly<Record<string, readonly Shape[]>> = {
     crack([28, 24], [27, 11]),
     ...along(14),
   ],
+  'fatigue-sealed-wall': [
+    box(22, 6, 56, 48, 'tube'),
+    box(28, 12, 44, 36, 'paper'),
+    crack([50, 48], [51, 54]),
+    arrow([2, 30], [20, 30]),
+    arrow([98, 30], [80, 30]),
+  ],
 };

@@ -1,3 +1,4 @@
+import { fatigueSealedWall } from '../checks/fatigue-sealed-wall.ts';
 import { environmentOf, historyOf } from '../checks/fatigue-history.ts';
 import { spectrumOf, type FatigueDetail } from '../checks/fatigue-report.ts';
 import { cycleDamage } from '../fatigue/cycle-damage.ts';
@@ -25,6 +26,8 @@ export function fatiguePlot(model: Model, detail: FatigueDetail, thickness = 0):
   const history = historyOf(model);
   const environment = environmentOf(model.document);
   if ('missing' in history || detail.curve === null || detail.range === null || environment === 'air') return null;
+  // Its cycles are deployments: the force's history says nothing of them.
+  if (detail.id === fatigueSealedWall.id) return null;
   const curve = snCurve(detail.curve, environment);
   const range = detail.range * (thickness > 0 ? thicknessFactor(curve, thickness) : 1);
   const blocks = spectrumOf(history, curve, range);

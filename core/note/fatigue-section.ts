@@ -38,7 +38,7 @@ export function fatigueSection(model: Model, rows: readonly CheckRow[], print: P
     {
       kind: 'table',
       caption:
-        'Details, the gravest place of each: range of the stated swing, and what it may be at most for the life needed',
+        'Details, the gravest place of each: range of the stated swing (a sealed wall: of a deployment), and what it may be at most for the life needed',
       columns: [
         { title: 'Detail', width: 0.19 },
         { title: 'Place', width: 0.13 },
