@@ -1369,6 +1369,10 @@ export const texts = {
     table: ['Table of factors', 'Factors of two tables cannot be mixed.'],
     life: ['Design life', 'How long the plate is to serve; corrosion and fatigue count over it.'],
     cathodic: ['Cathodic protection', 'Charges hard bolts with hydrogen.'],
+    galvanised: [
+      'Hot-dip galvanised after welding',
+      'Every void then needs vent and drain; a sealed tube bursts in the bath.',
+    ],
     lossPanel: ['Panels, each face', 'Thickness lost by the end of life.'],
     lossOutside: ['Tubes, outside', 'Wall lost from the outer face by the end of life.'],
     lossInside: ['Tubes, inside', 'Wall lost from the inner face by the end of life; nothing where no water comes in.'],

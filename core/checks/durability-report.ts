@@ -4,6 +4,7 @@ import type { Finding } from '../finding.ts';
 import type { Model } from '../model.ts';
 import { fromUnit } from '../quantity/format-quantity.ts';
 import { durabilityFindings } from '../durability/durability-findings.ts';
+import { anodeBurden, type AnodeBurden } from '../durability/anode-burden.ts';
 import { corrosionLoss } from '../durability/corrosion-loss.ts';
 import { galvanicPairs, type GalvanicPair } from '../durability/galvanic-pairs.ts';
 import { inspectionPlan, type Inspection } from './inspection-plan.ts';
@@ -27,6 +28,7 @@ export interface DurabilityReport {
   readonly area: ProtectedArea | null;
   /** Null where no anodes are described, or what they need cannot be judged. */
   readonly anodes: AnodeNeed | null;
+  readonly burden: AnodeBurden | null;
   /** m a face over the life: by the table for bare steel, and as the document states it. */
   readonly loss: { readonly tabled: number; readonly panel: number; readonly tubeOutside: number };
   readonly pairs: readonly GalvanicPair[];
@@ -48,6 +50,7 @@ export function durabilityReport(model: Model, rows: readonly CheckRow[]): Durab
     life,
     area: durability ? protectedArea(model, durability) : null,
     anodes: anodeNeed(model, rows),
+    burden: anodeBurden(document),
     loss,
     pairs: durability ? galvanicPairs(model, durability) : [],
     plan: inspectionPlan(model, fatigueReport(model, rows)),

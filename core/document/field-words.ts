@@ -42,6 +42,7 @@ const words: Readonly<Record<string, string>> = {
   threadsInShearPlane: 'threads in the shear plane',
   basis: 'design basis',
   cathodic: 'cathodic protection',
+  galvanised: 'hot-dip galvanised',
   yieldStrength: 'yield strength',
   ultimateStrength: 'ultimate strength',
   youngModulus: 'modulus',

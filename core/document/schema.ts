@@ -307,6 +307,8 @@ const panelDesign = z.strictObject({
 const protection = z.strictObject({
   coating: z.strictObject({ thickness: length(), dryDensity: quantity('density') }).optional(),
   cathodic: z.boolean(),
+  /** Dipped in molten zinc after welding. */
+  galvanised: z.boolean().optional(),
   /** Thickness lost by the end of life, for each exposed face. */
   lossPerFace: z.strictObject({
     panel: quantity('length', 'not negative'),

@@ -3,6 +3,7 @@ import type { Model } from '../model.ts';
 import { fromUnit, printedUnit, quantityText } from '../quantity/format-quantity.ts';
 import { asBuiltFindings } from './as-built.ts';
 import { corrosionLoss } from './corrosion-loss.ts';
+import { galvanisingFindings } from './galvanising-findings.ts';
 import { galvanicPairs } from './galvanic-pairs.ts';
 
 /** What of the document's durability does not fit. */
@@ -48,5 +49,5 @@ export function durabilityFindings(model: Model): Finding[] {
     for (const { verdict, where, words } of galvanicPairs(model, durability))
       if (verdict === 'severe')
         findings.push({ id: 'galvanic-pair', place: where, text: words, mend: 'Isolate them, choose one metal, or protect both.' }); // prettier-ignore
-  return [...findings, ...asBuiltFindings(model)];
+  return [...findings, ...galvanisingFindings(model), ...asBuiltFindings(model)];
 }

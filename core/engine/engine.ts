@@ -210,8 +210,8 @@ export function createEngine({ tell, later }: EngineWorld): Calls {
       return durabilitySection(model, rows, printIn(model.document.units));
     },
     recovery: ({ option: of }) => {
-      const { model } = sound(of);
-      return recoverySection(model, printIn(model.document.units));
+      const { rows, model } = sound(of);
+      return recoverySection(model, rows, printIn(model.document.units));
     },
     against: ({ option: of }) =>
       againstSection(boltedAgainstWelded(open().raw, of), printIn(sound(of).model.document.units)),

@@ -85,7 +85,7 @@ export function checkNote(
       ...deploymentsSection(model, print),
       fatigueSection(model, appraisal.rows, print),
       durabilitySection(model, appraisal.rows, print),
-      recoverySection(model, print),
+      recoverySection(model, appraisal.rows, print),
       ...checkSections(appraisal),
       ...bothForcesSection(appraisal, print),
       comparisonSection(comparison, print),

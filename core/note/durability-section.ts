@@ -1,9 +1,11 @@
+import type { AnodeBurden } from '../durability/anode-burden.ts';
 import type { CheckRow } from '../checks/check-row.ts';
 import { durabilityReport, type AnodeNeed, type DurabilityReport } from '../checks/durability-report.ts';
 import type { Model } from '../model.ts';
 import { placeWords } from '../place-words.ts';
 import type { Print } from '../print-in.ts';
 import { significant } from '../quantity/format-quantity.ts';
+import { inspectionFigure } from './inspection-figure.ts';
 import type { Block, Section } from './note.ts';
 
 export const durabilityCautions = [
@@ -18,6 +20,7 @@ export function durabilitySection(model: Model, rows: readonly CheckRow[], print
   const report = durabilityReport(model, rows);
   const { loss, life } = report;
   const years = significant(life, 3);
+  const places = inspectionFigure(model, report.plan);
   const blocks: Block[] = [
     {
       kind: 'paragraph',
@@ -30,14 +33,16 @@ export function durabilitySection(model: Model, rows: readonly CheckRow[], print
       kind: 'table',
       caption: 'What to look at. Intervals are common practice, no source, but for the lives and rates named',
       columns: [
-        { title: 'What', width: 0.24 },
+        { title: '', width: 0.04, align: 'right' },
+        { title: 'What', width: 0.22 },
         { title: 'Where', width: 0.14 },
-        { title: 'How', width: 0.24 },
+        { title: 'How', width: 0.22 },
         { title: 'First', width: 0.09, align: 'right' },
         { title: 'Then every', width: 0.09, align: 'right' },
         { title: 'Why', width: 0.2 },
       ],
-      rows: report.plan.map(({ what, places, how, first, every, why }) => [
+      rows: report.plan.map(({ what, places, how, first, every, why }, i) => [
+        `${i + 1}`,
         what,
         places.length === 0 ? 'all' : places.map((place) => placeWords(model, place)).join(', '),
         how,
@@ -46,6 +51,7 @@ export function durabilitySection(model: Model, rows: readonly CheckRow[], print
         why,
       ]),
     },
+    ...(places ? [places] : []),
     { kind: 'list', tone: 'caution', items: durabilityCautions },
   ];
   return { title: 'Corrosion and life', blocks };
@@ -53,7 +59,7 @@ export function durabilitySection(model: Model, rows: readonly CheckRow[], print
 
 const when = (years: number | null): string => (years === null ? 'each lift' : `${significant(years, 2)} a`);
 
-function protection(model: Model, { area, anodes }: DurabilityReport, print: Print): Block[] {
+function protection(model: Model, { area, anodes, burden }: DurabilityReport, print: Print): Block[] {
   const given = model.document.durability;
   if (!given || !area)
     return [
@@ -74,6 +80,7 @@ function protection(model: Model, { area, anodes }: DurabilityReport, print: Pri
       ? [{ kind: 'paragraph', text: `Isolated, so without protection: ${area.isolated.join(', ')}. Each needs its own plan against corrosion.` } as const] // prettier-ignore
       : []),
     ...(anodes ? [need(anodes, print)] : []),
+    ...(burden ? [burdenWords(burden, print)] : []),
   ];
 }
 
@@ -83,6 +90,13 @@ function need({ mass, byMass, byFirstCurrent, byLastCurrent, count, given }: Ano
     kind: 'paragraph',
     tone: short ? 'loud' : 'plain',
     text: `The life uses up ${print.quantity(mass, 'kg')} of alloy. Anodes wanted: ${significant(byMass, 3)} by mass, ${significant(byFirstCurrent, 3)} by the first current, ${significant(byLastCurrent, 3)} by the last: ${count}. Given: ${given}${short ? ', too few' : ''}.`,
+  };
+}
+
+function burdenWords({ mass, weightInWater, dragArea, drag }: AnodeBurden, print: Print): Block {
+  return {
+    kind: 'paragraph',
+    text: `Their alloy is ${print.quantity(mass, 'kg')}, ${print.quantity(weightInWater, 'N')} in water. In heave they have a drag area (coefficient times area) of ${print.quantity(dragArea, 'm^2')} as square bars (coefficient 2, DNV-RP-C205, from memory)${drag === null ? '' : `: ${print.quantity(drag, 'N')} at the greatest speed of the stated motion`}. It is not counted in the plate’s own drag.`,
   };
 }
 

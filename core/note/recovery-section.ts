@@ -1,3 +1,5 @@
+import { liftSlam, type PanelSlam } from '../checks/panel-slam.ts';
+import type { CheckRow } from '../checks/check-row.ts';
 import type { Model } from '../model.ts';
 import { placeWords } from '../place-words.ts';
 import type { Print } from '../print-in.ts';
@@ -10,7 +12,7 @@ import { canisterFigure, riggingFigure } from './recovery-figures.ts';
 import type { Block, Section } from './note.ts';
 
 /** Putting the plate down and getting it back: the ways side by side, rope, float, sound, and the lift stage by stage. */
-export function recoverySection(model: Model, print: Print): Section {
+export function recoverySection(model: Model, rows: readonly CheckRow[], print: Print): Section {
   const title = 'Deployment and recovery';
   const report = recoveryReport(model);
   if (!report)
@@ -27,6 +29,7 @@ export function recoverySection(model: Model, print: Print): Section {
       ...canisters(model, report, print),
       ...sound(report, print),
       ...lift(report, print),
+      ...slam(model, rows, print),
       ...legs(model, report, print),
       ...emptied(report.emptied, model, print),
       ...freeEnd(report, print),
@@ -176,6 +179,43 @@ function stages({ stages: all, capacity }: Lift, legs: RecoveryReport['legs'], p
     ]),
     loud: all.flatMap(({ hook, snaps, slackMargin }, i) => (hook > capacity || snaps || (slackMargin ?? 1) < 1 ? [i] : [])),
   }; // prettier-ignore
+}
+
+/** Slam on panels and their fixings: what the lift brings, what they are proved for, and what is then the gravest. */
+function slam(model: Model, rows: readonly CheckRow[], print: Print): Block[] {
+  const found = liftSlam(model, rows);
+  if (!found) return [];
+  const { worst, proved, panels } = found;
+  const { speed, pressure } = worst.slam!;
+  const beyond = proved === null || pressure > proved;
+  const kinds = new Map<string, [PanelSlam, string[]]>();
+  for (const one of panels) {
+    const key = [one.area, one.gravest?.utilisation].map((value) => value?.toPrecision(6)).join() + one.gravest?.id;
+    const known = kinds.get(key);
+    if (known) known[1].push(one.panel);
+    else kinds.set(key, [one, [one.panel]]);
+  }
+  return [
+    {
+      kind: 'table',
+      caption: `Slam on each panel and its fixings. Hardest: ${worst.title.toLowerCase()}, ${print.quantity(speed, 'm/s', 3)} against the water, ${print.quantity(pressure, 'kPa', 3)}; proved for ${proved === null ? 'none: the document states no speed of crossing the surface' : `${print.quantity(proved, 'kPa', 3)}${beyond ? ', less than that' : ''} (load case “crossing the surface”)`}`,
+      columns: [
+        { title: 'Panels', width: 0.34 },
+        { title: 'Area', width: 0.12, align: 'right' },
+        { title: 'Slam', width: 0.12, align: 'right' },
+        { title: 'Gravest of panel and fixings when proved', width: 0.32 },
+        { title: 'Utilisation', width: 0.1, align: 'right' },
+      ],
+      rows: [...kinds.values()].map(([{ area, force, gravest }, names]) => [
+        names.join(', '),
+        print.quantity(area, 'm^2', 3),
+        print.quantity(force, 'kN', 3),
+        gravest?.title ?? 'not made',
+        gravest === null ? '–' : gravest.utilisation === null ? gravest.verdict : gravest.utilisation.toFixed(2),
+      ]),
+      loud: [...kinds.values()].flatMap(([{ gravest }], i) => (beyond || gravest?.verdict === 'fails' ? [i] : [])),
+    },
+  ];
 }
 
 function legs(model: Model, { legs: found, lift: own }: RecoveryReport, print: Print): Block[] {

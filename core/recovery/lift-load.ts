@@ -1,4 +1,5 @@
 import type { LiftFields } from '../document/recovery-field.ts';
+import { slamPressure } from '../loads/slam-pressure.ts';
 import { hoistResponse } from './hoist-response.ts';
 import { tipMotion } from './tip-motion.ts';
 import {
@@ -42,6 +43,9 @@ export interface SplashForces {
   readonly inertia: number;
   /** The larger of touching the water (slam) and just under it (drag and inertia). */
   readonly hydrodynamic: number;
+  /** Of the load against the water, m/s, and the pressure with which a flat part of it meets the water, Pa. */
+  readonly relative: number;
+  readonly pressure: number;
 }
 
 /**
@@ -63,7 +67,8 @@ export function splashForces(load: LiftLoad, { Hs, Tz }: Sea, speed: number, til
   const inertia = massForce(mass + entrained + added, tip.acceleration, density * volume + entrained + added, wave.acceleration); // prettier-ignore
   const touching = hydrodynamicForce(0, slam, mass * tip.acceleration, 0);
   const under = hydrodynamicForce(drag, 0, inertia, 0);
-  return { drag, slam, inertia, hydrodynamic: Math.max(touching, under) };
+  const pressure = slamPressure({ rho: density, C_s: load.slamCoefficient, v: relative });
+  return { drag, slam, inertia, hydrodynamic: Math.max(touching, under), relative, pressure };
 }
 
 /** Forces on a load deep under its hook, N: drag of the hoist's own speed, and the line's varying pull from the tip's motion. */

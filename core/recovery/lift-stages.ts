@@ -2,6 +2,7 @@ import type { LiftFields, RecoveryFields } from '../document/recovery-field.ts';
 import { marineGrowth } from '../hydrodynamics/grown-plan.ts';
 import { openGrid } from '../hydrodynamics/open-grid.ts';
 import { liftDynamics } from '../loads/lift-dynamic-factor.ts';
+import { flatSlamCoefficient, slamPressure } from '../loads/slam-pressure.ts';
 import { forceOf } from '../loads/loaded.ts';
 import { heldVolume } from '../mass/held-volume.ts';
 import { compartmentsOf } from '../geometry/compartments-of.ts';
@@ -30,6 +31,8 @@ export interface LiftStage {
   readonly lifting: number;
   /** A snap is counted in the hook load. */
   readonly snaps: boolean;
+  /** How the underside meets the water in the splash zone: speed against it, m/s, and pressure on a panel, Pa; null elsewhere. */
+  readonly slam: { readonly speed: number; readonly pressure: number } | null;
   readonly abort: string;
 }
 
@@ -38,6 +41,8 @@ export interface Lift {
   readonly water: LiftWater;
   readonly load: LiftLoad;
   readonly capacity: number;
+  /** Slam for which panels and fixings are proved, without load factor, Pa; null where none is stated, or without panels. */
+  readonly slamProved: number | null;
   /** Stated. */
   readonly sea: Sea;
   readonly stages: readonly LiftStage[];
@@ -139,11 +144,11 @@ function made(model: Model, bare: boolean): Lift | null {
       abort: string,
     ): LiftStage => {
       const weight = g * (of.mass + held);
-      const { hydrodynamic } = splashForces(of, sea, speed, theta);
+      const { hydrodynamic, relative, pressure } = splashForces(of, sea, speed, theta);
       const slackMargin = hydrodynamic > 0 ? (0.9 * least) / hydrodynamic : null;
       const snaps = slackMargin !== null && slackMargin < 1;
       const dynamic = snaps ? Math.max(hydrodynamic, snapPull(of, sea, least, speed)) : hydrodynamic;
-      return { id, title: stageTitles[id], kind: 'splash', weight, held, hook: weight + dynamic, dynamicFactor: (weight + dynamic) / weight, slackMargin, leastWeight: least, lifting: hydrodynamic, snaps, abort }; // prettier-ignore
+      return { id, title: stageTitles[id], kind: 'splash', weight, held, hook: weight + dynamic, dynamicFactor: (weight + dynamic) / weight, slackMargin, leastWeight: least, lifting: hydrodynamic, snaps, slam: { speed: relative, pressure }, abort }; // prettier-ignore
     };
     const deep = (
       id: StageId,
@@ -158,7 +163,7 @@ function made(model: Model, bare: boolean): Lift | null {
       const lifting = pull + (hauling ? 0 : drag);
       const slackMargin = lifting > 0 ? (0.9 * onHook) / lifting : null;
       const hook = weight + pull + (hauling ? drag : 0);
-      return { id, title: stageTitles[id], kind: 'deep', weight, held: 0, hook, dynamicFactor: hook / weight, slackMargin, leastWeight: onHook, lifting, snaps: false, abort }; // prettier-ignore
+      return { id, title: stageTitles[id], kind: 'deep', weight, held: 0, hook, dynamicFactor: hook / weight, slackMargin, leastWeight: onHook, lifting, snaps: false, slam: null, abort }; // prettier-ignore
     };
     const { lowering, hoisting } = { lowering: fields.lowering.si, hoisting: fields.hoisting.si };
     const all = report.entrainedWater + heldTrays;
@@ -183,11 +188,13 @@ function made(model: Model, bare: boolean): Lift | null {
       air('deck-again', mass + growth, heldUndrainable, 'Hang inboard over the landing place until it is clear.'), // prettier-ignore
     ];
   };
+  const { crossing } = document.loads;
+  const slamProved = bare || !crossing ? null : slamPressure({ rho: density, C_s: crossing.slamCoefficient?.value ?? flatSlamCoefficient, v: crossing.speed.si }); // prettier-ignore
   const sea: Sea = { Hs: fields.sea.height.si, Tz: fields.sea.period.si };
-  return { water, load, capacity: liftCapacity(fields), sea, stages: at(sea), at, airFactor, mass, growth, heldTubes: report.entrainedWater, heldTrays, heldUndrainable }; // prettier-ignore
+  return { water, load, capacity: liftCapacity(fields), slamProved, sea, stages: at(sea), at, airFactor, mass, growth, heldTubes: report.entrainedWater, heldTrays, heldUndrainable }; // prettier-ignore
 }
 
-const still = { kind: 'at rest', held: 0, hook: 0, dynamicFactor: null, slackMargin: null, leastWeight: 0, lifting: 0, snaps: false } as const; // prettier-ignore
+const still = { kind: 'at rest', held: 0, hook: 0, dynamicFactor: null, slackMargin: null, leastWeight: 0, lifting: 0, snaps: false, slam: null } as const; // prettier-ignore
 const growthDensity = 1325;
 
 /** Growth on all faces of tubes and panels after the deployment, kg. */
@@ -206,11 +213,21 @@ function keptTilted({ geometry }: Model, bare: boolean, of: 'tray' | 'bell', til
   return compartmentsOf(geometry).reduce((sum, { kind, a, b, height, otherHoles }) => sum + (kind !== of ? 0 : otherHoles === null ? heldVolume(a, b, height, tilt) : a * b * height), 0); // prettier-ignore
 }
 
-/** Largest significant height, m, in which every stage chosen keeps within the capacity and taut, at a period; steeper seas do not occur. */
-export function allowedHeight({ at, capacity }: Lift, Tz: number, chosen: (stage: LiftStage) => boolean): number {
+/** Largest significant height, m, in which every stage chosen keeps within the capacity, taut, and within the slam that panels are proved for, at a period; steeper seas do not occur. */
+export function allowedHeight(
+  { at, capacity, slamProved }: Lift,
+  Tz: number,
+  chosen: (stage: LiftStage) => boolean,
+): number {
   const steepest = 9.80665 * (Tz / 8.898) ** 2;
   const good = (Hs: number): boolean =>
-    at({ Hs, Tz }).every((stage) => !chosen(stage) || (stage.hook <= capacity && (stage.slackMargin ?? 1) >= 1));
+    at({ Hs, Tz }).every(
+      (stage) =>
+        !chosen(stage) ||
+        (stage.hook <= capacity &&
+          (stage.slackMargin ?? 1) >= 1 &&
+          (stage.slam?.pressure ?? 0) <= (slamProved ?? Infinity)),
+    );
   if (!good(1e-6)) return 0;
   if (good(steepest)) return steepest;
   let [low, high] = [0, steepest];

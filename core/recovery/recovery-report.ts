@@ -309,7 +309,7 @@ function quantitiesOf({
       allowedHeight(lift, lift.sea.Tz, () => true),
       'm',
       'Largest significant height for every stage, at the period stated',
-      'capacity and slack',
+      'capacity, slack and slam',
     );
     put(
       'lift.allowedHeight.open',
@@ -430,6 +430,13 @@ function findingsOf(
       'line-snaps',
       'The hoist line goes slack in the splash zone at the sea stated, and comes taut with a jerk.',
       'Lift in a lower or longer sea, an edge first, or with a compensated hoist.',
+    );
+  const slammed = lift?.slamProved ? lift.stages.filter(({ slam }) => slam && slam.pressure > lift.slamProved!) : [];
+  if (slammed.length > 0)
+    tell(
+      'slam-beyond-proof',
+      `In the lift the plate meets the water at ${Math.max(...slammed.map(({ slam }) => slam!.speed)).toFixed(2)} m/s at the sea stated; panels and fixings are proved for ${document.loads.crossing!.speed.typed}.`,
+      'Raise the speed of crossing the surface (loads), or lift more slowly or in a lower sea.',
     );
   if (lift && 9.80665 * (lift.sea.Tz / 8.898) ** 2 < lift.sea.Hs)
     tell(

@@ -29,7 +29,7 @@ export const durabilityVerb: Verb = {
     const { values, file } = optionsOf(args, { option: { type: 'string' }, json: { type: 'boolean' } }, usage, 1);
     const { raw, document } = await openDocument(resolve(on.folder, file));
     const { model, rows, optionTitle } = appraise(raw, document, chosenOption(document, values.option));
-    const { area, anodes, loss, life, pairs, plan, findings } = durabilityReport(model, rows);
+    const { area, anodes, burden, loss, life, pairs, plan, findings } = durabilityReport(model, rows);
     const judged = rows.filter(
       ({ limitState, verdict }) => limitState === 'durability' && verdict !== 'not applicable',
     );
@@ -45,6 +45,25 @@ export const durabilityVerb: Verb = {
             'anode.mass': { value: anodes.mass, unit: 'kg', title: 'Alloy that the life uses up' },
             'anode.count': { value: anodes.count, unit: '1', title: 'Anodes wanted, by mass and by current' },
             'anode.given': { value: anodes.given, unit: '1', title: 'Anodes given' },
+          }
+        : {}),
+      ...(burden
+        ? {
+            'anode.weightInWater': { value: burden.weightInWater, unit: 'N', title: 'Weight of their alloy in water' },
+            'anode.dragArea': {
+              value: burden.dragArea,
+              unit: 'm^2',
+              title: 'Drag coefficient times area of the anodes in heave',
+            },
+            ...(burden.drag === null
+              ? {}
+              : {
+                  'anode.drag': {
+                    value: burden.drag,
+                    unit: 'N',
+                    title: 'Their drag at the greatest speed of the stated motion',
+                  },
+                }),
           }
         : {}),
       'corrosion.tabled': { value: loss.tabled, unit: 'mm', title: 'Loss of a face of bare steel in the life' },

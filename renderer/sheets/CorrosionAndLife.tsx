@@ -23,6 +23,7 @@ export function CorrosionAndLifeSheet() {
     <>
       <FieldGroup title={t.protection}>
         <SwitchField path={['protection', 'cathodic']} {...fieldTexts('cathodic')} />
+        <SwitchField path={['protection', 'galvanised']} {...fieldTexts('galvanised')} />
         <QuantityField path={['protection', 'lossPerFace', 'panel']} kind="length" {...fieldTexts('lossPanel')} />
         <QuantityField
           path={['protection', 'lossPerFace', 'tubeOutside']}
