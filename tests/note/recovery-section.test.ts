@@ -10,8 +10,8 @@ import { recoveryReport } from '../../core/recovery/recovery-report.ts';
 const sectionOf = (sample: string, change: (raw: Record<string, unknown>) => void = () => undefined) => {
   const raw = readDocumentText(readFileSync(`samples/${sample}.stillplate.json`, 'utf8'));
   change(raw as Record<string, unknown>);
-  const { model } = appraise(raw, readDocument(raw), null);
-  return { model, report: recoveryReport(model), section: recoverySection(model, printIn(model.document.units)) };
+  const { model, rows } = appraise(raw, readDocument(raw), null);
+  return { model, report: recoveryReport(model), section: recoverySection(model, rows, printIn(model.document.units)) };
 };
 const figures = (blocks: readonly Block[]): Figure[] => blocks.filter((block) => block.kind === 'figure');
 const tables = (blocks: readonly Block[]): Table[] => blocks.filter((block) => block.kind === 'table');
