@@ -5,7 +5,7 @@ import type { Model } from '../model.ts';
 import { fromUnit } from '../quantity/format-quantity.ts';
 import { durabilityFindings } from '../durability/durability-findings.ts';
 import { anodeBurden, type AnodeBurden } from '../durability/anode-burden.ts';
-import { corrosionLoss } from '../durability/corrosion-loss.ts';
+import { corrosionLoss, corrosionZones, type CorrosionZone } from '../durability/corrosion-loss.ts';
 import { galvanicPairs, type GalvanicPair } from '../durability/galvanic-pairs.ts';
 import { inspectionPlan, type Inspection } from './inspection-plan.ts';
 import { protectedArea, type ProtectedArea } from '../durability/protected-area.ts';
@@ -29,8 +29,13 @@ export interface DurabilityReport {
   /** Null where no anodes are described, or what they need cannot be judged. */
   readonly anodes: AnodeNeed | null;
   readonly burden: AnodeBurden | null;
-  /** m a face over the life: by the table for bare steel, and as the document states it. */
-  readonly loss: { readonly tabled: number; readonly panel: number; readonly tubeOutside: number };
+  /** m a face over the life: by the table for bare steel in the plate's zone and in every zone, and as the document states it. */
+  readonly loss: {
+    readonly tabled: number;
+    readonly byZone: readonly { readonly zone: CorrosionZone; readonly loss: number }[];
+    readonly panel: number;
+    readonly tubeOutside: number;
+  };
   readonly pairs: readonly GalvanicPair[];
   readonly plan: readonly Inspection[];
   readonly findings: readonly Finding[];
@@ -42,7 +47,8 @@ export function durabilityReport(model: Model, rows: readonly CheckRow[]): Durab
   const { durability, protection } = document;
   const life = document.basis.life.si / fromUnit(1, 'year');
   const loss = {
-    tabled: corrosionLoss(Math.min(life, 100)),
+    tabled: corrosionLoss(Math.min(life, 100), durability?.zone),
+    byZone: corrosionZones.map((zone) => ({ zone, loss: corrosionLoss(Math.min(life, 100), zone) })),
     panel: protection.lossPerFace.panel.si,
     tubeOutside: protection.lossPerFace.tubeOutside.si,
   };

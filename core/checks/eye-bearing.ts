@@ -4,7 +4,7 @@ import { basisFactor } from './inputs.ts';
 import { solvedLegs } from './solved-inputs.ts';
 
 const { F } = eyeForceInputs;
-const { t_e, d_0, d, f_y, f_u } = eyeInputs;
+const { t_p: t_e, d_0, d, f_y, f_u } = eyeInputs;
 
 /** Pin bearing on the eye. */
 export const eyeBearing: Check = {

@@ -78,6 +78,8 @@ const size = (meaning: string, value: (eye: AttachmentPoint['eye'], loss: number
 /** Sizes and strengths of the eye, by symbol. The eye is taken as round-headed: as wide at its hole as it is high above it. */
 export const eyeInputs = {
   t_e: size('thickness', ({ thickness }, loss) => thickness.si - 2 * loss),
+  t_c: size('thickness of one cheek plate', ({ cheek }, loss) => (cheek?.thickness.si ?? 0) - loss),
+  t_p: size('thickness at the pin, cheek plates counted', ({ thickness, cheek }, loss) => thickness.si + 2 * (cheek?.thickness.si ?? 0) - 2 * loss), // prettier-ignore
   d_0: size('hole', ({ holeDiameter }, loss) => holeDiameter.si + 2 * loss),
   d: { unit: 'mm', meaning: 'pin', from: 'document: eye', read: (model, id) => eyeAt(model, id).eye.pinDiameter.si },
   a_e: size(

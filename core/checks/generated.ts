@@ -4531,11 +4531,12 @@ export function tubeWallPressure_partialFactors(v: Readonly<Record<"z" | "rho" |
   const _sigma_n = finite(_p * Math.max(_B, _H) / finite(2 * _t, "2 * t"), "sigma_n");
   const _sigma = finite(_sigma_b + _sigma_n, "sigma");
   const _p_cr = finite(2 * _E / finite(1 - Math.pow(_nu, 2), "1 - nu ^ 2") * Math.pow(finite(_t / finite(_H - _t, "H - t"), "t / (H - t)"), 3), "p_cr");
+  const _w_m = finite(_round > 0 ? _p * Math.pow(_H, 2) / finite(4 * _t * _E, "4 * t * E") : (5 * _p * Math.pow(finite(Math.max(_b_w, _h_w), "max(b_w, h_w)"), 4) / 384 - _m_c * Math.pow(finite(Math.max(_b_w, _h_w), "max(b_w, h_w)"), 2) / 8) * 12 * (1 - Math.pow(_nu, 2)) / finite(_E * Math.pow(_t, 3), "E * t ^ 3"), "w_m");
   const _sigma_Rd = finite(_f_y / _gamma_M0, "sigma_Rd");
   const _sigma_high = finite(_round > 0 ? 2 * _sigma_n : 6 * _p * Math.pow(finite(Math.max(_b_w, _h_w), "max(b_w, h_w)"), 2) / finite(8 * Math.pow(_t, 2), "8 * t ^ 2") + _sigma_n, "sigma_high");
   const _sigma_low = finite(_round > 0 ? _sigma_n / 2 : 6 * _p * Math.pow(finite(Math.max(_b_w, _h_w), "max(b_w, h_w)"), 2) / finite(16 * Math.pow(_t, 2), "16 * t ^ 2"), "sigma_low");
   const _range0 = finite(_round === 0 || finite(3 * _p, "3 * p") <= _p_cr ? 1 : 0, "range0");
-  return [_p, _b_w, _h_w, _m_c, _m_m, _sigma_b, _sigma_n, _sigma, _p_cr, _sigma_Rd, _sigma_high, _sigma_low, _range0];
+  return [_p, _b_w, _h_w, _m_c, _m_m, _sigma_b, _sigma_n, _sigma, _p_cr, _w_m, _sigma_Rd, _sigma_high, _sigma_low, _range0];
 }
 
 export function tubeWallPressure_allowableStress(v: Readonly<Record<"z" | "rho" | "g" | "gamma_F" | "round" | "H" | "B" | "t" | "E" | "f_y" | "nu" | "Omega_b", number>>): number[] {
@@ -4560,11 +4561,12 @@ export function tubeWallPressure_allowableStress(v: Readonly<Record<"z" | "rho" 
   const _sigma_n = finite(_p * Math.max(_B, _H) / finite(2 * _t, "2 * t"), "sigma_n");
   const _sigma = finite(_sigma_b + _sigma_n, "sigma");
   const _p_cr = finite(2 * _E / finite(1 - Math.pow(_nu, 2), "1 - nu ^ 2") * Math.pow(finite(_t / finite(_H - _t, "H - t"), "t / (H - t)"), 3), "p_cr");
+  const _w_m = finite(_round > 0 ? _p * Math.pow(_H, 2) / finite(4 * _t * _E, "4 * t * E") : (5 * _p * Math.pow(finite(Math.max(_b_w, _h_w), "max(b_w, h_w)"), 4) / 384 - _m_c * Math.pow(finite(Math.max(_b_w, _h_w), "max(b_w, h_w)"), 2) / 8) * 12 * (1 - Math.pow(_nu, 2)) / finite(_E * Math.pow(_t, 3), "E * t ^ 3"), "w_m");
   const _sigma_Rd = finite(_f_y / _Omega_b, "sigma_Rd");
   const _sigma_high = finite(_round > 0 ? 2 * _sigma_n : 6 * _p * Math.pow(finite(Math.max(_b_w, _h_w), "max(b_w, h_w)"), 2) / finite(8 * Math.pow(_t, 2), "8 * t ^ 2") + _sigma_n, "sigma_high");
   const _sigma_low = finite(_round > 0 ? _sigma_n / 2 : 6 * _p * Math.pow(finite(Math.max(_b_w, _h_w), "max(b_w, h_w)"), 2) / finite(16 * Math.pow(_t, 2), "16 * t ^ 2"), "sigma_low");
   const _range0 = finite(_round === 0 || finite(3 * _p, "3 * p") <= _p_cr ? 1 : 0, "range0");
-  return [_p, _b_w, _h_w, _m_c, _m_m, _sigma_b, _sigma_n, _sigma, _p_cr, _sigma_Rd, _sigma_high, _sigma_low, _range0];
+  return [_p, _b_w, _h_w, _m_c, _m_m, _sigma_b, _sigma_n, _sigma, _p_cr, _w_m, _sigma_Rd, _sigma_high, _sigma_low, _range0];
 }
 
 export function tubeWallBent_partialFactors(v: Readonly<Record<"z" | "rho" | "g" | "gamma_F" | "M" | "round" | "H" | "B" | "t" | "W_el" | "E" | "f_y" | "nu" | "gamma_M0", number>>): number[] {
@@ -5798,6 +5800,76 @@ export function eyeWeldBySolution_allowableStress(v: Readonly<Record<"F_z" | "F_
   const _u_low = finite(_f_r / finite(Math.sqrt(3) * _f_Rd, "sqrt(3) * f_Rd"), "u_low");
   const _range0 = finite(_l_w > finite(0 * _l_0, "0 * l_0") ? 1 : 0, "range0");
   return [_l_w, _f_z, _f_h, _f_l, _f_r, _f_Rd, _u, _u_Rd, _u_high, _u_low, _range0];
+}
+
+export function eyeCheekWeld_partialFactors(v: Readonly<Record<"F" | "t_e" | "t_c" | "D_c" | "a_w" | "f_u" | "beta_w" | "gamma_M2", number>>): number[] {
+  const _F = v.F;
+  const _t_e = v.t_e;
+  const _t_c = v.t_c;
+  const _D_c = v.D_c;
+  const _a_w = v.a_w;
+  const _f_u = v.f_u;
+  const _beta_w = v.beta_w;
+  const _gamma_M2 = v.gamma_M2;
+  const _F_c = finite(_F * _t_c / finite(_t_e + 2 * _t_c, "t_e + 2 * t_c"), "F_c");
+  const _l_c = finite(Math.PI * _D_c / 2, "l_c");
+  const _f_c = finite(_F_c / _l_c, "f_c");
+  const _f_Rd = finite(_f_u / finite(Math.sqrt(3) * _beta_w * _gamma_M2, "sqrt(3) * beta_w * gamma_M2") * _a_w, "f_Rd");
+  const _f_low = finite(_F_c / finite(Math.PI * _D_c, "pi * D_c"), "f_low");
+  const _f_high = finite(_F_c / _D_c, "f_high");
+  return [_F_c, _l_c, _f_c, _f_Rd, _f_low, _f_high];
+}
+
+export function eyeCheekWeld_allowableStress(v: Readonly<Record<"F" | "t_e" | "t_c" | "D_c" | "a_w" | "f_u" | "Omega_J", number>>): number[] {
+  const _F = v.F;
+  const _t_e = v.t_e;
+  const _t_c = v.t_c;
+  const _D_c = v.D_c;
+  const _a_w = v.a_w;
+  const _f_u = v.f_u;
+  const _Omega_J = v.Omega_J;
+  const _F_c = finite(_F * _t_c / finite(_t_e + 2 * _t_c, "t_e + 2 * t_c"), "F_c");
+  const _l_c = finite(Math.PI * _D_c / 2, "l_c");
+  const _f_c = finite(_F_c / _l_c, "f_c");
+  const _f_Rd = finite(0.6 * _f_u * _a_w / _Omega_J, "f_Rd");
+  const _f_low = finite(_F_c / finite(Math.PI * _D_c, "pi * D_c"), "f_low");
+  const _f_high = finite(_F_c / _D_c, "f_high");
+  return [_F_c, _l_c, _f_c, _f_Rd, _f_low, _f_high];
+}
+
+export function eyeCheekWeldBySolution_partialFactors(v: Readonly<Record<"F" | "t_e" | "t_c" | "D_c" | "a_w" | "f_u" | "beta_w" | "gamma_M2", number>>): number[] {
+  const _F = v.F;
+  const _t_e = v.t_e;
+  const _t_c = v.t_c;
+  const _D_c = v.D_c;
+  const _a_w = v.a_w;
+  const _f_u = v.f_u;
+  const _beta_w = v.beta_w;
+  const _gamma_M2 = v.gamma_M2;
+  const _F_c = finite(_F * _t_c / finite(_t_e + 2 * _t_c, "t_e + 2 * t_c"), "F_c");
+  const _l_c = finite(Math.PI * _D_c / 2, "l_c");
+  const _f_c = finite(_F_c / _l_c, "f_c");
+  const _f_Rd = finite(_f_u / finite(Math.sqrt(3) * _beta_w * _gamma_M2, "sqrt(3) * beta_w * gamma_M2") * _a_w, "f_Rd");
+  const _f_low = finite(_F_c / finite(Math.PI * _D_c, "pi * D_c"), "f_low");
+  const _f_high = finite(_F_c / _D_c, "f_high");
+  return [_F_c, _l_c, _f_c, _f_Rd, _f_low, _f_high];
+}
+
+export function eyeCheekWeldBySolution_allowableStress(v: Readonly<Record<"F" | "t_e" | "t_c" | "D_c" | "a_w" | "f_u" | "Omega_J", number>>): number[] {
+  const _F = v.F;
+  const _t_e = v.t_e;
+  const _t_c = v.t_c;
+  const _D_c = v.D_c;
+  const _a_w = v.a_w;
+  const _f_u = v.f_u;
+  const _Omega_J = v.Omega_J;
+  const _F_c = finite(_F * _t_c / finite(_t_e + 2 * _t_c, "t_e + 2 * t_c"), "F_c");
+  const _l_c = finite(Math.PI * _D_c / 2, "l_c");
+  const _f_c = finite(_F_c / _l_c, "f_c");
+  const _f_Rd = finite(0.6 * _f_u * _a_w / _Omega_J, "f_Rd");
+  const _f_low = finite(_F_c / finite(Math.PI * _D_c, "pi * D_c"), "f_low");
+  const _f_high = finite(_F_c / _D_c, "f_high");
+  return [_F_c, _l_c, _f_c, _f_Rd, _f_low, _f_high];
 }
 
 export function eyeTubeWall_partialFactors(v: Readonly<Record<"F_z" | "F_l" | "F_q" | "t_e" | "h_e" | "l_e" | "b_0" | "t_0" | "f_y0" | "M_0" | "W_0" | "gamma_M5", number>>): number[] {
@@ -8087,6 +8159,8 @@ export const compiled: Readonly<Record<string, Readonly<Record<string, Run>>>> =
   "eye-foot-by-solution": { "partial factors": eyeFootBySolution_partialFactors as Run, "allowable stress": eyeFootBySolution_allowableStress as Run },
   "eye-weld": { "partial factors": eyeWeld_partialFactors as Run, "allowable stress": eyeWeld_allowableStress as Run },
   "eye-weld-by-solution": { "partial factors": eyeWeldBySolution_partialFactors as Run, "allowable stress": eyeWeldBySolution_allowableStress as Run },
+  "eye-cheek-weld": { "partial factors": eyeCheekWeld_partialFactors as Run, "allowable stress": eyeCheekWeld_allowableStress as Run },
+  "eye-cheek-weld-by-solution": { "partial factors": eyeCheekWeldBySolution_partialFactors as Run, "allowable stress": eyeCheekWeldBySolution_allowableStress as Run },
   "eye-tube-wall": { "partial factors": eyeTubeWall_partialFactors as Run, "allowable stress": eyeTubeWall_allowableStress as Run },
   "eye-tube-wall-by-solution": { "partial factors": eyeTubeWallBySolution_partialFactors as Run, "allowable stress": eyeTubeWallBySolution_allowableStress as Run },
   "suspension-slack": { "partial factors": suspensionSlack_partialFactors as Run, "allowable stress": suspensionSlack_allowableStress as Run },

@@ -57,6 +57,7 @@ import { eyeTearOut } from './eye-tear-out.ts';
 import { eyeBearing } from './eye-bearing.ts';
 import { eyeFoot } from './eye-foot.ts';
 import { eyeWeld } from './eye-weld.ts';
+import { eyeCheekWeld } from './eye-cheek-weld.ts';
 import { eyeTubeWall } from './eye-tube-wall.ts';
 import { suspensionSlack } from './suspension-slack.ts';
 import { hangingStability } from './hanging-stability.ts';
@@ -160,6 +161,7 @@ export const checks: readonly Check[] = [
   eyeBearing,
   eyeFoot,
   eyeWeld,
+  eyeCheekWeld,
   eyeTubeWall,
   suspensionSlack,
   hangingStability,

@@ -37,7 +37,7 @@ export function inspectionPlan({ document, geometry }: Model, { details }: Fatig
   }
   plan.push({ id: 'welds', what: 'All other welds and edges of holes', places: [], how: 'look closely', first: within(longest), every: within(longest), why: 'what no calculation thought of' }); // prettier-ignore
   const stated = document.protection.lossPerFace.tubeOutside.si;
-  const tabled = corrosionLoss(Math.min(life, 100));
+  const tabled = corrosionLoss(Math.min(life, 100), given?.zone);
   if (stated > 0) {
     const first = within((0.5 * stated * life) / tabled);
     plan.push({ id: 'wall', what: 'Thickness of walls and panels', places: [], how: 'ultrasonic gauge, ten places, the same each time', first, every: first, why: 'half of the stated loss would be gone by then, were the steel bare' }); // prettier-ignore

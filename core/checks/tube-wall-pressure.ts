@@ -1,9 +1,17 @@
-import type { Check } from './check.ts';
+import type { Check, Step } from './check.ts';
 import { basisFactor } from './inputs.ts';
 import { depthInputs, poisson, sealed, sealedWallSteps } from './sealed-wall-steps.ts';
 import { tubeInputs, tubePlaces } from './tube-inputs.ts';
 
 const { round, H, B, t, E, f_y } = tubeInputs;
+
+const deflection: Step = {
+  symbol: 'w_m',
+  expression:
+    'round > 0 ? p * H^2 / (4 * t * E) : (5 * p * max(b_w, h_w)^4 / 384 - m_c * max(b_w, h_w)^2 / 8) * 12 * (1 - nu^2) / (E * t^3)',
+  unit: 'mm',
+  meaning: 'deflection in the middle of the larger wall (round: of the radius); for the reader, no limit is set on it',
+};
 
 /** Wall of a sealed tube under the water's pressure at depth: the section as a closed frame, or hoop stress. */
 export const tubeWallPressure: Check = {
@@ -38,10 +46,12 @@ export const tubeWallPressure: Check = {
   steps: {
     'partial factors': [
       ...sealedWallSteps,
+      deflection,
       { symbol: 'sigma_Rd', expression: 'f_y / gamma_M0', unit: 'MPa', meaning: 'design yield stress' },
     ],
     'allowable stress': [
       ...sealedWallSteps,
+      deflection,
       { symbol: 'sigma_Rd', expression: 'f_y / Omega_b', unit: 'MPa', meaning: 'allowable stress at first yield' },
     ],
   },

@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { corrosionZones } from '../durability/corrosion-loss.ts';
 import { quantity } from './quantity-field.ts';
 import { text } from './text-field.ts';
 import { withRule, type Fault } from './with-rule.ts';
@@ -89,6 +90,8 @@ export const durabilityField = z.strictObject({
   coating: z.enum(['none', 'I', 'II', 'III']),
   /** Bores of flooded tubes: shut off but for their drain holes, or open to a flow that brings oxygen. */
   bores: z.enum(['stagnant', 'open']),
+  /** Where the plate spends its life: what is lost of bare steel goes by it; under water at all times where it is left out. */
+  zone: z.enum(corrosionZones).optional(),
   /** Panels and their bolts: joined to the tubes by metal, or kept apart from them by sleeves and washers. */
   panels: joined,
   fasteners: joined,

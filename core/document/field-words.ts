@@ -25,6 +25,7 @@ const words: Readonly<Record<string, string>> = {
   slamCoefficient: 'slam coefficient',
   holeDiameter: 'hole diameter',
   pinDiameter: 'pin diameter',
+  cheek: 'cheek plates',
   weldThroat: 'weld throat',
   oneSided: 'one-sided fixing',
   coatingLoss: 'loss by the coating',

@@ -133,19 +133,31 @@ const tubeSet = withRule(
   },
 );
 
-const eye = z.strictObject({
-  material: text,
-  thickness: length(),
-  /** Width of the plate at its foot, along the tube. */
-  width: length(),
-  /** Height of the hole's centre above the tube's face. */
-  height: length(),
-  holeDiameter: length(),
-  pinDiameter: length(),
-  /** Hole's centre to the nearest edge in the direction of pull. */
-  edge: length(),
-  weldThroat: length(),
-});
+const eye = withRule(
+  z.strictObject({
+    material: text,
+    thickness: length(),
+    /** Width of the plate at its foot, along the tube. */
+    width: length(),
+    /** Height of the hole's centre above the tube's face. */
+    height: length(),
+    holeDiameter: length(),
+    pinDiameter: length(),
+    /** Hole's centre to the nearest edge in the direction of pull. */
+    edge: length(),
+    weldThroat: length(),
+    /** A round plate on each face of the eye about its hole, of the eye's material. */
+    cheek: z.strictObject({ thickness: length(), diameter: length(), weldThroat: length() }).optional(),
+  }),
+  ['cheek', 'holeDiameter', 'edge', 'width'],
+  ({ cheek, holeDiameter, edge, width }): Fault[] => {
+    if (!cheek) return [];
+    const room = Math.min(2 * edge.si, width.si) - 2 * Math.SQRT2 * cheek.weldThroat.si;
+    return cheek.diameter.si > holeDiameter.si && cheek.diameter.si <= room
+      ? []
+      : [{ path: ['cheek', 'diameter'], what: `A cheek plate of ${cheek.diameter.typed} does not fit between the hole of ${holeDiameter.typed} and the edge of its eye, its weld counted`, mend: 'Give a diameter over that of the hole and under twice the edge distance less two legs of the weld.' }]; // prettier-ignore
+  },
+);
 
 /** Named points in plan, each with an id of its own. */
 const points = (least: number, most: number) =>

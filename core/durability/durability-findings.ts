@@ -14,13 +14,13 @@ export function durabilityFindings(model: Model): Finding[] {
   const life = basis.life.si / fromUnit(1, 'year');
   const text = (si: number, unit: string) => quantityText(si, printedUnit(unit, document.units), 2);
   if (!protection.cathodic && durability?.coating === 'none' && life <= 100) {
-    const tabled = corrosionLoss(life);
+    const tabled = corrosionLoss(life, durability.zone);
     const least = Math.min(protection.lossPerFace.panel.si, protection.lossPerFace.tubeOutside.si);
     if (least < tabled)
       findings.push({
         id: 'corrosion-loss-low',
         place: 'protection',
-        text: `Bare steel without protection loses ${text(tabled, 'mm')} a face in ${life.toPrecision(3)} years (EN 1993-5, Table 4-2, from memory); ${text(least, 'mm')} is stated.`,
+        text: `Bare steel without protection loses ${text(tabled, 'mm')} a face in ${life.toPrecision(3)} years ${durability.zone && durability.zone !== 'immersed' ? `in the zone “${durability.zone}” ` : ''}(EN 1993-5, Tables 4-1 and 4-2, from memory); ${text(least, 'mm')} is stated.`,
         mend: 'State a larger loss, or coat and protect the steel.',
       });
   }

@@ -6,6 +6,7 @@ import { placeWords } from '../place-words.ts';
 import type { Print } from '../print-in.ts';
 import { significant } from '../quantity/format-quantity.ts';
 import { inspectionFigure } from './inspection-figure.ts';
+import { listedNames } from './listed-names.ts';
 import type { Block, Section } from './note.ts';
 
 export const durabilityCautions = [
@@ -24,7 +25,7 @@ export function durabilitySection(model: Model, rows: readonly CheckRow[], print
   const blocks: Block[] = [
     {
       kind: 'paragraph',
-      text: `Life ${years} years. Bare steel under seawater would lose ${print.quantity(loss.tabled, 'mm', 2)} a face in it (EN 1993-5, Table 4-2, from memory); the checks take ${print.quantity(loss.panel, 'mm', 2)} off panels and ${print.quantity(loss.tubeOutside, 'mm', 2)} off tubes outside (${model.document.protection.lossPerFace.source}).`,
+      text: `Life ${years} years. Bare steel would lose ${print.quantity(loss.tabled, 'mm', 2)} a face in it (zone “${model.document.durability?.zone ?? 'immersed'}”, EN 1993-5, from memory; by zone: ${loss.byZone.map((one) => `${one.zone} ${print.quantity(one.loss, 'mm', 2)}`).join(', ')}); the checks take ${print.quantity(loss.panel, 'mm', 2)} off panels and ${print.quantity(loss.tubeOutside, 'mm', 2)} off tubes outside (${model.document.protection.lossPerFace.source}).`,
     },
     ...protection(model, report, print),
     ...pairs(report),
@@ -33,10 +34,10 @@ export function durabilitySection(model: Model, rows: readonly CheckRow[], print
       kind: 'table',
       caption: 'What to look at. Intervals are common practice, no source, but for the lives and rates named',
       columns: [
-        { title: '', width: 0.04, align: 'right' },
+        { title: '', width: 0.05, align: 'right' },
         { title: 'What', width: 0.22 },
         { title: 'Where', width: 0.14 },
-        { title: 'How', width: 0.22 },
+        { title: 'How', width: 0.21 },
         { title: 'First', width: 0.09, align: 'right' },
         { title: 'Then every', width: 0.09, align: 'right' },
         { title: 'Why', width: 0.2 },
@@ -44,7 +45,7 @@ export function durabilitySection(model: Model, rows: readonly CheckRow[], print
       rows: report.plan.map(({ what, places, how, first, every, why }, i) => [
         `${i + 1}`,
         what,
-        places.length === 0 ? 'all' : places.map((place) => placeWords(model, place)).join(', '),
+        places.length === 0 ? 'all' : listedNames(places.map((place) => placeWords(model, place))),
         how,
         when(first),
         when(every),

@@ -9,6 +9,7 @@ import { heaviestStage, recoveryReport, type Emptied, type RecoveryReport } from
 import type { Lift } from '../recovery/lift-stages.ts';
 import { allowedSeaFigure, hookByPeriodFigure, hookLoadFigure } from './lift-figures.ts';
 import { canisterFigure, riggingFigure } from './recovery-figures.ts';
+import { listedNames } from './listed-names.ts';
 import type { Block, Section } from './note.ts';
 
 /** Putting the plate down and getting it back: the ways side by side, rope, float, sound, and the lift stage by stage. */
@@ -203,8 +204,8 @@ function slam(model: Model, rows: readonly CheckRow[], print: Print): Block[] {
         { title: 'Panels', width: 0.34 },
         { title: 'Area', width: 0.12, align: 'right' },
         { title: 'Slam', width: 0.12, align: 'right' },
-        { title: 'Gravest of panel and fixings when proved', width: 0.32 },
-        { title: 'Utilisation', width: 0.1, align: 'right' },
+        { title: 'Gravest of panel and fixings when proved', width: 0.29 },
+        { title: 'Utilisation', width: 0.13, align: 'right' },
       ],
       rows: [...kinds.values()].map(([{ area, force, gravest }, names]) => [
         names.join(', '),
@@ -223,7 +224,9 @@ function legs(model: Model, { legs: found, lift: own }: RecoveryReport, print: P
   if ('missing' in found)
     return [{ kind: 'paragraph', tone: 'loud', text: `The slings cannot be judged: ${found.missing}.` }];
   const hook = heaviestStage(own).hook;
-  const degrees = (angle: number): string => `${significant((angle * 180) / Math.PI, 2)}°`;
+  // Under a hundredth of a degree it is round-off, or nothing that a spirit level shows.
+  const degrees = (angle: number): string =>
+    angle < 1.7e-4 ? 'less than 0.01°' : `${significant((angle * 180) / Math.PI, 2)}°`;
   return [
     {
       kind: 'table',
@@ -262,7 +265,7 @@ function emptied(all: readonly Emptied[], model: Model, print: Print): Block[] {
         { title: 'Empty', width: 0.15, align: 'right' },
         { title: 'Openings there, and wanted', width: 0.24, align: 'right' },
       ],
-      rows: alike.map(([{ mass, half, time: whole, hole, there }, bays]) => [bays.map((bay) => placeWords(model, bay)).join(', '), print.quantity(mass, 'kg', 3), time(half), time(whole), `${print.quantity(there, 'mm^2', 3)}, ${print.quantity(hole, 'mm^2', 3)}`]), // prettier-ignore
+      rows: alike.map(([{ mass, half, time: whole, hole, there }, bays]) => [listedNames(bays.map((bay) => placeWords(model, bay))), print.quantity(mass, 'kg', 3), time(half), time(whole), `${print.quantity(there, 'mm^2', 3)}, ${print.quantity(hole, 'mm^2', 3)}`]), // prettier-ignore
       loud: alike.flatMap(([{ there, hole }], i) => (there < hole ? [i] : [])),
     },
   ];

@@ -31,6 +31,15 @@ export const attachmentParts = (points: readonly AttachmentPoint[]): PartDraft[]
         { origin, u: along, v: [0, 0, 1] },
         [-t / 2, t / 2],
       );
+      if (eye.cheek) {
+        const { thickness, diameter } = eye.cheek;
+        const disc = { outer: circle(0, h, diameter.si / 2), holes: [asHole(circle(0, h, eye.holeDiameter.si / 2))] };
+        for (const [low, high] of [
+          [-t / 2 - thickness.si, -t / 2],
+          [t / 2, t / 2 + thickness.si],
+        ] as const)
+          prism(into, disc, { origin, u: along, v: [0, 0, 1] }, [low, high]);
+      }
       for (const side of [1, -1]) {
         const out: Vector = [side * across[0], side * across[1], 0];
         const root: Vector = [x + (out[0] * t) / 2, y + (out[1] * t) / 2, foot];

@@ -49,6 +49,12 @@ export function CorrosionAndLifeSheet() {
             />
             <ChoiceField path={['durability', 'bores']} {...fieldTexts('bores')} choices={choicesOf(t.bores)} />
             <ChoiceField
+              path={['durability', 'zone']}
+              {...fieldTexts('corrosionZone')}
+              choices={choicesOf(t.zones)}
+              none={t.alwaysUnder}
+            />
+            <ChoiceField
               path={['durability', 'panels']}
               {...fieldTexts('panelsJoined')}
               choices={choicesOf(t.joints)}

@@ -230,6 +230,38 @@ function EyeFields({ path }: { path: FieldPath }) {
       <QuantityField path={at('pinDiameter')} kind="length" {...fieldTexts('pinDiameter')} />
       <QuantityField path={at('edge')} kind="length" {...fieldTexts('eyeEdge')} />
       <QuantityField path={at('weldThroat')} kind="length" {...fieldTexts('weldThroat')} />
+      <CheekFields path={at('cheek')} />
     </FieldGroup>
+  );
+}
+
+function CheekFields({ path }: { path: FieldPath }) {
+  const field = useField(path);
+  const inch = useField(['units']).raw === 'inch';
+  if (field.raw === undefined)
+    return (
+      <button
+        type="button"
+        className="plain small"
+        onClick={() =>
+          field.set(
+            inch
+              ? { thickness: '0.25 in', diameter: '2.5 in', weldThroat: '0.125 in' }
+              : { thickness: '6 mm', diameter: '60 mm', weldThroat: '3 mm' },
+          )
+        }
+      >
+        {texts.groups.addCheek}
+      </button>
+    );
+  return (
+    <>
+      <QuantityField path={[...path, 'thickness']} kind="length" {...fieldTexts('cheekThickness')} />
+      <QuantityField path={[...path, 'diameter']} kind="length" {...fieldTexts('cheekDiameter')} />
+      <QuantityField path={[...path, 'weldThroat']} kind="length" {...fieldTexts('cheekThroat')} />
+      <button type="button" className="plain small" onClick={field.clear}>
+        {texts.groups.noCheek}
+      </button>
+    </>
   );
 }

@@ -26,6 +26,7 @@ const notInSamples: Readonly<Record<string, string>> = {
   'tube-wall-bent': 'sealed tubes',
   'tube-wall-collapse': 'sealed tubes',
   'fatigue-sealed-wall': 'sealed tubes',
+  'eye-cheek-weld': 'cheek plates',
 };
 
 describe.each(checks.map((check) => [check.id, check] as const))('%s', (id, check) => {

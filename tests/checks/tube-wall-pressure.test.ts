@@ -21,6 +21,15 @@ it('bends the wall of a sealed 200×200×8 at 40 m by 106.3 MPa, 402.07 kPa (hyd
   expect(at({ gamma_F: 1.35 }).sigma! / sigma!).toBeCloseTo(1.35, 9);
 });
 
+it('bends that wall in by 0.1243 mm in its middle: p b⁴/384 D, a strip with fixed ends (beam tables, worked by hand)', () => {
+  const D = (206e9 * 0.008 ** 3) / (12 * (1 - 0.3 ** 2));
+  const { w_m, p } = at({});
+  expect(w_m! * 1e3).toBeCloseTo(0.1243, 4);
+  expect(w_m).toBeCloseTo((p! * 0.184 ** 4) / (384 * D), 12);
+  const round = at({ round: 1, H: 0.1683, B: 0.1683, t: 0.006 });
+  expect(round.w_m).toBeCloseTo((round.sigma_n! / 206e9) * (0.1683 / 2), 12);
+});
+
 it('gives hoop stress 5.64 MPa in a round 168.3×6 at the same depth (p D/2t)', () => {
   const { sigma } = at({ round: 1, H: 0.1683, B: 0.1683, t: 0.006 });
   expect(sigma! / 1e6).toBeCloseTo(5.64, 2);
