@@ -5,7 +5,13 @@ import { placeWords } from '../place-words.ts';
 import type { Print } from '../print-in.ts';
 import { significant } from '../quantity/format-quantity.ts';
 import { recoveryCautions } from '../recovery/recovery-cautions.ts';
-import { heaviestStage, recoveryReport, type Emptied, type RecoveryReport } from '../recovery/recovery-report.ts';
+import {
+  allowedFor,
+  heaviestStage,
+  recoveryReport,
+  type Emptied,
+  type RecoveryReport,
+} from '../recovery/recovery-report.ts';
 import type { Lift } from '../recovery/lift-stages.ts';
 import { allowedSeaFigure, hookByPeriodFigure, hookLoadFigure } from './lift-figures.ts';
 import { canisterFigure, riggingFigure } from './recovery-figures.ts';
@@ -154,21 +160,26 @@ function lift({ lift: own, openLift, legs: found }: RecoveryReport, print: Print
   ];
 }
 
-function stages({ stages: all, capacity }: Lift, legs: RecoveryReport['legs'], print: Print): Block {
+function stages(lift: Lift, legs: RecoveryReport['legs'], print: Print): Block {
+  const { stages: all, capacity } = lift;
   return {
     kind: 'table',
-    caption: 'Lift stage by stage (simplified method of DNV-RP-N103, from memory). Slack margin: 0.9 of the least weight over what the water lifts',
+    caption: 'Lift stage by stage (simplified method of DNV-RP-N103, from memory). Slack margin: 0.9 of the least weight over what the water lifts. Sea: the largest significant height at the period stated, by capacity, slack and slam',
     columns: [
-      { title: 'Stage', width: 0.19 },
-      { title: 'Weight', width: 0.1, align: 'right' },
-      { title: 'Water held', width: 0.095, align: 'right' },
+      { title: 'Stage', width: 0.175 },
+      { title: 'Weight', width: 0.095, align: 'right' },
+      { title: 'Water held', width: 0.09, align: 'right' },
       { title: 'Hook', width: 0.1, align: 'right' },
-      { title: 'Sling', width: 0.1, align: 'right' },
+      { title: 'Sling', width: 0.095, align: 'right' },
       { title: 'Factor', width: 0.085, align: 'right' },
       { title: 'Slack margin', width: 0.08, align: 'right' },
-      { title: 'If it goes wrong', width: 0.25 },
+      { title: 'Sea', width: 0.08, align: 'right' },
+      { title: 'If it goes wrong', width: 0.2 },
     ],
-    rows: all.map(({ title, kind, weight, held, hook, dynamicFactor, slackMargin, snaps, abort }) => [
+    rows: all.map((stage) => {
+      const { title, kind, weight, held, hook, dynamicFactor, slackMargin, snaps, abort } = stage;
+      const allowed = allowedFor(lift, stage);
+      return [
       title,
       kind === 'at rest' ? '–' : print.quantity(weight, 'kN', 3),
       held > 0 ? print.quantity(held, 'kg', 3) : '–',
@@ -176,8 +187,10 @@ function stages({ stages: all, capacity }: Lift, legs: RecoveryReport['legs'], p
       kind === 'at rest' || 'missing' in legs ? '–' : print.quantity(legs.largest * hook, 'kN', 3),
       dynamicFactor === null ? '–' : dynamicFactor.toFixed(2),
       slackMargin === null ? '–' : `${slackMargin.toFixed(2)}${snaps ? ' snaps' : ''}`,
+      allowed === null ? '–' : print.quantity(allowed, 'm', 2),
       abort,
-    ]),
+    ];
+    }),
     loud: all.flatMap(({ hook, snaps, slackMargin }, i) => (hook > capacity || snaps || (slackMargin ?? 1) < 1 ? [i] : [])),
   }; // prettier-ignore
 }

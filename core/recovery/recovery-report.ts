@@ -455,6 +455,10 @@ function findingsOf(
   return findings;
 }
 
+/** Largest significant height for one stage at the period stated, m; null for a stage that no sea touches. */
+export const allowedFor = (lift: Lift, { id, kind }: LiftStage): number | null =>
+  kind === 'splash' || kind === 'deep' ? allowedHeight(lift, lift.sea.Tz, (stage) => stage.id === id) : null;
+
 /** Allowed significant heights by period, stage by stage kind. */
 export function allowedByPeriod(
   lift: Lift,

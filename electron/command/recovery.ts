@@ -3,7 +3,12 @@ import { appraise } from '../../core/appraise.ts';
 import { placeWords } from '../../core/place-words.ts';
 import { printedUnit, quantityText, significant } from '../../core/quantity/format-quantity.ts';
 import { recoveryCautions } from '../../core/recovery/recovery-cautions.ts';
-import { allowedByPeriod, recoveryReport, type RecoveryReport } from '../../core/recovery/recovery-report.ts';
+import {
+  allowedByPeriod,
+  allowedFor,
+  recoveryReport,
+  type RecoveryReport,
+} from '../../core/recovery/recovery-report.ts';
 import { refusal } from '../../core/refusal.ts';
 import { programVersion } from '../../core/result.ts';
 import type { CheckRow } from '../../core/checks/check-row.ts';
@@ -47,7 +52,7 @@ export const recoveryVerb: Verb = {
     );
     if (values.json) {
       const { quantities, findings, ways, canisters, emptied, lift, openLift, legs, freeEnd, acoustic, float } = report;
-      const stages = (of: typeof lift) => of && { capacity: of.capacity, sea: of.sea, stages: of.stages, allowed: allowedByPeriod(of), water: of.water }; // prettier-ignore
+      const stages = (of: typeof lift) => of && { capacity: of.capacity, sea: of.sea, stages: of.stages.map((stage) => ({ ...stage, allowedHeight: allowedFor(of, stage) })), allowed: allowedByPeriod(of), water: of.water }; // prettier-ignore
       const checks = rows.map(({ id, place, verdict, demand, capacity, utilisation, reason }) => ({ id, place, verdict, demand, capacity, utilisation, reason })); // prettier-ignore
       on.out(JSON.stringify({ schema: 'stillplate-result/1', programVersion, documentHash: appraisal.documentHash, option: appraisal.optionId, quantities, ways, float, canisters: canisters.map(({ canister: _canister, ...rest }) => rest), acoustic, emptied, lift: stages(lift), openLift: stages(openLift), bridle: legs, freeEnd, checks, findings, cautions: recoveryCautions }, null, 2)); // prettier-ignore
     } else on.out(words(model, report, rows));
@@ -77,8 +82,12 @@ function words(model: Model, report: RecoveryReport, rows: readonly CheckRow[]):
     if (!lift) continue;
     out.push('', `${name}, sea of ${text(lift.sea.Hs, 'm')} significant height, ${significant(lift.sea.Tz, 3)} s`);
     out.push(tableText([
-      ['Stage', 'Weight', 'Water held', 'Hook', 'Factor', 'Slack margin'],
-      ...lift.stages.map(({ title, weight, held, hook, dynamicFactor, slackMargin, snaps }) => [title, force(weight), held > 0 ? text(held, 'kg') : '–', force(hook), dynamicFactor === null ? '–' : dynamicFactor.toFixed(2), slackMargin === null ? '–' : `${slackMargin.toFixed(2)}${snaps ? ' SNAPS' : ''}`]), // prettier-ignore
+      ['Stage', 'Weight', 'Water held', 'Hook', 'Factor', 'Slack margin', 'Sea'],
+      ...lift.stages.map((stage) => {
+        const { title, weight, held, hook, dynamicFactor, slackMargin, snaps } = stage;
+        const allowed = allowedFor(lift, stage);
+        return [title, force(weight), held > 0 ? text(held, 'kg') : '–', force(hook), dynamicFactor === null ? '–' : dynamicFactor.toFixed(2), slackMargin === null ? '–' : `${slackMargin.toFixed(2)}${snaps ? ' SNAPS' : ''}`, allowed === null ? '–' : text(allowed, 'm')];
+      }), // prettier-ignore
     ])); // prettier-ignore
     out.push(`Allowed significant height by mean period: ${allowedByPeriod(lift).map(({ period, splash, deep }) => `${period} s ${text(Math.min(splash, deep), 'm')}`).join(', ')}`); // prettier-ignore
   }
