@@ -2,6 +2,7 @@ import type { CheckRow } from './checks/check-row.ts';
 import { valuesAt } from './checks/evaluate-check.ts';
 import { weldDirectional } from './checks/weld-directional.ts';
 import { weldThroat } from './checks/weld-throat.ts';
+import { weldLengthOf } from './geometry/weld-length-of.ts';
 import { testedWater } from './hydrodynamics/tested-water.ts';
 import type { Model } from './model.ts';
 
@@ -139,7 +140,7 @@ export function quantitiesOf(model: Model, rows: readonly CheckRow[]): Quantitie
   );
   put(
     'cost.weldLength',
-    sum((panel) => panel.weldRuns.reduce((total, run) => total + run.length, 0)),
+    sum(weldLengthOf),
     'm',
     'Weld length of the panels',
     'geometry',

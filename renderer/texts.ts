@@ -1096,6 +1096,11 @@ export const texts = {
     spacing: ['Spacing', 'Between the centre lines of neighbouring tubes.'],
     overhang: ['Overhang', 'How far each tube runs past the outermost tubes that it crosses, from their centre lines.'],
     jointThroat: ['Throat of crossing welds', 'Effective throat, not the leg.'],
+    flareProcess: ['Welding of rounded flanks', 'Of stacked tubes: how deep a flare weld reaches depends on it.'],
+    flareProof: [
+      'Proof of the throat',
+      'Record of a section through a trial weld, where the throat is more than the table gives.',
+    ],
     jointStiffness: ['Joints of the whole plate', 'Rigid makes the plate stiffer than it is. Published: by a formula where one holds. Stated: with its source.'], // prettier-ignore
     jointInPlane: ['Turning in plane', 'Of the cross tube in the plane of the grid.'],
     jointOutOfPlane: [
@@ -1369,6 +1374,7 @@ export const texts = {
       'A head let into the panel: flush, but the panel must be thick enough to hold it.',
     ],
     throat: ['Throat', 'Effective throat of the fillet, not the leg.'],
+    endReturn: ['End return', 'How far the weld goes on round a corner where it ends: two legs or more.'],
     pattern: ['Pattern', 'Intermittent welds fail under water by EN 1993-1-8; they are for comparison only.'],
     run: ['Length of each run', 'Of weld between two gaps.'],
     gap: ['Gap between runs', 'Without weld, between two runs.'],

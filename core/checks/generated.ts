@@ -3857,6 +3857,28 @@ export function weldIntermittent_allowableStress(v: Readonly<Record<"t_1" | "b_p
   return [_g_max, _g_high];
 }
 
+export function weldEndReturn_partialFactors(v: Readonly<Record<"a_0" | "r_e" | "l_r", number>>): number[] {
+  const _a_0 = v.a_0;
+  const _r_e = v.r_e;
+  const _l_r = v.l_r;
+  const _r_min = finite(2 * Math.sqrt(2) * _a_0, "r_min");
+  const _r_low = finite(Math.sqrt(2) * _a_0, "r_low");
+  const _r_high = finite(4 * Math.sqrt(2) * _a_0, "r_high");
+  const _range0 = finite(_r_e <= _l_r ? 1 : 0, "range0");
+  return [_r_min, _r_low, _r_high, _range0];
+}
+
+export function weldEndReturn_allowableStress(v: Readonly<Record<"a_0" | "r_e" | "l_r", number>>): number[] {
+  const _a_0 = v.a_0;
+  const _r_e = v.r_e;
+  const _l_r = v.l_r;
+  const _r_min = finite(2 * Math.sqrt(2) * _a_0, "r_min");
+  const _r_low = finite(Math.sqrt(2) * _a_0, "r_low");
+  const _r_high = finite(4 * Math.sqrt(2) * _a_0, "r_high");
+  const _range0 = finite(_r_e <= _l_r ? 1 : 0, "range0");
+  return [_r_min, _r_low, _r_high, _range0];
+}
+
 export function tubeBending_partialFactors(v: Readonly<Record<"M_statics" | "round" | "H" | "B" | "t" | "W_el" | "W_pl" | "n_h" | "d_h" | "f_y" | "f_u" | "V" | "A_v" | "f_235" | "gamma_M0" | "gamma_M2", number>>): number[] {
   const _M_statics = v.M_statics;
   const _round = v.round;
@@ -5438,6 +5460,28 @@ export function crossingWeld_allowableStress(v: Readonly<Record<"a_w" | "f_u" | 
   const _F_low = finite(0.3 * _f_u * _a_w * _l_w, "F_low");
   const _F_high = finite(_f_u / finite(Math.sqrt(3), "sqrt(3)") * _a_w * _l_w, "F_high");
   return [_F_Rd, _F_low, _F_high];
+}
+
+export function crossingFlare_partialFactors(v: Readonly<Record<"a_0" | "R" | "k_f", number>>): number[] {
+  const _a_0 = v.a_0;
+  const _R = v.R;
+  const _k_f = v.k_f;
+  const _a_flare = finite(_k_f * _R, "a_flare");
+  const _a_low = finite(_R / 4, "a_low");
+  const _a_high = finite(_R, "a_high");
+  const _range0 = finite(_a_0 <= _a_flare ? 1 : 0, "range0");
+  return [_a_flare, _a_low, _a_high, _range0];
+}
+
+export function crossingFlare_allowableStress(v: Readonly<Record<"a_0" | "R" | "k_f", number>>): number[] {
+  const _a_0 = v.a_0;
+  const _R = v.R;
+  const _k_f = v.k_f;
+  const _a_flare = finite(_k_f * _R, "a_flare");
+  const _a_low = finite(_R / 4, "a_low");
+  const _a_high = finite(_R, "a_high");
+  const _range0 = finite(_a_0 <= _a_flare ? 1 : 0, "range0");
+  return [_a_flare, _a_low, _a_high, _range0];
 }
 
 export function eyeNetTension_partialFactors(v: Readonly<Record<"t_e" | "d_0" | "c_e" | "f_y" | "f_u" | "gamma_M0", number>>): number[] {
@@ -8123,6 +8167,7 @@ export const compiled: Readonly<Record<string, Readonly<Record<string, Run>>>> =
   "weld-edge": { "partial factors": weldEdge_partialFactors as Run, "allowable stress": weldEdge_allowableStress as Run },
   "weld-length": { "partial factors": weldLength_partialFactors as Run, "allowable stress": weldLength_allowableStress as Run },
   "weld-intermittent": { "partial factors": weldIntermittent_partialFactors as Run, "allowable stress": weldIntermittent_allowableStress as Run },
+  "weld-end-return": { "partial factors": weldEndReturn_partialFactors as Run, "allowable stress": weldEndReturn_allowableStress as Run },
   "tube-bending": { "partial factors": tubeBending_partialFactors as Run, "allowable stress": tubeBending_allowableStress as Run },
   "tube-bending-by-solution": { "partial factors": tubeBendingBySolution_partialFactors as Run, "allowable stress": tubeBendingBySolution_allowableStress as Run },
   "tube-shear": { "partial factors": tubeShear_partialFactors as Run, "allowable stress": tubeShear_allowableStress as Run },
@@ -8149,6 +8194,7 @@ export const compiled: Readonly<Record<string, Readonly<Record<string, Run>>>> =
   "crossing-throat": { "partial factors": crossingThroat_partialFactors as Run, "allowable stress": crossingThroat_allowableStress as Run },
   "crossing-throat-by-solution": { "partial factors": crossingThroatBySolution_partialFactors as Run, "allowable stress": crossingThroatBySolution_allowableStress as Run },
   "crossing-weld": { "partial factors": crossingWeld_partialFactors as Run, "allowable stress": crossingWeld_allowableStress as Run },
+  "crossing-flare": { "partial factors": crossingFlare_partialFactors as Run, "allowable stress": crossingFlare_allowableStress as Run },
   "eye-net-tension": { "partial factors": eyeNetTension_partialFactors as Run, "allowable stress": eyeNetTension_allowableStress as Run },
   "eye-net-tension-by-solution": { "partial factors": eyeNetTensionBySolution_partialFactors as Run, "allowable stress": eyeNetTensionBySolution_allowableStress as Run },
   "eye-tear-out": { "partial factors": eyeTearOut_partialFactors as Run, "allowable stress": eyeTearOut_allowableStress as Run },

@@ -37,6 +37,7 @@ import { weldSize } from './weld-size.ts';
 import { weldEdge } from './weld-edge.ts';
 import { weldLength } from './weld-length.ts';
 import { weldIntermittent } from './weld-intermittent.ts';
+import { weldEndReturn } from './weld-end-return.ts';
 import { tubeBending } from './tube-bending.ts';
 import { tubeShear } from './tube-shear.ts';
 import { tubeTorsion } from './tube-torsion.ts';
@@ -52,6 +53,7 @@ import { crossingEffectiveWidth } from './crossing-effective-width.ts';
 import { crossingRound } from './crossing-round.ts';
 import { crossingThroat } from './crossing-throat.ts';
 import { crossingWeld } from './crossing-weld.ts';
+import { crossingFlare } from './crossing-flare.ts';
 import { eyeNetTension } from './eye-net-tension.ts';
 import { eyeTearOut } from './eye-tear-out.ts';
 import { eyeBearing } from './eye-bearing.ts';
@@ -141,6 +143,7 @@ export const checks: readonly Check[] = [
   weldEdge,
   weldLength,
   weldIntermittent,
+  weldEndReturn,
   tubeBending,
   tubeShear,
   tubeTorsion,
@@ -156,6 +159,7 @@ export const checks: readonly Check[] = [
   crossingRound,
   crossingThroat,
   crossingWeld,
+  crossingFlare,
   eyeNetTension,
   eyeTearOut,
   eyeBearing,

@@ -39,6 +39,8 @@ const words: Readonly<Record<string, string>> = {
   longTerm: 'long-term values',
   hardnessLimit: 'hardness limit',
   slipFactor: 'slip factor',
+  endReturn: 'end return',
+  flareWeld: 'flare weld',
   plateWasher: 'plate washer',
   threadsInShearPlane: 'threads in the shear plane',
   basis: 'design basis',

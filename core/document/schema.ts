@@ -210,6 +210,13 @@ const grid = z.strictObject({
   crossTubes: tubeSet,
   /** Throat of the welds at the crossings. */
   jointThroat: length(),
+  /** How the rounded flanks of stacked tubes are welded, and by what a throat beyond the table is proved. */
+  flareWeld: z
+    .strictObject({
+      process: z.enum(['stick or self-shielded wire', 'gas-shielded wire', 'submerged arc']),
+      proof: text.optional(),
+    })
+    .optional(),
   /** Rigid where it is left out. */
   joints: jointsField.optional(),
   suspension,
@@ -254,6 +261,8 @@ const fixing = z.discriminatedUnion('kind', [
       pattern: z.enum(['all round', 'two sides', 'intermittent']),
       run: length().optional(),
       gap: length().optional(),
+      /** How far ends at corners of the panel are welded on round the corner. */
+      endReturn: length().optional(),
       metal: text.default('matching'),
       method: z.enum(['directional', 'throat']).default('directional'),
     }),

@@ -1,7 +1,7 @@
 import type { Model } from '../model.ts';
 import { csvTable } from '../quantity/csv-table.ts';
 import type { BoltedFixing } from '../document/schema.ts';
-import type { Panel, Tube } from '../geometry/geometry.ts';
+import type { Panel, Point, Tube } from '../geometry/geometry.ts';
 import { cutLengths, type Bar } from './cut-lengths.ts';
 import { dxfText } from './dxf-text.ts';
 import { plateParts, type PlatePart } from './flat-pattern.ts';
@@ -284,21 +284,27 @@ function boltsTable(model: Model): string {
 
 function weldsTable(panels: readonly Panel[]): string {
   return csvTable(
-    ['panel', 'side', 'tube', 'throat mm', 'length mm', 'pattern'],
-    panels.flatMap(({ id, design: { fixing }, weldRuns }) =>
+    ['panel', 'side', 'tube', 'throat mm', 'length mm', 'pattern', 'returns round corners mm'],
+    panels.flatMap(({ id, design: { fixing }, weldRuns, weldReturns }) =>
       fixing.kind === 'welded'
-        ? weldRuns.map(({ side, tube, length }) => [
+        ? weldRuns.map(({ side, tube, length, from, to }) => [
             id,
             sideWords[side],
             tube,
             mm(fixing.throat.si),
             mm(length),
             fixing.pattern,
+            weldReturns
+              .filter(({ from: at }) => same(at, from) || same(at, to))
+              .map((one) => mm(one.length))
+              .join(' + ') || 'none',
           ])
         : [],
     ),
   );
 }
+
+const same = (a: Point, b: Point): boolean => Math.hypot(a[0] - b[0], a[1] - b[1]) < 1e-6;
 
 const sideWords = { mainLow: 'low y', mainHigh: 'high y', crossLow: 'low x', crossHigh: 'high x' } as const;
 
@@ -317,7 +323,7 @@ function instructions(
     `Sheets of ${mm(sheet.width)} × ${mm(sheet.height)} mm, ${mm(gap)} mm between parts, by shelves: the shop may nest better. Tubes from bars of ${mm(bar)} mm, ${mm(kerf)} mm lost at each cut.`,
     'Tolerances: EN ISO 13920 class B for lengths of the welded grid, EN 1090-2 for holes (from memory), unless the note says otherwise. Drill plate and tube together or from one template where a hole must fit.',
     'Sealed tubes: do not heat, cut or weld a closed void without a vent. Galvanizing: every void needs its vent and drain holes.',
-    'Welding: procedure and welders qualified to the code that the note names; execution class, quality level and extent of inspection as the note states.',
+    'Welding: procedure and welders qualified to the code that the note names; execution class, quality level and extent of inspection as the note states. Start and stop welds of panels on the straight, not within two legs of a corner; weld round corners without a break, and return ends as the list of welds says.',
     '',
     'Order of assembly: main tubes on supports, levelled; cross tubes laid and tacked; diagonals measured; welded from the middle outwards; attachments; panels from the middle outwards, bolts finger-tight before any is tightened.',
     '',

@@ -101,6 +101,7 @@ export interface Panel {
   readonly bearings: readonly Bearing[];
   readonly bolts: readonly Bolt[];
   readonly weldRuns: readonly WeldRun[];
+  readonly weldReturns: readonly WeldReturn[];
   /** Length of all cut edges, contour and holes, m. */
   readonly cutLength: number;
   /** One for each bay that it covers: what bends between the tubes. */
@@ -161,6 +162,12 @@ export interface WeldRun {
   readonly length: number;
   readonly from: Point;
   readonly to: Point;
+}
+
+/** An end of a side's weld taken round a corner of the panel. Not counted in strength. */
+export interface WeldReturn extends WeldRun {
+  /** The side whose edge it lies along; `side` is that of the weld which it ends. */
+  readonly edge: Side;
 }
 
 /**

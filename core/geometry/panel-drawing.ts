@@ -19,7 +19,7 @@ export interface PanelDrawing {
 
 /** One panel seen from above with the dimensions that a shop needs: size, overlap on each side, bolt lines, edge distances. mm. */
 export function panelDrawing({ mainTubes, crossTubes, bays }: Geometry, panel: Panel, text: LengthText): PanelDrawing {
-  const { outline, contour, bolts, bearings, cutouts, weldRuns } = panel;
+  const { outline, contour, bolts, bearings, cutouts, weldRuns, weldReturns } = panel;
   const { x0, y0, x1, y1 } = outline;
   const under = new Set(bays.filter(({ id }) => panel.bays.includes(id)).flatMap(({ main, cross }) => [...main, ...cross])); // prettier-ignore
   const tubes = [...mainTubes, ...crossTubes].filter(({ id }) => under.has(id));
@@ -40,7 +40,7 @@ export function panelDrawing({ mainTubes, crossTubes, bays }: Geometry, panel: P
       .filter(({ id }) => !outer.has(id))
       .flatMap((tube) => innerFaces(tube).map((at) => line(tube.id, tube.set === 'main' ? across(at) : upright(at)))),
   ];
-  const welds = weldRuns.map(({ tube, from, to }) => ({ role: 'weld' as const, id: tube, hidden: false, from: mm(from), to: mm(to) })); // prettier-ignore
+  const welds = [...weldRuns, ...weldReturns].map(({ tube, from, to }) => ({ role: 'weld' as const, id: tube, hidden: false, from: mm(from), to: mm(to) })); // prettier-ignore
 
   // Along x at y0 or y1, along y at x0 or x1.
   const alongX = (from: number, to: number, y: number, row: number, said = text(to - from)): DrawnDimension => ({ from: mm([from, y]), to: mm([to, y]), text: said, row }); // prettier-ignore

@@ -10,6 +10,7 @@ import type { PlacedPanel } from './placed-panels.ts';
 import { gridLines } from './grid-lines.ts';
 import { lapsOf } from './laps-of.ts';
 import { holeArea, holePerimeter, slotReach } from './slot.ts';
+import { weldReturnsOf } from './weld-returns-of.ts';
 import { weldRunsOf } from './weld-runs-of.ts';
 
 /**
@@ -99,8 +100,8 @@ export function panelOf(
           isLevel,
         })
       : [];
-  const weldRuns =
-    design.fixing.kind === 'welded' ? weldRunsOf({ id, fixing: design.fixing, outline, notch, bearings }) : [];
+  const weldedEdge = design.fixing.kind === 'welded' ? { id, fixing: design.fixing, outline, notch, bearings } : null;
+  const weldRuns = weldedEdge ? weldRunsOf(weldedEdge) : [];
   const centre: Point = [(outline.x0 + outline.x1) / 2, (outline.y0 + outline.y1) / 2];
   const cutouts: Cutout[] = [
     ...bolts.map(({ x, y, hole, slot }) => ({ x, y, diameter: hole, purpose: 'bolt' as const, ...(slot && { slot }) })),
@@ -131,6 +132,7 @@ export function panelOf(
     bearings,
     bolts,
     weldRuns,
+    weldReturns: weldedEdge ? weldReturnsOf(weldedEdge, weldRuns) : [],
     cutLength: 2 * (x1 - x0 + y1 - y0) + cutouts.reduce((sum, c) => sum + holePerimeter(c), 0),
     fields: fieldsOf({
       id,

@@ -25,7 +25,7 @@ export function weldBodies(geometry: Geometry, tubeMass: number, allowance: numb
     if (fixing.kind !== 'welded') return [];
     const a = fixing.throat.si;
     const arm = (Math.SQRT2 / 3) * a;
-    return panel.weldRuns.map(({ from, to, length }): Body => {
+    return [...panel.weldRuns, ...panel.weldReturns].map(({ from, to, length }): Body => {
       const volume = a ** 2 * length;
       const m = panel.material.density * volume;
       const z = panel.pressedBy === 'down' ? panel.bottom + arm : panel.top - arm;

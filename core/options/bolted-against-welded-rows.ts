@@ -2,6 +2,7 @@ import type { BoltedFixing, WeldedFixing } from '../document/schema.ts';
 import type { Print } from '../print-in.ts';
 import { significant } from '../quantity/format-quantity.ts';
 import { offshoreHours } from './cost-of-rates.ts';
+import { distortionOf, type Distortion } from './distortion-of.ts';
 import type { BoltedAgainstWelded, FixedSo } from './bolted-against-welded.ts';
 
 /** A line of the page: what is compared, and what is so of either. */
@@ -20,6 +21,14 @@ const practice = 'common practice, no source';
 function rulesOf(...rows: readonly FixedSo['strength'][]): string {
   const documents = [...new Set(rows.flatMap((row) => row?.sources ?? []).map(({ document }) => document))];
   return documents.length > 0 ? `${documents.join('; ')}: clauses with the checks` : 'no check is made';
+}
+
+/** What shrinkage may bring, each at its worst place. */
+function distortionWords(worst: Distortion | null, print: Print): string {
+  if (worst === null) return 'No estimate: the coefficients are for steel. Weld in steps, and measure.';
+  const { narrower, angle, bow, waves } = worst;
+  const degrees = ((180 / Math.PI) * angle).toPrecision(2);
+  return `Unclamped, a panel may draw in by ${print.quantity(narrower, 'mm', 2)}, rise ${degrees}° at its edge and ${waves > 0 ? `take waves ${print.quantity(waves, 'mm', 2)} deep` : 'stay clear of waves'}; a tube may bow by ${print.quantity(bow, 'mm', 2)}. Clamp, weld in steps, and measure.`;
 }
 
 /** Parts that are loose in the hand at sea, for one bolt; the nut stays on its thread only where it is captive. */
@@ -130,9 +139,10 @@ export function againstRows({ bolted, welded, rates }: BoltedAgainstWelded, prin
     },
     {
       title: 'Distortion',
-      source: practice,
+      source:
+        'shrinkage of fillets: O. W. Blodgett, Design of Welded Structures, 7.7, from memory; waves: buckling of plates. Within a factor of two',
       bolted: 'none from heat',
-      welded: 'Shrinkage pulls thin panels out of flat and bends tubes: weld in steps, and measure.',
+      welded: distortionWords(distortionOf(welded.appraisal.model), print),
     },
     {
       title: 'Reuse',

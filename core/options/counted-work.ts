@@ -1,4 +1,5 @@
 import type { Geometry } from '../geometry/geometry.ts';
+import { weldLengthOf } from '../geometry/weld-length-of.ts';
 import type { CountedWork } from './cost-of-rates.ts';
 
 /**
@@ -16,7 +17,7 @@ export function countedWork({ panels }: Pick<Geometry, 'panels'>): CountedWork {
       fixing.kind === 'bolted' ? bolts.length * (1 + holesInTube[fixing.into]) : 0,
     ),
     bolts: sum(({ bolts }) => bolts.length),
-    weld: sum(({ weldRuns }) => weldRuns.reduce((total, { length }) => total + length, 0)),
+    weld: sum(weldLengthOf),
     panels: panels.length,
   };
 }

@@ -53,12 +53,13 @@ function beadsOf(panel: Panel): { readonly side: Side; readonly tube: string; re
   const { fixing } = panel.design;
   if (fixing.kind !== 'welded') return [];
   const topside = panel.pressedBy === 'down';
-  return panel.weldRuns.map(({ side, tube, from, to, length }) => ({
+  const edges = [...panel.weldRuns.map((run) => ({ ...run, edge: run.side })), ...panel.weldReturns];
+  return edges.map(({ side, edge, tube, from, to, length }) => ({
     side,
     tube,
     bead: {
       root: [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2, topside ? panel.bottom : panel.top],
-      legs: [outwards[side], [0, 0, topside ? 1 : -1]],
+      legs: [outwards[edge], [0, 0, topside ? 1 : -1]],
       leg: legOf(fixing.throat.si),
       length,
     },

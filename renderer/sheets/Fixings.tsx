@@ -218,6 +218,7 @@ function WeldFields({ at }: { at: At }) {
           <QuantityField path={at('gap')} kind="length" {...fieldTexts('gap')} />
         </>
       )}
+      <QuantityField path={at('endReturn')} kind="length" {...fieldTexts('endReturn')} optional />
       <CatalogueField path={at('metal')} {...fieldTexts('metal')} rows={choices?.weldMetals ?? []} optional />
       <ChoiceField
         path={at('method')}

@@ -29,6 +29,7 @@ export function GridSheet() {
           choices={asChoices(['stacked', 'flush'])}
         />
         <QuantityField path={['grid', 'jointThroat']} kind="length" {...fieldTexts('jointThroat')} />
+        <FlareWeldFields />
         <JointFields />
       </FieldGroup>
       <TubeSetFields set="mainTubes" />
@@ -144,6 +145,26 @@ const extras = [
 function rename(points: unknown): never {
   const list = Array.isArray(points) ? (points as readonly object[]) : [];
   return list.map((point, n) => ({ ...point, id: `P${n + 1}` })) as never;
+}
+
+/** Only stacked tubes are welded along their rounded flanks. */
+function FlareWeldFields() {
+  const arrangement = useField(['grid', 'arrangement']).raw;
+  const process = useField(['grid', 'flareWeld', 'process']).raw;
+  if (arrangement !== 'stacked') return null;
+  return (
+    <>
+      <ChoiceField
+        path={['grid', 'flareWeld', 'process']}
+        {...fieldTexts('flareProcess')}
+        choices={asChoices(['stick or self-shielded wire', 'gas-shielded wire', 'submerged arc'])}
+        none={texts.byDefault('stick or self-shielded wire')}
+      />
+      {typeof process === 'string' && (
+        <TextField path={['grid', 'flareWeld', 'proof']} {...fieldTexts('flareProof')} optional />
+      )}
+    </>
+  );
 }
 
 function TubeSetFields({ set }: { set: 'mainTubes' | 'crossTubes' }) {

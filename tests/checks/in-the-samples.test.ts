@@ -16,6 +16,8 @@ const notInSamples: Readonly<Record<string, string>> = {
   'bolt-sleeve': 'stated torques',
   'crossing-round': 'round tubes',
   'crossing-weld': 'stacked tubes',
+  'crossing-flare': 'stacked tubes',
+  'weld-end-return': 'welds that end at a corner',
   'weld-throat': 'the throat method',
   'weld-intermittent': 'intermittent welds',
   'fatigue-weld-intermittent': 'intermittent welds',
