@@ -1,8 +1,10 @@
 import * as z from 'zod';
-import { corrosionZones } from '../durability/corrosion-loss.ts';
 import { quantity } from './quantity-field.ts';
 import { text } from './text-field.ts';
 import { withRule, type Fault } from './with-rule.ts';
+
+/** Where steel is lost at a rate of its own. */
+export const corrosionZones = ['immersed', 'low water and splash', 'air over the sea', 'undisturbed bed'] as const;
 
 const joined = z.enum(['bonded', 'isolated']);
 

@@ -1,7 +1,6 @@
+import type { corrosionZones } from '../document/durability-field.ts';
 import { refusal } from '../refusal.ts';
 
-/** Where steel is lost at a rate of its own. */
-export const corrosionZones = ['immersed', 'low water and splash', 'air over the sea', 'undisturbed bed'] as const;
 export type CorrosionZone = (typeof corrosionZones)[number];
 
 const years = [0, 5, 25, 50, 75, 100] as const;
