@@ -35,6 +35,8 @@ const order = [
   ['selfcheck'],
   // What the shop cuts and drills, written out.
   ['fabrication'],
+  // How the work is done, theory as the checks' data say it, limits and words: read in the window, printed as a book.
+  ['handbook'],
   // The solids that the window draws, and what it is told after each edit.
   ['scene'],
   ['engine'],

@@ -26,6 +26,7 @@ import { compared, type Comparison } from '../options/compare.ts';
 import { kinds, type Kind } from '../quantity/kinds.ts';
 import { inUnit, significant, unitText } from '../quantity/format-quantity.ts';
 import { readQuantity } from '../quantity/read-quantity.ts';
+import { handbook } from '../handbook/handbook.ts';
 import { refusal, Refusal, type RefusalText } from '../refusal.ts';
 import { readingsOf } from '../scene/readings-of.ts';
 import type { Scene } from '../scene/scene.ts';
@@ -270,6 +271,7 @@ export function createEngine({ tell, later }: EngineWorld): Calls {
         option,
       );
     },
+    handbook,
     choices: () => choicesFor(history ? readOr(history.raw) : null),
   };
 }

@@ -6,6 +6,7 @@ import type { PlateDocument } from '../document/schema.ts';
 import type { Figure, Note, Section } from '../note/note.ts';
 import type { NewPlate } from './new-plate.ts';
 import type { SolvedForces } from '../loads/solved-forces.ts';
+import type { Chapter } from '../handbook/handbook.ts';
 import type { Kind } from '../quantity/kinds.ts';
 import type { RefusalText } from '../refusal.ts';
 import type { Reading } from '../scene/reading.ts';
@@ -96,6 +97,8 @@ export interface EngineCalls {
   };
   /** Another document beside this one: what differs, and its numbers against ours. */
   readonly compareWith: { readonly takes: { readonly text: string }; readonly gives: ComparisonView };
+  /** The handbook, of no document. */
+  readonly handbook: { readonly takes: null; readonly gives: readonly Chapter[] };
   /** Rows of the catalogue for choices in fields. */
   readonly choices: { readonly takes: null; readonly gives: Choices };
 }

@@ -3,6 +3,13 @@ import { listedNames } from './listed-names.ts';
 import { placeWords } from '../place-words.ts';
 import type { Block, Section } from './note.ts';
 
+/** What no document can take off the licensed engineer. */
+export const leftToTheEngineer: readonly string[] = [
+  'Execution class, welding procedures, certificates of the material, preload and inspection are assumed as stated, and verified by nobody here.',
+  'The lift plan, rigging, permits, class and port rules, and whether people may dive on the plate.',
+  'Whether the loads stated by the author are those of the site and the float.',
+];
+
 /** What this note leaves to the licensed engineer, in one place: nothing of it is judged, or it rests on someone's word. */
 export function deferredSection({ model, rows, limitStates }: Appraisal): Section {
   const open = rows.filter(({ verdict }) => verdict === 'cannot be judged');
@@ -24,9 +31,7 @@ export function deferredSection({ model, rows, limitStates }: Appraisal): Sectio
         ...overrides.map(({ factor, value, reason }) => `The factor ${factor} is taken as ${value}: ${reason}.`),
         ...(smaller > 0 ? [`${smaller} ${smaller === 1 ? 'demand is' : 'demands are'} taken at the smaller of two values, for the reasons given.`] : []), // prettier-ignore
         ...(memory > 0 ? [`${memory} checks cite a clause from memory: look it up before relying on it.`] : []),
-        'Execution class, welding procedures, certificates of the material, preload and inspection are assumed as stated, and verified by nobody here.',
-        'The lift plan, rigging, permits, class and port rules, and whether people may dive on the plate.',
-        'Whether the loads stated by the author are those of the site and the float.',
+        ...leftToTheEngineer,
       ],
     },
   ];

@@ -3,6 +3,7 @@ import { checks } from '../checks/index.ts';
 import { documentHash } from '../document/document-hash.ts';
 import type { Block, Note, Section } from '../note/note.ts';
 import { significant } from '../quantity/format-quantity.ts';
+import { limitsOfValidation } from './limits-of-validation.ts';
 import type { Selfcheck, SelfcheckRow } from './selfcheck.ts';
 
 /** A self check as a document to file with a release: what was compared, with what, and what was not. `date`: ISO, `machine`: in words. */
@@ -100,26 +101,10 @@ function without({ withoutOutsideValue }: Selfcheck): Section {
   };
 }
 
-function limits(): Section {
-  const remembered = checks.filter(({ source }) => source.some(({ memory }) => memory)).length;
-  return {
-    title: 'Limits of validation',
-    blocks: [
-      {
-        kind: 'list',
-        tone: 'caution',
-        items: [
-          `${remembered} of ${checks.length} checks cite a rule from memory: it was not read in the document itself while the program was made. Each note marks them.`,
-          'No plate in the sea was measured for this program. Added mass and drag of a gapped plate are uncertain by a factor of two or more without a tank test at the right amplitude.',
-          'Waves that the plate itself makes are not computed: a plate nearer to the surface than its breadth cannot be judged.',
-          'Plates, tubes and joints are linear elastic in the solver but for contact and the stretching of thin panels; strength after buckling is not used.',
-          'Conformance of the PDF with PDF/A-3 was not verified by a checker.',
-          'The desktop program was tested through a double of its platform; its binary was never run where it was made.',
-        ],
-      },
-    ],
-  };
-}
+const limits = (): Section => ({
+  title: 'Limits of validation',
+  blocks: [{ kind: 'list', tone: 'caution', items: limitsOfValidation() }],
+});
 
 function table(caption: string, rows: readonly SelfcheckRow[]): Block {
   const printed = (value: number | string, figures = 6): string => (typeof value === 'number' ? significant(value, figures) : value);
