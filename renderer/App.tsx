@@ -1,3 +1,4 @@
+import { Handbook } from './handbook/Handbook.tsx';
 import { NewPlatePage } from './start/NewPlatePage.tsx';
 import { StartPage } from './start/StartPage.tsx';
 import { Dialogs } from './shell/Dialogs.tsx';
@@ -11,13 +12,19 @@ import { useWorkbench } from './state/workbench.ts';
 /** The window: the start page, a new plate, or a document at work. */
 export function App() {
   const page = useWorkbench((state) => state.page);
+  const hasHandbook = useWorkbench((state) => state.handbook.isOpen);
   useShortcuts();
   useHostEvents();
   useKeptSettings();
   return (
     <>
-      {page === 'start' && <StartPage />}
-      {page === 'new' && <NewPlatePage />}
+      {page !== 'work' && hasHandbook && (
+        <main className="handbook-page">
+          <Handbook />
+        </main>
+      )}
+      {page === 'start' && !hasHandbook && <StartPage />}
+      {page === 'new' && !hasHandbook && <NewPlatePage />}
       {page === 'work' && <Work />}
       <Notices />
       <Dialogs />

@@ -143,8 +143,27 @@ export const texts = {
       force: 'Force',
     },
   },
+  handbook: {
+    title: 'Handbook',
+    search: 'Search the handbook',
+    searchHint: 'Prying, overlap, EN 1993-1-9…',
+    close: 'Close',
+    chapters: 'Chapters',
+    pages: 'Pages of the handbook',
+    reading: 'Writing the handbook out…',
+    found: (n: number) =>
+      n === 0 ? 'Nothing has these words.' : n === 1 ? '1 entry has these words' : `${n} entries have these words`,
+    toSheet: (sheet: string) => `Open the sheet “${sheet}”`,
+    allChecks: 'All checks',
+    highest: (use: string) => `highest use here ${use}`,
+    onThisPlate: (n: number, verdict: string, place: string) =>
+      `On this plate: ${n === 1 ? '1 line' : `${n} lines`}; the gravest ${verdict}, at ${place}.`,
+    showIt: 'Show it on this plate',
+    notMade: 'Not made on the plate that is open.',
+  },
   shortcuts: {
     list: 'Keys',
+    handbook: 'Handbook, open or close',
     find: 'Find a field, check, bay or option',
     undo: 'Undo',
     redo: 'Redo',
@@ -170,6 +189,7 @@ export const texts = {
     check: 'check',
     bay: 'bay',
     option: 'option',
+    theory: 'theory',
   },
   about: {
     title: 'About Stillplate',
@@ -956,6 +976,7 @@ export const texts = {
     pass: (n: number) => (n === 1 ? 'passes' : `${n} pass`),
     more: (n: number) => (n === 1 ? 'Show the other line' : `Show the other ${n} lines`),
     working: 'Writing it out…',
+    theory: 'Theory of this check',
     limitStates: 'Limit states',
     limitState: 'Limit state',
     verdict: 'Verdict',

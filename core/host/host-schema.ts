@@ -71,7 +71,7 @@ const chosenFile = z.strictObject({ handle: key, name: shortText, text: z.string
 const writtenFile = z.strictObject({ name: shortText, folder: shortText });
 
 const menuCommand = z.enum([
-  'new', 'open', 'import', 'save', 'save-as', 'close', 'undo', 'redo', 'find', 'print', 'note', 'revisions', 'shortcuts', 'about',
+  'new', 'open', 'import', 'save', 'save-as', 'close', 'undo', 'redo', 'find', 'print', 'note', 'revisions', 'handbook', 'shortcuts', 'about',
 ]); // prettier-ignore
 
 /** What the host tells without being asked. */

@@ -57,7 +57,7 @@ export function menuTemplate(isMac: boolean, send: (command: MenuCommand) => voi
     },
     {
       role: 'help',
-      submenu: [item('&Keys', 'shortcuts', 'F1'), item('&About Stillplate', 'about')],
+      submenu: [item('&Handbook', 'handbook', 'F1'), item('&Keys', 'shortcuts'), item('&About Stillplate', 'about')],
     },
   ];
 }

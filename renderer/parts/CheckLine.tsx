@@ -1,6 +1,7 @@
 import { memo, useEffect, useRef } from 'react';
 import type { RowView } from '../../core/engine/result-view.ts';
 import { texts } from '../texts.ts';
+import { openHandbook } from '../state/handbook-place.ts';
 import { useWorkbench } from '../state/workbench.ts';
 import { BothSides, ChooseSide } from './BothSides.tsx';
 import { SectionView } from './Blocks.tsx';
@@ -51,6 +52,9 @@ function Explained({ row }: { row: RowView }) {
   const section = useExplained({ check: row.id, place: row.place, situation: row.situation });
   return (
     <div className="explained">
+      <button type="button" className="link small" onClick={() => openHandbook('theory', row.id)}>
+        {texts.strength.theory}
+      </button>
       {section ? <SectionView section={section} /> : <p className="quiet">{texts.strength.working}</p>}
     </div>
   );

@@ -1,3 +1,4 @@
+import { closeHandbook, openHandbook } from '../state/handbook-place.ts';
 import { openCheck } from '../state/open-check.ts';
 import { useSession } from '../state/session-context.ts';
 import { useWorkbench } from '../state/workbench.ts';
@@ -47,6 +48,7 @@ function Which() {
 function Steps() {
   const session = useSession();
   const undo = useWorkbench((state) => state.document?.undo ?? null);
+  const hasHandbook = useWorkbench((state) => state.handbook.isOpen);
   const redo = useWorkbench((state) => state.document?.redo ?? null);
   const t = texts.headline;
   return (
@@ -56,6 +58,9 @@ function Steps() {
       </button>
       <button type="button" disabled={redo === null} title={redo ?? undefined} onClick={() => void session.redo()}>
         {t.redo}
+      </button>
+      <button type="button" aria-pressed={hasHandbook} onClick={() => (hasHandbook ? closeHandbook() : openHandbook())}>
+        {texts.handbook.title}
       </button>
       {(['finder', 'history', 'shortcuts', 'about'] as const).map((dialog) => (
         <button key={dialog} type="button" onClick={() => useWorkbench.setState({ dialog })}>

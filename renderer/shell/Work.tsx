@@ -1,3 +1,4 @@
+import { Handbook } from '../handbook/Handbook.tsx';
 import { PlatePicture } from './PlatePicture.tsx';
 import { Headline } from './Headline.tsx';
 import { OptionsStrip } from './OptionsStrip.tsx';
@@ -15,13 +16,12 @@ export function Work() {
   useWaterGains();
   const sheet = useWorkbench((state) => state.sheet);
   const isWide = useWorkbench((state) => state.wide);
+  const hasHandbook = useWorkbench((state) => state.handbook.isOpen);
   const Sheet = sheets[sheet];
   return (
     <div className={isWide ? 'work wide' : 'work'}>
       <Headline />
-      <div className="scene-side">
-        <PlatePicture />
-      </div>
+      <div className="scene-side">{hasHandbook ? <Handbook /> : <PlatePicture />}</div>
       <main className="sheet-side" aria-label={texts.sheets[sheet]}>
         <Topics />
         <div className="sheet" key={sheet}>

@@ -1,4 +1,6 @@
+import { handbookWords } from '../../core/handbook/texts/words.ts';
 import { recoveryLabels } from '../sheets/recovery/recovery-fields.ts';
+import { openHandbook } from '../state/handbook-place.ts';
 import { openCheck } from '../state/open-check.ts';
 import { topics, type SheetName } from '../state/stages.ts';
 import { useWorkbench, type Workbench } from '../state/workbench.ts';
@@ -10,6 +12,8 @@ export interface Findable {
   readonly kind: string;
   readonly go: () => void;
 }
+
+const handbookChapters = ['hour', 'theory', 'limits', 'glossary', 'keys'] as const;
 
 /** Which sheet a field stands on. */
 const sheetOf: Readonly<Partial<Record<SheetName, readonly FieldName[]>>> = {
@@ -112,6 +116,16 @@ export function findables(
     kind: `${t.check} ${row.utilisation === null ? texts.verdict[row.verdict] : row.utilisation.toFixed(2)}`,
     go: () => openCheck(row),
   }));
+  const theory = [...new Map((result?.rows ?? []).map(({ id, title }) => [id, title]))].map(([id, title]) => ({
+    title,
+    kind: `${texts.handbook.title}: ${t.theory}`,
+    go: () => openHandbook('theory', id),
+  }));
+  const chapters = handbookChapters.map((chapter) => ({
+    title: chapter === 'keys' ? texts.shortcuts.list : handbookWords[chapter].title,
+    kind: texts.handbook.title,
+    go: () => openHandbook(chapter),
+  }));
   const bays = (result?.bays ?? []).map(({ id, design }) => ({
     title: id,
     kind: `${t.bay}, ${design ?? texts.panels.open}`,
@@ -123,7 +137,7 @@ export function findables(
     go: () => useWorkbench.setState({ sheet: 'grid', selection: id }),
   }));
   const options = (comparison?.options ?? []).map(({ id, title }) => ({ title, kind: t.option, go: () => show(id) }));
-  return [...sheets, ...options, ...bays, ...tubes, ...fields, ...checks];
+  return [...sheets, ...options, ...bays, ...tubes, ...fields, ...checks, ...chapters, ...theory];
 }
 
 function focusField(label: string): void {

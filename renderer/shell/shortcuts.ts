@@ -1,4 +1,5 @@
 import type { Session } from '../state/session.ts';
+import { closeHandbook, openHandbook } from '../state/handbook-place.ts';
 import { topics } from '../state/stages.ts';
 import { useWorkbench } from '../state/workbench.ts';
 import { texts } from '../texts.ts';
@@ -8,6 +9,8 @@ export interface Shortcut {
   readonly keys: string;
   readonly title: string;
   readonly act: (session: Session) => void;
+  /** Also where no plate is open. */
+  readonly everywhere?: true;
 }
 
 const t = texts.shortcuts;
@@ -27,6 +30,12 @@ export const shortcuts: readonly Shortcut[] = [
   }),
   { keys: 'Mod+Shift+ArrowRight', title: t.nextOption, act: (session) => step(session, 1) },
   { keys: 'Mod+Shift+ArrowLeft', title: t.lastOption, act: (session) => step(session, -1) },
+  {
+    keys: 'F1',
+    title: t.handbook,
+    act: () => (useWorkbench.getState().handbook.isOpen ? closeHandbook() : openHandbook()),
+    everywhere: true,
+  },
   { keys: '?', title: t.list, act: () => useWorkbench.setState({ dialog: 'shortcuts' }) },
   {
     keys: 'Escape',

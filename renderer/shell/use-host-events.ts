@@ -1,5 +1,6 @@
 import { useEffect } from 'react';
 import type { MenuCommand } from '../../core/host/host-schema.ts';
+import { openHandbook } from '../state/handbook-place.ts';
 import { openFile } from '../state/open-file.ts';
 import { printBytes } from '../state/print-bytes.ts';
 import { save, saveFile } from '../state/save-file.ts';
@@ -71,6 +72,8 @@ function obey(session: Session, command: MenuCommand): void {
     case 'print':
       if (page === 'work') void printNote(session);
       return;
+    case 'handbook':
+      return openHandbook();
     case 'shortcuts':
       return show({ dialog: 'shortcuts' });
     case 'about':

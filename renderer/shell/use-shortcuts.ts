@@ -8,10 +8,10 @@ export function useShortcuts(): void {
   const session = useSession();
   useEffect(() => {
     const hear = (event: KeyboardEvent) => {
-      if (event.defaultPrevented || useWorkbench.getState().page !== 'work') return;
+      if (event.defaultPrevented) return;
       const keys = keysOf(event);
       const found = shortcuts.find((shortcut) => shortcut.keys === keys);
-      if (!found) return;
+      if (!found || !(found.everywhere || useWorkbench.getState().page === 'work')) return;
       const target = event.target as HTMLElement;
       const typing = target.matches('input:not([type=checkbox]), textarea') && !target.closest('[data-shortcuts]');
       const ofText =

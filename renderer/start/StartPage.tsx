@@ -7,6 +7,7 @@ import type { RefusalText } from '../../core/refusal.ts';
 import { FigureView } from '../parts/FigureView.tsx';
 import { localTime } from '../parts/local-time.ts';
 import { none } from '../state/none.ts';
+import { openHandbook } from '../state/handbook-place.ts';
 import { openFile } from '../state/open-file.ts';
 import { said } from '../state/said.ts';
 import type { Session } from '../state/session.ts';
@@ -29,6 +30,9 @@ export function StartPage() {
             {t.newPlate}
           </button>
           <OpenFile />
+          <button type="button" onClick={() => openHandbook()}>
+            {texts.handbook.title}
+          </button>
         </div>
       </header>
       <Recent />

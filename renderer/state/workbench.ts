@@ -6,6 +6,7 @@ import type { DocumentLine, JournalEntry } from '../../core/host/host-schema.ts'
 import type { RefusalText } from '../../core/refusal.ts';
 import type { Reading } from '../../core/scene/reading.ts';
 import type { Scene } from '../../core/scene/scene.ts';
+import type { HandbookPlace } from './handbook-place.ts';
 import type { SheetName } from './stages.ts';
 import type { WaterGainsShown } from './use-water-gains.ts';
 
@@ -47,6 +48,7 @@ export interface Workbench {
   readonly openCheck: OpenCheck | null;
   /** The sheet takes the whole width; the picture of the plate is put aside. */
   readonly wide: boolean;
+  readonly handbook: HandbookPlace;
   /** Bays chosen in the plan, for what is set next. */
   readonly bays: readonly string[];
   readonly dialog: 'finder' | 'shortcuts' | 'about' | 'problem' | 'history' | null;
@@ -79,6 +81,7 @@ export const emptyWorkbench: Workbench = {
   hover: null,
   openCheck: null,
   wide: false,
+  handbook: { isOpen: false, chapter: 'hour', entry: null },
   bays: [],
   dialog: null,
 };

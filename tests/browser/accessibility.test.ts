@@ -3,6 +3,7 @@ import { createRequire } from 'node:module';
 import type { AxeResults, RunOptions } from 'axe-core';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { handbookWords } from '../../core/handbook/texts/words.ts';
 import { texts } from '../../renderer/texts.ts';
 import { openBrowser } from './browser.ts';
 import { serveStillplate, type Served } from './support/served.ts';
@@ -40,6 +41,7 @@ async function faults(page: Page): Promise<readonly string[]> {
   );
 }
 
+const handbookTitles = [...['hour', 'theory', 'limits', 'glossary'].map((id) => handbookWords[id as 'hour'].title), texts.shortcuts.list]; // prettier-ignore
 const sheetNames = Object.keys(texts.sheets) as (keyof typeof texts.sheets)[];
 
 describe.each(['light', 'dark'] as const)('in the %s, axe finds nothing wrong by WCAG 2.2 A and AA', (colorScheme) => {
@@ -78,6 +80,17 @@ describe.each(['light', 'dark'] as const)('in the %s, axe finds nothing wrong by
     await page.locator('.check-line button').first().click();
     await page.locator('.explained h3').waitFor();
     await look('a check in full');
+
+    await page.getByRole('button', { name: texts.strength.theory }).click();
+    await page.locator('.on-this-plate').waitFor();
+    await look('theory of a check');
+    for (const chapter of handbookTitles) {
+      await page.locator('.handbook nav').getByRole('button', { name: chapter, exact: true }).click();
+      await look(`handbook: ${chapter}`);
+    }
+    await page.getByLabel(texts.handbook.search).fill('bolt');
+    await look('handbook: found');
+    await page.getByRole('button', { name: texts.handbook.close, exact: true }).click();
 
     await bench.open('options');
     await page.getByRole('button', { name: texts.shell.widen }).click();

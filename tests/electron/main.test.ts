@@ -191,7 +191,7 @@ describe('main', () => {
     for (const item of commands) item.click!(undefined as never, undefined, undefined as never);
     await until(async () => (await heard(page)).length >= commands.length);
     const sent = (await heard(page)).map((event) => (event.kind === 'menu' ? event.command : event.kind));
-    expect(sent).toEqual(['new', 'open', 'import', 'save', 'revisions', 'save-as', 'note', 'print', 'close', 'undo', 'redo', 'find', 'shortcuts', 'about']); // prettier-ignore
+    expect(sent).toEqual(['new', 'open', 'import', 'save', 'revisions', 'save-as', 'note', 'print', 'close', 'undo', 'redo', 'find', 'handbook', 'shortcuts', 'about']); // prettier-ignore
     const keys = all.flatMap((item) => (item.accelerator ? [String(item.accelerator)] : []));
     expect(new Set(keys).size).toBe(keys.length);
     const roles = all.map((item) => item.role);

@@ -62,7 +62,7 @@ export const hour: readonly HourStep[] = [
     act: [
       'Read size, class, pitch and edge distance, how shear is carried and the friction that is relied on.',
       'Open the line “Slip under reversing shear”: formula, the same with numbers, source, second opinion. The note prints exactly this.',
-      'Follow “Theory” there to the page of this book, and come back by “Show it on this plate”.',
+      'Follow “Theory of this check” there to the page of this book, and come back by “Show it on this plate”.',
     ],
     look: 'slip. A bolt in a clearance hole that slides with every wave works loose, whatever its strength is.',
     decide:
