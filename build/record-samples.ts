@@ -7,10 +7,8 @@ import { sampleRecord } from '../core/selfcheck/sample-record.ts';
 
 export const sampleNames = ['small', 'middle', 'large', 'inch'] as const;
 
-/** What a sample gives now. */
-export const recordOf = async (name: string) => sampleRecord(await comparisonOf(name));
-
-async function comparisonOf(name: string): Promise<Comparison> {
+/** A sample with all its options, appraised now. */
+export async function comparisonOf(name: string): Promise<Comparison> {
   const raw = readDocumentText(await readFile(`samples/${name}.stillplate.json`, 'utf8'));
   return compare(raw, readDocument(raw));
 }

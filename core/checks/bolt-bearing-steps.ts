@@ -44,7 +44,7 @@ export const bearingBounds = (
     { document: 'R. von Mises’ flow rule; planes of shear derived by hand' },
     {
       document: 'Kulak, Fisher & Struik, Guide to Design Criteria for Bolted and Riveted Joints',
-      edition: '2nd ed.',
+      edition: '2nd',
       clause: 'bearing: three times the tensile strength',
       memory: true,
     },

@@ -161,7 +161,7 @@ export const shearBound: SecondOpinion = {
     { document: 'statics of a shallow parabola, derived by hand' },
     {
       document: 'Timoshenko & Gere, Theory of Elastic Stability',
-      edition: '2nd ed.',
+      edition: '2nd',
       clause: 'art. 1.11',
       memory: true,
     },

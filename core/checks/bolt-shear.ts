@@ -47,7 +47,7 @@ export const boltShearBounds: SecondOpinion = {
     { document: 'H. Tresca’s flow rule' },
     {
       document: 'Kulak, Fisher & Struik, Guide to Design Criteria for Bolted and Riveted Joints',
-      edition: '2nd ed.',
+      edition: '2nd',
       clause: 'shear strength of bolts',
       memory: true,
     },

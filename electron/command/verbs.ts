@@ -6,6 +6,7 @@ import { fatigueVerb } from './fatigue.ts';
 import { issueVerb } from './issue.ts';
 import { motionVerb } from './motion.ts';
 import { fabricateVerb } from './fabricate.ts';
+import { handbookVerb } from './handbook.ts';
 import { newVerb } from './new.ts';
 import { noteVerb } from './note.ts';
 import { panelVerb } from './panel.ts';
@@ -56,4 +57,5 @@ export const verbs: Readonly<Record<string, Verb>> = {
   sea: seaVerb,
   recovery: recoveryVerb,
   selfcheck: selfcheckVerb,
+  handbook: handbookVerb,
 };

@@ -2,6 +2,13 @@
 export const handbookWords = {
   title: 'Handbook',
   subject: 'How the work is done, what each check rests on, and where it ends',
+  subjectLabel: 'Subject',
+  stamp: 'HANDBOOK',
+  date: 'Printed',
+  term: 'Word',
+  meaning: 'Meaning',
+  contents: 'What is in it',
+  keys: 'Keys. They stand in the window, which lists them when ? is pressed.',
   hour: {
     title: 'The job in an hour',
     lead: 'From the middle sample to a note for the engineer who signs. Project, vessel and site of the sample are invented. The minutes are for a first time.',
