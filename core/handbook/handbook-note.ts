@@ -19,7 +19,7 @@ export function handbookNote(paper: Note['paper'], date: string): Note {
     programVersion,
     date,
     language: 'en-GB',
-    sections: [...chapters.map(chapterSection), { title: w.keys.title, blocks: [{ kind: 'paragraph', text: w.keys.lead }] }], // prettier-ignore
+    sections: [contents(chapters), ...chapters.map(chapterSection)],
     attachments: [],
   };
 }
