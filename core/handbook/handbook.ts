@@ -38,7 +38,7 @@ export function handbook(): readonly Chapter[] {
       id: 'glossary',
       ...w.glossary,
       entries: [...glossary]
-        .sort(([a], [b]) => a.localeCompare(b, 'en'))
+        .sort(([a], [b]) => (a < b ? -1 : 1))
         .map(([term, text]) => entry(term, { title: term, blocks: [{ kind: 'paragraph', text }] })),
     },
   ];
