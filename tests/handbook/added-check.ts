@@ -21,5 +21,5 @@ export function added(id: string, sample: string) {
   const raw = readDocumentText(readFileSync(sample, 'utf8'));
   const { rows, model, findings } = appraise(raw, readDocument(raw), null);
   const own = rows.filter((row) => row.id === id);
-  return { rows: own, findings: findings.filter((finding) => finding.id.includes(id)), printed: fullCheck(own[0]!, model), theory: theoryOf(check) }; // prettier-ignore
+  return { rows: own, findings: findings.filter((finding) => finding.text.startsWith(check.title)), printed: fullCheck(own[0]!, model), theory: theoryOf(check) }; // prettier-ignore
 }
