@@ -1395,6 +1395,12 @@ export const texts = {
       'A head let into the panel: flush, but the panel must be thick enough to hold it.',
     ],
     throat: ['Throat', 'Effective throat of the fillet, not the leg.'],
+    plugDiameter: [
+      'Plug welds',
+      'Diameter of holes in the panel that are filled with weld: 8 mm more than its thickness, against shear only.',
+    ],
+    plugPitch: ['Pitch of plugs', 'Largest distance along a row; four diameters at the least.'],
+    plugEdge: ['Edge distance of plugs', 'From their row to the panel’s edge: the hole must lie on the tube’s flat.'],
     endReturn: ['End return', 'How far the weld goes on round a corner where it ends: two legs or more.'],
     pattern: ['Pattern', 'Intermittent welds fail under water by EN 1993-1-8; they are for comparison only.'],
     run: ['Length of each run', 'Of weld between two gaps.'],

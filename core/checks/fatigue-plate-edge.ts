@@ -1,3 +1,4 @@
+import { isFilled } from '../geometry/geometry.ts';
 import type { Model } from '../model.ts';
 import type { Check, Missing } from './check.ts';
 import {
@@ -44,9 +45,7 @@ export const fatiguePlateEdge: Check = {
       meaning: 'smallest hole of the panel that is no bolt hole, 0 without',
       from: 'document: designs',
       read: (model, bay) => {
-        const cut = panelAt(model, bay).cutouts.flatMap(({ purpose, diameter }) =>
-          purpose === 'bolt' ? [] : [diameter],
-        );
+        const cut = panelAt(model, bay).cutouts.flatMap((hole) => (isFilled(hole) ? [] : [hole.diameter]));
         return cut.length > 0 ? Math.min(...cut) : 0;
       },
     },

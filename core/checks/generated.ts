@@ -3879,6 +3879,106 @@ export function weldEndReturn_allowableStress(v: Readonly<Record<"a_0" | "r_e" |
   return [_r_min, _r_low, _r_high, _range0];
 }
 
+export function weldPlug_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h_x" | "h_y" | "f_u" | "beta_w" | "d_p" | "p_far" | "gamma_M2", number>>, k: Readonly<Record<"inPlanePull.hinged", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _f_u = v.f_u;
+  const _beta_w = v.beta_w;
+  const _d_p = v.d_p;
+  const _p_far = v.p_far;
+  const _gamma_M2 = v.gamma_M2;
+  const _L_n = finite(_h_x > 0 ? (_h_y > 0 ? Math.min(_a, _b) : _a) : _b, "L_n");
+  const _N_pull = finite(k["inPlanePull.hinged"](_L_n, _L_n, _t, _E, _nu, _p), "N_pull");
+  const _F_v = finite(_N_pull * _p_far, "F_v");
+  const _A_w = finite(Math.PI / 4 * Math.pow(_d_p, 2), "A_w");
+  const _F_w_Rd = finite(_f_u / finite(Math.sqrt(3) * _beta_w * _gamma_M2, "sqrt(3) * beta_w * gamma_M2") * _A_w, "F_w_Rd");
+  const _F_low = finite(0.29 * _f_u * _A_w, "F_low");
+  const _F_high = finite(_f_u / finite(Math.sqrt(3), "sqrt(3)") * _A_w, "F_high");
+  return [_L_n, _N_pull, _F_v, _A_w, _F_w_Rd, _F_low, _F_high];
+}
+
+export function weldPlug_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h_x" | "h_y" | "f_u" | "F_EXX" | "d_p" | "p_far" | "Omega_J", number>>, k: Readonly<Record<"inPlanePull.hinged", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _f_u = v.f_u;
+  const _F_EXX = v.F_EXX;
+  const _d_p = v.d_p;
+  const _p_far = v.p_far;
+  const _Omega_J = v.Omega_J;
+  const _L_n = finite(_h_x > 0 ? (_h_y > 0 ? Math.min(_a, _b) : _a) : _b, "L_n");
+  const _N_pull = finite(k["inPlanePull.hinged"](_L_n, _L_n, _t, _E, _nu, _p), "N_pull");
+  const _F_v = finite(_N_pull * _p_far, "F_v");
+  const _A_w = finite(Math.PI / 4 * Math.pow(_d_p, 2), "A_w");
+  const _F_w_Rd = finite(0.6 * _F_EXX * _A_w / _Omega_J, "F_w_Rd");
+  const _F_low = finite(0.29 * _f_u * _A_w, "F_low");
+  const _F_high = finite(_f_u / finite(Math.sqrt(3), "sqrt(3)") * _A_w, "F_high");
+  return [_L_n, _N_pull, _F_v, _A_w, _F_w_Rd, _F_low, _F_high];
+}
+
+export function weldPlugSize_partialFactors(v: Readonly<Record<"d_p" | "t_0" | "c_8" | "c_3", number>>): number[] {
+  const _d_p = v.d_p;
+  const _t_0 = v.t_0;
+  const _c_8 = v.c_8;
+  const _c_3 = v.c_3;
+  const _d_min = finite(_t_0 + _c_8, "d_min");
+  const _d_max = finite(Math.max(finite(_d_min + _c_3, "d_min + c_3"), finite(2.25 * _t_0, "2.25 * t_0")), "d_max");
+  const _d_low = finite(_t_0, "d_low");
+  const _d_high = finite(_t_0 + 13 / 8 * _c_8, "d_high");
+  const _range0 = finite(_d_p <= _d_max ? 1 : 0, "range0");
+  return [_d_min, _d_max, _d_low, _d_high, _range0];
+}
+
+export function weldPlugSize_allowableStress(v: Readonly<Record<"d_p" | "t_0" | "c_8" | "c_3", number>>): number[] {
+  const _d_p = v.d_p;
+  const _t_0 = v.t_0;
+  const _c_8 = v.c_8;
+  const _c_3 = v.c_3;
+  const _d_min = finite(_t_0 + _c_8, "d_min");
+  const _d_max = finite(Math.max(finite(_d_min + _c_3, "d_min + c_3"), finite(2.25 * _t_0, "2.25 * t_0")), "d_max");
+  const _d_low = finite(_t_0, "d_low");
+  const _d_high = finite(_t_0 + 13 / 8 * _c_8, "d_high");
+  const _range0 = finite(_d_p <= _d_max ? 1 : 0, "range0");
+  return [_d_min, _d_max, _d_low, _d_high, _range0];
+}
+
+export function weldPlugPitch_partialFactors(v: Readonly<Record<"d_p" | "t_0" | "p_far" | "p_200", number>>): number[] {
+  const _d_p = v.d_p;
+  const _t_0 = v.t_0;
+  const _p_far = v.p_far;
+  const _p_200 = v.p_200;
+  const _p_min = finite(4 * _d_p, "p_min");
+  const _p_max = finite(Math.min(finite(14 * _t_0, "14 * t_0"), _p_200), "p_max");
+  const _p_low = finite(2 * _d_p, "p_low");
+  const _p_high = finite(6 * _d_p, "p_high");
+  const _range0 = finite(_p_far <= _p_max ? 1 : 0, "range0");
+  return [_p_min, _p_max, _p_low, _p_high, _range0];
+}
+
+export function weldPlugPitch_allowableStress(v: Readonly<Record<"d_p" | "t_0" | "p_far" | "p_200", number>>): number[] {
+  const _d_p = v.d_p;
+  const _t_0 = v.t_0;
+  const _p_far = v.p_far;
+  const _p_200 = v.p_200;
+  const _p_min = finite(4 * _d_p, "p_min");
+  const _p_max = finite(Math.min(finite(14 * _t_0, "14 * t_0"), _p_200), "p_max");
+  const _p_low = finite(2 * _d_p, "p_low");
+  const _p_high = finite(6 * _d_p, "p_high");
+  const _range0 = finite(_p_far <= _p_max ? 1 : 0, "range0");
+  return [_p_min, _p_max, _p_low, _p_high, _range0];
+}
+
 export function tubeBending_partialFactors(v: Readonly<Record<"M_statics" | "round" | "H" | "B" | "t" | "W_el" | "W_pl" | "n_h" | "d_h" | "f_y" | "f_u" | "V" | "A_v" | "f_235" | "gamma_M0" | "gamma_M2", number>>): number[] {
   const _M_statics = v.M_statics;
   const _round = v.round;
@@ -8168,6 +8268,9 @@ export const compiled: Readonly<Record<string, Readonly<Record<string, Run>>>> =
   "weld-length": { "partial factors": weldLength_partialFactors as Run, "allowable stress": weldLength_allowableStress as Run },
   "weld-intermittent": { "partial factors": weldIntermittent_partialFactors as Run, "allowable stress": weldIntermittent_allowableStress as Run },
   "weld-end-return": { "partial factors": weldEndReturn_partialFactors as Run, "allowable stress": weldEndReturn_allowableStress as Run },
+  "weld-plug": { "partial factors": weldPlug_partialFactors as Run, "allowable stress": weldPlug_allowableStress as Run },
+  "weld-plug-size": { "partial factors": weldPlugSize_partialFactors as Run, "allowable stress": weldPlugSize_allowableStress as Run },
+  "weld-plug-pitch": { "partial factors": weldPlugPitch_partialFactors as Run, "allowable stress": weldPlugPitch_allowableStress as Run },
   "tube-bending": { "partial factors": tubeBending_partialFactors as Run, "allowable stress": tubeBending_allowableStress as Run },
   "tube-bending-by-solution": { "partial factors": tubeBendingBySolution_partialFactors as Run, "allowable stress": tubeBendingBySolution_allowableStress as Run },
   "tube-shear": { "partial factors": tubeShear_partialFactors as Run, "allowable stress": tubeShear_allowableStress as Run },

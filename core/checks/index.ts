@@ -38,6 +38,9 @@ import { weldEdge } from './weld-edge.ts';
 import { weldLength } from './weld-length.ts';
 import { weldIntermittent } from './weld-intermittent.ts';
 import { weldEndReturn } from './weld-end-return.ts';
+import { weldPlug } from './weld-plug.ts';
+import { weldPlugSize } from './weld-plug-size.ts';
+import { weldPlugPitch } from './weld-plug-pitch.ts';
 import { tubeBending } from './tube-bending.ts';
 import { tubeShear } from './tube-shear.ts';
 import { tubeTorsion } from './tube-torsion.ts';
@@ -144,6 +147,9 @@ export const checks: readonly Check[] = [
   weldLength,
   weldIntermittent,
   weldEndReturn,
+  weldPlug,
+  weldPlugSize,
+  weldPlugPitch,
   tubeBending,
   tubeShear,
   tubeTorsion,

@@ -39,6 +39,7 @@ const words: Readonly<Record<string, string>> = {
   longTerm: 'long-term values',
   hardnessLimit: 'hardness limit',
   slipFactor: 'slip factor',
+  plugs: 'plug welds',
   endReturn: 'end return',
   flareWeld: 'flare weld',
   plateWasher: 'plate washer',

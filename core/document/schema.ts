@@ -263,6 +263,8 @@ const fixing = z.discriminatedUnion('kind', [
       gap: length().optional(),
       /** How far ends at corners of the panel are welded on round the corner. */
       endReturn: length().optional(),
+      /** Round holes over the tubes' flats, filled with weld: beside the weld of the edge, against shear only. */
+      plugs: z.strictObject({ diameter: length(), pitch: length(), edgeDistance: length() }).optional(),
       metal: text.default('matching'),
       method: z.enum(['directional', 'throat']).default('directional'),
     }),

@@ -5,7 +5,7 @@ import type { Slot } from './slot.ts';
 
 export interface BoltedEdge {
   readonly id: string;
-  readonly fixing: BoltedFixing;
+  readonly fixing: Pick<BoltedFixing, 'pitch' | 'edgeDistance' | 'slot'>;
   /** Diameter of the bolt holes, and the whole length of slots in the panel (null where they are round), m. */
   readonly hole: number;
   readonly slotLength: number | null;

@@ -8,6 +8,7 @@ import { compartmentFindings } from './compartment-findings.ts';
 import type { Geometry, Tube } from './geometry.ts';
 import { holeFindings } from './hole-findings.ts';
 import type { LengthText } from './length-text.ts';
+import { plugFindings } from './plug-findings.ts';
 import { tubeFindings } from './tube-findings.ts';
 
 /** A plate before its findings, and what they are found and said with. */
@@ -28,7 +29,13 @@ export function findingsOf(
 ): Finding[] {
   const tubes = new Map([...geometry.mainTubes, ...geometry.crossTubes].map((tube) => [tube.id, tube]));
   const inspected: Inspected = { document, geometry, tubes, catalogue, text };
-  return [bearingFindings, boltFindings, holeFindings, compartmentFindings, tubeFindings, attachmentFindings].flatMap(
-    (find) => find(inspected),
-  );
+  return [
+    bearingFindings,
+    boltFindings,
+    holeFindings,
+    plugFindings,
+    compartmentFindings,
+    tubeFindings,
+    attachmentFindings,
+  ].flatMap((find) => find(inspected));
 }

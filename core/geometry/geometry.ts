@@ -102,6 +102,7 @@ export interface Panel {
   readonly bolts: readonly Bolt[];
   readonly weldRuns: readonly WeldRun[];
   readonly weldReturns: readonly WeldReturn[];
+  readonly plugs: readonly Plug[];
   /** Length of all cut edges, contour and holes, m. */
   readonly cutLength: number;
   /** One for each bay that it covers: what bends between the tubes. */
@@ -114,9 +115,23 @@ export interface Cutout {
   readonly x: number;
   readonly y: number;
   readonly diameter: number;
-  readonly purpose: 'bolt' | 'vent' | 'drain' | 'lifting' | 'other';
+  readonly purpose: 'bolt' | 'plug' | 'vent' | 'drain' | 'lifting' | 'other';
   /** A slot as wide as the diameter, where it is not round. */
   readonly slot?: Slot | undefined;
+}
+
+/** True where a bolt or a plug of weld closes the hole: no water passes. */
+export const isFilled = ({ purpose }: Pick<Cutout, 'purpose'>): boolean => purpose === 'bolt' || purpose === 'plug';
+
+/** A plug weld: where, and the pitch along its row, m. */
+export interface Plug {
+  readonly x: number;
+  readonly y: number;
+  readonly diameter: number;
+  readonly tube: string;
+  readonly pitch: number;
+  /** From its centre to the panel's nearest edge. */
+  readonly edge: number;
 }
 
 /** A side of a panel that lies on a tube. */

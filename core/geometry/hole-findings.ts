@@ -1,5 +1,5 @@
 import type { Finding } from '../finding.ts';
-import type { Cutout, Panel, Rectangle } from './geometry.ts';
+import { isFilled, type Cutout, type Panel, type Rectangle } from './geometry.ts';
 import type { Inspected } from './findings-of.ts';
 import { holesApart } from './holes-apart.ts';
 import { tubeRectangle } from './plan-areas.ts';
@@ -13,7 +13,7 @@ export function holeFindings({ geometry: { panels, mainTubes, crossTubes }, text
     const { id: place, cutouts, design } = panel;
     const findings: Finding[] = [];
     const notch = design.cornerNotch?.si ?? 0;
-    const holes = cutouts.filter((c) => c.purpose !== 'bolt');
+    const holes = cutouts.filter((c) => !isFilled(c));
     for (const hole of holes) {
       const name = nameOf(hole);
       const toEdge = distanceToEdge(hole, panel.outline, notch);
@@ -58,7 +58,14 @@ export function holeFindings({ geometry: { panels, mainTubes, crossTubes }, text
 
     function nameOf({ purpose, diameter, x, y }: Cutout): string {
       const { x0, y0, x1, y1 } = panel.outline;
-      const word = { bolt: 'Bolt', vent: 'Vent', drain: 'Drain', lifting: 'Lifting', other: 'Plain' }[purpose];
+      const word = {
+        bolt: 'Bolt',
+        plug: 'Plug weld',
+        vent: 'Vent',
+        drain: 'Drain',
+        lifting: 'Lifting',
+        other: 'Plain',
+      }[purpose];
       return `${word} hole ${text(diameter)} at ${text(x - (x0 + x1) / 2)}, ${text(y - (y0 + y1) / 2)}`;
     }
   });

@@ -7,6 +7,7 @@ import { fieldsOf } from './fields-of.ts';
 import type { Bearing, Cutout, Panel, Point, Rectangle, Side, Tube } from './geometry.ts';
 import type { LengthText } from './length-text.ts';
 import type { PlacedPanel } from './placed-panels.ts';
+import { plugsOf } from './plugs-of.ts';
 import { gridLines } from './grid-lines.ts';
 import { lapsOf } from './laps-of.ts';
 import { holeArea, holePerimeter, slotReach } from './slot.ts';
@@ -102,9 +103,11 @@ export function panelOf(
       : [];
   const weldedEdge = design.fixing.kind === 'welded' ? { id, fixing: design.fixing, outline, notch, bearings } : null;
   const weldRuns = weldedEdge ? weldRunsOf(weldedEdge) : [];
+  const plugs = weldedEdge ? plugsOf(weldedEdge, { lines, isLevel }) : [];
   const centre: Point = [(outline.x0 + outline.x1) / 2, (outline.y0 + outline.y1) / 2];
   const cutouts: Cutout[] = [
     ...bolts.map(({ x, y, hole, slot }) => ({ x, y, diameter: hole, purpose: 'bolt' as const, ...(slot && { slot }) })),
+    ...plugs.map(({ x, y, diameter }) => ({ x, y, diameter, purpose: 'plug' as const })),
     ...design.holes.map((hole) => ({
       x: centre[0] + hole.x.si,
       y: centre[1] + hole.y.si,
@@ -132,6 +135,7 @@ export function panelOf(
     bearings,
     bolts,
     weldRuns,
+    plugs,
     weldReturns: weldedEdge ? weldReturnsOf(weldedEdge, weldRuns) : [],
     cutLength: 2 * (x1 - x0 + y1 - y0) + cutouts.reduce((sum, c) => sum + holePerimeter(c), 0),
     fields: fieldsOf({

@@ -1,5 +1,6 @@
 import { Clipper, ClipType, FillRule, type Path64, type Paths64 } from 'clipper2-ts';
 import { isInside } from './panel-of.ts';
+import { isFilled } from './geometry.ts';
 import type { Bay, Cutout, Panel, PlanAreas, Point, Rectangle, Tube } from './geometry.ts';
 
 /**
@@ -101,7 +102,7 @@ const areaOf = (paths: Paths64): number => Clipper.areaPaths(paths) / lattice **
 
 /** Holes that water passes: not filled by a bolt, and wholly inside the panel. */
 const openHoles = (panel: Panel): readonly Cutout[] =>
-  panel.cutouts.filter((c) => c.purpose !== 'bolt' && isInside(c, panel.outline, panel.design.cornerNotch?.si ?? 0));
+  panel.cutouts.filter((c) => !isFilled(c) && isInside(c, panel.outline, panel.design.cornerNotch?.si ?? 0));
 
 const discOf = ({ diameter }: Cutout): number => (Math.PI / 4) * diameter ** 2;
 const meet = (a: Rectangle, b: Rectangle): boolean => a.x0 < b.x1 && a.x1 > b.x0 && a.y0 < b.y1 && a.y1 > b.y0;

@@ -1,5 +1,6 @@
 import type { DrawnCircle, DrawnDimension, DrawnLabel, DrawnLine, DrawnShape } from './drawing.ts';
 import { equalSteps } from './equal-steps.ts';
+import { isFilled } from './geometry.ts';
 import type { Geometry, Point, Rectangle, Tube } from './geometry.ts';
 import { drawnSlots } from './drawn-slots.ts';
 import type { LengthText } from './length-text.ts';
@@ -62,7 +63,7 @@ export function planDrawing(
     pieces.some(({ top: higher, rectangle: c }) => higher > top + 1e-6 && x > c.x0 && x < c.x1 && y > c.y0 && y < c.y1);
   const circles = panels.flatMap((panel) =>
     panel.cutouts
-      .filter(({ x, y, purpose, slot }) => !slot && (purpose === 'bolt' || !covered(x, y, panel.top)))
+      .filter(({ x, y, purpose, slot }) => !slot && (isFilled({ purpose }) || !covered(x, y, panel.top)))
       .map(({ x, y, diameter, purpose }) => ({
         role: purpose === 'bolt' ? ('bolt' as const) : ('hole' as const),
         at: mm([x, y]),

@@ -1,14 +1,14 @@
-import type { Geometry, Panel, Tube } from './geometry.ts';
+import { isFilled, type Geometry, type Panel, type Tube } from './geometry.ts';
 import { tubeRectangle } from './plan-areas.ts';
 import type { Hole, Plan, Rectangle } from '../water/lattice/plan.ts';
 
-/** What a plate looks like to the water: tubes as they are cut, panels less their notches, holes that no bolt fills and no tube covers. */
+/** What a plate looks like to the water: tubes as they are cut, panels less their notches, holes that no bolt or plug fills and no tube covers. */
 export function planInWater(geometry: Geometry): Plan {
   const tubes = [...geometry.mainTubes, ...geometry.crossTubes];
   const steel = tubes.flatMap((tube) => tube.pieces.map(([from, to]) => tubeRectangle({ ...tube, from, to })));
   const covered = ({ x, y }: Hole): boolean => steel.some((r) => x > r.x0 && x < r.x1 && y > r.y0 && y < r.y1);
   const holes = geometry.panels.flatMap(({ cutouts }) =>
-    cutouts.filter(({ purpose }) => purpose !== 'bolt').map(({ x, y, diameter }) => ({ x, y, diameter })),
+    cutouts.filter((hole) => !isFilled(hole)).map(({ x, y, diameter }) => ({ x, y, diameter })),
   );
   return {
     rectangles: [...steel, ...geometry.panels.flatMap(panelRectangles)],

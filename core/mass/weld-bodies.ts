@@ -2,7 +2,7 @@ import type { Geometry } from '../geometry/geometry.ts';
 import { barInertia, type Body } from './body.ts';
 
 /** Weld metal: the document's allowance on the tubes' mass, spread evenly over the crossings, and the fillets along the
- *  panels' edges (throat² × length: the leg of an equal fillet is √2 throats). */
+ *  panels' edges (throat² × length: the leg of an equal fillet is √2 throats), with the plugs that fill their holes. */
 export function weldBodies(geometry: Geometry, tubeMass: number, allowance: number): Body[] {
   const { crossings, crossTubes, mainTubes, arrangement, panels } = geometry;
   const mass = (allowance * tubeMass) / crossings.length;
@@ -25,7 +25,19 @@ export function weldBodies(geometry: Geometry, tubeMass: number, allowance: numb
     if (fixing.kind !== 'welded') return [];
     const a = fixing.throat.si;
     const arm = (Math.SQRT2 / 3) * a;
-    return [...panel.weldRuns, ...panel.weldReturns].map(({ from, to, length }): Body => {
+    const plugs = panel.plugs.map(({ x, y, diameter }): Body => {
+      const volume = (Math.PI / 4) * diameter ** 2 * panel.thickness;
+      return {
+        name: 'Welds of panels',
+        kind: 'welds',
+        mass: panel.material.density * volume,
+        volume,
+        centre: [x, y, (panel.bottom + panel.top) / 2],
+        inertia: [0, 0, 0],
+        panel: panel.id,
+      };
+    });
+    const fillets = [...panel.weldRuns, ...panel.weldReturns].map(({ from, to, length }): Body => {
       const volume = a ** 2 * length;
       const m = panel.material.density * volume;
       const z = panel.pressedBy === 'down' ? panel.bottom + arm : panel.top - arm;
@@ -39,6 +51,7 @@ export function weldBodies(geometry: Geometry, tubeMass: number, allowance: numb
         panel: panel.id,
       };
     });
+    return [...fillets, ...plugs];
   });
   return [...(mass > 0 ? joints : []), ...edges];
 }

@@ -111,6 +111,7 @@ function panelFigure({ geometry, document, catalogue }: Model, panel: Panel): Fi
     fixing.kind === 'bolted'
       ? `${bolts.length} × ${catalogue.bolt(fixing.bolt).id} bolts${bolts[0] ? `, ${boltHoleWords(bolts[0], fixing.slot, length)}` : ''}`
       : `fillet weld (thick line), throat ${length(fixing.throat.si)}${fixing.run && fixing.gap ? `, runs of ${length(fixing.run.si)} with gaps of ${length(fixing.gap.si)} at most` : ''}`,
+    ...(panel.plugs[0] ? [`${panel.plugs.length} plug welds ⌀ ${length(panel.plugs[0].diameter)}`] : []),
     ...(cornerNotch ? [`corner notches of ${length(cornerNotch.si)}`] : []),
     ...holeWords(holes, length),
   ];

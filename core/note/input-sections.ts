@@ -164,8 +164,8 @@ function designTable({ geometry }: Model, print: Print): Table {
       const { fixing } = design;
       const fixingText =
         fixing.kind === 'bolted'
-          ? `${fixing.bolt} class ${fixing.class}, ${fixing.shear}, ${fixing.into}, pitch up to ${fixing.pitch.typed}, ${fixing.edgeDistance.typed} to the edge`
-          : `fillet weld, throat ${fixing.throat.typed}, ${fixing.pattern}${fixing.run && fixing.gap ? ` (${fixing.run.typed} on, ${fixing.gap.typed} off)` : ''}`;
+          ? `${fixing.bolt} class ${fixing.class}, ${fixing.shear}, ${fixing.into}, ${fixing.hole === 'normal' ? '' : `${fixing.hole}${fixing.hole.endsWith('slot') ? ` ${fixing.slot}` : ' holes'}, `}pitch up to ${fixing.pitch.typed}, ${fixing.edgeDistance.typed} to the edge`
+          : `fillet weld, throat ${fixing.throat.typed}, ${fixing.pattern}${fixing.run && fixing.gap ? ` (${fixing.run.typed} on, ${fixing.gap.typed} off)` : ''}${fixing.plugs ? `, plugs ⌀ ${fixing.plugs.diameter.typed} up to ${fixing.plugs.pitch.typed} apart` : ''}${fixing.endReturn ? `, ends returned ${fixing.endReturn.typed}` : ''}`;
       const ids = geometry.panels.filter((panel) => panel.designName === designName).map(({ id }) => id);
       return [
         designName,

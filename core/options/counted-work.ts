@@ -13,8 +13,8 @@ export function countedWork({ panels }: Pick<Geometry, 'panels'>): CountedWork {
   return {
     plate: sum(({ area, thickness, material }) => area * thickness * material.density),
     cut: sum(({ cutLength }) => cutLength),
-    holes: sum(({ bolts, design: { fixing } }) =>
-      fixing.kind === 'bolted' ? bolts.length * (1 + holesInTube[fixing.into]) : 0,
+    holes: sum(({ bolts, plugs, design: { fixing } }) =>
+      fixing.kind === 'bolted' ? bolts.length * (1 + holesInTube[fixing.into]) : plugs.length,
     ),
     bolts: sum(({ bolts }) => bolts.length),
     weld: sum(weldLengthOf),

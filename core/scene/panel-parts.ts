@@ -1,7 +1,7 @@
 import { holesApart } from '../geometry/holes-apart.ts';
 import { isInside } from '../geometry/panel-of.ts';
 import { slotReach } from '../geometry/slot.ts';
-import type { Cutout, Panel } from '../geometry/geometry.ts';
+import { isFilled, type Cutout, type Panel } from '../geometry/geometry.ts';
 import type { PartDraft } from './part-draft.ts';
 import { prism } from './prism.ts';
 import { arc, asHole, chordsInQuarter, circle, polygon, type Ring } from './ring.ts';
@@ -19,7 +19,7 @@ export const panelParts = (panels: readonly Panel[]): PartDraft[] =>
     lift: liftOf(panel),
     build: (into) => {
       const holes = new Map(cleanHoles(panel).map((hole) => [hole, ringOf(hole)]));
-      const quiet = new Set([...holes].filter(([{ purpose }]) => purpose === 'bolt').map(([, ring]) => ring));
+      const quiet = new Set([...holes].filter(([hole]) => isFilled(hole)).map(([, ring]) => ring));
       prism(
         into,
         { outer: polygon(panel.contour), holes: [...holes.values()] },

@@ -218,6 +218,7 @@ function WeldFields({ at }: { at: At }) {
           <QuantityField path={at('gap')} kind="length" {...fieldTexts('gap')} />
         </>
       )}
+      <PlugFields at={at} />
       <QuantityField path={at('endReturn')} kind="length" {...fieldTexts('endReturn')} optional />
       <CatalogueField path={at('metal')} {...fieldTexts('metal')} rows={choices?.weldMetals ?? []} optional />
       <ChoiceField
@@ -227,5 +228,22 @@ function WeldFields({ at }: { at: At }) {
         none={texts.byDefault('directional')}
       />
     </FieldGroup>
+  );
+}
+
+/** Plug welds beside the weld of the edge; left out where no diameter is stated. */
+function PlugFields({ at }: { at: At }) {
+  const plugs = useField(at('plugs')).raw;
+  const stated = plugs !== undefined && plugs !== null;
+  return (
+    <>
+      <QuantityField path={at('plugs', 'diameter')} kind="length" {...fieldTexts('plugDiameter')} optional={!stated} />
+      {stated && (
+        <>
+          <QuantityField path={at('plugs', 'pitch')} kind="length" {...fieldTexts('plugPitch')} />
+          <QuantityField path={at('plugs', 'edgeDistance')} kind="length" {...fieldTexts('plugEdge')} />
+        </>
+      )}
+    </>
   );
 }

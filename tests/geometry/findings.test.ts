@@ -53,6 +53,19 @@ const provoked: readonly [id: string, changes: unknown[], place: string, text: R
     'A1',
     /tube 1: 160\.0 mm onto a width of 150\.0 mm/,
   ],
+  [
+    'plug-weld-fatigue',
+    [welded({ plugs: { diameter: '18 mm', pitch: '100 mm', edgeDistance: '25 mm' } })],
+    'A1',
+    /no S-N class is held/,
+  ],
+  // row 60 − 45 = 15 mm from the tube's face, 9 mm of plug: 6 mm, and the corner's radius is 12 mm
+  [
+    'plug-off-flat',
+    [welded({ plugs: { diameter: '18 mm', pitch: '100 mm', edgeDistance: '45 mm' } })],
+    'A1',
+    /⌀ 18\.00 mm, reach past the flat of tube A/,
+  ],
   // two laps of 80 mm on a tube 150 mm wide
   ['panels-collide', [deck({ overlap: { onMain: '80 mm' } })], 'A1', /A1 and B1 .* 10\.00 mm along y/],
   ['weld-not-all-round', [stacked, welded({}), deck({ support: 'cross tubes' })], 'A1', /no tube along A, B: 2 sides/],
