@@ -3338,6 +3338,30 @@ export function boltPitchLargest_allowableStress(v: Readonly<Record<"t" | "t_w" 
   return [_p_max, _p_low, _p_high];
 }
 
+export function boltAccess_partialFactors(v: Readonly<Record<"s_h" | "c_5" | "c_1" | "e_h", number>>): number[] {
+  const _s_h = v.s_h;
+  const _c_5 = v.c_5;
+  const _c_1 = v.c_1;
+  const _e_h = v.e_h;
+  const _D_s = finite(1.3 * _s_h + _c_5, "D_s");
+  const _r_s = finite(_D_s / 2 + _c_1, "r_s");
+  const _r_low = finite(_e_h / 2, "r_low");
+  const _r_high = finite(_s_h + _c_1, "r_high");
+  return [_D_s, _r_s, _r_low, _r_high];
+}
+
+export function boltAccess_allowableStress(v: Readonly<Record<"s_h" | "c_5" | "c_1" | "e_h", number>>): number[] {
+  const _s_h = v.s_h;
+  const _c_5 = v.c_5;
+  const _c_1 = v.c_1;
+  const _e_h = v.e_h;
+  const _D_s = finite(1.3 * _s_h + _c_5, "D_s");
+  const _r_s = finite(_D_s / 2 + _c_1, "r_s");
+  const _r_low = finite(_e_h / 2, "r_low");
+  const _r_high = finite(_s_h + _c_1, "r_high");
+  return [_D_s, _r_s, _r_low, _r_high];
+}
+
 export function boltHydrogen_partialFactors(v: Readonly<Record<"H_max" | "f_ub" | "c_H", number>>): number[] {
   const _H_max = v.H_max;
   const _f_ub = v.f_ub;
@@ -8256,6 +8280,7 @@ export const compiled: Readonly<Record<string, Readonly<Record<string, Run>>>> =
   "bolt-edge-distance-largest": { "partial factors": boltEdgeDistanceLargest_partialFactors as Run, "allowable stress": boltEdgeDistanceLargest_allowableStress as Run },
   "bolt-pitch": { "partial factors": boltPitch_partialFactors as Run, "allowable stress": boltPitch_allowableStress as Run },
   "bolt-pitch-largest": { "partial factors": boltPitchLargest_partialFactors as Run, "allowable stress": boltPitchLargest_allowableStress as Run },
+  "bolt-access": { "partial factors": boltAccess_partialFactors as Run, "allowable stress": boltAccess_allowableStress as Run },
   "bolt-hydrogen": { "partial factors": boltHydrogen_partialFactors as Run, "allowable stress": boltHydrogen_allowableStress as Run },
   "bolt-group-in-plane": { "partial factors": boltGroupInPlane_partialFactors as Run, "allowable stress": boltGroupInPlane_allowableStress as Run },
   "bolt-group-ultimate": { "partial factors": boltGroupUltimate_partialFactors as Run, "allowable stress": boltGroupUltimate_allowableStress as Run },

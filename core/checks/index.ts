@@ -28,6 +28,7 @@ import { boltEdgeDistance } from './bolt-edge-distance.ts';
 import { boltEdgeDistanceLargest } from './bolt-edge-distance-largest.ts';
 import { boltPitch } from './bolt-pitch.ts';
 import { boltPitchLargest } from './bolt-pitch-largest.ts';
+import { boltAccess } from './bolt-access.ts';
 import { boltHydrogen } from './bolt-hydrogen.ts';
 import { boltGroupInPlane } from './bolt-group-in-plane.ts';
 import { boltGroupUltimate } from './bolt-group-ultimate.ts';
@@ -137,6 +138,7 @@ export const checks: readonly Check[] = [
   boltEdgeDistanceLargest,
   boltPitch,
   boltPitchLargest,
+  boltAccess,
   boltHydrogen,
   boltGroupInPlane,
   boltGroupUltimate,

@@ -5,6 +5,7 @@ import { drawnLength, drawnUnit } from '../geometry/drawn-length.ts';
 import type { LengthText } from '../geometry/length-text.ts';
 import { panelDrawing } from '../geometry/panel-drawing.ts';
 import { planDrawing } from '../geometry/plan-drawing.ts';
+import { socketDiameter } from '../geometry/spanner-room.ts';
 import { sectionThroughFixing } from '../geometry/section-through-fixing.ts';
 import type { Model } from '../model.ts';
 import type { Figure, Fill, Pen, Section, Shape } from './note.ts';
@@ -107,6 +108,8 @@ function panelFigure({ geometry, document, catalogue }: Model, panel: Panel): Fi
   const { design, bolts } = panel;
   const length = drawnLength(document.units);
   const { fixing, cornerNotch, holes } = design;
+  const tools = fixing.kind === 'bolted' ? bolts : [];
+  const toolOver = fixing.kind === 'bolted' ? socketDiameter(catalogue.bolt(fixing.bolt).headAcrossFlats) : 0;
   const said = [
     fixing.kind === 'bolted'
       ? `${bolts.length} × ${catalogue.bolt(fixing.bolt).id} bolts${bolts[0] ? `, ${boltHoleWords(bolts[0], fixing.slot, length)}` : ''}`
@@ -117,7 +120,7 @@ function panelFigure({ geometry, document, catalogue }: Model, panel: Panel): Fi
   ];
   return {
     kind: 'figure',
-    caption: `Design ${panel.designName}: panel ${panel.id} seen from above, ${length(panel.thickness)} thick, ${said.join('; ')}. Dashed: near faces of the tubes, to which the overlaps are measured. Dimensions in ${drawnUnit(document.units)}`,
+    caption: `Design ${panel.designName}: panel ${panel.id} seen from above, ${length(panel.thickness)} thick, ${said.join('; ')}. Dashed: near faces of the tubes, to which the overlaps are measured${tools.length > 0 ? `, and the room that a socket of ⌀ ${length(toolOver)} takes over each bolt` : ''}. Dimensions in ${drawnUnit(document.units)}`,
     alt: `Panel ${panel.id} of design ${panel.designName} with its size, overlaps${bolts.length > 0 ? ', bolt pitches and edge distances' : ''}`,
     box: padded(extents, 0.004 * size),
     // A tall panel takes less of the width, so that it stands on one page with the plan.
@@ -131,6 +134,7 @@ function panelFigure({ geometry, document, catalogue }: Model, panel: Panel): Fi
         pen: role === 'weld' ? 'accent' : 'hidden',
       })),
       ...slots.map(({ rings }): Shape => ({ kind: 'path', rings, closed: true, pen: 'thin', fill: 'paper' })),
+      ...tools.map(({ x, y }): Shape => ({ kind: 'circle', at: [1000 * x, 1000 * y], radius: 500 * toolOver, pen: 'hidden', fill: 'none' })), // prettier-ignore
       ...circles.map(({ at, diameter }): Shape => ({
         kind: 'circle',
         at,
