@@ -3,13 +3,19 @@ import { checks } from '../checks/index.ts';
 import { traceCheck } from '../checks/trace-check.ts';
 import { gravest, programVersion } from '../result.ts';
 import { methodValues } from './method-values.ts';
-import { publishedValues } from './published-values.ts';
+import { families } from './published/families.ts';
+import { notCompared } from './published/not-compared.ts';
+import { sourceInWords, type PublishedValue } from './published/published-value.ts';
 import { valueGiven } from './value-given.ts';
 
 /** One comparison: what was expected from outside or from a second way, and what came out here. */
 export interface SelfcheckRow {
   readonly kind: 'published' | 'traced' | 'sample';
+  /** What it is of: the family of checks, “Methods”, or the sample. */
+  readonly family: string;
   readonly id: string;
+  /** Of expected, got and tolerance; empty where they are no quantity. */
+  readonly unit: string;
   readonly source: string;
   readonly expected: number | string;
   readonly got: number | string;
@@ -21,21 +27,37 @@ export interface Selfcheck {
   readonly schema: 'stillplate-selfcheck/1';
   readonly programVersion: string;
   readonly checks: readonly SelfcheckRow[];
-  /** Checks that have no outside value in this list; the tests of the source compare each of them. */
-  readonly withoutOutsideValue: readonly string[];
+  /** How many checks there are, and how many of them have a value from outside here. */
+  readonly registered: { readonly checks: number; readonly compared: number };
+  /** Checks that are not compared with an outside value, and why. */
+  readonly withoutOutsideValue: readonly { readonly id: string; readonly reason: string }[];
 }
 
 /** Formulas and methods against values from outside this program. */
 export function publishedRows(): readonly SelfcheckRow[] {
-  const formulas = publishedValues.map(
-    ({ check, safety, about, source, given, symbol, expected, tolerance }) =>
-    compared(`${check.id}: ${symbol}, ${about}`, source, expected, tolerance, () => valueGiven(check, safety, given, symbol)), // prettier-ignore
-  );
-  const methods = methodValues.map(({ id, source, expected, tolerance, got }) => compared(id, source, expected, tolerance, got)); // prettier-ignore
+  const formulas = families.flatMap(({ title, values }) => values.map((value) => ofFormula(title, value)));
+  const methods = methodValues.map((value) => compared({ family: 'Methods', unit: '', ...value }));
   return [...formulas, ...methods];
 }
 
-function compared(id: string, source: string, expected: number, tolerance: number, work: () => number): SelfcheckRow {
+function ofFormula(family: string, value: PublishedValue): SelfcheckRow {
+  const { check, safety = 'partial factors', about, given, symbol, unit, per } = value;
+  return compared({
+    ...value,
+    family,
+    id: `${check.id}: ${symbol}, ${about}`,
+    source: sourceInWords(value),
+    unit: unit === '1' ? '' : unit,
+    got: () => valueGiven(check, safety, given, symbol) / per,
+  });
+}
+
+type Comparable = Omit<SelfcheckRow, 'kind' | 'got' | 'verdict' | 'expected'> & {
+  readonly expected: number;
+  readonly got: () => number;
+};
+
+function compared({ family, id, unit, source, expected, tolerance, got: work }: Comparable): SelfcheckRow {
   let got: number | string;
   try {
     got = work();
@@ -43,7 +65,7 @@ function compared(id: string, source: string, expected: number, tolerance: numbe
     got = error instanceof Error ? error.message : String(error);
   }
   const same = typeof got === 'number' && Math.abs(got - expected) <= tolerance;
-  return { kind: 'published', id, source, expected, got, tolerance, verdict: same ? 'as expected' : 'DIFFERS' };
+  return { kind: 'published', family, id, unit, source, expected, got, tolerance, verdict: same ? 'as expected' : 'DIFFERS' }; // prettier-ignore
 }
 
 /**
@@ -68,7 +90,7 @@ export function tracedRows({ model, rows }: Appraisal, about: string): readonly 
       }
     }
     const verdict = same === own.length ? 'as expected' : 'DIFFERS';
-    return [{ kind: 'traced', id: `${check.id}, ${about}`, source: 'its printed expressions, evaluated one by one', expected: `${own.length} places to the bit`, got: `${same} places to the bit${why}`, tolerance: 0, verdict }]; // prettier-ignore
+    return [{ kind: 'traced', family: about, id: `${check.id}, ${about}`, unit: '', source: 'its printed expressions, evaluated one by one', expected: `${own.length} places to the bit`, got: `${same} places to the bit${why}`, tolerance: 0, verdict }]; // prettier-ignore
   });
 }
 
@@ -77,6 +99,8 @@ export function sampleRows(name: string, expected: unknown, got: unknown): reado
   const source = `samples/${name}.expected.json`;
   return leaves(expected, got, []).map(({ path, was, is }) => ({
     kind: 'sample',
+    family: name,
+    unit: '',
     id: `${name}: ${path.join(', ')}`,
     source,
     expected: was,
@@ -104,9 +128,16 @@ function leaves(expected: unknown, got: unknown, path: readonly string[]): Leaf[
   return [{ path, was: plain(expected), is: plain(got) }];
 }
 
+/** Ids of the checks that no value from outside is compared with. */
+export function uncompared(): readonly string[] {
+  const known = new Set(families.flatMap(({ values }) => values.map(({ check }) => check.id)));
+  return checks.map(({ id }) => id).filter((id) => !known.has(id));
+}
+
 export const selfcheckOf = (rows: readonly SelfcheckRow[]): Selfcheck => ({
   schema: 'stillplate-selfcheck/1',
   programVersion,
   checks: rows,
-  withoutOutsideValue: checks.map(({ id }) => id).filter((id) => !publishedValues.some(({ check }) => check.id === id)),
+  registered: { checks: checks.length, compared: checks.length - uncompared().length },
+  withoutOutsideValue: uncompared().map((id) => ({ id, reason: notCompared[id] ?? 'none was found yet' })),
 });

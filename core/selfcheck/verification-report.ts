@@ -4,6 +4,8 @@ import { documentHash } from '../document/document-hash.ts';
 import type { Block, Note, Section } from '../note/note.ts';
 import { significant } from '../quantity/format-quantity.ts';
 import { limitsOfValidation } from './limits-of-validation.ts';
+import { publishedValues } from './published/families.ts';
+import type { Origin } from './published/published-value.ts';
 import type { Selfcheck, SelfcheckRow } from './selfcheck.ts';
 
 /** A self check as a document to file with a release: what was compared, with what, and what was not. `date`: ISO, `machine`: in words. */
@@ -57,10 +59,27 @@ function summary({ checks: rows }: Selfcheck, differ: readonly SelfcheckRow[]): 
   };
 }
 
-const published = ({ checks: rows }: Selfcheck): Section => ({
-  title: 'Values from outside the program',
-  blocks: [table('Published or independently derived, each with its source', rows.filter(({ kind }) => kind === 'published'))], // prettier-ignore
-});
+function published({ checks: rows, registered }: Selfcheck): Section {
+  const own = rows.filter(({ kind }) => kind === 'published');
+  const of = (origin: Origin) => publishedValues.filter((value) => value.origin === origin).length;
+  const remembered = publishedValues.filter(({ memory }) => memory).length;
+  const families = [...new Set(own.map(({ family }) => family))];
+  return {
+    title: 'Values from outside the program',
+    blocks: [
+      {
+        kind: 'paragraph',
+        text: `${registered.compared} of ${registered.checks} checks are compared here, with ${publishedValues.length} values. ${of('printed')} stand in their source as printed; ${of('by hand')} were worked with pencil and paper from the formula of the source; ${of('second method')} come from another way of solving. None was taken from the program. ${remembered} rest on a clause or a table from memory, and say so. A value agrees when it rounds to the digits that are printed.`,
+      },
+      ...families.map((family) =>
+        table(
+          family,
+          own.filter((row) => row.family === family),
+        ),
+      ),
+    ],
+  };
+}
 
 /** Comparisons that are too many to print each: counted by what they are of. */
 function again({ checks: rows }: Selfcheck, kind: SelfcheckRow['kind'], title: string, text: string): Section {
@@ -87,24 +106,38 @@ function again({ checks: rows }: Selfcheck, kind: SelfcheckRow['kind'], title: s
   return { title, blocks: [{ kind: 'paragraph', text }, counted] };
 }
 
-function without({ withoutOutsideValue }: Selfcheck): Section {
-  const titleOf = new Map(checks.map(({ id, title }) => [id, title]));
+function without({ withoutOutsideValue, registered }: Selfcheck): Section {
   return {
-    title: 'Checks without an outside value in this report',
+    title: 'Checks not compared with an outside value',
     blocks: [
       {
         kind: 'paragraph',
-        text: `${withoutOutsideValue.length} of ${checks.length} checks. Each has a second opinion by another method, and tests beside the program's source; neither is repeated here.`,
+        text: `${withoutOutsideValue.length} of ${registered.checks} checks. Each has a second opinion by another method and tests beside the program's source; neither is repeated here.`,
       },
-      { kind: 'list', items: withoutOutsideValue.map((id) => titleOf.get(id) ?? id) },
+      ...(withoutOutsideValue.length === 0 ? [] : [whyNot(withoutOutsideValue)]),
     ],
   };
 }
+
+const whyNot = (rows: Selfcheck['withoutOutsideValue']): Block => ({
+  kind: 'table',
+  caption: 'Why there is none',
+  columns: [
+    { title: 'Check', width: 0.38 },
+    { title: 'Reason', width: 0.62 },
+  ],
+  rows: rows.map(({ id, reason }) => [titleOf.get(id) ?? id, reason]),
+});
 
 const limits = (): Section => ({
   title: 'Limits of validation',
   blocks: [{ kind: 'list', tone: 'caution', items: limitsOfValidation() }],
 });
+
+const titleOf = new Map(checks.map(({ id, title }) => [id, title]));
+
+/** A check's title in place of its id. */
+const inWords = (id: string): string => id.replace(/^[\w-]+(?=: )/, (check) => titleOf.get(check) ?? check);
 
 function table(caption: string, rows: readonly SelfcheckRow[]): Block {
   const printed = (value: number | string, figures = 6): string => (typeof value === 'number' ? significant(value, figures) : value);
@@ -112,13 +145,13 @@ function table(caption: string, rows: readonly SelfcheckRow[]): Block {
     kind: 'table',
     caption,
     columns: [
-      { title: 'What', width: 0.28 },
+      { title: 'What', width: 0.36 },
       { title: 'Expected', width: 0.14, align: 'right' },
-      { title: 'Got', width: 0.14, align: 'right' },
-      { title: 'Within', width: 0.13, align: 'right' },
-      { title: 'Source', width: 0.31 },
+      { title: 'Got', width: 0.11, align: 'right' },
+      { title: 'Within', width: 0.1, align: 'right' },
+      { title: 'Source', width: 0.29 },
     ],
-    rows: rows.map(({ id, expected, got, tolerance, source }) => [id, printed(expected), printed(got), printed(tolerance, 2), source]),
+    rows: rows.map(({ id, unit, expected, got, tolerance, source }) => [inWords(id), `${printed(expected)} ${unit}`.trim(), printed(got), printed(tolerance, 2), source]),
     loud: rows.flatMap(({ verdict }, i) => (verdict === 'DIFFERS' ? [i] : [])),
   };
 } // prettier-ignore

@@ -32,7 +32,7 @@ export const selfcheckVerb: Verb = {
     '',
     'What it shows: formulas and methods give values from outside this program again; every check that a sample makes gives,',
     'to the bit, what its printed expressions give; samples give what is recorded. What it does not: whether a plate is right,',
-    'and checks without an outside value in this list, which are named.',
+    'and the checks that are not compared with an outside value: they are named, each with the reason.',
     '',
     'Example: stillplate selfcheck --samples small',
   ].join('\n'),
@@ -70,8 +70,12 @@ export const selfcheckVerb: Verb = {
       return code;
     }
     on.out(`Stillplate ${report.programVersion}, on ${machine}`);
-    on.out('Values from outside this program:');
-    for (const row of rows.filter(({ kind }) => kind === 'published')) on.out(`  ${lineOf(row)}`);
+    const outside = rows.filter(({ kind }) => kind === 'published');
+    on.out(`Values from outside this program, of ${report.registered.compared} of ${report.registered.checks} checks:`);
+    for (const family of new Set(outside.map((row) => row.family))) {
+      on.out(`${family}:`);
+      for (const row of outside.filter((each) => each.family === family)) on.out(`  ${lineOf(row)}`);
+    }
     for (const [kind, title] of [
       ['traced', 'Computed against printed expressions'],
       ['sample', 'Samples against what is recorded'],
@@ -81,8 +85,8 @@ export const selfcheckVerb: Verb = {
       if (own.length > 0) on.out(`${title}: ${own.filter(({ verdict }) => verdict !== 'DIFFERS').length} of ${own.length} as expected`); // prettier-ignore
       for (const row of own.filter(({ verdict }) => verdict === 'DIFFERS')) on.out(`  ${lineOf(row)}`);
     }
-    const without = report.withoutOutsideValue;
-    on.out(`${without.length} checks have no outside value in this list (the tests of the source compare them): ${without.slice(0, 3).join(', ')} …`); // prettier-ignore
+    on.out('Not compared with an outside value:');
+    for (const { id, reason } of report.withoutOutsideValue) on.out(`  ${id}: ${reason}`);
     on.out(
       differ.length === 0 ? 'All as expected.' : `${differ.length} DIFFER: do not rely on this copy of the program.`,
     );
@@ -90,8 +94,10 @@ export const selfcheckVerb: Verb = {
   },
 };
 
-const lineOf = ({ verdict, id, expected, got, tolerance, source }: SelfcheckRow): string =>
-  `${verdict}: ${id}: expected ${expected}${tolerance > 0 ? ` ± ${tolerance}` : ''}, got ${typeof got === 'number' ? Number(got.toPrecision(10)) : got} (${source})`; // prettier-ignore
+const lineOf = ({ verdict, id, unit, expected, got, tolerance, source }: SelfcheckRow): string => {
+  const difference = typeof got === 'number' && typeof expected === 'number' && got !== expected ? `, difference ${Number((got - expected).toPrecision(2))}` : ''; // prettier-ignore
+  return `${verdict}: ${id}: expected ${expected}${tolerance > 0 ? ` ± ${Number(tolerance.toPrecision(3))}` : ''}${unit && ` ${unit}`}, got ${typeof got === 'number' ? Number(got.toPrecision(7)) : got}${difference} (${source})`; // prettier-ignore
+};
 
 async function ofSample(name: string): Promise<readonly SelfcheckRow[]> {
   const folder = samplesFolder();

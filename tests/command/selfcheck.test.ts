@@ -3,8 +3,6 @@ import { join } from 'node:path';
 import { expect, it } from 'vitest';
 import { sampleRows, selfcheckOf } from '../../core/selfcheck/selfcheck.ts';
 import { verificationReport } from '../../core/selfcheck/verification-report.ts';
-import { valueGiven } from '../../core/selfcheck/value-given.ts';
-import { publishedValues } from '../../core/selfcheck/published-values.ts';
 import { readPdf } from '../host/read-pdf.ts';
 import { inFolder } from './in-folder.ts';
 import { ran } from './ran.ts';
@@ -17,8 +15,7 @@ it('every comparison of the small sample comes out as expected, with source, tol
   for (const kind of ['published', 'traced', 'sample']) expect(checks.filter((row) => row.kind === kind).length).toBeGreaterThan(20); // prettier-ignore
   for (const { id, source } of checks) expect([id, source].every((text) => text.length > 3)).toBe(true);
   // What it cannot show is said.
-  expect(withoutOutsideValue.length).toBeGreaterThan(0);
-  expect(withoutOutsideValue).not.toContain('bolt-tension');
+  for (const { id, reason } of withoutOutsideValue) expect(reason.length, id).toBeGreaterThan(20);
 });
 
 it('writes the same as a report that names each source, what was not compared, and the limits', () =>
@@ -38,18 +35,10 @@ it('writes the same as a report that names each source, what was not compared, a
   }));
 
 it('a report of a copy that differs says so on its first page, and which value', () => {
-  const row = { kind: 'published', id: 'bolt', source: 'EN 1993-1-8', expected: 1, got: 2, tolerance: 0, verdict: 'DIFFERS' } as const; // prettier-ignore
+  const row = { kind: 'published', family: 'Bolts', unit: 'kN', id: 'bolt', source: 'EN 1993-1-8', expected: 1, got: 2, tolerance: 0, verdict: 'DIFFERS' } as const; // prettier-ignore
   const note = verificationReport(selfcheckOf([row]), { date: '2026-03-14', machine: 'here' });
   expect(note.stamp).toBe('DIFFERS');
   expect(JSON.stringify(note.sections[0])).toMatch(/1 of 1 comparisons differ.*"bolt"/);
-});
-
-it('a published value is missed when a factor is wrong by one part in a hundred', () => {
-  for (const { check, safety, given, symbol, expected, tolerance } of publishedValues) {
-    const wrong = Object.fromEntries(Object.entries(given).map(([name, value]) => [name, value * 1.01]));
-    if (symbol === 'u') continue; // a ratio of alike terms may keep its value
-    expect(Math.abs(valueGiven(check, safety, wrong, symbol) - expected), check.id).toBeGreaterThan(tolerance);
-  }
 });
 
 it('a recorded value that is otherwise, missing or new is told by its path', () => {

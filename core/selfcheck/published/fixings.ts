@@ -1,0 +1,36 @@
+import { boltEdgeDistance } from '../../checks/bolt-edge-distance.ts';
+import { boltEdgeDistanceLargest } from '../../checks/bolt-edge-distance-largest.ts';
+import { boltGroupInPlane } from '../../checks/bolt-group-in-plane.ts';
+import { boltGroupUltimate } from '../../checks/bolt-group-ultimate.ts';
+import { boltPadWeld } from '../../checks/bolt-pad-weld.ts';
+import { boltPitch } from '../../checks/bolt-pitch.ts';
+import { boltPitchLargest } from '../../checks/bolt-pitch-largest.ts';
+import { boltSleeve } from '../../checks/bolt-sleeve.ts';
+import { boltStud } from '../../checks/bolt-stud.ts';
+import { boltThreadEngagement } from '../../checks/bolt-thread-engagement.ts';
+import { boltWallPull } from '../../checks/bolt-wall-pull.ts';
+import { printed } from './printed.ts';
+import type { PublishedValue } from './published-value.ts';
+
+const en = 'EN 1993-1-8:2005, ';
+const stud = { f_us: 400e6, A_s: 84.3e-6, gamma_M2: 1.25 };
+const thread = { d: 0.012, P: 0.00175, L_e: 0.012, f_ub: 800e6, f_ud: 470e6, gamma_M2: 1.25 };
+
+export const fixingValues: readonly PublishedValue[] = [
+  { check: boltWallPull, about: 'wall of 5 mm, S355, pulled at a point: π f_y t²', origin: 'by hand', source: 'Johansen, Yield-line Theory, fan round a point', memory: true, given: { f_yw: 355e6, t_w: 0.005, gamma_M0: 1 }, symbol: 'F_w_Rd', ...printed('27.88', 'kN') },
+  { check: boltStud, about: 'M12 stud of 400 MPa, thread', origin: 'by hand', source: `${en}Table 3.4`, given: stud, symbol: 'F_st', ...printed('24.28', 'kN') },
+  { check: boltStud, about: 'the same on a wall of 2 mm at 470 MPa', origin: 'by hand', source: `${en}Table 3.4, punching`, given: { ...stud, d: 0.012, t_w: 0.002, f_uw: 470e6 }, symbol: 'F_s_Rd', ...printed('17.01', 'kN') },
+  { check: boltThreadEngagement, about: 'M12 × 1.75, 12 mm engaged, area of the bolt’s thread', origin: 'by hand', source: 'FED-STD-H28/2, basic sizes', memory: true, given: thread, symbol: 'A_sb', ...printed('285.73', 'mm²') },
+  { check: boltThreadEngagement, about: 'the same in a part of 470 MPa: 0.6 f_u A', origin: 'by hand', source: `FED-STD-H28/2 and ${en}Table 3.4`, memory: true, given: thread, symbol: 'F_th_Rd', ...printed('89.30', 'kN') },
+  { check: boltPadWeld, about: 'two runs of 4 × 36 mm, 470 MPa', origin: 'by hand', source: `${en}4.5.3.3`, given: { a_d: 0.004, b_d: 0.036, f_uj: 470e6, beta_w: 0.9, gamma_M2: 1.25 }, symbol: 'F_w_Rd', ...printed('69.47', 'kN') },
+  { check: boltSleeve, about: 'reduction at slenderness 1, curve c', origin: 'printed', source: 'tables of EN 1993-1-1, Figure 6.4', memory: true, given: { lambda: 1 }, symbol: 'chi', ...printed('0.5399') },
+  { check: boltSleeve, about: '60 N·m on M12, k = 0.1: T = k d F', origin: 'by hand', source: 'Shigley, Mechanical Engineering Design, bolt torque', memory: true, given: { T_t: 60, k_low: 0.1, d: 0.012 }, symbol: 'F_hi', ...printed('50.0', 'kN') },
+  { check: boltEdgeDistance, about: 'hole of 18 mm: 1.2 d_0', origin: 'by hand', source: `${en}Table 3.3`, given: { k_e: 1.2, d_0: 0.018 }, symbol: 'e_req', ...printed('21.6', 'mm') },
+  { check: boltEdgeDistanceLargest, about: '8 mm on a wall of 10 mm: 4 t + 40 mm', origin: 'by hand', source: `${en}Table 3.3`, given: { t: 0.008, t_w: 0.01, c_e: 0.04 }, symbol: 'e_max', ...printed('72.0', 'mm') },
+  { check: boltEdgeDistanceLargest, safety: 'allowable stress', about: '8 mm on a wall of 10 mm: 12 t', origin: 'by hand', source: 'AISC 360, J3.5', given: { t: 0.008, t_w: 0.01, e_lim: 0.15 }, symbol: 'e_max', ...printed('96.0', 'mm') },
+  { check: boltPitch, about: 'hole of 18 mm: 2.2 d_0', origin: 'by hand', source: `${en}Table 3.3`, given: { d_0: 0.018 }, symbol: 'p_req', ...printed('39.6', 'mm') },
+  { check: boltPitch, safety: 'allowable stress', about: 'M16: 2 2/3 d', origin: 'by hand', source: 'AISC 360, J3.3', given: { d: 0.016 }, symbol: 'p_req', ...printed('42.7', 'mm') },
+  { check: boltPitchLargest, about: '8 mm on a wall of 10 mm: 14 t', origin: 'by hand', source: `${en}Table 3.3`, given: { t: 0.008, t_w: 0.01, p_lim: 0.2 }, symbol: 'p_max', ...printed('112.0', 'mm') },
+  { check: boltGroupInPlane, about: '10 kN in a square of 400 mm, three bolts a side, one side lost: five bolts, e = 120 mm, Σr² = 0.208 m²', origin: 'by hand', source: 'Shigley, Mechanical Engineering Design, shear joints with eccentric loading', memory: true, given: { a_b: 0.4, b_b: 0.4, n_x: 3, n_y: 3, W: 1e4 }, symbol: 'F_v', ...printed('2.929', 'kN') },
+  { check: boltGroupUltimate, about: 'one row of two bolts 3 in apart, 4 in from the load: coefficient C', origin: 'by hand', source: 'AISC Manual, Part 7, R = R_ult (1 − e^(−10 Δ))^0.55', memory: true, given: { a_b: 8 * 0.0254, b_b: 3 * 0.0254, n_x: 2, n_y: 2 }, symbol: 'C', ...printed('0.689') },
+]; // prettier-ignore

@@ -1,0 +1,27 @@
+import { weldDirectional } from '../../checks/weld-directional.ts';
+import { weldEdge } from '../../checks/weld-edge.ts';
+import { weldEndReturn } from '../../checks/weld-end-return.ts';
+import { weldIntermittent } from '../../checks/weld-intermittent.ts';
+import { weldLength } from '../../checks/weld-length.ts';
+import { weldSize } from '../../checks/weld-size.ts';
+import { weldThroat } from '../../checks/weld-throat.ts';
+import { printed } from './printed.ts';
+import type { PublishedValue } from './published-value.ts';
+
+const en = 'EN 1993-1-8:2005, ';
+const us = { safety: 'allowable stress' } as const;
+/** 150 kN on two runs of 200 mm, a = 4 mm, S275. */
+const pull = { a_w: 0.004, f_z: 375e3, f_h: 0, m_r: 0, f_u: 430e6, beta_w: 0.85, gamma_M2: 1.25 };
+
+export const weldValues: readonly PublishedValue[] = [
+  { check: weldDirectional, about: '150 kN on two runs of 4 × 200 mm, S275: equivalent stress', origin: 'by hand', source: `${en}4.5.3.2`, given: pull, symbol: 'sigma_v', ...printed('132.58', 'MPa') },
+  { check: weldDirectional, about: 'the same, against 430/(0.85 · 1.25) MPa', origin: 'by hand', source: `${en}4.5.3.2`, given: pull, symbol: 'u', ...printed('0.32760') },
+  { check: weldThroat, about: 'a = 5 mm, S355 at 470 MPa', origin: 'by hand', source: `${en}4.5.3.3`, given: { a_w: 0.005, f_u: 470e6, beta_w: 0.9, gamma_M2: 1.25 }, symbol: 'f_Rd', ...printed('1206.02', 'N/mm') },
+  { check: weldSize, ...us, about: 'parts of 10 and 12 mm: leg of 5 mm, its throat', origin: 'by hand', source: 'AISC 360, Table J2.4', given: { t_p: 0.01, t_w: 0.012, t_6: 0.006, t_13: 0.013, t_19: 0.019, z_3: 0.003, z_5: 0.005, z_6: 0.006, z_8: 0.008 }, symbol: 'a_min', ...printed('3.54', 'mm') },
+  { check: weldEdge, ...us, about: 'along an edge of 10 mm: 2 mm less', origin: 'by hand', source: 'AISC 360, J2.2b', given: { t_p: 0.01, t_6: 0.006, t_2: 0.002 }, symbol: 'z_max', ...printed('8.0', 'mm') },
+  { check: weldLength, about: 'a = 6 mm: six throats, more than 30 mm', origin: 'by hand', source: `${en}4.5.1`, given: { a_0: 0.006, l_30: 0.03 }, symbol: 'l_min', ...printed('36.0', 'mm') },
+  { check: weldLength, about: 'a = 6 mm, 100 mm long: a throat off each end', origin: 'by hand', source: `${en}4.5.1`, given: { a_0: 0.006, l_0: 0.1 }, symbol: 'l_eff', ...printed('88.0', 'mm') },
+  { check: weldIntermittent, about: 'gap beside 8 mm, panel of 1 m: 12 t', origin: 'by hand', source: `${en}4.3.2.2`, memory: true, given: { t_1: 0.008, b_p: 1, g_200: 0.2 }, symbol: 'g_max', ...printed('96.0', 'mm') },
+  { check: weldIntermittent, about: 'gap beside 20 mm, panel of 600 mm: a quarter of it', origin: 'by hand', source: `${en}4.3.2.2`, memory: true, given: { t_1: 0.02, b_p: 0.6, g_200: 0.2 }, symbol: 'g_max', ...printed('150.0', 'mm') },
+  { check: weldEndReturn, about: 'a = 5 mm: two legs, 2 √2 a', origin: 'by hand', source: 'AISC 360, J2.2b', memory: true, given: { a_0: 0.005 }, symbol: 'r_min', ...printed('14.14', 'mm') },
+]; // prettier-ignore
