@@ -134,6 +134,10 @@ const limits = (): Section => ({
   blocks: [{ kind: 'list', tone: 'caution', items: limitsOfValidation() }],
 });
 
+/** A number with the digits that its tolerance, half of the last of them, stands for. */
+const asPrinted = (value: number | string, tolerance: number): string =>
+  typeof value === 'string' ? value : tolerance > 0 ? value.toFixed(Math.max(0, Math.round(-Math.log10(2 * tolerance)))) : String(value); // prettier-ignore
+
 const titleOf = new Map(checks.map(({ id, title }) => [id, title]));
 
 /** A check's title in place of its id. */
@@ -151,7 +155,7 @@ function table(caption: string, rows: readonly SelfcheckRow[]): Block {
       { title: 'Within', width: 0.1, align: 'right' },
       { title: 'Source', width: 0.29 },
     ],
-    rows: rows.map(({ id, unit, expected, got, tolerance, source }) => [inWords(id), `${printed(expected)} ${unit}`.trim(), printed(got), printed(tolerance, 2), source]),
+    rows: rows.map(({ id, unit, expected, got, tolerance, source }) => [inWords(id), `${asPrinted(expected, tolerance)} ${unit}`.trim(), printed(got), printed(tolerance, 2), source]),
     loud: rows.flatMap(({ verdict }, i) => (verdict === 'DIFFERS' ? [i] : [])),
   };
 } // prettier-ignore

@@ -5,6 +5,7 @@
  */
 export const notCompared: Readonly<Record<string, string>> = {
   'bolt-anchorage': 'resistances are the maker’s; the straight line between tension and shear is common practice',
+  'bolt-access': 'room for a socket, its size by a straight line through sizes remembered: common practice',
   'bolt-hydrogen': 'hardness of a table against a limit of a table: nothing is computed',
   'tube-deflection': 'deflection of the grid of tubes, compared there, against a part of the length: common practice',
   'hanging-stability': 'tilt of the hanging plate, computed by its statics before the check, against 5 degrees: common practice', // prettier-ignore

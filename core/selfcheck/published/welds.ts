@@ -3,6 +3,9 @@ import { weldEdge } from '../../checks/weld-edge.ts';
 import { weldEndReturn } from '../../checks/weld-end-return.ts';
 import { weldIntermittent } from '../../checks/weld-intermittent.ts';
 import { weldLength } from '../../checks/weld-length.ts';
+import { weldPlug } from '../../checks/weld-plug.ts';
+import { weldPlugPitch } from '../../checks/weld-plug-pitch.ts';
+import { weldPlugSize } from '../../checks/weld-plug-size.ts';
 import { weldSize } from '../../checks/weld-size.ts';
 import { weldThroat } from '../../checks/weld-throat.ts';
 import { printed } from './printed.ts';
@@ -24,4 +27,8 @@ export const weldValues: readonly PublishedValue[] = [
   { check: weldIntermittent, about: 'gap beside 8 mm, panel of 1 m: 12 t', origin: 'by hand', source: `${en}4.3.2.2`, memory: true, given: { t_1: 0.008, b_p: 1, g_200: 0.2 }, symbol: 'g_max', ...printed('96.0', 'mm') },
   { check: weldIntermittent, about: 'gap beside 20 mm, panel of 600 mm: a quarter of it', origin: 'by hand', source: `${en}4.3.2.2`, memory: true, given: { t_1: 0.02, b_p: 0.6, g_200: 0.2 }, symbol: 'g_max', ...printed('150.0', 'mm') },
   { check: weldEndReturn, about: 'a = 5 mm: two legs, 2 √2 a', origin: 'by hand', source: 'AISC 360, J2.2b', memory: true, given: { a_0: 0.005 }, symbol: 'r_min', ...printed('14.14', 'mm') },
+  { check: weldPlug, about: 'plug of 18 mm in S355 at 470 MPa', origin: 'by hand', source: `${en}4.5.3.3`, memory: true, given: { d_p: 0.018, f_u: 470e6, beta_w: 0.9, gamma_M2: 1.25 }, symbol: 'F_w_Rd', ...printed('61.38', 'kN') },
+  { check: weldPlug, ...us, about: 'plug of 18 mm, electrode of 482 MPa', origin: 'by hand', source: 'AISC 360, Table J2.5', memory: true, given: { d_p: 0.018, F_EXX: 482e6, Omega_J: 2 }, symbol: 'F_w_Rd', ...printed('36.80', 'kN') },
+  { check: weldPlugSize, about: 'in 8 mm: 8 mm more than the thickness', origin: 'by hand', source: `${en}4.3.5(3)`, memory: true, given: { t_0: 0.008, c_8: 0.008 }, symbol: 'd_min', ...printed('16.0', 'mm') },
+  { check: weldPlugPitch, about: 'plugs of 18 mm: four diameters', origin: 'by hand', source: 'AISC 360, J2.3b', memory: true, given: { d_p: 0.018 }, symbol: 'p_min', ...printed('72.0', 'mm') },
 ]; // prettier-ignore
