@@ -14,7 +14,7 @@ const chapter = /## How to add a check\n(.*?)\n## /s.exec(readFileSync('DEVELOPE
 const blocks = new Map([...chapter.matchAll(/```ts (\S+)\n(.*?)```/gs)].map(([, file, text]) => [file!, text!]));
 const of = (start: string): readonly [file: string, text: string] =>
   [...blocks].find(([file]) => file.startsWith(start))!;
-const [index, lines] = of('core/checks/index.ts');
+const index = 'core/checks/index.ts';
 const [file, text] = [...blocks].find(([name]) => name.startsWith('core/checks/') && name !== index)!;
 const [test] = of('tests/checks/');
 const id = /\/([^/]+)\.ts$/.exec(file)![1]!;
@@ -34,9 +34,15 @@ for (const part of [
   cpSync(part, join(copy, part), { recursive: true });
 symlinkSync(resolve('node_modules'), join(copy, 'node_modules'));
 for (const each of [file, test]) writeFileSync(join(copy, each), blocks.get(each)!);
-const listed = readFileSync(index, 'utf8');
-const [wanted, entry] = lines.trimEnd().split('\n') as [string, string];
-writeFileSync(join(copy, index), `${wanted}\n${listed.replace(/\n\];\s*$/, `\n${entry}\n];\n`)}`);
+// A list takes its import at the top and its line at the end.
+for (const [list, lines] of [of(index), of('core/selfcheck/published/')]) {
+  const [wanted, entry] = lines.trimEnd().split('\n') as [string, string];
+  const listed = readFileSync(list, 'utf8');
+  writeFileSync(
+    join(copy, list),
+    `${wanted}\n${listed.replace(/\n\];( \/\/ prettier-ignore)?\s*$/, `\n${entry}\n];\n`)}`,
+  );
+}
 execFileSync(process.execPath, ['build/generate.mjs'], { cwd: copy });
 
 // The test of the text registers itself here, and runs as it is printed.
@@ -44,17 +50,18 @@ await import(/* @vite-ignore */ join(copy, test));
 
 it('DEVELOPERS.md: the check of its text is evaluated, dimension-checked, bounded and printed', async () => {
   const { runTypeScript } = (await import(pathToFileURL(join(copy, 'build/run-typescript.mjs')).href)) as { runTypeScript: (entry: string) => Promise<{ added: typeof added }> }; // prettier-ignore
-  const { rows, findings, printed, theory } = (await runTypeScript('tests/handbook/added-check.ts')).added(id, 'samples/small.stillplate.json'); // prettier-ignore
+  const { rows, findings, printed, theory, outside } = (await runTypeScript('tests/handbook/added-check.ts')).added(id, 'samples/small.stillplate.json'); // prettier-ignore
   expect(rows.length).toBeGreaterThan(1);
   for (const { utilisation, verdict } of rows) {
     expect(['passes', 'fails']).toContain(verdict);
     expect(utilisation).toBeGreaterThan(0);
   }
   expect(findings).toEqual([]);
+  expect(outside.map(({ unit, verdict }) => [unit, verdict])).toEqual([['Hz', 'as expected']]);
   const said = JSON.stringify([printed, theory]);
   for (const [, meaning] of text.matchAll(/(?:meaning|title): '([^']+)'/g)) expect(said).toContain(meaning);
 });
 
 it('the steps stand in the order of the work', () => {
-  expect([...blocks.keys()].map((name) => name.replace(id, '<id>'))).toEqual(['core/checks/<id>.ts', 'core/checks/index.ts', 'tests/checks/<id>.test.ts']); // prettier-ignore
+  expect([...blocks.keys()].map((name) => name.replace(id, '<id>'))).toEqual(['core/checks/<id>.ts', 'core/checks/index.ts', 'tests/checks/<id>.test.ts', 'core/selfcheck/published/panels.ts']); // prettier-ignore
 });

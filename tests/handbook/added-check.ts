@@ -7,6 +7,7 @@ import { readFormula } from '../../core/derive/formula.ts';
 import { readDocument, readDocumentText } from '../../core/document/read-document.ts';
 import { theoryOf } from '../../core/handbook/theory-of.ts';
 import { fullCheck } from '../../core/note/check-sections.ts';
+import { publishedRows } from '../../core/selfcheck/selfcheck.ts';
 import type { Safety } from '../../core/source.ts';
 
 /** What a check gives on a sample, by both kinds of basis where it has them: its dimensions hold, or this throws. */
@@ -21,5 +22,5 @@ export function added(id: string, sample: string) {
   const raw = readDocumentText(readFileSync(sample, 'utf8'));
   const { rows, model, findings } = appraise(raw, readDocument(raw), null);
   const own = rows.filter((row) => row.id === id);
-  return { rows: own, findings: findings.filter((finding) => finding.text.startsWith(check.title)), printed: fullCheck(own[0]!, model), theory: theoryOf(check) }; // prettier-ignore
+  return { rows: own, findings: findings.filter((finding) => finding.text.startsWith(check.title)), printed: fullCheck(own[0]!, model), theory: theoryOf(check), outside: publishedRows().filter((row) => row.id.startsWith(`${id}: `)) }; // prettier-ignore
 }
