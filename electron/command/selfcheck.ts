@@ -96,7 +96,7 @@ export const selfcheckVerb: Verb = {
 
 const lineOf = ({ verdict, id, unit, expected, got, tolerance, source }: SelfcheckRow): string => {
   const difference = typeof got === 'number' && typeof expected === 'number' && got !== expected ? `, difference ${Number((got - expected).toPrecision(2))}` : ''; // prettier-ignore
-  return `${verdict}: ${id}: expected ${expected}${tolerance > 0 ? ` ± ${Number(tolerance.toPrecision(3))}` : ''}${unit && ` ${unit}`}, got ${typeof got === 'number' ? Number(got.toPrecision(7)) : got}${difference} (${source})`; // prettier-ignore
+  return `${verdict}: ${id}: expected ${expected}${tolerance > 0 ? ` ± ${Number(tolerance.toPrecision(3))}` : ''}${unit && ` ${unit}`}, got ${typeof got === 'number' && !Number.isInteger(got) ? Number(got.toPrecision(7)) : got}${difference} (${source})`; // prettier-ignore
 };
 
 async function ofSample(name: string): Promise<readonly SelfcheckRow[]> {
