@@ -149,9 +149,9 @@ function table(caption: string, rows: readonly SelfcheckRow[]): Block {
     kind: 'table',
     caption,
     columns: [
-      { title: 'What', width: 0.36 },
+      { title: 'What', width: 0.34 },
       { title: 'Expected', width: 0.14, align: 'right' },
-      { title: 'Got', width: 0.11, align: 'right' },
+      { title: 'Got', width: 0.13, align: 'right' },
       { title: 'Within', width: 0.1, align: 'right' },
       { title: 'Source', width: 0.29 },
     ],
