@@ -1381,6 +1381,15 @@ export const texts = {
     kLow: ['Smallest k', 'In T = k d F, of these threads as lubricated: sets the largest preload.'],
     kHigh: ['Largest k', 'Sets the least preload.'],
     coatingLoss: ['Lost as coatings creep', 'Part of the preload, 0 to 1.'],
+    preloadKept: [
+      'Kept by a soft panel',
+      'Part of the preload, 0 to 1, that plastic or laminate keeps under the washer, from a test over the load’s duration.',
+    ],
+    sleeveBore: [
+      'Bore of the sleeve',
+      'Crush sleeve between the walls of the tube; left out, as the hole with a wall of a quarter of the bolt.',
+    ],
+    sleeveOuter: ['Outside of the sleeve', 'Its wall carries the whole preload.'],
     locking: ['Locking', 'What keeps the nut from turning. It does not stop slip.'],
     hardnessLimit: [
       'Hardness limit',

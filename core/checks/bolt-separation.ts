@@ -83,17 +83,7 @@ export const boltSeparation: Check = {
   inputs: {
     ...tensionInputs,
     ...{ d, A_s, t_w, k_low, k_high, c_c },
-    T_t: {
-      ...T_t,
-      read: (model, bay, situation) => {
-        const { family, title } = panelAt(model, bay).material;
-        return family === 'thermoplastic' || family === 'laminate'
-          ? missing(
-              `the preload that is left on ${title}, which creeps under a washer: use a sleeve through the panel, or prove it by test`,
-            )
-          : T_t.read(model, bay, situation);
-      },
-    },
+    T_t,
     E_w: softestTube,
     E_b: constant(210, 'GPa', 'modulus of elasticity of the bolt', 'EN 1993-1-1, 3.2.6'),
     f_Z: constant(

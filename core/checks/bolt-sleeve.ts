@@ -1,24 +1,25 @@
-import { bolted, boltInputs, factorOfEither, fixingAt, tubesUnder } from './bolt-inputs.ts';
+import { sleeveOf } from '../geometry/sleeve-of.ts';
+import { bolted, boltAt, boltInputs, factorOfEither, fixingAt, tubesUnder } from './bolt-inputs.ts';
 import { softestTube } from './bolt-separation.ts';
 import { tightened, tighteningInputs } from './bolt-tightening.ts';
-import { missing, type Check, type SecondOpinion, type Step } from './check.ts';
+import { missing, type Check, type Input, type SecondOpinion, type Step } from './check.ts';
 import { fieldPlaces } from './field-inputs.ts';
 import { basisFactor } from './inputs.ts';
 
-const { d, d_0, f_yw } = boltInputs;
+const { d, f_yw } = boltInputs;
 const { T_t, k_low } = tighteningInputs;
 
 const sleeve: readonly Step[] = [
   { symbol: 'F_hi', expression: 'T_t / (k_low * d)', unit: 'kN', meaning: 'largest preload: the smoothest thread' },
   {
     symbol: 'A_c',
-    expression: 'pi / 4 * ((d_0 + d / 2)^2 - d_0^2)',
+    expression: 'pi / 4 * (D_c^2 - d_c^2)',
     unit: 'mm^2',
-    meaning: 'section of the sleeve: bore as the hole, wall a quarter of the bolt',
+    meaning: 'section of the sleeve',
   },
   {
     symbol: 'i_c',
-    expression: 'sqrt((d_0 + d / 2)^2 + d_0^2) / 4',
+    expression: 'sqrt(D_c^2 + d_c^2) / 4',
     unit: 'mm',
     meaning: 'radius of gyration of the sleeve',
   },
@@ -29,6 +30,16 @@ const sleeve: readonly Step[] = [
     meaning: 'slenderness, ends pinned',
   },
 ];
+
+const ofSleeve = (meaning: string, size: (sleeve: ReturnType<typeof sleeveOf>) => number): Input => ({
+  unit: 'mm',
+  meaning: `${meaning}: as stated, else bore as the hole and a wall of a quarter of the bolt`,
+  from: 'document: fixing',
+  read: (model, bay, situation) => {
+    const hole = boltInputs.d_0.read(model, bay, situation);
+    return typeof hole === 'number' ? size(sleeveOf(fixingAt(model, bay), hole, boltAt(model, bay).diameter)) : hole;
+  },
+});
 
 /** Bounds of F_c_Rd. */
 const bounds: SecondOpinion = {
@@ -76,8 +87,16 @@ export const boltSleeve: Check = {
     if (fixingAt(model, bay).into !== 'through-bolt with sleeve') return 'the bolt has no sleeve';
     return tightened(model, bay);
   },
+  rule: (model, bay) => {
+    const { sleeve } = fixingAt(model, bay);
+    return sleeve && sleeve.bore.si < boltAt(model, bay).diameter
+      ? `the bolt does not pass the sleeve's bore of ${sleeve.bore.typed}`
+      : undefined;
+  },
   inputs: {
-    ...{ d, d_0, f_yw, T_t, k_low },
+    ...{ d, f_yw, T_t, k_low },
+    D_c: ofSleeve('outside of the sleeve', ({ outer }) => outer),
+    d_c: ofSleeve('bore of the sleeve', ({ bore }) => bore),
     E_w: softestTube,
     l_c: {
       unit: 'mm',
@@ -136,7 +155,7 @@ export const boltSleeve: Check = {
   capacity: 'F_c_Rd',
   second: bounds,
   cautions: [
-    'The sleeve is taken as weighed and drawn here, of the tube’s own steel; order it so. All of the preload is taken to go through it, none round through the side walls of the tube: ends must be cut square and touch both walls.',
+    'The sleeve is taken as weighed and drawn here, of steel as strong as the tube’s; order it so. All of the preload is taken to go through it, none round through the side walls of the tube: ends must be cut square and touch both walls.',
     'The largest preload is taken without a load factor: torque and k are stated as a range.',
   ],
 };

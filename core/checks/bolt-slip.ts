@@ -4,7 +4,7 @@ import { bolted, boltAt, boltClassAt, boltInputs, factorOfEither, fixingAt, noth
 import { boltForceCautions, boltForcesInputs, boltForcesSteps, shearBound } from './bolt-force-steps.ts';
 import { boltSecondOpinion } from './bolt-second-opinion.ts';
 import { missing, type Check, type Input, type SecondOpinion } from './check.ts';
-import { fieldPlaces } from './field-inputs.ts';
+import { fieldPlaces, panelAt } from './field-inputs.ts';
 import { basisFactor } from './inputs.ts';
 import type { LoadCaseName } from '../loads/situation.ts';
 import { solvedBoltForces } from './solved-inputs.ts';
@@ -60,6 +60,11 @@ function slipOfHole(model: Model, bay: string, slot: 'across' | 'along'): number
 const f_ub: Input = {
   ...boltInputs.f_ub,
   read: (model, bay) => {
+    const { family, title } = panelAt(model, bay).material;
+    if (family === 'thermoplastic' || family === 'laminate')
+      return missing(
+        `a rule for slip on ${title}: its creep takes the preload that friction stands on. Fit the bolts, or clamp steel to steel through a sleeve in the panel`,
+      );
     const row = boltClassAt(model, bay);
     if (row.family === 'stainless steel')
       return missing(`procedure tests of preload and slip with ${row.title}: no rule holds without them`);

@@ -3205,19 +3205,20 @@ export function boltSeparationBySolution_allowableStress(v: Readonly<Record<"p" 
   return [_s_x, _s_y, _p_off, _a_p, _b_p, _F_lo, _k_m, _k_b, _C, _F_Z, _F_o, _F_all, _F_low, _F_strip, _L_m, _M_high, _F_high, _R_low, _R_high, _u, _u_low, _u_high];
 }
 
-export function boltSleeve_partialFactors(v: Readonly<Record<"d" | "d_0" | "f_yw" | "T_t" | "k_low" | "E_w" | "l_c" | "gamma_M1" | "gamma_R", number>>): number[] {
+export function boltSleeve_partialFactors(v: Readonly<Record<"d" | "f_yw" | "T_t" | "k_low" | "D_c" | "d_c" | "E_w" | "l_c" | "gamma_M1" | "gamma_R", number>>): number[] {
   const _d = v.d;
-  const _d_0 = v.d_0;
   const _f_yw = v.f_yw;
   const _T_t = v.T_t;
   const _k_low = v.k_low;
+  const _D_c = v.D_c;
+  const _d_c = v.d_c;
   const _E_w = v.E_w;
   const _l_c = v.l_c;
   const _gamma_M1 = v.gamma_M1;
   const _gamma_R = v.gamma_R;
   const _F_hi = finite(_T_t / finite(_k_low * _d, "k_low * d"), "F_hi");
-  const _A_c = finite(Math.PI / 4 * (Math.pow(finite(_d_0 + _d / 2, "d_0 + d / 2"), 2) - Math.pow(_d_0, 2)), "A_c");
-  const _i_c = finite(Math.sqrt(Math.pow(finite(_d_0 + _d / 2, "d_0 + d / 2"), 2) + Math.pow(_d_0, 2)) / 4, "i_c");
+  const _A_c = finite(Math.PI / 4 * (Math.pow(_D_c, 2) - Math.pow(_d_c, 2)), "A_c");
+  const _i_c = finite(Math.sqrt(Math.pow(_D_c, 2) + Math.pow(_d_c, 2)) / 4, "i_c");
   const _lambda = finite(_l_c / finite(Math.PI * _i_c, "pi * i_c") * Math.sqrt(_f_yw / _E_w), "lambda");
   const _Phi = finite(0.5 * (1 + 0.49 * (_lambda - 0.2) + Math.pow(_lambda, 2)), "Phi");
   const _chi = finite(_lambda <= 0.2 ? 1 : 1 / finite(_Phi + Math.sqrt(Math.pow(_Phi, 2) - Math.pow(_lambda, 2)), "Phi + sqrt(Phi ^ 2 - lambda ^ 2)"), "chi");
@@ -3229,19 +3230,20 @@ export function boltSleeve_partialFactors(v: Readonly<Record<"d" | "d_0" | "f_yw
   return [_F_hi, _A_c, _i_c, _lambda, _Phi, _chi, _F_c_Rd, _N_y, _N_E, _R_low, _R_high];
 }
 
-export function boltSleeve_allowableStress(v: Readonly<Record<"d" | "d_0" | "f_yw" | "T_t" | "k_low" | "E_w" | "l_c" | "Omega_c" | "gamma_R", number>>): number[] {
+export function boltSleeve_allowableStress(v: Readonly<Record<"d" | "f_yw" | "T_t" | "k_low" | "D_c" | "d_c" | "E_w" | "l_c" | "Omega_c" | "gamma_R", number>>): number[] {
   const _d = v.d;
-  const _d_0 = v.d_0;
   const _f_yw = v.f_yw;
   const _T_t = v.T_t;
   const _k_low = v.k_low;
+  const _D_c = v.D_c;
+  const _d_c = v.d_c;
   const _E_w = v.E_w;
   const _l_c = v.l_c;
   const _Omega_c = v.Omega_c;
   const _gamma_R = v.gamma_R;
   const _F_hi = finite(_T_t / finite(_k_low * _d, "k_low * d"), "F_hi");
-  const _A_c = finite(Math.PI / 4 * (Math.pow(finite(_d_0 + _d / 2, "d_0 + d / 2"), 2) - Math.pow(_d_0, 2)), "A_c");
-  const _i_c = finite(Math.sqrt(Math.pow(finite(_d_0 + _d / 2, "d_0 + d / 2"), 2) + Math.pow(_d_0, 2)) / 4, "i_c");
+  const _A_c = finite(Math.PI / 4 * (Math.pow(_D_c, 2) - Math.pow(_d_c, 2)), "A_c");
+  const _i_c = finite(Math.sqrt(Math.pow(_D_c, 2) + Math.pow(_d_c, 2)) / 4, "i_c");
   const _lambda = finite(_l_c / finite(Math.PI * _i_c, "pi * i_c") * Math.sqrt(_f_yw / _E_w), "lambda");
   const _chi = finite(_lambda <= 1.5 ? Math.pow(0.658, finite(Math.pow(_lambda, 2), "lambda ^ 2")) : 0.877 / finite(Math.pow(_lambda, 2), "lambda ^ 2"), "chi");
   const _F_c_Rd = finite(_chi * _A_c * _f_yw / _Omega_c, "F_c_Rd");

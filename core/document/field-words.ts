@@ -39,6 +39,8 @@ const words: Readonly<Record<string, string>> = {
   longTerm: 'long-term values',
   hardnessLimit: 'hardness limit',
   slipFactor: 'slip factor',
+  kept: 'preload that is kept',
+  outer: 'outside',
   plugs: 'plug welds',
   endReturn: 'end return',
   flareWeld: 'flare weld',

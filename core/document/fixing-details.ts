@@ -22,6 +22,8 @@ export const fixingDetails = {
       torque: quantity('moment'),
       k: z.strictObject({ low: z.number().min(0.05).max(0.5), high: z.number().min(0.05).max(0.5), source: text }),
       /** Part of the preload that coatings under head, nut and between the faces lose as they creep. */
+      /** Part of the preload that a panel of plastic or laminate keeps under the washer over the duration of its load. */
+      kept: z.strictObject({ value: z.number().min(0).max(1), source: text }).optional(),
       coatingLoss: z.strictObject({ value: z.number().min(0).max(1), source: text }).optional(),
     }),
     ['k.low', 'k.high'],
@@ -38,6 +40,21 @@ export const fixingDetails = {
   ).optional(),
   /** Square washer over a slot that the standard washer does not cover. */
   plateWasher: z.strictObject({ width: length(), thickness: length() }).optional(),
+  /** Crush sleeve between the walls of the tube, round a through-bolt; left out: bore as the hole, wall a quarter of the bolt. */
+  sleeve: withRule(
+    z.strictObject({ bore: length(), outer: length() }),
+    ['bore', 'outer'],
+    ({ bore, outer }): Fault[] =>
+      bore.si < outer.si
+        ? []
+        : [
+            {
+              path: ['outer'],
+              what: `The sleeve is ${outer.typed} outside and ${bore.typed} inside: it has no wall`,
+              mend: 'Give an outside larger than the bore.',
+            },
+          ],
+  ).optional(),
   /** What keeps the nut from turning. */
   locking: text.optional(),
 };

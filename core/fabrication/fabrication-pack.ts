@@ -1,7 +1,8 @@
 import type { Model } from '../model.ts';
 import { csvTable } from '../quantity/csv-table.ts';
 import type { BoltedFixing } from '../document/schema.ts';
-import type { Panel, Point, Tube } from '../geometry/geometry.ts';
+import type { Bolt, Panel, Point, Tube } from '../geometry/geometry.ts';
+import { sleeveOf } from '../geometry/sleeve-of.ts';
 import { cutLengths, type Bar } from './cut-lengths.ts';
 import { dxfText } from './dxf-text.ts';
 import { plateParts, type PlatePart } from './flat-pattern.ts';
@@ -263,7 +264,14 @@ function boltsTable(model: Model): string {
           : fixing.into === 'welded stud'
             ? 0
             : tube.section.nominalWall);
-      const row = [fixing.bolt, fixing.class, fixing.into, mm(grip), mm(bolt.hole)];
+      const row = [
+        fixing.bolt,
+        fixing.class,
+        fixing.into,
+        mm(grip),
+        mm(bolt.hole),
+        sleeveText(fixing, bolt, tube, model),
+      ];
       const key = JSON.stringify(row);
       const known = groups.get(key) ?? { row, count: 0, panels: [] };
       known.count++;
@@ -272,14 +280,32 @@ function boltsTable(model: Model): string {
     }
   }
   return csvTable(
-    ['bolt', 'class', 'through or into', 'grip mm', 'hole mm', 'count', 'panels', 'tightening'],
-    [...groups.values()].map(({ row, count, panels }) => [
-      ...row,
+    [
+      'bolt',
+      'class',
+      'through or into',
+      'grip mm',
+      'hole mm',
+      'count',
+      'panels',
+      'tightening',
+      'sleeve outside × bore × length mm',
+    ],
+    [...groups.values()].map(({ row: [bolt, of, into, grip, hole, sleeve], count, panels }) => [
+      ...[bolt!, of!, into!, grip!, hole!],
       count,
       panels.join(' '),
       'as the check note states; by the bolt supplier’s procedure',
+      sleeve!,
     ]),
   );
+}
+
+/** A crush sleeve as it is cut: ends square, between the walls of the tube. */
+function sleeveText(fixing: BoltedFixing, { hole }: Bolt, { section }: Tube, { catalogue }: Model): string {
+  if (fixing.into !== 'through-bolt with sleeve') return '';
+  const { bore, outer } = sleeveOf(fixing, hole, catalogue.bolt(fixing.bolt).diameter);
+  return [outer, bore, section.height - 2 * section.nominalWall].map(mm).join(' × ');
 }
 
 function weldsTable(panels: readonly Panel[]): string {

@@ -3,6 +3,7 @@ import type { BoltedFixing } from '../document/schema.ts';
 import { refusal } from '../refusal.ts';
 import type { DrawnDimension, DrawnShape } from './drawing.ts';
 import type { Bearing, Geometry, Panel, Point, Side, Tube } from './geometry.ts';
+import { sleeveOf } from './sleeve-of.ts';
 import type { LengthText } from './length-text.ts';
 
 export interface FixingSection {
@@ -110,13 +111,17 @@ function boltShapes({ panel, tube: { section }, fixing, catalogue, axis, edge }:
   const washer = (h0: number): Shape => box('washer', -row.washerOuter / 2, row.washerOuter / 2, h0, h0 + ws);
   const hexagon = (role: 'bolt' | 'nut', h0: number, h1: number): Shape =>
     box(role, -row.headAcrossCorners / 2, row.headAcrossCorners / 2, h0, h1);
-  const head = [washer(t), hexagon('bolt', t + ws, t + ws + row.headHeight)];
+  const { plateWasher } = fixing;
+  const under = plateWasher
+    ? box('washer', -plateWasher.width.si / 2, plateWasher.width.si / 2, t, t + plateWasher.thickness.si)
+    : washer(t);
+  const seat = t + (plateWasher?.thickness.si ?? ws);
+  const head = [under, hexagon('bolt', seat, seat + row.headHeight)];
   switch (fixing.into) {
     case 'through-bolt with sleeve': {
       const hole = bolts[0]?.hole ?? row.holeNormal;
-      const sleeve = ([-1, 1] as const).map((s) =>
-        box('sleeve', s * (hole / 2), s * (hole / 2 + d / 4), -wall, -(H - wall)),
-      );
+      const { bore, outer } = sleeveOf(fixing, hole, d);
+      const sleeve = ([-1, 1] as const).map((s) => box('sleeve', s * (bore / 2), s * (outer / 2), -wall, -(H - wall)));
       return [
         ...sleeve,
         shank(-H - ws - row.nutHeight - past, t + ws),

@@ -3,6 +3,7 @@ import { massOfBolt } from '../catalogue/mass-of-bolt.ts';
 import type { Bolt as BoltRow } from '../catalogue/rows.ts';
 import type { BoltedFixing } from '../document/schema.ts';
 import type { Bolt, Geometry, Panel, Tube } from '../geometry/geometry.ts';
+import { sleeveOf } from '../geometry/sleeve-of.ts';
 import { barInertia, type Body } from './body.ts';
 import { tubePartName } from './tube-bodies.ts';
 
@@ -10,7 +11,7 @@ const { PI: π, sqrt } = Math;
 
 /**
  * Bolts with nut and washers, and the steel that their holes take out of the tubes' walls (a negative body of the tubes).
- * Lengths past the nut: two pitches. Sleeve: bore as the hole, wall d/4, between the tube's walls. Tapped pad: 3d × 3d × d
+ * Lengths past the nut: two pitches. Sleeve, between the tube's walls: as `sleeveOf` says. Tapped pad: 3d × 3d × d
  * inside the wall, or as stated. Clamp: a bar of the bolt's diameter round the tube, two legs with nut and washer each.
  * Density: 7850 kg/m³, stainless 7900. Common practice, no source.
  */
@@ -68,9 +69,10 @@ function sizes(
   { thickness: t }: Panel,
   { hole, x, y }: Bolt,
   { section, set, at }: Tube,
-  { into, pad: stated }: BoltedFixing,
+  fixing: BoltedFixing,
   row: BoltRow,
 ): { length: number; volume: number; inBore: number; walls: 0 | 1 | 2 } {
+  const { into, pad: stated } = fixing;
   const d = row.diameter;
   const wall = section.nominalWall;
   const past = row.nutHeight + 2 * row.pitch;
@@ -82,7 +84,8 @@ function sizes(
   const clear = section.height - 2 * wall;
   switch (into) {
     case 'through-bolt with sleeve': {
-      const sleeve = π * (hole + d / 4) * (d / 4) * clear;
+      const { bore, outer } = sleeveOf(fixing, hole, d);
+      const sleeve = (π / 4) * (outer ** 2 - bore ** 2) * clear;
       return {
         length: t + section.height,
         volume: bolt(t + section.height) + sleeve,

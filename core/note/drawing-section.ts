@@ -1,3 +1,4 @@
+import { leastRoom } from '../checks/bolt-access.ts';
 import type { DrawnDimension, DrawnShape } from '../geometry/drawing.ts';
 import type { Bolt, Panel, Point } from '../geometry/geometry.ts';
 import type { PanelDesign } from '../document/schema.ts';
@@ -98,7 +99,8 @@ const fills: Readonly<Record<string, Fill>> = {
 const pens: Readonly<Record<string, Pen>> = { tube: 'outline', panel: 'outline' };
 
 /** Rows of dimension lines along x stand further out, so that their ends clear the texts that those along y carry past the corners. */
-function panelFigure({ geometry, document, catalogue }: Model, panel: Panel): Figure {
+function panelFigure(model: Model, panel: Panel): Figure {
+  const { geometry, document, catalogue } = model;
   const { shapes, lines, circles, slots, labels, dimensions, extents } = panelDrawing(
     geometry,
     panel,
@@ -108,7 +110,9 @@ function panelFigure({ geometry, document, catalogue }: Model, panel: Panel): Fi
   const { design, bolts } = panel;
   const length = drawnLength(document.units);
   const { fixing, cornerNotch, holes } = design;
-  const tools = fixing.kind === 'bolted' ? bolts : [];
+  // The bolt with the least room stands for all: sockets over every bolt hide the holes.
+  const tightest = fixing.kind === 'bolted' ? leastRoom(model, panel.bays[0]!) : undefined;
+  const tools = bolts.filter(({ id }) => id === tightest?.bolt);
   const toolOver = fixing.kind === 'bolted' ? socketDiameter(catalogue.bolt(fixing.bolt).headAcrossFlats) : 0;
   const said = [
     fixing.kind === 'bolted'
@@ -120,7 +124,7 @@ function panelFigure({ geometry, document, catalogue }: Model, panel: Panel): Fi
   ];
   return {
     kind: 'figure',
-    caption: `Design ${panel.designName}: panel ${panel.id} seen from above, ${length(panel.thickness)} thick, ${said.join('; ')}. Dashed: near faces of the tubes, to which the overlaps are measured${tools.length > 0 ? `, and the room that a socket of ⌀ ${length(toolOver)} takes over each bolt` : ''}. Dimensions in ${drawnUnit(document.units)}`,
+    caption: `Design ${panel.designName}: panel ${panel.id} seen from above, ${length(panel.thickness)} thick, ${said.join('; ')}. Dashed: near faces of the tubes, to which the overlaps are measured${tools.length > 0 ? `, and the room that a socket of ⌀ ${length(toolOver)} takes over bolt ${tightest!.bolt}, which has the least: ${length(tightest!.room)} from its axis to ${tightest!.beside}` : ''}. Dimensions in ${drawnUnit(document.units)}`,
     alt: `Panel ${panel.id} of design ${panel.designName} with its size, overlaps${bolts.length > 0 ? ', bolt pitches and edge distances' : ''}`,
     box: padded(extents, 0.004 * size),
     // A tall panel takes less of the width, so that it stands on one page with the plan.

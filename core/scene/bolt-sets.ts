@@ -28,7 +28,8 @@ export function boltSets({ geometry, tubes, catalogue }: Model): BoltSet[] {
         wall: section.nominalWall,
       };
       const { thickness, hole, tubeHeight, wall } = seat;
-      const key = [row.id, fixing.into, fixing.countersunk, thickness, hole, tubeHeight, wall].join(' ');
+      const sleeve = fixing.sleeve?.outer.si;
+      const key = [row.id, fixing.into, fixing.countersunk, thickness, hole, tubeHeight, wall, sleeve].join(' ');
       const set = sets.get(key);
       if (set) set.bolts.push({ bolt, panel });
       else sets.set(key, { title: `${row.id}, ${fixing.into}`, seat, bolts: [{ bolt, panel }] });

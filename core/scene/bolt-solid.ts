@@ -1,3 +1,4 @@
+import { sleeveOf } from '../geometry/sleeve-of.ts';
 import type { Bolt } from '../catalogue/rows.ts';
 import type { BoltedFixing } from '../document/schema.ts';
 import { emptyMesh, type GrowingMesh } from './growing-mesh.ts';
@@ -9,7 +10,7 @@ const { PI: π, cos, sin, sqrt } = Math;
 /** What a bolt goes through, m. */
 export interface BoltSeat {
   readonly row: Bolt;
-  readonly fixing: Pick<BoltedFixing, 'into' | 'countersunk'>;
+  readonly fixing: Pick<BoltedFixing, 'into' | 'countersunk' | 'sleeve'>;
   /** Thickness of the panel. */
   readonly thickness: number;
   readonly hole: number;
@@ -57,7 +58,7 @@ export function boltSolid({ row, fixing, thickness: t, hole, tubeHeight: H, wall
   switch (fixing.into) {
     case 'through-bolt with sleeve':
       shank(-H - w - past, head);
-      stack(circle(0, 0, hole / 2 + d / 4, 2), wall - H, -wall);
+      stack(circle(0, 0, sleeveOf(fixing, hole, d).outer / 2, 2), wall - H, -wall);
       washer(-H - w);
       nut(-H - w - n);
       return into;

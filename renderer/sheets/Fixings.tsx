@@ -147,6 +147,8 @@ function HoldFields({ at }: { at: At }) {
   const choices = useWorkbench((state) => state.choices);
   const into = useField(at('into')).raw;
   switch (into) {
+    case 'through-bolt with sleeve':
+      return <SleeveFields at={at} />;
     case 'one-sided':
       return (
         <>
@@ -182,6 +184,18 @@ function HoldFields({ at }: { at: At }) {
   }
 }
 
+/** Size of the crush sleeve; both or none. */
+function SleeveFields({ at }: { at: At }) {
+  const sleeve = useField(at('sleeve')).raw;
+  const stated = sleeve !== undefined && sleeve !== null;
+  return (
+    <>
+      <QuantityField path={at('sleeve', 'bore')} kind="length" {...fieldTexts('sleeveBore')} optional={!stated} />
+      {stated && <QuantityField path={at('sleeve', 'outer')} kind="length" {...fieldTexts('sleeveOuter')} />}
+    </>
+  );
+}
+
 function TighteningFields({ at }: { at: At }) {
   const tightening = useField(at('tightening')).raw;
   const stated = tightening !== undefined && tightening !== null;
@@ -195,6 +209,8 @@ function TighteningFields({ at }: { at: At }) {
           <TextField path={at('tightening', 'k', 'source')} {...fieldTexts('source')} />
           <NumberField path={at('tightening', 'coatingLoss', 'value')} {...fieldTexts('coatingLoss')} />
           <TextField path={at('tightening', 'coatingLoss', 'source')} {...fieldTexts('source')} />
+          <NumberField path={at('tightening', 'kept', 'value')} {...fieldTexts('preloadKept')} />
+          <TextField path={at('tightening', 'kept', 'source')} {...fieldTexts('source')} />
         </>
       )}
     </>

@@ -99,11 +99,13 @@ it('reads its sizes from the catalogue, and leaves a welded panel alone', () => 
   expect(boltAccess.applies(demoModel(welded()), 'A1', situationOf(model))).toMatch(/welded/);
 });
 
-it('draws the socket over each bolt of the panel’s figure', () => {
+it('draws the socket over the bolt with the least room, and says what stands beside it', () => {
   const model = bolted({ bolt: 'M16' });
   const figure = drawingSection(model).blocks.filter((block): block is Figure => block.kind === 'figure')[1]!;
   const tools = figure.shapes.filter((shape) => shape.kind === 'circle' && shape.pen === 'hidden');
-  expect(tools).toHaveLength(model.panels.get('A1')!.bolts.length);
+  expect(tools).toHaveLength(1);
   for (const shape of tools) expect(shape.kind === 'circle' && shape.radius).toBeCloseTo((1.3 * 24 + 5) / 2, 9);
-  expect(figure.caption).toContain('the room that a socket of ⌀ 36.2 takes over each bolt');
+  const { bolt, beside } = leastRoom(model, 'A1')!;
+  expect(figure.caption).toContain(`a socket of ⌀ 36.2 takes over bolt ${bolt}, which has the least:`);
+  expect(figure.caption).toContain(`to ${beside}`);
 });

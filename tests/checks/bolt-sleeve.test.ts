@@ -8,7 +8,7 @@ const tightening = { torque: '60 N m', k: { low: 0.12, high: 0.2, source: 'tests
 const model = modelWith(fixing({ tightening }));
 const down = situationOf(model, 'service', 'down');
 /** A sleeve 18 x 24 mm in S235 round an M12 bolt. */
-const m12 = { T_t: 60, k_low: 0.1, d: 0.012, d_0: 0.018, f_yw: 235e6, E_w: 210e9 };
+const m12 = { T_t: 60, k_low: 0.1, d: 0.012, d_c: 0.018, D_c: 0.024, f_yw: 235e6, E_w: 210e9 };
 /** Length at which that sleeve, of i = 7.5 mm, has the slenderness λ: λ π i √(E/f_y), λ1 = 93.9 ε (EN 1993-1-1, 6.3.1.3). */
 const longFor = (lambda: number): number => lambda * 0.0075 * Math.PI * Math.sqrt(210e9 / 235e6);
 
@@ -82,4 +82,22 @@ it('is bounded by nine tenths of Rankine and Gordon, and by the lesser of squash
 
 it('reads the factor of either kind of basis', () => {
   expect(readOf(boltSleeve, 'gamma_R', model, 'A1', down)).toBe(model.basis.factors['gamma_M1']!.value);
+});
+
+it('is as large as the document says, else a quarter of the bolt thick; a bore that the bolt does not pass fails', () => {
+  const stated = (sleeve: object) => modelWith(fixing({ tightening, sleeve }));
+  const sizes = (of: typeof model) => [readOf(boltSleeve, 'd_c', of, 'A1', down), readOf(boltSleeve, 'D_c', of, 'A1', down)]; // prettier-ignore
+  expect(sizes(model)).toEqual([0.013, 0.019]);
+  const large = stated({ bore: '14 mm', outer: '26 mm' });
+  expect(sizes(large)).toEqual([0.014, expect.closeTo(0.026, 12)]);
+  expect(boltSleeve.rule!(large, 'A1', down)).toBeUndefined();
+  expect(boltSleeve.rule!(stated({ bore: '11 mm', outer: '20 mm' }), 'A1', down)).toMatch(/does not pass/);
+  expect(() => stated({ bore: '20 mm', outer: '20 mm' })).toThrow(/no wall/);
+  // Weighed: π/4 ((26² - 14²) - (19² - 13²)) mm² between the walls of each tube.
+  const weight = (of: typeof model) => of.mass.parts.filter(({ kind }) => kind === 'fasteners').reduce((sum, { mass }) => sum + mass, 0); // prettier-ignore
+  const clear = model.geometry.panels
+    .filter(({ design: { fixing: of } }) => of.kind === 'bolted')
+    .flatMap(({ bolts }) => bolts)
+    .reduce((sum, { tube }) => sum + model.tubes.get(tube)!.section.height - 2 * model.tubes.get(tube)!.section.nominalWall, 0); // prettier-ignore
+  expect(weight(large) - weight(model)).toBeCloseTo((7850 * clear * Math.PI * (480 - 192)) / 4 / 1e6, 6);
 });

@@ -122,6 +122,8 @@ describe('a pack of every sample, read back by another program’s parser', () =
         .slice(1)
         .map((line) => line.split(','));
     expect(rows('bolts.csv').reduce((sum, row) => sum + Number(row[5]), 0)).toBe(bolts);
+    // Outside, bore and length between the walls; the count stays where it was.
+    for (const row of rows('bolts.csv')) expect(row.at(-1)).toMatch(/^[\d.]+ × [\d.]+ × [\d.]+$/);
     const holes = rows('tube-holes.csv');
     expect(holes).toHaveLength(bolts);
     for (const [tube, , along, across] of holes) {

@@ -33,4 +33,6 @@ export const fixingValues: readonly PublishedValue[] = [
   { check: boltPitchLargest, about: '8 mm on a wall of 10 mm: 14 t', origin: 'by hand', source: `${en}Table 3.3`, given: { t: 0.008, t_w: 0.01, p_lim: 0.2 }, symbol: 'p_max', ...printed('112.0', 'mm') },
   { check: boltGroupInPlane, about: '10 kN in a square of 400 mm, three bolts a side, one side lost: five bolts, e = 120 mm, Σr² = 0.208 m²', origin: 'by hand', source: 'Shigley, Mechanical Engineering Design, shear joints with eccentric loading', memory: true, given: { a_b: 0.4, b_b: 0.4, n_x: 3, n_y: 3, W: 1e4 }, symbol: 'F_v', ...printed('2.929', 'kN') },
   { check: boltGroupUltimate, about: 'one row of two bolts 3 in apart, 4 in from the load: coefficient C', origin: 'by hand', source: 'AISC Manual, Part 7, R = R_ult (1 − e^(−10 Δ))^0.55', memory: true, given: { a_b: 8 * 0.0254, b_b: 3 * 0.0254, n_x: 2, n_y: 2 }, symbol: 'C', ...printed('0.689') },
+  { check: boltSleeve, about: 'sleeve of 24 × 18 mm: π/4 (24² − 18²)', origin: 'by hand', source: 'area of a ring', given: { D_c: 0.024, d_c: 0.018 }, symbol: 'A_c', ...printed('197.92', 'mm²') },
+  { check: boltEdgeDistance, about: 'slot 18 mm wide: 1.5 d_0', origin: 'by hand', source: `${en}Table 3.3`, given: { k_e: 1.5, d_0: 0.018 }, symbol: 'e_req', ...printed('27.0', 'mm') },
 ]; // prettier-ignore
