@@ -94,6 +94,9 @@ export const notWhere: Readonly<Record<string, readonly string[]>> = {
   "bolt-pitch-largest": [
     "the panel is welded"
   ],
+  "bolt-access": [
+    "the panel is welded"
+  ],
   "bolt-hydrogen": [
     "the panel is welded"
   ],
@@ -122,6 +125,22 @@ export const notWhere: Readonly<Record<string, readonly string[]>> = {
   "weld-intermittent": [
     "the panel is bolted",
     "the weld is continuous"
+  ],
+  "weld-end-return": [
+    "the panel is bolted",
+    "the weld closes on itself: it has no end at a corner"
+  ],
+  "weld-plug": [
+    "the panel has no plug welds",
+    "the panel is bolted"
+  ],
+  "weld-plug-size": [
+    "the panel has no plug welds",
+    "the panel is bolted"
+  ],
+  "weld-plug-pitch": [
+    "the panel has no plug welds",
+    "the panel is bolted"
   ],
   "tube-axial-bending": [
     "nothing pushes along this tube"
@@ -160,6 +179,12 @@ export const notWhere: Readonly<Record<string, readonly string[]>> = {
   ],
   "crossing-weld": [
     "a formula is held: see the walls of the tubes"
+  ],
+  "crossing-flare": [
+    "the cross tubes are let in: their welds are fillets"
+  ],
+  "eye-cheek-weld": [
+    "the eye has no cheek plates"
   ],
   "suspension-slack": [
     "a strut pushes as well as pulls"
@@ -213,6 +238,9 @@ export const notWhere: Readonly<Record<string, readonly string[]>> = {
   ],
   "fatigue-eye-on-tube": [
     "this eye is for lifting: it sees no cycles in service"
+  ],
+  "fatigue-sealed-wall": [
+    "the tube is flooded: the pressure is the same inside and outside"
   ],
   "anode-mass": [
     "the document describes no anodes"
