@@ -1,7 +1,9 @@
+import { allowableValues } from './allowable.ts';
 import { anodeValues } from './anodes.ts';
 import { boltValues } from './bolts.ts';
 import { crossingValues } from './crossings.ts';
 import { eyeValues } from './eyes.ts';
+import { fatigueDamageValues } from './fatigue-damage.ts';
 import { fatigueSteelValues } from './fatigue-steel.ts';
 import { fatigueWeldValues } from './fatigue-welds.ts';
 import { fixingValues } from './fixings.ts';
@@ -25,7 +27,9 @@ export const families: readonly { readonly title: string; readonly values: reado
   { title: 'Recovery', values: recoveryValues },
   { title: 'Fatigue of welds', values: fatigueWeldValues },
   { title: 'Fatigue of plate edges, holes and bolts', values: fatigueSteelValues },
+  { title: 'Fatigue: two million cycles of the category, on the curve of two slopes', values: fatigueDamageValues },
   { title: 'Anodes', values: anodeValues },
+  { title: 'The same checks by allowable stress', values: allowableValues },
 ];
 
 export const publishedValues: readonly PublishedValue[] = families.flatMap(({ values }) => values);
