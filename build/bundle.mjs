@@ -11,12 +11,19 @@ const root = fileURLToPath(new URL('..', import.meta.url));
 const require = createRequire(import.meta.url);
 const bundled = (part) => join(root, 'build/bundled', part);
 
+/** Packages that read files beside their own stay outside the bundle and have to lie beside it. */
+export const besideTheBundle = ['pdfkit', 'fontkit', 'pdfjs-dist', 'better-sqlite3'];
+
+/** The same bytes wherever the sources lie: a linked node_modules is named as if it were a folder. */
+const alike = { preserveSymlinks: true, metafile: true };
+
 const forNode = {
   absWorkingDir: root,
   bundle: true,
   platform: 'node',
   target: 'node20',
-  external: ['pdfkit', 'fontkit', 'pdfjs-dist', 'better-sqlite3', 'electron'],
+  external: [...besideTheBundle, 'electron'],
+  ...alike,
   sourcemap: 'linked',
   logLevel: 'warning',
 };
@@ -32,7 +39,9 @@ const nodeModules = {
 };
 
 const parts = {
-  command: () => build({ ...nodeModules, entryPoints: ['electron/command/run.ts'], outdir: bundled('command') }),
+  command: async () => [
+    await build({ ...nodeModules, entryPoints: ['electron/command/run.ts'], outdir: bundled('command') }),
+  ],
 
   desktop: async () => {
     const entries = [
@@ -41,23 +50,25 @@ const parts = {
       'electron/host/store/store-worker.ts',
       'electron/host/note-worker.ts',
     ];
-    await build({
+    const modules = await build({
       ...nodeModules,
       entryPoints: Object.fromEntries(entries.map((entry) => [basename(entry, '.ts'), entry])),
       outdir: bundled('desktop'),
     });
     // A sandboxed preload is one script in the older module form.
-    await build({
+    const preload = await build({
       ...forNode,
       entryPoints: ['electron/preload.ts'],
       format: 'cjs',
       outfile: join(bundled('desktop'), 'preload.cjs'),
     });
+    return [modules, preload];
   },
 
   page: async () => {
     const outdir = bundled('page');
-    await build({
+    const page = await build({
+      ...alike,
       absWorkingDir: root,
       entryPoints: {
         main: 'renderer/main.tsx',
@@ -98,18 +109,25 @@ const parts = {
     for (const file of await readdir(join(root, 'samples')))
       if (file.endsWith('.stillplate.json') || file.endsWith('.csv'))
         await copyFile(join(root, 'samples', file), join(outdir, 'samples', file));
+    return [page];
   },
 };
 
-/** Bundles the parts named, all by default. */
+/** Bundles the parts named, all by default. Gives the names of the packages that went in. */
 export async function bundle(names = Object.keys(parts)) {
+  const packages = new Set();
   for (const name of names) {
     const make = parts[name];
     if (!make) throw new Error(`There is no part “${name}”: name one of ${Object.keys(parts).join(', ')}`);
     // Parts of an earlier bundle have other names and would stay.
     await rm(bundled(name), { recursive: true, force: true });
-    await make();
+    for (const { metafile } of await make())
+      for (const input of Object.keys(metafile.inputs)) {
+        const [, found] = /node_modules\/((?:@[^/]+\/)?[^/]+)\/(?!.*node_modules\/)/.exec(input) ?? [];
+        if (found) packages.add(found);
+      }
   }
+  return [...packages].sort();
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
