@@ -9,7 +9,6 @@ import { basename, join } from 'node:path';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const require = createRequire(import.meta.url);
-const bundled = (part) => join(root, 'build/bundled', part);
 
 /** Packages that read files beside their own stay outside the bundle and have to lie beside it. */
 export const besideTheBundle = ['pdfkit', 'fontkit', 'pdfjs-dist', 'better-sqlite3'];
@@ -39,11 +38,9 @@ const nodeModules = {
 };
 
 const parts = {
-  command: async () => [
-    await build({ ...nodeModules, entryPoints: ['electron/command/run.ts'], outdir: bundled('command') }),
-  ],
+  command: async (outdir) => [await build({ ...nodeModules, entryPoints: ['electron/command/run.ts'], outdir })],
 
-  desktop: async () => {
+  desktop: async (outdir) => {
     const entries = [
       'electron/main.ts',
       'electron/local/serve.ts',
@@ -53,20 +50,19 @@ const parts = {
     const modules = await build({
       ...nodeModules,
       entryPoints: Object.fromEntries(entries.map((entry) => [basename(entry, '.ts'), entry])),
-      outdir: bundled('desktop'),
+      outdir,
     });
     // A sandboxed preload is one script in the older module form.
     const preload = await build({
       ...forNode,
       entryPoints: ['electron/preload.ts'],
       format: 'cjs',
-      outfile: join(bundled('desktop'), 'preload.cjs'),
+      outfile: join(outdir, 'preload.cjs'),
     });
     return [modules, preload];
   },
 
-  page: async () => {
-    const outdir = bundled('page');
+  page: async (outdir) => {
     const page = await build({
       ...alike,
       absWorkingDir: root,
@@ -113,15 +109,15 @@ const parts = {
   },
 };
 
-/** Bundles the parts named, all by default. Gives the names of the packages that went in. */
-export async function bundle(names = Object.keys(parts)) {
+/** Bundles the parts named, all by default, into folders of their names. Gives the names of the packages that went in. */
+export async function bundle(names = Object.keys(parts), into = join(root, 'build/bundled')) {
   const packages = new Set();
   for (const name of names) {
     const make = parts[name];
     if (!make) throw new Error(`There is no part “${name}”: name one of ${Object.keys(parts).join(', ')}`);
     // Parts of an earlier bundle have other names and would stay.
-    await rm(bundled(name), { recursive: true, force: true });
-    for (const { metafile } of await make())
+    await rm(join(into, name), { recursive: true, force: true });
+    for (const { metafile } of await make(join(into, name)))
       for (const input of Object.keys(metafile.inputs)) {
         const [, found] = /node_modules\/((?:@[^/]+\/)?[^/]+)\/(?!.*node_modules\/)/.exec(input) ?? [];
         if (found) packages.add(found);

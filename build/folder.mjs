@@ -1,7 +1,7 @@
 // `npm run folder -- --out DIR`: the program as one folder that runs with Node alone: command line and the window at a
 // local address. Bundles anew, lays beside the bundle the packages that read their own files, samples, licences, starters.
 // SQLite's compiled file is the one of this machine's Node; without it the window works and says that nothing is kept.
-import { chmodSync, cpSync, existsSync, mkdirSync, readdirSync, writeFileSync } from 'node:fs';
+import { chmodSync, cpSync, existsSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { join, relative, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
@@ -22,17 +22,13 @@ const face =
 export async function makeFolder(out) {
   if (existsSync(out) && readdirSync(out).length > 0)
     throw new Error(`${out} has something in it: name a folder that is new or empty.`);
-  const inside = await bundle();
-  mkdirSync(join(out, 'electron/command'), { recursive: true });
-  for (const part of ['command', 'desktop', 'page'])
-    cpSync(join(root, 'build/bundled', part), join(out, 'build/bundled', part), {
-      recursive: true,
-      // What Electron alone starts, and what only a debugger reads.
-      filter: (from) => !/\.map$|main\.mjs$|preload\.cjs$/.test(from),
-    });
+  const inside = await bundle(undefined, join(out, 'build/bundled'));
+  // What Electron alone starts, and what only a debugger reads.
+  for (const file of readdirSync(join(out, 'build/bundled'), { recursive: true }))
+    if (/\.map$|main\.mjs$|preload\.cjs$/.test(file)) rmSync(join(out, 'build/bundled', file));
   for (const part of ['samples', 'LICENSE', 'README.md', 'electron/command/stillplate.mjs'])
     cpSync(join(root, part), join(out, part), { recursive: true });
-  const beside = closureOf([...besideTheBundle.filter(isInstalled), ...fonts]);
+  const beside = closureOf([...besideTheBundle.filter((name) => folderOf(name)), ...fonts]);
   for (const [from, name] of beside) copyPackage(from, join(out, placeOf(from)), fonts.includes(name));
   const folders = [...beside.keys(), ...inside.map((name) => folderOf(name))];
   writeFileSync(join(out, 'THIRD-PARTY-LICENCES.txt'), licenceText(folders));
@@ -42,8 +38,6 @@ export async function makeFolder(out) {
   }
   return folders;
 }
-
-const isInstalled = (name) => existsSync(join(root, 'node_modules', name));
 
 /** Where a package lies below the root, also when node_modules is a link. */
 const placeOf = (from) => relative(root, from);

@@ -29,29 +29,28 @@ const read = {
 /** Packages that only fetch or compile another when it is installed: nothing of them runs. */
 const atInstallingOnly = new Set(['prebuild-install']);
 
-/** Folder of a package as seen from another one's folder. */
+/** Folder of a package as seen from another one's folder; null where it is not installed. */
 export function folderOf(name, from = root) {
   for (let at = from; ; at = dirname(at)) {
     const found = join(at, 'node_modules', name);
     if (existsSync(join(found, 'package.json'))) return found;
-    if (at === dirname(at)) throw new Error(`${name} is not installed (wanted from ${from}): run npm ci`);
+    if (at === dirname(at)) return null;
   }
 }
 
 const packageOf = (folder) => JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8'));
 
-/** The packages named and all that they need to run, as folders by name and version. Optional ones that are not there are left out. */
+/** The packages named and all that they need to run, by folder. Optional ones that are not installed are left out. */
 export function closureOf(names, from = root, known = new Map()) {
   for (const name of names) {
     const folder = folderOf(name, from);
+    if (!folder) throw new Error(`${name} is not installed (wanted from ${from}): run npm ci`);
     if (known.has(folder)) continue;
-    const { dependencies = {} } = packageOf(folder);
     known.set(folder, name);
-    closureOf(
-      Object.keys(dependencies).filter((each) => !atInstallingOnly.has(each)),
-      folder,
-      known,
-    );
+    const { dependencies = {}, optionalDependencies = {} } = packageOf(folder);
+    const optional = Object.keys(optionalDependencies);
+    const needed = Object.keys(dependencies).filter((each) => !atInstallingOnly.has(each) && !optional.includes(each));
+    closureOf([...needed, ...optional.filter((each) => folderOf(each, folder))], folder, known);
   }
   return known;
 }
@@ -59,7 +58,7 @@ export function closureOf(names, from = root, known = new Map()) {
 /** Every package that package.json declares for running, with all that those need. */
 export function shippedPackages() {
   const { dependencies, optionalDependencies } = packageOf(root);
-  const optional = Object.keys(optionalDependencies).filter((name) => existsSync(join(root, 'node_modules', name)));
+  const optional = Object.keys(optionalDependencies).filter((name) => folderOf(name));
   return closureOf([...Object.keys(dependencies), ...optional]);
 }
 
@@ -97,7 +96,9 @@ export function licenceText(folders) {
       `${name} ${version}: ${kinds.join(' and ')}`,
       ...(texts.length > 0
         ? texts
-        : [`Copyright ${by ?? `the authors of ${name}`}. The package carries no text of its licence; that of the MIT licence stands in LICENSE beside this file.`]),
+        : [
+            `Copyright ${by ?? `the authors of ${name}`}. The package carries no text of its licence; that of the MIT licence stands in LICENSE beside this file.`,
+          ]),
     ].join('\n\n');
   });
   const line = '-'.repeat(72);

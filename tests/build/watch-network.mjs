@@ -1,0 +1,25 @@
+// Loaded before a program (NODE_OPTIONS=--import): writes every attempt to reach out, every name looked up and every
+// address listened at into the file that STILLPLATE_NETWORK_LOG names. http, https, tls and fetch all connect by net.
+import { appendFileSync } from 'node:fs';
+import { syncBuiltinESMExports } from 'node:module';
+import dgram from 'node:dgram';
+import dns from 'node:dns';
+import net from 'node:net';
+
+const say = (words) => appendFileSync(process.env.STILLPLATE_NETWORK_LOG, `${words}\n`);
+
+function watch(on, name, words) {
+  const own = on[name];
+  on[name] = function (...args) {
+    say(words(args));
+    return own.apply(this, args);
+  };
+}
+
+watch(net.Socket.prototype, 'connect', ([to]) => `connect ${JSON.stringify(to)}`);
+watch(net.Server.prototype, 'listen', ([at, host]) => `listen ${typeof at === 'object' ? at.host : host}`);
+for (const name of ['bind', 'connect', 'send']) watch(dgram.Socket.prototype, name, () => `datagram ${name}`);
+for (const on of [dns, dns.promises])
+  for (const name of Object.keys(on).filter((each) => /^(lookup|resolve|reverse)/.test(each)))
+    watch(on, name, ([host]) => `look up ${host}`);
+syncBuiltinESMExports();
