@@ -4,6 +4,8 @@ import { appraise } from '../../core/appraise.ts';
 import { applyEdit, type Edit } from '../../core/document/edit.ts';
 import { readDocument, readDocumentText } from '../../core/document/read-document.ts';
 import { valueOf } from '../../core/host/answer.ts';
+import { stageOf, type SheetName } from '../../renderer/state/stages.ts';
+import { texts } from '../../renderer/texts.ts';
 import { openBrowser } from '../../tests/browser/browser.ts';
 import { setup } from '../../tests/browser/support/bundle-once.ts';
 import { manyBays } from '../../tests/browser/support/many-bays.ts';
@@ -56,11 +58,16 @@ async function opened(browser: Browser, served: Served, name: string, text: stri
   return page;
 }
 
+async function openSheet(page: Page, sheet: SheetName): Promise<void> {
+  await page.getByRole('button', { name: texts.stages[stageOf(sheet)], exact: true }).click();
+  await page.getByRole('button', { name: texts.sheets[sheet], exact: true }).first().click();
+}
+
 /** From the key that hands an edit over to the frame after the headline's numbers have changed, less two frames, over `appraise` alone in Node. */
 async function editToNumbers(browser: Browser, served: Served): Promise<Measure> {
   const text = await sample('middle');
   const page = await opened(browser, served, 'Edited plate', text);
-  await page.getByRole('button', { name: 'Panels', exact: true }).first().click();
+  await openSheet(page, 'panels');
   const field = page.locator('.sheet').getByLabel('Thickness', { exact: true }).first();
   const raw = readDocumentText(text);
   const [design] = Object.keys(raw['designs'] as object);
@@ -68,7 +75,7 @@ async function editToNumbers(browser: Browser, served: Served): Promise<Measure>
   const core: number[] = [];
   const window: number[] = [];
   for (let n = -2; n < 9; n++) {
-    const value = `${8 + (n + 2) * 0.1} mm`;
+    const value = `${(8.1 + (n + 2) * 0.1).toFixed(1)} mm`;
     const edit: Edit = { kind: 'setField', option, path: ['designs', design!, 'thickness'], value };
     const start = performance.now();
     const changed = applyEdit(raw, edit);
@@ -202,7 +209,8 @@ async function pictureOfMany(browser: Browser, served: Served): Promise<readonly
     const times: number[] = [];
     for (let n = 0; n < frames; n++) {
       const before = await page.evaluate<number>('window.draws.frames');
-      await page.mouse.move(x + 60 * Math.sin(n / 20), y + 20 * Math.cos(n / 20));
+      // To and fro, never less than a pixel: a pointer that does not move draws no frame.
+      await page.mouse.move(x + 3 * Math.abs((n % 40) - 20), y + 2 * Math.abs((n % 40) - 20));
       const took = await page.evaluate<number>(`window.draws.after(${before})`);
       times.push(took);
     }
@@ -242,7 +250,7 @@ async function heap(cdp: CDPSession): Promise<number> {
  */
 const countDraws = `(() => {
   const draws = (window.draws = { calls: 0, triangles: 0, frames: 0, last: 0, waiting: [],
-    after: (frame) => draws.frames > frame ? draws.last : new Promise((done) => draws.waiting.push(done)) });
+    after: (frame) => draws.frames > frame ? draws.last : new Promise((done, fail) => { draws.waiting.push(done); setTimeout(() => fail(new Error('no frame was drawn within ten seconds')), 10_000); }) });
   let calls = 0, triangles = 0, from = 0, context = null;
   const hear = (gl, mode, count, instances) => {
     if (calls === 0) {
@@ -357,13 +365,13 @@ async function longestTask(browser: Browser, served: Served): Promise<Measure> {
   await page.waitForTimeout(3000);
   await page.evaluate(`window.tasks = [];
     new PerformanceObserver((list) => { for (const { duration } of list.getEntries()) window.tasks.push(duration); }).observe({ type: 'longtask' }); undefined`);
-  await page.getByRole('button', { name: 'Panels', exact: true }).first().click();
+  await openSheet(page, 'panels');
   const field = page.locator('.sheet').getByLabel('Thickness', { exact: true }).first();
   await field.fill('8.5 mm');
   await field.press('Enter');
   await page.waitForTimeout(3000);
   const ofEdit = Math.max(0, ...(await page.evaluate<number[]>('window.tasks.splice(0)')));
-  await page.getByRole('button', { name: 'Note', exact: true }).first().click();
+  await openSheet(page, 'note');
   await page.getByRole('button', { name: 'Make the draft note' }).click();
   await page.locator('.pdf-pages canvas').first().waitFor();
   await page.waitForTimeout(3000);
