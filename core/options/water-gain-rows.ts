@@ -35,6 +35,20 @@ export function waterGainRows(gains: WaterGains, print: Print, currency: string 
     ...gain('gained over the open grid', gains.gained, kg, m2),
     ...gain(`for each ${massUnit} of panels and fasteners`, gains.perKg, (value) => `${plain(value)} ${massUnit}`, quantity('m^2/kg')), // prettier-ignore
     ...gain(`for each ${money}`, gains.perCost, kg, m2),
+    'missing' in gains.lift
+      ? { title: 'Hook load of the lift', text: '–', beside: gains.lift.missing }
+      : {
+          title: 'Hook load of the lift',
+          text: kN(gains.lift.hook),
+          beside: `${gains.lift.stage}; sea up to ${print.quantity(gains.lift.allowedHeight, 'm', 2)}`,
+        },
+    'missing' in gains.line
+      ? { title: 'Pull of the suspension in service', text: '–', beside: gains.line.missing }
+      : {
+          title: 'Pull of the suspension in service',
+          text: kN(gains.line.pull),
+          beside: `${gains.line.case.toLowerCase()}, the worst of each attachment together`,
+        },
   ];
 }
 

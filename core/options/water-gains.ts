@@ -1,6 +1,8 @@
 import { hydrodynamicsOf } from '../hydrodynamics/hydrodynamics-of.ts';
 import { motionInWave, type MotionInWave } from '../hydrodynamics/motion-in-wave.ts';
 import type { Model } from '../model.ts';
+import { allowedHeight, liftOf } from '../recovery/lift-stages.ts';
+import { heaviestStage } from '../recovery/recovery-report.ts';
 import type { Spread } from '../water/spread.ts';
 import type { WaterQuantity } from '../water/water-report.ts';
 import { costOfRates } from './cost-of-rates.ts';
@@ -25,6 +27,9 @@ export interface WaterGains {
   readonly perKg: Known<Gain>;
   /** For each unit of the user's currency. */
   readonly perCost: Known<Gain>;
+  /** What it costs on the lines: the heaviest stage of the lift with the sea that all stages allow at the period stated; the pull of service. */
+  readonly lift: Known<{ readonly hook: number; readonly stage: string; readonly allowedHeight: number }>;
+  readonly line: Known<{ readonly pull: number; readonly case: string }>;
 }
 
 export interface Gain {
@@ -62,9 +67,30 @@ export function waterGains(model: Model): WaterGains {
     atMotion: drag('force.peak'),
     atWave: motionInWave(model, curve, area),
     gained,
+    lift: liftPrice(model),
+    line: linePrice(model),
     perKg: per(steel, 'it has no panels'),
     perCost: cost.total === null ? { missing: document.rates ? `rates not stated: ${cost.missing.join(', ')}` : 'no rates are stated' } : per(cost.total, 'nothing of it costs anything'), // prettier-ignore
   };
+}
+
+function liftPrice(model: Model): WaterGains['lift'] {
+  const lift = liftOf(model);
+  if (!lift) return { missing: 'no lift is described' };
+  const { hook, title } = heaviestStage(lift);
+  return { hook, stage: title.toLowerCase(), allowedHeight: allowedHeight(lift, lift.sea.Tz, () => true) };
+}
+
+/** The suspension's whole pull, upright, in the worst case of service without a part lost; load factor counted. The worst of each attachment is added: no less than the true sum. */
+function linePrice({ loads }: Model): WaterGains['line'] {
+  const pulls = loads.situations
+    .filter(({ loadCase, accidental, missing }) => loadCase === 'service' && !accidental && missing === undefined)
+    .map(({ title, attachmentForces }) => ({
+      case: title,
+      pull: Math.abs([...attachmentForces.values()].reduce((sum, force) => sum + force, 0)),
+    }));
+  if (pulls.length === 0) return { missing: 'no case of service is given' };
+  return pulls.reduce((most, one) => (one.pull > most.pull ? one : most));
 }
 
 /** In potential flow there is no spread but the lattice's own error. */

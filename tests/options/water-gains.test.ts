@@ -49,6 +49,23 @@ describe('what options gain in the water', () => {
     expect(waterGains(modelWith({})).perCost).toEqual({ missing: 'no rates are stated' });
   });
 
+  it('pays on the hook: a bay closed lifts more, in a lower sea; nothing is told where no lift is described', () => {
+    const [closed, open] = [waterGains(modelWith({})).lift, waterGains(modelWith({}, 'middle-open')).lift];
+    if ('missing' in closed || 'missing' in open) throw new Error('the lift is missing');
+    expect(closed.hook).toBeGreaterThan(open.hook);
+    expect(closed.allowedHeight).toBeLessThan(open.allowedHeight);
+    expect(waterGains(modelWith({ recovery: undefined })).lift).toEqual({ missing: 'no lift is described' });
+  });
+
+  it('pulls at its line in service at least with the weight in water and the force stated, as statics has it', () => {
+    const model = modelWith({});
+    const { line } = waterGains(model);
+    if ('missing' in line) throw new Error('the line is missing');
+    expect(line.pull).toBeGreaterThanOrEqual(
+      0.999 * (model.mass.submergedWeight.flooded + model.loads.swing.amplitude),
+    );
+  });
+
   it('says what is missing where the motion is not stated, and prints no number that is none', () => {
     const gains = waterGains(modelWith({ hydrodynamics: {} }));
     expect(gains.dragArea).toHaveProperty('missing');
