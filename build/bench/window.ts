@@ -184,7 +184,7 @@ const manyBaysText = async (): Promise<string> => JSON.stringify(manyBays(JSON.p
 
 /** Draw calls of a frame, the heap over 300 frames of orbit, and the frame against bare three. */
 async function pictureOfMany(browser: Browser, served: Served): Promise<readonly Measure[]> {
-  const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, reducedMotion: 'reduce' });
+  const context = await browser.newContext({ viewport: { width: 1024, height: 700 }, reducedMotion: 'reduce' });
   const page = await context.newPage();
   page.setDefaultTimeout(180_000);
   await page.addInitScript(countDraws);
