@@ -28,7 +28,6 @@ function Which() {
   );
   const title = useWorkbench(({ document, result }) => (document?.option === null ? null : result?.title));
   const basis = useWorkbench(({ result }) => result?.basis);
-  const units = useWorkbench(({ result }) => result?.units);
   const keeping = useWorkbench((state) => state.keeping.state);
   const t = texts.headline;
   return (
@@ -37,7 +36,7 @@ function Which() {
         {t.home}
       </button>
       <h1>{name}</h1>
-      <span className="quiet">{[title ?? t.asItStands, basis, units].filter(Boolean).join(' · ')}</span>
+      <span className="quiet">{[title ?? t.asItStands, basis].filter(Boolean).join(' · ')}</span>
       <span className={`keeping ${keeping === 'not kept' ? 'loud' : 'quiet'}`} role="status">
         {keeping === 'kept' ? t.kept : keeping === 'writing' ? t.writing : t.notKept}
       </span>
