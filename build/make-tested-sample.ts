@@ -11,8 +11,21 @@ import { reducedTest } from '../core/tank/reduced-test.ts';
 /** Curves stand on one line each. */
 const numbers = /\[\s+-?\d[\d.e\s,-]*\]/g;
 
+const invented = 'invented for the demo';
+const rates = {
+  currency: 'crowns', source: invented, labourPerHour: 520, platePerKg: 24, cutPerMetre: 38, perHole: 21, perBolt: 46,
+  weldPerMetre: 310, recoatPerMetre: 95, recoatPerHole: 12, minutesToFitBolt: 3, minutesToRemoveBolt: 4,
+  minutesToWeldMetre: 22, minutesToCutMetre: 9, minutesToPlacePanel: 15, peopleOnDeck: 3, vesselPerHour: 9800, removals: 2,
+}; // prettier-ignore
+const spreads = [
+  { input: 'force', low: -0.2, high: 0.3, source: invented },
+  { input: 'thickness', low: -0.05, high: 0.05, source: invented },
+  { input: 'yield', low: 0, high: 0.2, source: invented },
+  { input: 'overlap', low: -0.15, high: 0.15, source: invented },
+];
+
 /** Writes samples/tested.stillplate.json: the middle sample's plate with a tank test of its model, accepted and used in the
- *  design, and two deployments in the sea. Records and settings are those of the scripts that made them. */
+ *  design, two deployments in the sea, rates of money and time, and how far inputs may be off. Records and settings are those of the scripts that made them. */
 export async function makeTestedSample(): Promise<void> {
   const middle = JSON.parse(await readFile('samples/middle.stillplate.json', 'utf8')) as Record<string, unknown> & {
     readonly project: object;
@@ -51,6 +64,8 @@ export async function makeTestedSample(): Promise<void> {
     options: middle.options.slice(0, 1),
     hydrodynamics: { ...middle.hydrodynamics, system: { stiffness: '4 kN/m', damping: '5 kN*s/m', link: 'line', float: { mass: '40 t', damping: '12 kN*s/m', waterline: '12 m^2', draught: '1.5 m' }, source: 'invented for the demo' } }, // prettier-ignore
     chosen: null,
+    rates,
+    spreads,
     tests,
     testUsed: { test: 'model', reason: 'a model of this plate, driven at the amplitudes of the site (invented)' },
   };

@@ -16,7 +16,7 @@ export function waterGainRows(gains: WaterGains, print: Print, currency: string 
   const [kg, m2, kN] = [quantity('kg'), quantity('m^2'), quantity('kN')];
   const plain = (value: number): string => significant(value, 3);
   const wave = gains.atWave;
-  const money = currency ?? 'unit of cost';
+  const money = currency === null ? 'unit of cost' : `unit of cost (${currency})`;
   const massUnit = print.unit('kg');
   return [
     ranged('Added mass', gains.addedMass, kg),
@@ -47,7 +47,7 @@ export function waterGainRows(gains: WaterGains, print: Print, currency: string 
       : {
           title: 'Pull of the suspension in service',
           text: kN(gains.line.pull),
-          beside: `${gains.line.case.toLowerCase()}, the worst of each attachment together`,
+          beside: `force ${gains.line.direction}, attachments’ worst`,
         },
   ];
 }

@@ -29,7 +29,7 @@ export interface WaterGains {
   readonly perCost: Known<Gain>;
   /** What it costs on the lines: the heaviest stage of the lift with the sea that all stages allow at the period stated; the pull of service. */
   readonly lift: Known<{ readonly hook: number; readonly stage: string; readonly allowedHeight: number }>;
-  readonly line: Known<{ readonly pull: number; readonly case: string }>;
+  readonly line: Known<{ readonly pull: number; readonly direction: 'up' | 'down' }>;
 }
 
 export interface Gain {
@@ -85,8 +85,8 @@ function liftPrice(model: Model): WaterGains['lift'] {
 function linePrice({ loads }: Model): WaterGains['line'] {
   const pulls = loads.situations
     .filter(({ loadCase, accidental, missing }) => loadCase === 'service' && !accidental && missing === undefined)
-    .map(({ title, attachmentForces }) => ({
-      case: title,
+    .map(({ direction, attachmentForces }) => ({
+      direction,
       pull: Math.abs([...attachmentForces.values()].reduce((sum, force) => sum + force, 0)),
     }));
   if (pulls.length === 0) return { missing: 'no case of service is given' };
