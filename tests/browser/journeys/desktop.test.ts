@@ -61,7 +61,7 @@ it('works on a file on the desktop: writes it, writes over no change of another 
 
   // The page's process dies: the window comes back by itself, on its sheet, at the last edit.
   window.crash();
-  await expect.poll(() => window.reloads).toBe(1);
+  await expect.poll(() => window.reloads, patience).toBe(1);
   await expect
     .poll(() => page.locator('.sheet').getByLabel(texts.fields.depth[0], { exact: true }).inputValue(), patience)
     .toBe('24 m');
@@ -72,5 +72,7 @@ it('works on a file on the desktop: writes it, writes over no change of another 
   await other.click();
   await page.getByText(texts.headline.decides).waitFor(patience);
   await page.getByRole('button', { name: texts.stages[stageOf('loads')], exact: true }).click();
-  expect(await page.locator('.sheet').getByLabel(texts.fields.depth[0], { exact: true }).inputValue()).toBe('21 m');
+  await expect
+    .poll(() => page.locator('.sheet').getByLabel(texts.fields.depth[0], { exact: true }).inputValue(), patience)
+    .toBe('21 m');
 });
