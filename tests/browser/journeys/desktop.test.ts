@@ -23,7 +23,7 @@ afterAll(async () => {
 
 const depthIn = (text: string): unknown => (JSON.parse(text) as { water: { depth: string } }).water.depth;
 
-const patience = { timeout: 120_000 };
+const patience = { timeout: 300_000 };
 
 async function setDepth(page: Page, depth: string): Promise<void> {
   const field = page.locator('.sheet').getByLabel(texts.fields.depth[0], { exact: true });
