@@ -1,4 +1,4 @@
-import { liftSlam, type PanelSlam } from '../checks/panel-slam.ts';
+import { liftSlam } from '../checks/panel-slam.ts';
 import type { CheckRow } from '../checks/check-row.ts';
 import type { Model } from '../model.ts';
 import { placeWords } from '../place-words.ts';
@@ -15,7 +15,7 @@ import {
 import type { Lift } from '../recovery/lift-stages.ts';
 import { allowedSeaFigure, hookByPeriodFigure, hookLoadFigure } from './lift-figures.ts';
 import { canisterFigure, riggingFigure } from './recovery-figures.ts';
-import { listedNames } from './listed-names.ts';
+import { mergedRows } from './merged-rows.ts';
 import type { Block, Section } from './note.ts';
 
 /** Putting the plate down and getting it back: the ways side by side, rope, float, sound, and the lift stage by stage. */
@@ -202,13 +202,19 @@ function slam(model: Model, rows: readonly CheckRow[], print: Print): Block[] {
   const { worst, proved, panels } = found;
   const { speed, pressure } = worst.slam!;
   const beyond = proved === null || pressure > proved;
-  const kinds = new Map<string, [PanelSlam, string[]]>();
-  for (const one of panels) {
-    const key = [one.area, one.gravest?.utilisation].map((value) => value?.toPrecision(6)).join() + one.gravest?.id;
-    const known = kinds.get(key);
-    if (known) known[1].push(one.panel);
-    else kinds.set(key, [one, [one.panel]]);
-  }
+  const table = mergedRows(
+    panels.map(({ panel, area, force, gravest }) => ({
+      cells: [
+        panel,
+        print.quantity(area, 'm^2', 3),
+        print.quantity(force, 'kN', 3),
+        gravest?.title ?? 'not made',
+        gravest === null ? '–' : gravest.utilisation === null ? gravest.verdict : gravest.utilisation.toFixed(2),
+      ],
+      loud: beyond || gravest?.verdict === 'fails',
+    })),
+    0,
+  );
   return [
     {
       kind: 'table',
@@ -220,14 +226,7 @@ function slam(model: Model, rows: readonly CheckRow[], print: Print): Block[] {
         { title: 'Gravest of panel and fixings when proved', width: 0.29 },
         { title: 'Utilisation', width: 0.13, align: 'right' },
       ],
-      rows: [...kinds.values()].map(([{ area, force, gravest }, names]) => [
-        names.join(', '),
-        print.quantity(area, 'm^2', 3),
-        print.quantity(force, 'kN', 3),
-        gravest?.title ?? 'not made',
-        gravest === null ? '–' : gravest.utilisation === null ? gravest.verdict : gravest.utilisation.toFixed(2),
-      ]),
-      loud: [...kinds.values()].flatMap(([{ gravest }], i) => (beyond || gravest?.verdict === 'fails' ? [i] : [])),
+      ...table,
     },
   ];
 }
@@ -266,7 +265,13 @@ function legs(model: Model, { legs: found, lift: own }: RecoveryReport, print: P
 function emptied(all: readonly Emptied[], model: Model, print: Print): Block[] {
   if (all.length === 0) return [];
   const time = (seconds: number | null): string => (seconds === null ? 'never' : print.quantity(seconds, 's', 3));
-  const alike = alikeOf(all);
+  const table = mergedRows(
+    all.map(({ bay, mass, half, time: whole, hole, there }) => ({
+      cells: [placeWords(model, bay), print.quantity(mass, 'kg', 3), time(half), time(whole), `${print.quantity(there, 'mm^2', 3)}, ${print.quantity(hole, 'mm^2', 3)}`], // prettier-ignore
+      loud: there < hole,
+    })),
+    0,
+  );
   return [
     {
       kind: 'table',
@@ -278,22 +283,9 @@ function emptied(all: readonly Emptied[], model: Model, print: Print): Block[] {
         { title: 'Empty', width: 0.15, align: 'right' },
         { title: 'Openings there, and wanted', width: 0.24, align: 'right' },
       ],
-      rows: alike.map(([{ mass, half, time: whole, hole, there }, bays]) => [listedNames(bays.map((bay) => placeWords(model, bay))), print.quantity(mass, 'kg', 3), time(half), time(whole), `${print.quantity(there, 'mm^2', 3)}, ${print.quantity(hole, 'mm^2', 3)}`]), // prettier-ignore
-      loud: alike.flatMap(([{ there, hole }], i) => (there < hole ? [i] : [])),
+      ...table,
     },
   ];
-}
-
-/** Bays that hold alike to six digits, each kind once with its bays. */
-function alikeOf(all: readonly Emptied[]): readonly (readonly [Emptied, readonly string[]])[] {
-  const kinds = new Map<string, [Emptied, string[]]>();
-  for (const one of all) {
-    const key = [one.mass, one.half, one.time, one.hole, one.there].map((value) => value?.toPrecision(6)).join();
-    const found = kinds.get(key);
-    if (found) found[1].push(one.bay);
-    else kinds.set(key, [one, [one.bay]]);
-  }
-  return [...kinds.values()];
 }
 
 function freeEnd({ freeEnd: end }: RecoveryReport, print: Print): Block[] {
