@@ -1,6 +1,49 @@
 import * as z from 'zod';
 import { quantity } from './quantity-field.ts';
 import { text } from './text-field.ts';
+import { withRule, type Fault } from './with-rule.ts';
+
+/** A spectrum as measured or hindcast, a table of [frequency, density]: Hz and m²/Hz, or rad/s and m²·s. */
+const spectrumTable = withRule(
+  z.strictObject({
+    frequency: z.enum(['Hz', 'rad/s']),
+    rows: z.array(z.tuple([z.number().positive(), z.number().min(0)])).min(3).max(2000), // prettier-ignore
+    source: text,
+  }),
+  ['rows'],
+  ({ rows }): Fault[] => {
+    const back = rows.findIndex(([f], k) => k > 0 && f <= rows[k - 1]![0]);
+    if (back >= 0) return [{ path: ['rows', back], what: `Row ${back + 1} of the spectrum does not lie above the one before it`, mend: 'Give frequencies that rise.' }]; // prettier-ignore
+    return rows.some(([, S]) => S > 0) ? [] : [{ path: ['rows'], what: 'The spectrum holds no energy', mend: 'Give densities above zero.' }]; // prettier-ignore
+  },
+);
+
+/** How often which sea comes: the sea states of a year or of all years, each with its count. */
+const scatter = withRule(
+  z.strictObject({
+    /** What the table's periods are. */
+    period: z.enum(['peak', 'zero-crossing']),
+    states: z.array(z.strictObject({ height: quantity('length'), period: quantity('time'), count: z.number().min(0) })).min(1).max(1000), // prettier-ignore
+    /** How long a state lasts. */
+    duration: quantity('time').prefault('3 h'),
+    /** Of the seas' spectra, as of `sea`. */
+    peakedness: z.number().min(1).max(10).default(1),
+    /** Years in which the long-term largest is exceeded once. */
+    returnPeriod: z.number().min(1).max(10_000).default(50),
+    source: text,
+  }),
+  ['states.*.count'],
+  ({ states }): Fault[] =>
+    states.some(({ count }) => count > 0) ? [] : [{ path: ['states'], what: 'The scatter table counts no sea state', mend: 'Give at least one count above zero.' }], // prettier-ignore
+);
+
+/** A band of depth and how thick growth stands there after some years. */
+const growthRow = z.strictObject({
+  from: quantity('length', 'not negative'),
+  to: quantity('length'),
+  years: z.number().positive().max(100),
+  thickness: quantity('length', 'not negative'),
+});
 
 /** What the water about the plate does, as far as it is known: each part that is left out is said to be not stated. */
 export const hydrodynamicsField = z.strictObject({
@@ -19,13 +62,29 @@ export const hydrodynamicsField = z.strictObject({
       peakPeriod: quantity('time'),
       /** Peak over that of a fully grown sea (JONSWAP); one: Pierson–Moskowitz. */
       peakedness: z.number().min(1).max(10).default(1),
+      /** In place of the formula's shape; height and period above are then the table's own. */
+      spectrum: spectrumTable.optional(),
+      /** How long the storm lasts, for its largest wave; three hours where it is left out. */
+      duration: quantity('time').optional(),
       source: text,
     })
     .optional(),
+  scatter: scatter.optional(),
+  /** One regular wave. */
+  wave: z.strictObject({ height: quantity('length'), period: quantity('time'), source: text }).optional(),
   /** Of the sea bed below the surface; water without end where it is left out. */
   bed: quantity('length').optional(),
   /** Years that marine growth has had since the plate was clean. */
-  growth: z.strictObject({ years: z.number().min(0).max(100), source: text }).optional(),
+  growth: z
+    .strictObject({
+      years: z.number().min(0).max(100),
+      /** The user's own thicknesses in place of the guidance's. */
+      rows: z.array(growthRow).min(1).max(60).optional(),
+      /** Of the growth; 1325 kg/m³ where it is left out. */
+      density: quantity('density').optional(),
+      source: text,
+    })
+    .optional(),
   /** What holds the plate, for its motion in the stated sea: reactions of options can then be set side by side in one wave. */
   system: z
     .strictObject({
