@@ -3905,6 +3905,201 @@ export function weldEndReturn_allowableStress(v: Readonly<Record<"a_0" | "r_e" |
   return [_r_min, _r_low, _r_high, _range0];
 }
 
+export function weldGroupInPlane_partialFactors(v: Readonly<Record<"a_p" | "b_p" | "l_x" | "l_y" | "n_x" | "n_y" | "r_x" | "r_y" | "A_f" | "t_0" | "rho" | "g" | "k_dyn" | "gamma_L" | "a_w" | "f_u" | "beta_w" | "gamma_M2", number>>, k: Readonly<Record<"welds.sideLost.inPlane", (...values: number[]) => number>>): number[] {
+  const _a_p = v.a_p;
+  const _b_p = v.b_p;
+  const _l_x = v.l_x;
+  const _l_y = v.l_y;
+  const _n_x = v.n_x;
+  const _n_y = v.n_y;
+  const _r_x = v.r_x;
+  const _r_y = v.r_y;
+  const _A_f = v.A_f;
+  const _t_0 = v.t_0;
+  const _rho = v.rho;
+  const _g = v.g;
+  const _k_dyn = v.k_dyn;
+  const _gamma_L = v.gamma_L;
+  const _a_w = v.a_w;
+  const _f_u = v.f_u;
+  const _beta_w = v.beta_w;
+  const _gamma_M2 = v.gamma_M2;
+  const _W = finite(_gamma_L * _k_dyn * _rho * _A_f * _t_0 * _g, "W");
+  const _f_v = finite(k["welds.sideLost.inPlane"](_a_p, _b_p, _l_x, _l_y, _n_x, _n_y, _r_x, _r_y, _W), "f_v");
+  const _f_Rd = finite(_f_u / finite(Math.sqrt(3) * _beta_w * _gamma_M2, "sqrt(3) * beta_w * gamma_M2") * _a_w, "f_Rd");
+  const _f_low = finite(_W / finite(2 * _n_x * _r_x + 2 * _n_y * _r_y, "2 * n_x * r_x + 2 * n_y * r_y"), "f_low");
+  const _f_one_x = finite(_n_x > 0 ? _W / finite(_n_x * _r_x, "n_x * r_x") * (1 + 3 * _b_p / _l_x) : 0 * _f_low, "f_one_x");
+  const _f_one_y = finite(_n_y > 0 ? _W / finite(_n_y * _r_y, "n_y * r_y") * (1 + 3 * _a_p / _l_y) : 0 * _f_low, "f_one_y");
+  const _f_high = finite(Math.max(_f_one_x, _f_one_y), "f_high");
+  return [_W, _f_v, _f_Rd, _f_low, _f_one_x, _f_one_y, _f_high];
+}
+
+export function weldGroupInPlane_allowableStress(v: Readonly<Record<"a_p" | "b_p" | "l_x" | "l_y" | "n_x" | "n_y" | "r_x" | "r_y" | "A_f" | "t_0" | "rho" | "g" | "k_dyn" | "gamma_L" | "a_w" | "f_u" | "F_EXX" | "f_yb" | "t_b" | "Omega_J" | "Omega_v", number>>, k: Readonly<Record<"welds.sideLost.inPlane", (...values: number[]) => number>>): number[] {
+  const _a_p = v.a_p;
+  const _b_p = v.b_p;
+  const _l_x = v.l_x;
+  const _l_y = v.l_y;
+  const _n_x = v.n_x;
+  const _n_y = v.n_y;
+  const _r_x = v.r_x;
+  const _r_y = v.r_y;
+  const _A_f = v.A_f;
+  const _t_0 = v.t_0;
+  const _rho = v.rho;
+  const _g = v.g;
+  const _k_dyn = v.k_dyn;
+  const _gamma_L = v.gamma_L;
+  const _a_w = v.a_w;
+  const _f_u = v.f_u;
+  const _F_EXX = v.F_EXX;
+  const _f_yb = v.f_yb;
+  const _t_b = v.t_b;
+  const _Omega_J = v.Omega_J;
+  const _Omega_v = v.Omega_v;
+  const _W = finite(_gamma_L * _k_dyn * _rho * _A_f * _t_0 * _g, "W");
+  const _f_v = finite(k["welds.sideLost.inPlane"](_a_p, _b_p, _l_x, _l_y, _n_x, _n_y, _r_x, _r_y, _W), "f_v");
+  const _f_Rd = finite(Math.min(finite(0.6 * _F_EXX * _a_w / _Omega_J, "0.6 * F_EXX * a_w / Omega_J"), finite(0.6 * _f_u * _t_b / _Omega_J, "0.6 * f_u * t_b / Omega_J"), finite(0.6 * _f_yb * _t_b / _Omega_v, "0.6 * f_yb * t_b / Omega_v")), "f_Rd");
+  const _f_low = finite(_W / finite(2 * _n_x * _r_x + 2 * _n_y * _r_y, "2 * n_x * r_x + 2 * n_y * r_y"), "f_low");
+  const _f_one_x = finite(_n_x > 0 ? _W / finite(_n_x * _r_x, "n_x * r_x") * (1 + 3 * _b_p / _l_x) : 0 * _f_low, "f_one_x");
+  const _f_one_y = finite(_n_y > 0 ? _W / finite(_n_y * _r_y, "n_y * r_y") * (1 + 3 * _a_p / _l_y) : 0 * _f_low, "f_one_y");
+  const _f_high = finite(Math.max(_f_one_x, _f_one_y), "f_high");
+  return [_W, _f_v, _f_Rd, _f_low, _f_one_x, _f_one_y, _f_high];
+}
+
+export function weldGroupUltimate_partialFactors(v: Readonly<Record<"a_p" | "b_p" | "l_x" | "l_y" | "n_x" | "n_y" | "r_x" | "r_y" | "A_f" | "t_0" | "rho" | "g" | "k_dyn" | "gamma_L" | "a_w" | "f_u" | "beta_w" | "k_theta" | "gamma_M2", number>>, k: Readonly<Record<"welds.sideLost.length" | "welds.sideLost.inPlane", (...values: number[]) => number>>): number[] {
+  const _a_p = v.a_p;
+  const _b_p = v.b_p;
+  const _l_x = v.l_x;
+  const _l_y = v.l_y;
+  const _n_x = v.n_x;
+  const _n_y = v.n_y;
+  const _r_x = v.r_x;
+  const _r_y = v.r_y;
+  const _A_f = v.A_f;
+  const _t_0 = v.t_0;
+  const _rho = v.rho;
+  const _g = v.g;
+  const _k_dyn = v.k_dyn;
+  const _gamma_L = v.gamma_L;
+  const _a_w = v.a_w;
+  const _f_u = v.f_u;
+  const _beta_w = v.beta_w;
+  const _k_theta = v.k_theta;
+  const _gamma_M2 = v.gamma_M2;
+  const _W = finite(_gamma_L * _k_dyn * _rho * _A_f * _t_0 * _g, "W");
+  const _f_Rd = finite(_f_u / finite(Math.sqrt(3) * _beta_w * _gamma_M2, "sqrt(3) * beta_w * gamma_M2") * _a_w, "f_Rd");
+  const _l_C = finite(k["welds.sideLost.length"](_a_p, _b_p, _l_x, _l_y, _n_x, _n_y, _r_x, _r_y, _k_theta), "l_C");
+  const _P_Rd = finite(_l_C * _f_Rd, "P_Rd");
+  const _f_1 = finite(k["welds.sideLost.inPlane"](_a_p, _b_p, _l_x, _l_y, _n_x, _n_y, _r_x, _r_y, _W), "f_1");
+  const _P_low = finite(0.95 * _f_Rd * _W / _f_1, "P_low");
+  const _P_high = finite((2 * _n_x * _r_x + 2 * _n_y * _r_y) * _f_Rd, "P_high");
+  return [_W, _f_Rd, _l_C, _P_Rd, _f_1, _P_low, _P_high];
+}
+
+export function weldGroupUltimate_allowableStress(v: Readonly<Record<"a_p" | "b_p" | "l_x" | "l_y" | "n_x" | "n_y" | "r_x" | "r_y" | "A_f" | "t_0" | "rho" | "g" | "k_dyn" | "gamma_L" | "a_w" | "f_u" | "F_EXX" | "f_yb" | "t_b" | "k_theta" | "Omega_J" | "Omega_v", number>>, k: Readonly<Record<"welds.sideLost.length" | "welds.sideLost.inPlane", (...values: number[]) => number>>): number[] {
+  const _a_p = v.a_p;
+  const _b_p = v.b_p;
+  const _l_x = v.l_x;
+  const _l_y = v.l_y;
+  const _n_x = v.n_x;
+  const _n_y = v.n_y;
+  const _r_x = v.r_x;
+  const _r_y = v.r_y;
+  const _A_f = v.A_f;
+  const _t_0 = v.t_0;
+  const _rho = v.rho;
+  const _g = v.g;
+  const _k_dyn = v.k_dyn;
+  const _gamma_L = v.gamma_L;
+  const _a_w = v.a_w;
+  const _f_u = v.f_u;
+  const _F_EXX = v.F_EXX;
+  const _f_yb = v.f_yb;
+  const _t_b = v.t_b;
+  const _k_theta = v.k_theta;
+  const _Omega_J = v.Omega_J;
+  const _Omega_v = v.Omega_v;
+  const _W = finite(_gamma_L * _k_dyn * _rho * _A_f * _t_0 * _g, "W");
+  const _f_Rd = finite(Math.min(finite(0.6 * _F_EXX * _a_w / _Omega_J, "0.6 * F_EXX * a_w / Omega_J"), finite(0.6 * _f_u * _t_b / _Omega_J, "0.6 * f_u * t_b / Omega_J"), finite(0.6 * _f_yb * _t_b / _Omega_v, "0.6 * f_yb * t_b / Omega_v")), "f_Rd");
+  const _l_C = finite(k["welds.sideLost.length"](_a_p, _b_p, _l_x, _l_y, _n_x, _n_y, _r_x, _r_y, _k_theta), "l_C");
+  const _P_Rd = finite(_l_C * _f_Rd, "P_Rd");
+  const _f_1 = finite(k["welds.sideLost.inPlane"](_a_p, _b_p, _l_x, _l_y, _n_x, _n_y, _r_x, _r_y, _W), "f_1");
+  const _P_low = finite(0.95 * _f_Rd * _W / _f_1, "P_low");
+  const _P_high = finite((2 * _n_x * _r_x + 2 * _n_y * _r_y) * _f_Rd, "P_high");
+  return [_W, _f_Rd, _l_C, _P_Rd, _f_1, _P_low, _P_high];
+}
+
+export function weldGroupAcross_partialFactors(v: Readonly<Record<"a_p" | "b_p" | "l_x" | "l_y" | "n_x" | "n_y" | "r_x" | "r_y" | "A_f" | "t_0" | "rho" | "g" | "k_dyn" | "gamma_L" | "a_w" | "f_u" | "beta_w" | "f_h" | "gamma_M2", number>>, k: Readonly<Record<"welds.sideLost.across", (...values: number[]) => number>>): number[] {
+  const _a_p = v.a_p;
+  const _b_p = v.b_p;
+  const _l_x = v.l_x;
+  const _l_y = v.l_y;
+  const _n_x = v.n_x;
+  const _n_y = v.n_y;
+  const _r_x = v.r_x;
+  const _r_y = v.r_y;
+  const _A_f = v.A_f;
+  const _t_0 = v.t_0;
+  const _rho = v.rho;
+  const _g = v.g;
+  const _k_dyn = v.k_dyn;
+  const _gamma_L = v.gamma_L;
+  const _a_w = v.a_w;
+  const _f_u = v.f_u;
+  const _beta_w = v.beta_w;
+  const _f_h = v.f_h;
+  const _gamma_M2 = v.gamma_M2;
+  const _W = finite(_gamma_L * _k_dyn * _rho * _A_f * _t_0 * _g, "W");
+  const _f_z = finite(k["welds.sideLost.across"](_a_p, _b_p, _l_x, _l_y, _n_x, _n_y, _r_x, _r_y, _W), "f_z");
+  const _e_r = finite(_a_w / finite(2 * Math.sqrt(2), "2 * sqrt(2)"), "e_r");
+  const _m_r = finite(_f_z * _e_r, "m_r");
+  const _f_r = finite(Math.sqrt(Math.pow(_f_z, 2) + Math.pow(_f_h, 2)), "f_r");
+  const _f_w = finite(_f_r + 6 * _m_r / _a_w, "f_w");
+  const _f_Rd = finite(_f_u / finite(Math.sqrt(3) * _beta_w * _gamma_M2, "sqrt(3) * beta_w * gamma_M2") * _a_w, "f_Rd");
+  const _f_all = finite(_W / finite(2 * _n_x * _r_x + 2 * _n_y * _r_y, "2 * n_x * r_x + 2 * n_y * r_y"), "f_all");
+  const _f_pair = finite(_W / finite(2 * Math.min(finite(_n_x * _r_x, "n_x * r_x"), finite(_n_y * _r_y, "n_y * r_y")), "2 * min(n_x * r_x, n_y * r_y)"), "f_pair");
+  const _f_low = finite((1 + 3 / finite(Math.sqrt(2), "sqrt(2)")) * _f_all, "f_low");
+  const _f_high = finite(2 * (1 + 3 / finite(Math.sqrt(2), "sqrt(2)")) * _f_pair, "f_high");
+  return [_W, _f_z, _e_r, _m_r, _f_r, _f_w, _f_Rd, _f_all, _f_pair, _f_low, _f_high];
+}
+
+export function weldGroupAcross_allowableStress(v: Readonly<Record<"a_p" | "b_p" | "l_x" | "l_y" | "n_x" | "n_y" | "r_x" | "r_y" | "A_f" | "t_0" | "rho" | "g" | "k_dyn" | "gamma_L" | "a_w" | "f_u" | "F_EXX" | "f_yb" | "t_b" | "f_h" | "Omega_J" | "Omega_v", number>>, k: Readonly<Record<"welds.sideLost.across", (...values: number[]) => number>>): number[] {
+  const _a_p = v.a_p;
+  const _b_p = v.b_p;
+  const _l_x = v.l_x;
+  const _l_y = v.l_y;
+  const _n_x = v.n_x;
+  const _n_y = v.n_y;
+  const _r_x = v.r_x;
+  const _r_y = v.r_y;
+  const _A_f = v.A_f;
+  const _t_0 = v.t_0;
+  const _rho = v.rho;
+  const _g = v.g;
+  const _k_dyn = v.k_dyn;
+  const _gamma_L = v.gamma_L;
+  const _a_w = v.a_w;
+  const _f_u = v.f_u;
+  const _F_EXX = v.F_EXX;
+  const _f_yb = v.f_yb;
+  const _t_b = v.t_b;
+  const _f_h = v.f_h;
+  const _Omega_J = v.Omega_J;
+  const _Omega_v = v.Omega_v;
+  const _W = finite(_gamma_L * _k_dyn * _rho * _A_f * _t_0 * _g, "W");
+  const _f_z = finite(k["welds.sideLost.across"](_a_p, _b_p, _l_x, _l_y, _n_x, _n_y, _r_x, _r_y, _W), "f_z");
+  const _e_r = finite(_a_w / finite(2 * Math.sqrt(2), "2 * sqrt(2)"), "e_r");
+  const _m_r = finite(_f_z * _e_r, "m_r");
+  const _f_r = finite(Math.sqrt(Math.pow(_f_z, 2) + Math.pow(_f_h, 2)), "f_r");
+  const _f_w = finite(_f_r + 6 * _m_r / _a_w, "f_w");
+  const _f_Rd = finite(Math.min(finite(0.6 * _F_EXX * _a_w / _Omega_J, "0.6 * F_EXX * a_w / Omega_J"), finite(0.6 * _f_u * _t_b / _Omega_J, "0.6 * f_u * t_b / Omega_J"), finite(0.6 * _f_yb * _t_b / _Omega_v, "0.6 * f_yb * t_b / Omega_v")), "f_Rd");
+  const _f_all = finite(_W / finite(2 * _n_x * _r_x + 2 * _n_y * _r_y, "2 * n_x * r_x + 2 * n_y * r_y"), "f_all");
+  const _f_pair = finite(_W / finite(2 * Math.min(finite(_n_x * _r_x, "n_x * r_x"), finite(_n_y * _r_y, "n_y * r_y")), "2 * min(n_x * r_x, n_y * r_y)"), "f_pair");
+  const _f_low = finite((1 + 3 / finite(Math.sqrt(2), "sqrt(2)")) * _f_all, "f_low");
+  const _f_high = finite(2 * (1 + 3 / finite(Math.sqrt(2), "sqrt(2)")) * _f_pair, "f_high");
+  return [_W, _f_z, _e_r, _m_r, _f_r, _f_w, _f_Rd, _f_all, _f_pair, _f_low, _f_high];
+}
+
 export function weldPlug_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h_x" | "h_y" | "f_u" | "beta_w" | "d_p" | "p_far" | "gamma_M2", number>>, k: Readonly<Record<"inPlanePull.hinged", (...values: number[]) => number>>): number[] {
   const _p = v.p;
   const _a = v.a;
@@ -5970,6 +6165,108 @@ export function eyeWeldBySolution_allowableStress(v: Readonly<Record<"F_z" | "F_
   const _u_low = finite(_f_r / finite(Math.sqrt(3) * _f_Rd, "sqrt(3) * f_Rd"), "u_low");
   const _range0 = finite(_l_w > finite(0 * _l_0, "0 * l_0") ? 1 : 0, "range0");
   return [_l_w, _f_z, _f_h, _f_l, _f_r, _f_Rd, _u, _u_Rd, _u_high, _u_low, _range0];
+}
+
+export function eyeWeldUltimate_partialFactors(v: Readonly<Record<"F_z" | "F_l" | "F_q" | "t_e" | "h_e" | "a_w" | "l_0" | "f_u" | "beta_w" | "gamma_M2" | "k_theta", number>>, k: Readonly<Record<"welds.foot.length", (...values: number[]) => number>>): number[] {
+  const _F_z = v.F_z;
+  const _F_l = v.F_l;
+  const _F_q = v.F_q;
+  const _t_e = v.t_e;
+  const _h_e = v.h_e;
+  const _a_w = v.a_w;
+  const _l_0 = v.l_0;
+  const _f_u = v.f_u;
+  const _beta_w = v.beta_w;
+  const _gamma_M2 = v.gamma_M2;
+  const _k_theta = v.k_theta;
+  const _l_w = finite(_l_0 - 2 * _a_w, "l_w");
+  const _l_C = finite(k["welds.foot.length"](_l_w, _h_e, _F_z, _F_l, _k_theta), "l_C");
+  const _F_p = finite(Math.sqrt(Math.pow(_F_z, 2) + Math.pow(_F_l, 2)), "F_p");
+  const _f_Rd = finite(_f_u / finite(Math.sqrt(3) * _beta_w * _gamma_M2, "sqrt(3) * beta_w * gamma_M2") * _a_w, "f_Rd");
+  const _f_q = finite(Math.sqrt(Math.pow(finite(_F_q * _h_e / finite(_t_e * _l_w, "t_e * l_w"), "F_q * h_e / (t_e * l_w)"), 2) + Math.pow(finite(_F_q / finite(2 * _l_w, "2 * l_w"), "F_q / (2 * l_w)"), 2)), "f_q");
+  const _u = finite(_F_p / finite(2 * _l_C * _f_Rd, "2 * l_C * f_Rd") + _f_q / _f_Rd, "u");
+  const _u_Rd = finite(1, "u_Rd");
+  const _f_e = finite(Math.sqrt(Math.pow(finite(_F_z / finite(2 * _l_w, "2 * l_w") + 3 * _F_l * _h_e / finite(Math.pow(_l_w, 2), "l_w ^ 2"), "F_z / (2 * l_w) + 3 * F_l * h_e / l_w ^ 2"), 2) + Math.pow(finite(_F_l / finite(2 * _l_w, "2 * l_w"), "F_l / (2 * l_w)"), 2)), "f_e");
+  const _u_high = finite(1.05 * _f_e / _f_Rd + _f_q / _f_Rd, "u_high");
+  const _u_low = finite(_F_p / finite(2 * _l_w * _f_Rd, "2 * l_w * f_Rd"), "u_low");
+  const _range0 = finite(_l_w > finite(0 * _l_0, "0 * l_0") ? 1 : 0, "range0");
+  return [_l_w, _l_C, _F_p, _f_Rd, _f_q, _u, _u_Rd, _f_e, _u_high, _u_low, _range0];
+}
+
+export function eyeWeldUltimate_allowableStress(v: Readonly<Record<"F_z" | "F_l" | "F_q" | "t_e" | "h_e" | "a_w" | "l_0" | "f_u" | "Omega_J" | "k_theta", number>>, k: Readonly<Record<"welds.foot.length", (...values: number[]) => number>>): number[] {
+  const _F_z = v.F_z;
+  const _F_l = v.F_l;
+  const _F_q = v.F_q;
+  const _t_e = v.t_e;
+  const _h_e = v.h_e;
+  const _a_w = v.a_w;
+  const _l_0 = v.l_0;
+  const _f_u = v.f_u;
+  const _Omega_J = v.Omega_J;
+  const _k_theta = v.k_theta;
+  const _l_w = finite(_l_0 - 2 * _a_w, "l_w");
+  const _l_C = finite(k["welds.foot.length"](_l_w, _h_e, _F_z, _F_l, _k_theta), "l_C");
+  const _F_p = finite(Math.sqrt(Math.pow(_F_z, 2) + Math.pow(_F_l, 2)), "F_p");
+  const _f_Rd = finite(0.6 * _f_u * Math.min(_a_w, finite(_t_e / 2, "t_e / 2")) / _Omega_J, "f_Rd");
+  const _f_q = finite(Math.sqrt(Math.pow(finite(_F_q * _h_e / finite(_t_e * _l_w, "t_e * l_w"), "F_q * h_e / (t_e * l_w)"), 2) + Math.pow(finite(_F_q / finite(2 * _l_w, "2 * l_w"), "F_q / (2 * l_w)"), 2)), "f_q");
+  const _u = finite(_F_p / finite(2 * _l_C * _f_Rd, "2 * l_C * f_Rd") + _f_q / _f_Rd, "u");
+  const _u_Rd = finite(1, "u_Rd");
+  const _f_e = finite(Math.sqrt(Math.pow(finite(_F_z / finite(2 * _l_w, "2 * l_w") + 3 * _F_l * _h_e / finite(Math.pow(_l_w, 2), "l_w ^ 2"), "F_z / (2 * l_w) + 3 * F_l * h_e / l_w ^ 2"), 2) + Math.pow(finite(_F_l / finite(2 * _l_w, "2 * l_w"), "F_l / (2 * l_w)"), 2)), "f_e");
+  const _u_high = finite(1.05 * _f_e / _f_Rd + _f_q / _f_Rd, "u_high");
+  const _u_low = finite(_F_p / finite(2 * _l_w * _f_Rd, "2 * l_w * f_Rd"), "u_low");
+  const _range0 = finite(_l_w > finite(0 * _l_0, "0 * l_0") ? 1 : 0, "range0");
+  return [_l_w, _l_C, _F_p, _f_Rd, _f_q, _u, _u_Rd, _f_e, _u_high, _u_low, _range0];
+}
+
+export function eyeWeldUltimateBySolution_partialFactors(v: Readonly<Record<"F_z" | "F_l" | "F_q" | "t_e" | "h_e" | "a_w" | "l_0" | "f_u" | "beta_w" | "gamma_M2" | "k_theta", number>>, k: Readonly<Record<"welds.foot.length", (...values: number[]) => number>>): number[] {
+  const _F_z = v.F_z;
+  const _F_l = v.F_l;
+  const _F_q = v.F_q;
+  const _t_e = v.t_e;
+  const _h_e = v.h_e;
+  const _a_w = v.a_w;
+  const _l_0 = v.l_0;
+  const _f_u = v.f_u;
+  const _beta_w = v.beta_w;
+  const _gamma_M2 = v.gamma_M2;
+  const _k_theta = v.k_theta;
+  const _l_w = finite(_l_0 - 2 * _a_w, "l_w");
+  const _l_C = finite(k["welds.foot.length"](_l_w, _h_e, _F_z, _F_l, _k_theta), "l_C");
+  const _F_p = finite(Math.sqrt(Math.pow(_F_z, 2) + Math.pow(_F_l, 2)), "F_p");
+  const _f_Rd = finite(_f_u / finite(Math.sqrt(3) * _beta_w * _gamma_M2, "sqrt(3) * beta_w * gamma_M2") * _a_w, "f_Rd");
+  const _f_q = finite(Math.sqrt(Math.pow(finite(_F_q * _h_e / finite(_t_e * _l_w, "t_e * l_w"), "F_q * h_e / (t_e * l_w)"), 2) + Math.pow(finite(_F_q / finite(2 * _l_w, "2 * l_w"), "F_q / (2 * l_w)"), 2)), "f_q");
+  const _u = finite(_F_p / finite(2 * _l_C * _f_Rd, "2 * l_C * f_Rd") + _f_q / _f_Rd, "u");
+  const _u_Rd = finite(1, "u_Rd");
+  const _f_e = finite(Math.sqrt(Math.pow(finite(_F_z / finite(2 * _l_w, "2 * l_w") + 3 * _F_l * _h_e / finite(Math.pow(_l_w, 2), "l_w ^ 2"), "F_z / (2 * l_w) + 3 * F_l * h_e / l_w ^ 2"), 2) + Math.pow(finite(_F_l / finite(2 * _l_w, "2 * l_w"), "F_l / (2 * l_w)"), 2)), "f_e");
+  const _u_high = finite(1.05 * _f_e / _f_Rd + _f_q / _f_Rd, "u_high");
+  const _u_low = finite(_F_p / finite(2 * _l_w * _f_Rd, "2 * l_w * f_Rd"), "u_low");
+  const _range0 = finite(_l_w > finite(0 * _l_0, "0 * l_0") ? 1 : 0, "range0");
+  return [_l_w, _l_C, _F_p, _f_Rd, _f_q, _u, _u_Rd, _f_e, _u_high, _u_low, _range0];
+}
+
+export function eyeWeldUltimateBySolution_allowableStress(v: Readonly<Record<"F_z" | "F_l" | "F_q" | "t_e" | "h_e" | "a_w" | "l_0" | "f_u" | "Omega_J" | "k_theta", number>>, k: Readonly<Record<"welds.foot.length", (...values: number[]) => number>>): number[] {
+  const _F_z = v.F_z;
+  const _F_l = v.F_l;
+  const _F_q = v.F_q;
+  const _t_e = v.t_e;
+  const _h_e = v.h_e;
+  const _a_w = v.a_w;
+  const _l_0 = v.l_0;
+  const _f_u = v.f_u;
+  const _Omega_J = v.Omega_J;
+  const _k_theta = v.k_theta;
+  const _l_w = finite(_l_0 - 2 * _a_w, "l_w");
+  const _l_C = finite(k["welds.foot.length"](_l_w, _h_e, _F_z, _F_l, _k_theta), "l_C");
+  const _F_p = finite(Math.sqrt(Math.pow(_F_z, 2) + Math.pow(_F_l, 2)), "F_p");
+  const _f_Rd = finite(0.6 * _f_u * Math.min(_a_w, finite(_t_e / 2, "t_e / 2")) / _Omega_J, "f_Rd");
+  const _f_q = finite(Math.sqrt(Math.pow(finite(_F_q * _h_e / finite(_t_e * _l_w, "t_e * l_w"), "F_q * h_e / (t_e * l_w)"), 2) + Math.pow(finite(_F_q / finite(2 * _l_w, "2 * l_w"), "F_q / (2 * l_w)"), 2)), "f_q");
+  const _u = finite(_F_p / finite(2 * _l_C * _f_Rd, "2 * l_C * f_Rd") + _f_q / _f_Rd, "u");
+  const _u_Rd = finite(1, "u_Rd");
+  const _f_e = finite(Math.sqrt(Math.pow(finite(_F_z / finite(2 * _l_w, "2 * l_w") + 3 * _F_l * _h_e / finite(Math.pow(_l_w, 2), "l_w ^ 2"), "F_z / (2 * l_w) + 3 * F_l * h_e / l_w ^ 2"), 2) + Math.pow(finite(_F_l / finite(2 * _l_w, "2 * l_w"), "F_l / (2 * l_w)"), 2)), "f_e");
+  const _u_high = finite(1.05 * _f_e / _f_Rd + _f_q / _f_Rd, "u_high");
+  const _u_low = finite(_F_p / finite(2 * _l_w * _f_Rd, "2 * l_w * f_Rd"), "u_low");
+  const _range0 = finite(_l_w > finite(0 * _l_0, "0 * l_0") ? 1 : 0, "range0");
+  return [_l_w, _l_C, _F_p, _f_Rd, _f_q, _u, _u_Rd, _f_e, _u_high, _u_low, _range0];
 }
 
 export function eyeCheekWeld_partialFactors(v: Readonly<Record<"F" | "t_e" | "t_c" | "D_c" | "a_w" | "f_u" | "beta_w" | "gamma_M2", number>>): number[] {
@@ -8295,6 +8592,9 @@ export const compiled: Readonly<Record<string, Readonly<Record<string, Run>>>> =
   "weld-length": { "partial factors": weldLength_partialFactors as Run, "allowable stress": weldLength_allowableStress as Run },
   "weld-intermittent": { "partial factors": weldIntermittent_partialFactors as Run, "allowable stress": weldIntermittent_allowableStress as Run },
   "weld-end-return": { "partial factors": weldEndReturn_partialFactors as Run, "allowable stress": weldEndReturn_allowableStress as Run },
+  "weld-group-in-plane": { "partial factors": weldGroupInPlane_partialFactors as Run, "allowable stress": weldGroupInPlane_allowableStress as Run },
+  "weld-group-ultimate": { "partial factors": weldGroupUltimate_partialFactors as Run, "allowable stress": weldGroupUltimate_allowableStress as Run },
+  "weld-group-across": { "partial factors": weldGroupAcross_partialFactors as Run, "allowable stress": weldGroupAcross_allowableStress as Run },
   "weld-plug": { "partial factors": weldPlug_partialFactors as Run, "allowable stress": weldPlug_allowableStress as Run },
   "weld-plug-size": { "partial factors": weldPlugSize_partialFactors as Run, "allowable stress": weldPlugSize_allowableStress as Run },
   "weld-plug-pitch": { "partial factors": weldPlugPitch_partialFactors as Run, "allowable stress": weldPlugPitch_allowableStress as Run },
@@ -8335,6 +8635,8 @@ export const compiled: Readonly<Record<string, Readonly<Record<string, Run>>>> =
   "eye-foot-by-solution": { "partial factors": eyeFootBySolution_partialFactors as Run, "allowable stress": eyeFootBySolution_allowableStress as Run },
   "eye-weld": { "partial factors": eyeWeld_partialFactors as Run, "allowable stress": eyeWeld_allowableStress as Run },
   "eye-weld-by-solution": { "partial factors": eyeWeldBySolution_partialFactors as Run, "allowable stress": eyeWeldBySolution_allowableStress as Run },
+  "eye-weld-ultimate": { "partial factors": eyeWeldUltimate_partialFactors as Run, "allowable stress": eyeWeldUltimate_allowableStress as Run },
+  "eye-weld-ultimate-by-solution": { "partial factors": eyeWeldUltimateBySolution_partialFactors as Run, "allowable stress": eyeWeldUltimateBySolution_allowableStress as Run },
   "eye-cheek-weld": { "partial factors": eyeCheekWeld_partialFactors as Run, "allowable stress": eyeCheekWeld_allowableStress as Run },
   "eye-cheek-weld-by-solution": { "partial factors": eyeCheekWeldBySolution_partialFactors as Run, "allowable stress": eyeCheekWeldBySolution_allowableStress as Run },
   "eye-tube-wall": { "partial factors": eyeTubeWall_partialFactors as Run, "allowable stress": eyeTubeWall_allowableStress as Run },

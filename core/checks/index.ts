@@ -39,6 +39,9 @@ import { weldEdge } from './weld-edge.ts';
 import { weldLength } from './weld-length.ts';
 import { weldIntermittent } from './weld-intermittent.ts';
 import { weldEndReturn } from './weld-end-return.ts';
+import { weldGroupInPlane } from './weld-group-in-plane.ts';
+import { weldGroupUltimate } from './weld-group-ultimate.ts';
+import { weldGroupAcross } from './weld-group-across.ts';
 import { weldPlug } from './weld-plug.ts';
 import { weldPlugSize } from './weld-plug-size.ts';
 import { weldPlugPitch } from './weld-plug-pitch.ts';
@@ -63,6 +66,7 @@ import { eyeTearOut } from './eye-tear-out.ts';
 import { eyeBearing } from './eye-bearing.ts';
 import { eyeFoot } from './eye-foot.ts';
 import { eyeWeld } from './eye-weld.ts';
+import { eyeWeldUltimate } from './eye-weld-ultimate.ts';
 import { eyeCheekWeld } from './eye-cheek-weld.ts';
 import { eyeTubeWall } from './eye-tube-wall.ts';
 import { suspensionSlack } from './suspension-slack.ts';
@@ -149,6 +153,9 @@ export const checks: readonly Check[] = [
   weldLength,
   weldIntermittent,
   weldEndReturn,
+  weldGroupInPlane,
+  weldGroupUltimate,
+  weldGroupAcross,
   weldPlug,
   weldPlugSize,
   weldPlugPitch,
@@ -173,6 +180,7 @@ export const checks: readonly Check[] = [
   eyeBearing,
   eyeFoot,
   eyeWeld,
+  eyeWeldUltimate,
   eyeCheekWeld,
   eyeTubeWall,
   suspensionSlack,

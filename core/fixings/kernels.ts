@@ -5,6 +5,8 @@ import { rowLostCoefficient } from './row-lost-coefficient.ts';
 import { rowLostInPlane } from './row-lost-in-plane.ts';
 import { rowLostEdgeMoment, rowLostReaction, rowLostStress } from './row-lost-plate.ts';
 import { rowLostTension } from './row-lost-tension.ts';
+import { weldGroupLength } from './weld-group-length.ts';
+import { sideLostAcross, sideLostInPlane, sideLostLength, type WeldedSides } from './weld-side-lost.ts';
 
 type Arguments = Readonly<Record<string, string>>;
 
@@ -17,6 +19,18 @@ const timoshenko = (clause: string): Kernel['source'] => [
 ];
 const elasticGroup: Kernel['source'] = [
   { document: 'Shigley, Mechanical Engineering Design', clause: 'joints with eccentric loading', memory: true },
+];
+
+const weldedSides: Arguments = { a: 'm', b: 'm', lx: 'm', ly: 'm', nx: '1', ny: '1', rx: 'm', ry: 'm' };
+const sidesOf = ([a, b, lx, ly, nx, ny, rx, ry]: readonly number[]): WeldedSides => ({
+  ...{ a: a!, b: b!, lx: lx!, ly: ly!, nx: nx!, ny: ny!, rx: rx!, ry: ry! },
+});
+const elasticWelds = (clause: string): Kernel['source'] => [
+  { document: 'Shigley, Mechanical Engineering Design', clause, memory: true },
+];
+const centreOfWelds: Kernel['source'] = [
+  { document: 'AISC 360', edition: '2016', clause: 'J2.4, deformations of fillet welds', memory: true },
+  { document: 'AISC Manual', clause: 'Part 8, tables of C (read for two parallel runs)' },
 ];
 
 function kernel(
@@ -103,5 +117,38 @@ export const fixingKernels: Readonly<Record<string, Kernel>> = {
     [{ document: 'Shigley, Mechanical Engineering Design', clause: 'joints: member stiffness', memory: true }],
     'no free edge within the frustum; the wall as if it were backed',
     (...[t, E, tw, Ew, D, d]) => clampedStiffness([{ l: t!, E: E! }, { l: tw!, E: Ew! }], { D: D!, d: d! }), // prettier-ignore
+  ),
+  'welds.sideLost.inPlane': kernel(
+    'Weld with one side lost: largest force per length of a weight that hangs in the plane at the middle',
+    { ...weldedSides, W: 'N' },
+    'N/m',
+    elasticWelds('welded joints in torsion'),
+    'exact for a rigid panel on an equal weld',
+    (...args) => sideLostInPlane(sidesOf(args), args[8]!),
+  ),
+  'welds.sideLost.across': kernel(
+    'Weld with one side lost: largest force per length of a weight square to the plane at the middle',
+    { ...weldedSides, W: 'N' },
+    'N/m',
+    elasticWelds('welded joints in bending'),
+    'exact for a rigid panel on an equal weld',
+    (...args) => sideLostAcross(sidesOf(args), args[8]!),
+  ),
+  'welds.sideLost.length': kernel(
+    'Weld with one side lost: length that the rest is worth under a weight in the plane at the middle, by the instantaneous centre',
+    { ...weldedSides, rise: '1' },
+    'm',
+    centreOfWelds,
+    '0.2 % against the tables of C',
+    (...args) => sideLostLength(sidesOf(args), args[8]!),
+  ),
+  'welds.foot.length': kernel(
+    'Straight weld under a pull off it and along it at a height above it: length that it is worth, by the instantaneous centre',
+    { l: 'm', h: 'm', Fz: 'N', Fl: 'N', rise: '1' },
+    'm',
+    centreOfWelds,
+    '0.2 % against the tables of C; taken for a load square to the face as the tables do',
+    (...[l, h, Fz, Fl, rise]) =>
+      weldGroupLength([[[-l! / 2, 0], [l! / 2, 0]]], { direction: [Fl!, Fz!], at: [0, h!] }, rise!), // prettier-ignore
   ),
 };

@@ -130,6 +130,16 @@ export const notWhere: Readonly<Record<string, readonly string[]>> = {
     "the panel is bolted",
     "the weld closes on itself: it has no end at a corner"
   ],
+  "weld-group-in-plane": [
+    "the panel is bolted"
+  ],
+  "weld-group-ultimate": [
+    "the panel is bolted"
+  ],
+  "weld-group-across": [
+    "the panel is bolted",
+    "the panel is welded on two sides: one by itself holds nothing square to it, so prop the panel"
+  ],
   "weld-plug": [
     "the panel has no plug welds",
     "the panel is bolted"

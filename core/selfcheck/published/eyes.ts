@@ -5,6 +5,7 @@ import { eyeNetTension } from '../../checks/eye-net-tension.ts';
 import { eyeTearOut } from '../../checks/eye-tear-out.ts';
 import { eyeTubeWall } from '../../checks/eye-tube-wall.ts';
 import { eyeWeld } from '../../checks/eye-weld.ts';
+import { eyeWeldUltimate } from '../../checks/eye-weld-ultimate.ts';
 import { printed } from './printed.ts';
 import type { PublishedValue } from './published-value.ts';
 
@@ -29,4 +30,5 @@ export const eyeValues: readonly PublishedValue[] = [
   { check: eyeWeld, about: 'the same, against 430/(0.85 · 1.25) MPa', origin: 'by hand', source: `${en}4.5.3.2`, given: weld, symbol: 'u', ...printed('0.42293') },
   { check: eyeCheekWeld, about: '300 kN, eye of 20 mm with cheeks of 10 mm: 75 kN on half a ring of 100 mm', origin: 'by hand', source: 'statics, shared by thickness', given: { F: 300e3, t_e: 0.02, t_c: 0.01, D_c: 0.1 }, symbol: 'f_c', ...printed('477.46', 'N/mm') },
   { check: eyeTubeWall, about: 'plate 100×10 along a tube 150×150×8 in S355, without the factor 1/(1 − t/b)', origin: 'by hand', source: `${en}Table 7.13`, memory: true, given: { M_0: 0, W_0: 1, f_y0: 355e6, b_0: 0.15, t_0: 0.008, l_e: 0.1, t_e: 0.01, gamma_M5: 1 }, symbol: 'N_Rd', ...printed('118.09', 'kN') },
+  { check: eyeWeldUltimate, about: 'pull along a foot of 200 mm at its length above it, rise for direction counted: 0.957 of 2.784 (k = 0, a = 1; φ = 0.75)', origin: 'printed', source: 'AISC Manual (metric, LRFD), Table 8-38', given: { ...weld, F_z: 0, h_e: 0.2, k_theta: 0.5 }, symbol: 'l_C', ...printed('68.8', 'mm') },
 ]; // prettier-ignore

@@ -1,6 +1,9 @@
 import { weldDirectional } from '../../checks/weld-directional.ts';
 import { weldEdge } from '../../checks/weld-edge.ts';
 import { weldEndReturn } from '../../checks/weld-end-return.ts';
+import { weldGroupAcross } from '../../checks/weld-group-across.ts';
+import { weldGroupInPlane } from '../../checks/weld-group-in-plane.ts';
+import { weldGroupUltimate } from '../../checks/weld-group-ultimate.ts';
 import { weldIntermittent } from '../../checks/weld-intermittent.ts';
 import { weldLength } from '../../checks/weld-length.ts';
 import { weldPlug } from '../../checks/weld-plug.ts';
@@ -15,6 +18,11 @@ const en = 'EN 1993-1-8:2005, ';
 const us = { safety: 'allowable stress' } as const;
 /** 150 kN on two runs of 200 mm, a = 4 mm, S275. */
 const pull = { a_w: 0.004, f_z: 375e3, f_h: 0, m_r: 0, f_u: 430e6, beta_w: 0.85, gamma_M2: 1.25 };
+
+/** 10 kN at 500 mm beside one run of 1 m: what is left of two. */
+const line = { a_p: 1, b_p: 1, l_x: 1, l_y: 0, n_x: 1, n_y: 0, r_x: 1, r_y: 0 };
+/** Square of 1 m, continuous: with one side lost 3 m, its centroid 1/6 m off the middle, I = 1/3 m³ about the line through it. */
+const square = { ...line, l_y: 1, n_y: 1, r_y: 1 };
 
 export const weldValues: readonly PublishedValue[] = [
   { check: weldDirectional, about: '150 kN on two runs of 4 × 200 mm, S275: equivalent stress', origin: 'by hand', source: `${en}4.5.3.2`, given: pull, symbol: 'sigma_v', ...printed('132.58', 'MPa') },
@@ -31,4 +39,7 @@ export const weldValues: readonly PublishedValue[] = [
   { check: weldPlug, ...us, about: 'plug of 18 mm, electrode of 482 MPa', origin: 'by hand', source: 'AISC 360, Table J2.5', memory: true, given: { d_p: 0.018, F_EXX: 482e6, Omega_J: 2 }, symbol: 'F_w_Rd', ...printed('36.80', 'kN') },
   { check: weldPlugSize, about: 'in 8 mm: 8 mm more than the thickness', origin: 'by hand', source: `${en}4.3.5(3)`, memory: true, given: { t_0: 0.008, c_8: 0.008 }, symbol: 'd_min', ...printed('16.0', 'mm') },
   { check: weldPlugPitch, about: 'plugs of 18 mm: four diameters', origin: 'by hand', source: 'AISC 360, J2.3b', memory: true, given: { d_p: 0.018 }, symbol: 'p_min', ...printed('72.0', 'mm') },
+  { check: weldGroupInPlane, about: '10 kN at 500 mm beside a run of 1 m: 10 N/mm and 3 times that for its moment', origin: 'by hand', source: 'Shigley, Mechanical Engineering Design, welded joints in torsion', memory: true, given: { ...line, W: 1e4 }, symbol: 'f_v', ...printed('31.62', 'N/mm') },
+  { check: weldGroupUltimate, about: 'the same, force along the run, half its length off, rise for direction counted: 1.72 of 2.784 (k = 0, a = 0.5; φ = 0.75)', origin: 'printed', source: 'AISC Manual (metric, LRFD), Table 8-38', given: { ...line, k_theta: 0.5 }, symbol: 'l_C', ...printed('618', 'mm') },
+  { check: weldGroupAcross, about: '10 kN in the middle of a square of 1 m with one side lost: W/L + W e c/I = 3.333 + 10/6 · (2/3) · 3 N/mm', origin: 'by hand', source: 'Shigley, Mechanical Engineering Design, welded joints in bending', memory: true, given: { ...square, W: 1e4 }, symbol: 'f_z', ...printed('6.67', 'N/mm') },
 ]; // prettier-ignore
