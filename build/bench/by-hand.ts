@@ -156,7 +156,7 @@ export const byHand: Readonly<Record<string, (v: Given) => ByHand>> = {
     const friction = v.mu! / v.gamma_M3!;
     const capacity = v.k_s! * friction * (0.7 * f_ub * A_s - 0.8 * F_t);
     const clamp = 0.56 * f_ub * A_s - 1.5 * F_t;
-    const low = clamp > 0 ? 0.85 * friction * clamp : capacity;
+    const low = clamp > 0 ? 0.63 * friction * clamp : capacity;
     return judged(inPlane(v), capacity, { low, high: friction * (0.8 * f_ub * A_s - 0.5 * F_t) });
   },
   'bolt-bearing-panel': (v) => {
