@@ -8,6 +8,7 @@ import { laidRaw, optionsOf, valueAt } from '../document/edit.ts';
 import { readDocument, readDocumentText, type RawDocument } from '../document/read-document.ts';
 import type { PlateDocument } from '../document/schema.ts';
 import { userRows } from '../document/user-rows.ts';
+import { toWire } from '../host/wire.ts';
 import { againstSection } from '../note/against-section.ts';
 import { boltedAgainstWelded } from '../options/bolted-against-welded.ts';
 import { eventOfStep } from '../issue/issue-step.ts';
@@ -242,7 +243,7 @@ export function createEngine({ tell, later }: EngineWorld): Calls {
         appraisals: all,
         options: all.map((one) => compared(one, reference)),
       };
-      return checkNote(raw, sound(of), comparison, utf8ToBytes(writtenAs(raw)), registerIn(register));
+      return { wire: toWire(checkNote(raw, sound(of), comparison, utf8ToBytes(writtenAs(raw)), registerIn(register))) };
     },
     readQuantity: ({ kind, typed }) => {
       const { si } = readQuantity(typed, kind);

@@ -3,7 +3,7 @@ import type { IssueView } from '../note/issue-view.ts';
 import type { Edit } from '../document/edit.ts';
 import type { RawDocument } from '../document/read-document.ts';
 import type { PlateDocument } from '../document/schema.ts';
-import type { Figure, Note, Section } from '../note/note.ts';
+import type { Figure, Section } from '../note/note.ts';
 import type { NewPlate } from './new-plate.ts';
 import type { SolvedForces } from '../loads/solved-forces.ts';
 import type { Chapter } from '../handbook/handbook.ts';
@@ -68,11 +68,11 @@ export interface EngineCalls {
     readonly takes: { readonly option: string | null };
     readonly gives: { readonly [name: string]: string };
   };
-  /** The check note of an option. */
+  /** The check note of an option, as the host takes it: a tree of some megabytes, written as a message where it is made. */
   readonly note: {
     /** `register`: text of the register of its notes, null where there is none yet. */
     readonly takes: { readonly option: string | null; readonly register: string | null };
-    readonly gives: Note;
+    readonly gives: { readonly wire: Uint8Array };
   };
   /** Where the note of an option stands. */
   readonly issue: {

@@ -15,13 +15,18 @@ export function serveEngine({ post, later }: EnginePort): (message: ToEngine) =>
   return ({ id, call, takes }) => {
     try {
       if (!Object.hasOwn(engine, call)) throw new Error(`The engine has no call “${String(call)}”`);
-      post({ id, gives: (engine[call] as (takes: unknown) => unknown)(takes) }, []);
+      const gives = (engine[call] as (takes: unknown) => unknown)(takes);
+      post({ id, gives }, wireOf(gives));
     } catch (error) {
       if (error instanceof Refusal) post({ id, refusals: error.all }, []);
       else post({ id, broken: error instanceof Error ? (error.stack ?? error.message) : String(error) }, []);
     }
   };
 }
+
+/** The bytes of a message that was made to go on: they change hands. */
+const wireOf = (gives: unknown): readonly ArrayBuffer[] =>
+  gives instanceof Object && 'wire' in gives ? [(gives.wire as Uint8Array<ArrayBuffer>).buffer] : [];
 
 /** Buffers that change hands: a scene is made anew for each telling. */
 const handedOver = (news: EngineNews): readonly ArrayBuffer[] => (news.kind === 'scene' ? buffersOf(news.scene) : []);

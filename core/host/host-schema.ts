@@ -167,10 +167,10 @@ export const hostSchema = {
   showInFolder: { takes: z.strictObject({ name: shortText }), gives: z.null() },
 
   /**
-   * Starts setting a note (a tree of core/note) as PDF; progress and end come as events. The page names the job, so that
+   * Starts setting a note (a tree of core/note, as `toWire` writes it) as PDF; progress and end come as events. The page names the job, so that
    * it knows it even when it is loaded anew before the answer comes.
    */
-  startNote: { takes: z.strictObject({ job: key, note: z.unknown() }), gives: z.null() },
+  startNote: { takes: z.strictObject({ job: key, note: bytes }), gives: z.null() },
   cancelJob: { takes: z.strictObject({ job: key }), gives: z.null() },
   /** State of a job, so that a page that was loaded anew finds it again. */
   jobState: {

@@ -21,7 +21,7 @@ export interface HostParts {
   readonly events: Events;
   /** Null where there are none: the local server. */
   readonly dialogs: Dialogs | null;
-  readonly noteWork: (note: unknown) => StartWork;
+  readonly noteWork: (note: Uint8Array) => StartWork;
   /** Hears what the window shows. */
   readonly shows?: (state: Takes<'showState'>) => void;
   /** The time as ISO 8601. */

@@ -2,9 +2,9 @@ import { Worker } from 'node:worker_threads';
 import type { StartWork, Work } from './jobs.ts';
 import type { FromNoteWorker } from './note-worker.ts';
 
-/** Sets a note as PDF in a thread of its own. `worker`: the thread's program; beside the bundle by default. */
+/** Sets a note, written by `toWire`, as PDF in a thread of its own. `worker`: the thread's program; beside the bundle by default. */
 export const noteWork =
-  (note: unknown, worker: URL = new URL('./note-worker.mjs', import.meta.url)): StartWork =>
+  (note: Uint8Array, worker: URL = new URL('./note-worker.mjs', import.meta.url)): StartWork =>
   (tell): Work => {
     const thread = new Worker(worker, { workerData: note });
     const result = new Promise<Uint8Array>((resolve, reject) => {

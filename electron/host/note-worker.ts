@@ -1,4 +1,5 @@
 import { parentPort, workerData } from 'node:worker_threads';
+import { fromWire } from '../../core/host/wire.ts';
 import type { Note, Section } from '../../core/note/note.ts';
 import { refusal } from '../../core/refusal.ts';
 import { writeNote } from './note/write-note.ts';
@@ -12,7 +13,7 @@ export type FromNoteWorker =
 const post = (message: FromNoteWorker): void => parentPort!.postMessage(message);
 
 try {
-  const note = workerData as Note;
+  const note = fromWire(workerData as Uint8Array) as Note;
   if (!Array.isArray(note?.sections) || !Array.isArray(note.attachments))
     throw refusal({ what: 'What came is no note', mend: 'Load the window anew, then make the note again.' });
   post({ done: 0, of: 1, doing: 'Reading the fonts' });

@@ -67,6 +67,8 @@ export function Plate(props: PlateSceneProps & { readonly palette: Palette }) {
     [scene, reading, apart, cut],
   );
   const selected = useEdgesOf(scene, selection, apart, cut);
+  // What panels and washers cover.
+  const isOpen = apart > 0 || cut !== null;
   const isMoved = bent !== null && bent.scale !== null;
   const hovered = useEdgesOf(scene, hover === selection ? null : hover, apart, cut);
   return (
@@ -76,14 +78,14 @@ export function Plate(props: PlateSceneProps & { readonly palette: Palette }) {
         scene.meshes.map((mesh) => (
           <Solid key={mesh.material} mesh={mesh} materials={materials} isBare={isLaidOn(mesh.material, bent)} />
         ))}
-      {!isMoved && scene.bolts.map((set, i) => <Bolts key={i} set={set} materials={materials} />)}
+      {!isMoved && scene.bolts.map((set, i) => <Bolts key={i} set={set} materials={materials} isOpen={isOpen} />)}
       {bent && (isMoved || bent.field) && (
         <BentSurface bent={bent} scene={scene} uniforms={uniforms} palette={palette} />
       )}
       {bent?.marks && (
         <ForceMarks marks={bent.marks} box={scene.box} scale={bent.scale ?? 0} apart={apart} colour={palette.accent} />
       )}
-      {!isMoved && <Holes holes={scene.holes} cut={cut} colour={palette.ink} />}
+      {!isMoved && isOpen && <Holes holes={scene.holes} cut={cut} colour={palette.ink} />}
       <Ropes ropes={suspension} colour={palette.ink} />
       <Struts struts={struts} colour={palette.attachment} />
       {slings && <Ropes ropes={lifting} colour={palette.quiet} dashed />}

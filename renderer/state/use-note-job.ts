@@ -73,7 +73,7 @@ async function start({ host, engine }: Session): Promise<void> {
   useJob.setState({ ...none, document: of, bytes, state: 'running', hash: document?.hash ?? '' });
   try {
     const register = of === null ? null : valueOf(await host.readRegister({ id: of })).text;
-    const note = await engine.ask('note', { option: document?.option ?? null, register });
+    const { wire: note } = await engine.ask('note', { option: document?.option ?? null, register });
     if (mine !== wanted) return;
     const job = crypto.randomUUID();
     const { hash } = useJob.getState();

@@ -19,6 +19,8 @@ import {
 } from '../../core/engine/history.ts';
 import type { EngineNews } from '../../core/engine/messages.ts';
 import type { JournalEntry } from '../../core/host/host-schema.ts';
+import { fromWire } from '../../core/host/wire.ts';
+import type { Note } from '../../core/note/note.ts';
 
 const text = (name: string) => readFileSync(new URL(`../../samples/${name}.stillplate.json`, import.meta.url), 'utf8');
 const small = readDocumentText(text('small'));
@@ -95,7 +97,8 @@ describe('the engine', () => {
     expect(said).toBe('0.009525 m');
     expect(engine.readQuantity({ kind: 'stress', typed: '355 MPa' }).text).toBe('355 MPa');
     expect(() => engine.readQuantity({ kind: 'length', typed: '10 kg' })).toThrow(/mass/);
-    expect(engine.note({ option: null, register: null }).stamp).toBe('NOT ISSUED');
+    const note = fromWire(engine.note({ option: null, register: null }).wire) as Note;
+    expect(note.stamp).toBe('NOT ISSUED');
   });
   it('makes a new plate of six answers with exactly the outline asked for', () => {
     const { engine } = started();

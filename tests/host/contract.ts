@@ -7,6 +7,7 @@ import { valueOf, type Answer } from '../../core/host/answer.ts';
 import { hostCalls } from '../../core/host/host-over.ts';
 import { hostSchema, hostEventSchema, type HostEvent, type JournalEntry } from '../../core/host/host-schema.ts';
 import type { Gives, Host, HostCall, Takes } from '../../core/host/host.ts';
+import { toWire } from '../../core/host/wire.ts';
 import { emptyRegister, withEvent, type IssueEvent } from '../../core/issue/register.ts';
 import type { Note, Section } from '../../core/note/note.ts';
 import { writeNote } from '../../electron/host/note/write-note.ts';
@@ -170,7 +171,7 @@ export function contract(carrier: Gives<'about'>['carrier'], open: () => Promise
     describe('jobs', () => {
       const start = async (note: unknown) => {
         const job = randomUUID();
-        await ask('startNote', { job, note });
+        await ask('startNote', { job, note: toWire(note) });
         return job;
       };
       const ended = (job: string) => until((event) => event.kind === 'job-ended' && event.job === job);
@@ -218,7 +219,7 @@ export function contract(carrier: Gives<'about'>['carrier'], open: () => Promise
         expect(await ended(job)).toMatchObject({ outcome: 'failed' });
         expect((await ask('jobState', { job })).why).toContain('no note');
         expect(await refusalOf('jobState', { job: 'none' })).toContain('not known any more');
-        expect(await refusalOf('startNote', { job, note: sampleNote })).toContain('started before');
+        expect(await refusalOf('startNote', { job, note: toWire(sampleNote) })).toContain('started before');
       });
     });
 

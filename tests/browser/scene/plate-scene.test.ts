@@ -47,6 +47,10 @@ const click = async (point: readonly number[]): Promise<void> => {
   await drawn(page);
 };
 
+/** Bolts in what three draws under that name. */
+const boltsDrawn = (name: string): Promise<number> =>
+  run(`p.root.scene.children.filter((o) => o.name === '${name}' && o.visible).reduce((n, o) => n + o.count, 0)`);
+
 // The middle sample: main tubes 1.42 m apart, 150 mm square; cross tubes 0.83 m apart, 100 mm wide; panels below, 6 mm.
 const middleOf = { A1: [0.415, 0.71, -0.15], A2: [1.245, 0.71, -0.15], B6: [4.565, 2.13, -0.15] } as const;
 
@@ -64,16 +68,23 @@ describe('the middle sample', () => {
   });
 
   it('has every part in three’s graph: triangles of all solids, bolts as instances', async () => {
+    await act('p.set({ apart: 0.2 })');
     const { triangles } = await run<{ triangles: number }>('p.draw()');
     const expected = await run<number>(
       'p.scene.meshes.reduce((n, m) => n + m.indices.length / 3, 0) + p.scene.bolts.reduce((n, b) => n + b.parts.length * b.indices.length / 3, 0) + p.scene.holes.length / 5 * 12 + p.scene.ropes.filter(({ width }) => width > 0).length * 64',
     );
     expect(triangles).toBe(expected);
-    const instances = await run<number>(
-      "p.root.scene.children.filter((o) => o.name === 'bolts').reduce((n, o) => n + o.count, 0)",
-    );
-    expect(instances).toBe(await run<number>("p.scene.parts.filter((part) => part.kind === 'bolt').length"));
-    expect(instances).toBe(648);
+    expect(await boltsDrawn('bolts')).toBe(await run<number>("p.scene.parts.filter((part) => part.kind === 'bolt').length"));
+    expect(await boltsDrawn('bolts')).toBe(648);
+    expect(await boltsDrawn('plain bolts')).toBe(0);
+  });
+
+  it('draws a bolt of a few pixels as a hexagon, a large one whole', async () => {
+    await act("p.showNamed('plan')");
+    expect([await boltsDrawn('bolts'), await boltsDrawn('plain bolts')]).toEqual([0, 648]);
+    const [x = 0, y = 0, z = 0] = await run<number[]>('Array.from(p.scene.bolts[0].placements.subarray(0, 3))');
+    await act(`p.store.show({ ...p.store.view(), target: [${x}, ${y}, ${z}], scale: 800 })`);
+    expect([await boltsDrawn('bolts'), await boltsDrawn('plain bolts')]).toEqual([648, 0]);
   });
 
   it('lays a field on the panels in the colours of its legend, hot places grey, and moves them by the scale', async () => {
