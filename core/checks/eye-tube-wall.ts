@@ -1,5 +1,5 @@
 import { missing, type Check, type Step } from './check.ts';
-import { eyeCautions, eyeForceInputs, eyeInputs, eyePlaces, eyePulled, onTube } from './eye-inputs.ts';
+import { eyeAt, eyeCautions, eyeForceInputs, eyeInputs, eyePlaces, eyePulled, onTube } from './eye-inputs.ts';
 import { basisFactor, constant } from './inputs.ts';
 import { sectionAtEnd, tubeForces, yieldOfTube } from './tube-inputs.ts';
 import { solvedLegs } from './solved-inputs.ts';
@@ -29,7 +29,10 @@ export const eyeTubeWall: Check = {
     },
   ],
   places: eyePlaces,
-  applies: eyePulled,
+  applies: (model, id, situation) =>
+    eyeAt(model, id).eye.footPlate
+      ? 'the eye stands on a bolted foot plate: the wall is judged under its bolts'
+      : eyePulled(model, id, situation),
   inputs: {
     ...{ F_z, F_l, F_q, t_e, h_e, l_e },
     b_0: {

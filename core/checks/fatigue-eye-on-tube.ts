@@ -1,5 +1,5 @@
 import type { Model } from '../model.ts';
-import type { Check, Input, Missing, Reading } from './check.ts';
+import { missing, type Check, type Input, type Missing, type Reading } from './check.ts';
 import { eyeAt, eyePlaces, onTube } from './eye-inputs.ts';
 import {
   damageBounds,
@@ -20,6 +20,10 @@ function classAt(model: Model, id: string): DetailClass | Missing {
   const other = steelOfEye(model, id);
   if (other) return other;
   const { eye, tube } = eyeAt(model, id);
+  if (eye.footPlate)
+    return missing(
+      'a class for a wall and bolts that a bolted foot pulls at every wave: prying and the bending of the wall follow none. Weld the eye, or have the foot tested',
+    );
   const L = eye.width.si;
   return { category: L <= 0.05 ? 80 : L <= 0.08 ? 71 : L <= 0.1 ? 63 : 56, thickness: tube!.section.nominalWall };
 }

@@ -6339,6 +6339,406 @@ export function eyeCheekWeldBySolution_allowableStress(v: Readonly<Record<"F" | 
   return [_F_c, _l_c, _f_c, _f_Rd, _f_low, _f_high];
 }
 
+export function eyeFootPlate_partialFactors(v: Readonly<Record<"F_z" | "F_l" | "F_q" | "t_e" | "h_e" | "a_w" | "t_f" | "f_yf" | "w_f" | "e" | "e_1" | "p_f" | "n_p" | "A_s" | "f_ub" | "gamma_M0" | "gamma_M2" | "gamma_R", number>>): number[] {
+  const _F_z = v.F_z;
+  const _F_l = v.F_l;
+  const _F_q = v.F_q;
+  const _t_e = v.t_e;
+  const _h_e = v.h_e;
+  const _a_w = v.a_w;
+  const _t_f = v.t_f;
+  const _f_yf = v.f_yf;
+  const _w_f = v.w_f;
+  const _e = v.e;
+  const _e_1 = v.e_1;
+  const _p_f = v.p_f;
+  const _n_p = v.n_p;
+  const _A_s = v.A_s;
+  const _f_ub = v.f_ub;
+  const _gamma_M0 = v.gamma_M0;
+  const _gamma_M2 = v.gamma_M2;
+  const _gamma_R = v.gamma_R;
+  const _N = finite(_F_z + 6 * _F_l * _h_e / finite(_p_f * (_n_p + 1), "p_f * (n_p + 1)") + 2 * _F_q * _h_e / _w_f, "N");
+  const _m = finite(_w_f / 2 - _t_e / 2 - 0.8 * Math.sqrt(2) * _a_w, "m");
+  const _n = finite(Math.min(_e, finite(1.25 * _m, "1.25 * m")), "n");
+  const _l_cp_1 = finite(2 * Math.min(finite(2 * Math.PI * _m, "2 * pi * m"), finite(Math.PI * _m + 2 * _e_1, "pi * m + 2 * e_1")) + (_n_p - 2) * 2 * Math.PI * _m, "l_cp_1");
+  const _l_cp_g = finite(2 * Math.min(finite(Math.PI * _m + _p_f, "pi * m + p_f"), finite(2 * _e_1 + _p_f, "2 * e_1 + p_f")) + (_n_p - 2) * 2 * _p_f, "l_cp_g");
+  const _l_nc_1 = finite(2 * Math.min(finite(4 * _m + 1.25 * _e, "4 * m + 1.25 * e"), finite(2 * _m + 0.625 * _e + _e_1, "2 * m + 0.625 * e + e_1")) + (_n_p - 2) * (4 * _m + 1.25 * _e), "l_nc_1");
+  const _l_nc_g = finite(2 * Math.min(finite(2 * _m + 0.625 * _e + 0.5 * _p_f, "2 * m + 0.625 * e + 0.5 * p_f"), finite(_e_1 + 0.5 * _p_f, "e_1 + 0.5 * p_f")) + (_n_p - 2) * _p_f, "l_nc_g");
+  const _l_2 = finite(Math.min(_l_nc_1, _l_nc_g), "l_2");
+  const _l_1 = finite(Math.min(_l_cp_1, _l_cp_g, _l_2), "l_1");
+  const _F_t_Rd = finite(0.9 * _f_ub * _A_s / _gamma_M2, "F_t_Rd");
+  const _M_1 = finite(_l_1 * Math.pow(_t_f, 2) * _f_yf / finite(4 * _gamma_M0, "4 * gamma_M0"), "M_1");
+  const _M_2 = finite(_l_2 * Math.pow(_t_f, 2) * _f_yf / finite(4 * _gamma_M0, "4 * gamma_M0"), "M_2");
+  const _F_1 = finite(4 * _M_1 / _m, "F_1");
+  const _F_3 = finite(2 * _n_p * _F_t_Rd, "F_3");
+  const _F_2 = finite((2 * _M_2 + _n * _F_3) / finite(_m + _n, "m + n"), "F_2");
+  const _F_T_Rd = finite(Math.min(_F_1, _F_2, _F_3), "F_T_Rd");
+  const _l_f = finite(2 * _e_1 + (_n_p - 1) * _p_f, "l_f");
+  const _F_strip = finite(_l_f * Math.pow(_t_f, 2) * _f_yf / finite(_gamma_R * _m, "gamma_R * m"), "F_strip");
+  const _F_high = finite(Math.min(_F_strip, _F_3), "F_high");
+  const _F_low = finite(Math.min(finite(_l_2 / _l_f, "l_2 / l_f"), finite(_l_1 / _l_f, "l_1 / l_f")) * Math.min(finite(_F_strip / 2, "F_strip / 2"), finite(_F_3 / 2, "F_3 / 2")), "F_low");
+  const _range0 = finite(_m > finite(0 * _w_f, "0 * w_f") ? 1 : 0, "range0");
+  return [_N, _m, _n, _l_cp_1, _l_cp_g, _l_nc_1, _l_nc_g, _l_2, _l_1, _F_t_Rd, _M_1, _M_2, _F_1, _F_3, _F_2, _F_T_Rd, _l_f, _F_strip, _F_high, _F_low, _range0];
+}
+
+export function eyeFootPlate_allowableStress(v: Readonly<Record<"F_z" | "F_l" | "F_q" | "t_e" | "h_e" | "a_w" | "t_f" | "f_yf" | "w_f" | "e" | "e_1" | "p_f" | "n_p" | "A_b" | "F_nt" | "Omega_b" | "Omega_J" | "gamma_R", number>>): number[] {
+  const _F_z = v.F_z;
+  const _F_l = v.F_l;
+  const _F_q = v.F_q;
+  const _t_e = v.t_e;
+  const _h_e = v.h_e;
+  const _a_w = v.a_w;
+  const _t_f = v.t_f;
+  const _f_yf = v.f_yf;
+  const _w_f = v.w_f;
+  const _e = v.e;
+  const _e_1 = v.e_1;
+  const _p_f = v.p_f;
+  const _n_p = v.n_p;
+  const _A_b = v.A_b;
+  const _F_nt = v.F_nt;
+  const _Omega_b = v.Omega_b;
+  const _Omega_J = v.Omega_J;
+  const _gamma_R = v.gamma_R;
+  const _N = finite(_F_z + 6 * _F_l * _h_e / finite(_p_f * (_n_p + 1), "p_f * (n_p + 1)") + 2 * _F_q * _h_e / _w_f, "N");
+  const _m = finite(_w_f / 2 - _t_e / 2 - 0.8 * Math.sqrt(2) * _a_w, "m");
+  const _n = finite(Math.min(_e, finite(1.25 * _m, "1.25 * m")), "n");
+  const _l_cp_1 = finite(2 * Math.min(finite(2 * Math.PI * _m, "2 * pi * m"), finite(Math.PI * _m + 2 * _e_1, "pi * m + 2 * e_1")) + (_n_p - 2) * 2 * Math.PI * _m, "l_cp_1");
+  const _l_cp_g = finite(2 * Math.min(finite(Math.PI * _m + _p_f, "pi * m + p_f"), finite(2 * _e_1 + _p_f, "2 * e_1 + p_f")) + (_n_p - 2) * 2 * _p_f, "l_cp_g");
+  const _l_nc_1 = finite(2 * Math.min(finite(4 * _m + 1.25 * _e, "4 * m + 1.25 * e"), finite(2 * _m + 0.625 * _e + _e_1, "2 * m + 0.625 * e + e_1")) + (_n_p - 2) * (4 * _m + 1.25 * _e), "l_nc_1");
+  const _l_nc_g = finite(2 * Math.min(finite(2 * _m + 0.625 * _e + 0.5 * _p_f, "2 * m + 0.625 * e + 0.5 * p_f"), finite(_e_1 + 0.5 * _p_f, "e_1 + 0.5 * p_f")) + (_n_p - 2) * _p_f, "l_nc_g");
+  const _l_2 = finite(Math.min(_l_nc_1, _l_nc_g), "l_2");
+  const _l_1 = finite(Math.min(_l_cp_1, _l_cp_g, _l_2), "l_1");
+  const _F_t_Rd = finite(_F_nt * _A_b / _Omega_J, "F_t_Rd");
+  const _M_1 = finite(_l_1 * Math.pow(_t_f, 2) * _f_yf / finite(4 * _Omega_b, "4 * Omega_b"), "M_1");
+  const _M_2 = finite(_l_2 * Math.pow(_t_f, 2) * _f_yf / finite(4 * _Omega_b, "4 * Omega_b"), "M_2");
+  const _F_1 = finite(4 * _M_1 / _m, "F_1");
+  const _F_3 = finite(2 * _n_p * _F_t_Rd, "F_3");
+  const _F_2 = finite((2 * _M_2 + _n * _F_3) / finite(_m + _n, "m + n"), "F_2");
+  const _F_T_Rd = finite(Math.min(_F_1, _F_2, _F_3), "F_T_Rd");
+  const _l_f = finite(2 * _e_1 + (_n_p - 1) * _p_f, "l_f");
+  const _F_strip = finite(_l_f * Math.pow(_t_f, 2) * _f_yf / finite(_gamma_R * _m, "gamma_R * m"), "F_strip");
+  const _F_high = finite(Math.min(_F_strip, _F_3), "F_high");
+  const _F_low = finite(Math.min(finite(_l_2 / _l_f, "l_2 / l_f"), finite(_l_1 / _l_f, "l_1 / l_f")) * Math.min(finite(_F_strip / 2, "F_strip / 2"), finite(_F_3 / 2, "F_3 / 2")), "F_low");
+  const _range0 = finite(_m > finite(0 * _w_f, "0 * w_f") ? 1 : 0, "range0");
+  return [_N, _m, _n, _l_cp_1, _l_cp_g, _l_nc_1, _l_nc_g, _l_2, _l_1, _F_t_Rd, _M_1, _M_2, _F_1, _F_3, _F_2, _F_T_Rd, _l_f, _F_strip, _F_high, _F_low, _range0];
+}
+
+export function eyeFootPlateBySolution_partialFactors(v: Readonly<Record<"F_z" | "F_l" | "F_q" | "t_e" | "h_e" | "a_w" | "t_f" | "f_yf" | "w_f" | "e" | "e_1" | "p_f" | "n_p" | "A_s" | "f_ub" | "gamma_M0" | "gamma_M2" | "gamma_R", number>>): number[] {
+  const _F_z = v.F_z;
+  const _F_l = v.F_l;
+  const _F_q = v.F_q;
+  const _t_e = v.t_e;
+  const _h_e = v.h_e;
+  const _a_w = v.a_w;
+  const _t_f = v.t_f;
+  const _f_yf = v.f_yf;
+  const _w_f = v.w_f;
+  const _e = v.e;
+  const _e_1 = v.e_1;
+  const _p_f = v.p_f;
+  const _n_p = v.n_p;
+  const _A_s = v.A_s;
+  const _f_ub = v.f_ub;
+  const _gamma_M0 = v.gamma_M0;
+  const _gamma_M2 = v.gamma_M2;
+  const _gamma_R = v.gamma_R;
+  const _N = finite(_F_z + 6 * _F_l * _h_e / finite(_p_f * (_n_p + 1), "p_f * (n_p + 1)") + 2 * _F_q * _h_e / _w_f, "N");
+  const _m = finite(_w_f / 2 - _t_e / 2 - 0.8 * Math.sqrt(2) * _a_w, "m");
+  const _n = finite(Math.min(_e, finite(1.25 * _m, "1.25 * m")), "n");
+  const _l_cp_1 = finite(2 * Math.min(finite(2 * Math.PI * _m, "2 * pi * m"), finite(Math.PI * _m + 2 * _e_1, "pi * m + 2 * e_1")) + (_n_p - 2) * 2 * Math.PI * _m, "l_cp_1");
+  const _l_cp_g = finite(2 * Math.min(finite(Math.PI * _m + _p_f, "pi * m + p_f"), finite(2 * _e_1 + _p_f, "2 * e_1 + p_f")) + (_n_p - 2) * 2 * _p_f, "l_cp_g");
+  const _l_nc_1 = finite(2 * Math.min(finite(4 * _m + 1.25 * _e, "4 * m + 1.25 * e"), finite(2 * _m + 0.625 * _e + _e_1, "2 * m + 0.625 * e + e_1")) + (_n_p - 2) * (4 * _m + 1.25 * _e), "l_nc_1");
+  const _l_nc_g = finite(2 * Math.min(finite(2 * _m + 0.625 * _e + 0.5 * _p_f, "2 * m + 0.625 * e + 0.5 * p_f"), finite(_e_1 + 0.5 * _p_f, "e_1 + 0.5 * p_f")) + (_n_p - 2) * _p_f, "l_nc_g");
+  const _l_2 = finite(Math.min(_l_nc_1, _l_nc_g), "l_2");
+  const _l_1 = finite(Math.min(_l_cp_1, _l_cp_g, _l_2), "l_1");
+  const _F_t_Rd = finite(0.9 * _f_ub * _A_s / _gamma_M2, "F_t_Rd");
+  const _M_1 = finite(_l_1 * Math.pow(_t_f, 2) * _f_yf / finite(4 * _gamma_M0, "4 * gamma_M0"), "M_1");
+  const _M_2 = finite(_l_2 * Math.pow(_t_f, 2) * _f_yf / finite(4 * _gamma_M0, "4 * gamma_M0"), "M_2");
+  const _F_1 = finite(4 * _M_1 / _m, "F_1");
+  const _F_3 = finite(2 * _n_p * _F_t_Rd, "F_3");
+  const _F_2 = finite((2 * _M_2 + _n * _F_3) / finite(_m + _n, "m + n"), "F_2");
+  const _F_T_Rd = finite(Math.min(_F_1, _F_2, _F_3), "F_T_Rd");
+  const _l_f = finite(2 * _e_1 + (_n_p - 1) * _p_f, "l_f");
+  const _F_strip = finite(_l_f * Math.pow(_t_f, 2) * _f_yf / finite(_gamma_R * _m, "gamma_R * m"), "F_strip");
+  const _F_high = finite(Math.min(_F_strip, _F_3), "F_high");
+  const _F_low = finite(Math.min(finite(_l_2 / _l_f, "l_2 / l_f"), finite(_l_1 / _l_f, "l_1 / l_f")) * Math.min(finite(_F_strip / 2, "F_strip / 2"), finite(_F_3 / 2, "F_3 / 2")), "F_low");
+  const _range0 = finite(_m > finite(0 * _w_f, "0 * w_f") ? 1 : 0, "range0");
+  return [_N, _m, _n, _l_cp_1, _l_cp_g, _l_nc_1, _l_nc_g, _l_2, _l_1, _F_t_Rd, _M_1, _M_2, _F_1, _F_3, _F_2, _F_T_Rd, _l_f, _F_strip, _F_high, _F_low, _range0];
+}
+
+export function eyeFootPlateBySolution_allowableStress(v: Readonly<Record<"F_z" | "F_l" | "F_q" | "t_e" | "h_e" | "a_w" | "t_f" | "f_yf" | "w_f" | "e" | "e_1" | "p_f" | "n_p" | "A_b" | "F_nt" | "Omega_b" | "Omega_J" | "gamma_R", number>>): number[] {
+  const _F_z = v.F_z;
+  const _F_l = v.F_l;
+  const _F_q = v.F_q;
+  const _t_e = v.t_e;
+  const _h_e = v.h_e;
+  const _a_w = v.a_w;
+  const _t_f = v.t_f;
+  const _f_yf = v.f_yf;
+  const _w_f = v.w_f;
+  const _e = v.e;
+  const _e_1 = v.e_1;
+  const _p_f = v.p_f;
+  const _n_p = v.n_p;
+  const _A_b = v.A_b;
+  const _F_nt = v.F_nt;
+  const _Omega_b = v.Omega_b;
+  const _Omega_J = v.Omega_J;
+  const _gamma_R = v.gamma_R;
+  const _N = finite(_F_z + 6 * _F_l * _h_e / finite(_p_f * (_n_p + 1), "p_f * (n_p + 1)") + 2 * _F_q * _h_e / _w_f, "N");
+  const _m = finite(_w_f / 2 - _t_e / 2 - 0.8 * Math.sqrt(2) * _a_w, "m");
+  const _n = finite(Math.min(_e, finite(1.25 * _m, "1.25 * m")), "n");
+  const _l_cp_1 = finite(2 * Math.min(finite(2 * Math.PI * _m, "2 * pi * m"), finite(Math.PI * _m + 2 * _e_1, "pi * m + 2 * e_1")) + (_n_p - 2) * 2 * Math.PI * _m, "l_cp_1");
+  const _l_cp_g = finite(2 * Math.min(finite(Math.PI * _m + _p_f, "pi * m + p_f"), finite(2 * _e_1 + _p_f, "2 * e_1 + p_f")) + (_n_p - 2) * 2 * _p_f, "l_cp_g");
+  const _l_nc_1 = finite(2 * Math.min(finite(4 * _m + 1.25 * _e, "4 * m + 1.25 * e"), finite(2 * _m + 0.625 * _e + _e_1, "2 * m + 0.625 * e + e_1")) + (_n_p - 2) * (4 * _m + 1.25 * _e), "l_nc_1");
+  const _l_nc_g = finite(2 * Math.min(finite(2 * _m + 0.625 * _e + 0.5 * _p_f, "2 * m + 0.625 * e + 0.5 * p_f"), finite(_e_1 + 0.5 * _p_f, "e_1 + 0.5 * p_f")) + (_n_p - 2) * _p_f, "l_nc_g");
+  const _l_2 = finite(Math.min(_l_nc_1, _l_nc_g), "l_2");
+  const _l_1 = finite(Math.min(_l_cp_1, _l_cp_g, _l_2), "l_1");
+  const _F_t_Rd = finite(_F_nt * _A_b / _Omega_J, "F_t_Rd");
+  const _M_1 = finite(_l_1 * Math.pow(_t_f, 2) * _f_yf / finite(4 * _Omega_b, "4 * Omega_b"), "M_1");
+  const _M_2 = finite(_l_2 * Math.pow(_t_f, 2) * _f_yf / finite(4 * _Omega_b, "4 * Omega_b"), "M_2");
+  const _F_1 = finite(4 * _M_1 / _m, "F_1");
+  const _F_3 = finite(2 * _n_p * _F_t_Rd, "F_3");
+  const _F_2 = finite((2 * _M_2 + _n * _F_3) / finite(_m + _n, "m + n"), "F_2");
+  const _F_T_Rd = finite(Math.min(_F_1, _F_2, _F_3), "F_T_Rd");
+  const _l_f = finite(2 * _e_1 + (_n_p - 1) * _p_f, "l_f");
+  const _F_strip = finite(_l_f * Math.pow(_t_f, 2) * _f_yf / finite(_gamma_R * _m, "gamma_R * m"), "F_strip");
+  const _F_high = finite(Math.min(_F_strip, _F_3), "F_high");
+  const _F_low = finite(Math.min(finite(_l_2 / _l_f, "l_2 / l_f"), finite(_l_1 / _l_f, "l_1 / l_f")) * Math.min(finite(_F_strip / 2, "F_strip / 2"), finite(_F_3 / 2, "F_3 / 2")), "F_low");
+  const _range0 = finite(_m > finite(0 * _w_f, "0 * w_f") ? 1 : 0, "range0");
+  return [_N, _m, _n, _l_cp_1, _l_cp_g, _l_nc_1, _l_nc_g, _l_2, _l_1, _F_t_Rd, _M_1, _M_2, _F_1, _F_3, _F_2, _F_T_Rd, _l_f, _F_strip, _F_high, _F_low, _range0];
+}
+
+export function eyeFootBolts_partialFactors(v: Readonly<Record<"F_z" | "F_l" | "F_q" | "t_e" | "h_e" | "a_w" | "w_f" | "e" | "p_f" | "n_p" | "A_s" | "f_ub" | "alpha_v" | "gamma_M2", number>>): number[] {
+  const _F_z = v.F_z;
+  const _F_l = v.F_l;
+  const _F_q = v.F_q;
+  const _t_e = v.t_e;
+  const _h_e = v.h_e;
+  const _a_w = v.a_w;
+  const _w_f = v.w_f;
+  const _e = v.e;
+  const _p_f = v.p_f;
+  const _n_p = v.n_p;
+  const _A_s = v.A_s;
+  const _f_ub = v.f_ub;
+  const _alpha_v = v.alpha_v;
+  const _gamma_M2 = v.gamma_M2;
+  const _N = finite(_F_z + 6 * _F_l * _h_e / finite(_p_f * (_n_p + 1), "p_f * (n_p + 1)") + 2 * _F_q * _h_e / _w_f, "N");
+  const _m = finite(_w_f / 2 - _t_e / 2 - 0.8 * Math.sqrt(2) * _a_w, "m");
+  const _n = finite(Math.min(_e, finite(1.25 * _m, "1.25 * m")), "n");
+  const _B = finite(_N / finite(2 * _n_p, "2 * n_p") * (1 + _m / finite(2 * _n, "2 * n")), "B");
+  const _F_v = finite(Math.sqrt(Math.pow(_F_l, 2) + Math.pow(_F_q, 2)) / finite(2 * _n_p, "2 * n_p"), "F_v");
+  const _F_t_Rd = finite(0.9 * _f_ub * _A_s / _gamma_M2, "F_t_Rd");
+  const _F_v_Rd = finite(_alpha_v * _f_ub * _A_s / _gamma_M2, "F_v_Rd");
+  const _u = finite(Math.max(finite(_B / _F_t_Rd, "B / F_t_Rd"), finite(_F_v / _F_v_Rd + _B / finite(1.4 * _F_t_Rd, "1.4 * F_t_Rd"), "F_v / F_v_Rd + B / (1.4 * F_t_Rd)")), "u");
+  const _u_Rd = finite(1, "u_Rd");
+  const _u_low = finite(Math.sqrt(Math.pow(finite(_N / finite(2 * _n_p * _F_t_Rd, "2 * n_p * F_t_Rd"), "N / (2 * n_p * F_t_Rd)"), 2) + Math.pow(finite(_F_v / _F_v_Rd, "F_v / F_v_Rd"), 2)) / finite(Math.sqrt(2), "sqrt(2)"), "u_low");
+  const _u_high = finite(_N / finite(2 * _n_p * _F_t_Rd, "2 * n_p * F_t_Rd") * (1 + _m / _n) + _F_v / _F_v_Rd, "u_high");
+  const _range0 = finite(_m > finite(0 * _w_f, "0 * w_f") ? 1 : 0, "range0");
+  return [_N, _m, _n, _B, _F_v, _F_t_Rd, _F_v_Rd, _u, _u_Rd, _u_low, _u_high, _range0];
+}
+
+export function eyeFootBolts_allowableStress(v: Readonly<Record<"F_z" | "F_l" | "F_q" | "t_e" | "h_e" | "a_w" | "w_f" | "e" | "p_f" | "n_p" | "A_b" | "F_nt" | "F_nv" | "Omega_J", number>>): number[] {
+  const _F_z = v.F_z;
+  const _F_l = v.F_l;
+  const _F_q = v.F_q;
+  const _t_e = v.t_e;
+  const _h_e = v.h_e;
+  const _a_w = v.a_w;
+  const _w_f = v.w_f;
+  const _e = v.e;
+  const _p_f = v.p_f;
+  const _n_p = v.n_p;
+  const _A_b = v.A_b;
+  const _F_nt = v.F_nt;
+  const _F_nv = v.F_nv;
+  const _Omega_J = v.Omega_J;
+  const _N = finite(_F_z + 6 * _F_l * _h_e / finite(_p_f * (_n_p + 1), "p_f * (n_p + 1)") + 2 * _F_q * _h_e / _w_f, "N");
+  const _m = finite(_w_f / 2 - _t_e / 2 - 0.8 * Math.sqrt(2) * _a_w, "m");
+  const _n = finite(Math.min(_e, finite(1.25 * _m, "1.25 * m")), "n");
+  const _B = finite(_N / finite(2 * _n_p, "2 * n_p") * (1 + _m / finite(2 * _n, "2 * n")), "B");
+  const _F_v = finite(Math.sqrt(Math.pow(_F_l, 2) + Math.pow(_F_q, 2)) / finite(2 * _n_p, "2 * n_p"), "F_v");
+  const _F_t_Rd = finite(_F_nt * _A_b / _Omega_J, "F_t_Rd");
+  const _F_v_Rd = finite(_F_nv * _A_b / _Omega_J, "F_v_Rd");
+  const _u = finite(Math.max(finite(_B / _F_t_Rd, "B / F_t_Rd"), finite(_F_v / _F_v_Rd, "F_v / F_v_Rd"), finite((_F_v / _F_v_Rd + _B / _F_t_Rd) / 1.3, "(F_v / F_v_Rd + B / F_t_Rd) / 1.3")), "u");
+  const _u_Rd = finite(1, "u_Rd");
+  const _u_low = finite(Math.sqrt(Math.pow(finite(_N / finite(2 * _n_p * _F_t_Rd, "2 * n_p * F_t_Rd"), "N / (2 * n_p * F_t_Rd)"), 2) + Math.pow(finite(_F_v / _F_v_Rd, "F_v / F_v_Rd"), 2)) / finite(Math.sqrt(2), "sqrt(2)"), "u_low");
+  const _u_high = finite(_N / finite(2 * _n_p * _F_t_Rd, "2 * n_p * F_t_Rd") * (1 + _m / _n) + _F_v / _F_v_Rd, "u_high");
+  const _range0 = finite(_m > finite(0 * _w_f, "0 * w_f") ? 1 : 0, "range0");
+  return [_N, _m, _n, _B, _F_v, _F_t_Rd, _F_v_Rd, _u, _u_Rd, _u_low, _u_high, _range0];
+}
+
+export function eyeFootBoltsBySolution_partialFactors(v: Readonly<Record<"F_z" | "F_l" | "F_q" | "t_e" | "h_e" | "a_w" | "w_f" | "e" | "p_f" | "n_p" | "A_s" | "f_ub" | "alpha_v" | "gamma_M2", number>>): number[] {
+  const _F_z = v.F_z;
+  const _F_l = v.F_l;
+  const _F_q = v.F_q;
+  const _t_e = v.t_e;
+  const _h_e = v.h_e;
+  const _a_w = v.a_w;
+  const _w_f = v.w_f;
+  const _e = v.e;
+  const _p_f = v.p_f;
+  const _n_p = v.n_p;
+  const _A_s = v.A_s;
+  const _f_ub = v.f_ub;
+  const _alpha_v = v.alpha_v;
+  const _gamma_M2 = v.gamma_M2;
+  const _N = finite(_F_z + 6 * _F_l * _h_e / finite(_p_f * (_n_p + 1), "p_f * (n_p + 1)") + 2 * _F_q * _h_e / _w_f, "N");
+  const _m = finite(_w_f / 2 - _t_e / 2 - 0.8 * Math.sqrt(2) * _a_w, "m");
+  const _n = finite(Math.min(_e, finite(1.25 * _m, "1.25 * m")), "n");
+  const _B = finite(_N / finite(2 * _n_p, "2 * n_p") * (1 + _m / finite(2 * _n, "2 * n")), "B");
+  const _F_v = finite(Math.sqrt(Math.pow(_F_l, 2) + Math.pow(_F_q, 2)) / finite(2 * _n_p, "2 * n_p"), "F_v");
+  const _F_t_Rd = finite(0.9 * _f_ub * _A_s / _gamma_M2, "F_t_Rd");
+  const _F_v_Rd = finite(_alpha_v * _f_ub * _A_s / _gamma_M2, "F_v_Rd");
+  const _u = finite(Math.max(finite(_B / _F_t_Rd, "B / F_t_Rd"), finite(_F_v / _F_v_Rd + _B / finite(1.4 * _F_t_Rd, "1.4 * F_t_Rd"), "F_v / F_v_Rd + B / (1.4 * F_t_Rd)")), "u");
+  const _u_Rd = finite(1, "u_Rd");
+  const _u_low = finite(Math.sqrt(Math.pow(finite(_N / finite(2 * _n_p * _F_t_Rd, "2 * n_p * F_t_Rd"), "N / (2 * n_p * F_t_Rd)"), 2) + Math.pow(finite(_F_v / _F_v_Rd, "F_v / F_v_Rd"), 2)) / finite(Math.sqrt(2), "sqrt(2)"), "u_low");
+  const _u_high = finite(_N / finite(2 * _n_p * _F_t_Rd, "2 * n_p * F_t_Rd") * (1 + _m / _n) + _F_v / _F_v_Rd, "u_high");
+  const _range0 = finite(_m > finite(0 * _w_f, "0 * w_f") ? 1 : 0, "range0");
+  return [_N, _m, _n, _B, _F_v, _F_t_Rd, _F_v_Rd, _u, _u_Rd, _u_low, _u_high, _range0];
+}
+
+export function eyeFootBoltsBySolution_allowableStress(v: Readonly<Record<"F_z" | "F_l" | "F_q" | "t_e" | "h_e" | "a_w" | "w_f" | "e" | "p_f" | "n_p" | "A_b" | "F_nt" | "F_nv" | "Omega_J", number>>): number[] {
+  const _F_z = v.F_z;
+  const _F_l = v.F_l;
+  const _F_q = v.F_q;
+  const _t_e = v.t_e;
+  const _h_e = v.h_e;
+  const _a_w = v.a_w;
+  const _w_f = v.w_f;
+  const _e = v.e;
+  const _p_f = v.p_f;
+  const _n_p = v.n_p;
+  const _A_b = v.A_b;
+  const _F_nt = v.F_nt;
+  const _F_nv = v.F_nv;
+  const _Omega_J = v.Omega_J;
+  const _N = finite(_F_z + 6 * _F_l * _h_e / finite(_p_f * (_n_p + 1), "p_f * (n_p + 1)") + 2 * _F_q * _h_e / _w_f, "N");
+  const _m = finite(_w_f / 2 - _t_e / 2 - 0.8 * Math.sqrt(2) * _a_w, "m");
+  const _n = finite(Math.min(_e, finite(1.25 * _m, "1.25 * m")), "n");
+  const _B = finite(_N / finite(2 * _n_p, "2 * n_p") * (1 + _m / finite(2 * _n, "2 * n")), "B");
+  const _F_v = finite(Math.sqrt(Math.pow(_F_l, 2) + Math.pow(_F_q, 2)) / finite(2 * _n_p, "2 * n_p"), "F_v");
+  const _F_t_Rd = finite(_F_nt * _A_b / _Omega_J, "F_t_Rd");
+  const _F_v_Rd = finite(_F_nv * _A_b / _Omega_J, "F_v_Rd");
+  const _u = finite(Math.max(finite(_B / _F_t_Rd, "B / F_t_Rd"), finite(_F_v / _F_v_Rd, "F_v / F_v_Rd"), finite((_F_v / _F_v_Rd + _B / _F_t_Rd) / 1.3, "(F_v / F_v_Rd + B / F_t_Rd) / 1.3")), "u");
+  const _u_Rd = finite(1, "u_Rd");
+  const _u_low = finite(Math.sqrt(Math.pow(finite(_N / finite(2 * _n_p * _F_t_Rd, "2 * n_p * F_t_Rd"), "N / (2 * n_p * F_t_Rd)"), 2) + Math.pow(finite(_F_v / _F_v_Rd, "F_v / F_v_Rd"), 2)) / finite(Math.sqrt(2), "sqrt(2)"), "u_low");
+  const _u_high = finite(_N / finite(2 * _n_p * _F_t_Rd, "2 * n_p * F_t_Rd") * (1 + _m / _n) + _F_v / _F_v_Rd, "u_high");
+  const _range0 = finite(_m > finite(0 * _w_f, "0 * w_f") ? 1 : 0, "range0");
+  return [_N, _m, _n, _B, _F_v, _F_t_Rd, _F_v_Rd, _u, _u_Rd, _u_low, _u_high, _range0];
+}
+
+export function eyeFootWall_partialFactors(v: Readonly<Record<"F_z" | "F_l" | "F_q" | "t_e" | "h_e" | "a_w" | "w_f" | "e" | "p_f" | "n_p" | "t_0" | "f_y0" | "gamma_M0" | "gamma_R", number>>): number[] {
+  const _F_z = v.F_z;
+  const _F_l = v.F_l;
+  const _F_q = v.F_q;
+  const _t_e = v.t_e;
+  const _h_e = v.h_e;
+  const _a_w = v.a_w;
+  const _w_f = v.w_f;
+  const _e = v.e;
+  const _p_f = v.p_f;
+  const _n_p = v.n_p;
+  const _t_0 = v.t_0;
+  const _f_y0 = v.f_y0;
+  const _gamma_M0 = v.gamma_M0;
+  const _gamma_R = v.gamma_R;
+  const _N = finite(_F_z + 6 * _F_l * _h_e / finite(_p_f * (_n_p + 1), "p_f * (n_p + 1)") + 2 * _F_q * _h_e / _w_f, "N");
+  const _m = finite(_w_f / 2 - _t_e / 2 - 0.8 * Math.sqrt(2) * _a_w, "m");
+  const _n = finite(Math.min(_e, finite(1.25 * _m, "1.25 * m")), "n");
+  const _B = finite(_N / finite(2 * _n_p, "2 * n_p") * (1 + _m / finite(2 * _n, "2 * n")), "B");
+  const _F_w_Rd = finite(Math.PI * _f_y0 * Math.pow(_t_0, 2) / _gamma_M0, "F_w_Rd");
+  const _m_pl = finite(_f_y0 * Math.pow(_t_0, 2) / 4, "m_pl");
+  const _R_low = finite(2 * Math.PI * _m_pl / _gamma_R, "R_low");
+  const _R_high = finite(16 * _m_pl / _gamma_R, "R_high");
+  const _range0 = finite(_m > finite(0 * _w_f, "0 * w_f") ? 1 : 0, "range0");
+  return [_N, _m, _n, _B, _F_w_Rd, _m_pl, _R_low, _R_high, _range0];
+}
+
+export function eyeFootWall_allowableStress(v: Readonly<Record<"F_z" | "F_l" | "F_q" | "t_e" | "h_e" | "a_w" | "w_f" | "e" | "p_f" | "n_p" | "t_0" | "f_y0" | "Omega_b" | "gamma_R", number>>): number[] {
+  const _F_z = v.F_z;
+  const _F_l = v.F_l;
+  const _F_q = v.F_q;
+  const _t_e = v.t_e;
+  const _h_e = v.h_e;
+  const _a_w = v.a_w;
+  const _w_f = v.w_f;
+  const _e = v.e;
+  const _p_f = v.p_f;
+  const _n_p = v.n_p;
+  const _t_0 = v.t_0;
+  const _f_y0 = v.f_y0;
+  const _Omega_b = v.Omega_b;
+  const _gamma_R = v.gamma_R;
+  const _N = finite(_F_z + 6 * _F_l * _h_e / finite(_p_f * (_n_p + 1), "p_f * (n_p + 1)") + 2 * _F_q * _h_e / _w_f, "N");
+  const _m = finite(_w_f / 2 - _t_e / 2 - 0.8 * Math.sqrt(2) * _a_w, "m");
+  const _n = finite(Math.min(_e, finite(1.25 * _m, "1.25 * m")), "n");
+  const _B = finite(_N / finite(2 * _n_p, "2 * n_p") * (1 + _m / finite(2 * _n, "2 * n")), "B");
+  const _F_w_Rd = finite(Math.PI * _f_y0 * Math.pow(_t_0, 2) / _Omega_b, "F_w_Rd");
+  const _m_pl = finite(_f_y0 * Math.pow(_t_0, 2) / 4, "m_pl");
+  const _R_low = finite(2 * Math.PI * _m_pl / _gamma_R, "R_low");
+  const _R_high = finite(16 * _m_pl / _gamma_R, "R_high");
+  const _range0 = finite(_m > finite(0 * _w_f, "0 * w_f") ? 1 : 0, "range0");
+  return [_N, _m, _n, _B, _F_w_Rd, _m_pl, _R_low, _R_high, _range0];
+}
+
+export function eyeFootWallBySolution_partialFactors(v: Readonly<Record<"F_z" | "F_l" | "F_q" | "t_e" | "h_e" | "a_w" | "w_f" | "e" | "p_f" | "n_p" | "t_0" | "f_y0" | "gamma_M0" | "gamma_R", number>>): number[] {
+  const _F_z = v.F_z;
+  const _F_l = v.F_l;
+  const _F_q = v.F_q;
+  const _t_e = v.t_e;
+  const _h_e = v.h_e;
+  const _a_w = v.a_w;
+  const _w_f = v.w_f;
+  const _e = v.e;
+  const _p_f = v.p_f;
+  const _n_p = v.n_p;
+  const _t_0 = v.t_0;
+  const _f_y0 = v.f_y0;
+  const _gamma_M0 = v.gamma_M0;
+  const _gamma_R = v.gamma_R;
+  const _N = finite(_F_z + 6 * _F_l * _h_e / finite(_p_f * (_n_p + 1), "p_f * (n_p + 1)") + 2 * _F_q * _h_e / _w_f, "N");
+  const _m = finite(_w_f / 2 - _t_e / 2 - 0.8 * Math.sqrt(2) * _a_w, "m");
+  const _n = finite(Math.min(_e, finite(1.25 * _m, "1.25 * m")), "n");
+  const _B = finite(_N / finite(2 * _n_p, "2 * n_p") * (1 + _m / finite(2 * _n, "2 * n")), "B");
+  const _F_w_Rd = finite(Math.PI * _f_y0 * Math.pow(_t_0, 2) / _gamma_M0, "F_w_Rd");
+  const _m_pl = finite(_f_y0 * Math.pow(_t_0, 2) / 4, "m_pl");
+  const _R_low = finite(2 * Math.PI * _m_pl / _gamma_R, "R_low");
+  const _R_high = finite(16 * _m_pl / _gamma_R, "R_high");
+  const _range0 = finite(_m > finite(0 * _w_f, "0 * w_f") ? 1 : 0, "range0");
+  return [_N, _m, _n, _B, _F_w_Rd, _m_pl, _R_low, _R_high, _range0];
+}
+
+export function eyeFootWallBySolution_allowableStress(v: Readonly<Record<"F_z" | "F_l" | "F_q" | "t_e" | "h_e" | "a_w" | "w_f" | "e" | "p_f" | "n_p" | "t_0" | "f_y0" | "Omega_b" | "gamma_R", number>>): number[] {
+  const _F_z = v.F_z;
+  const _F_l = v.F_l;
+  const _F_q = v.F_q;
+  const _t_e = v.t_e;
+  const _h_e = v.h_e;
+  const _a_w = v.a_w;
+  const _w_f = v.w_f;
+  const _e = v.e;
+  const _p_f = v.p_f;
+  const _n_p = v.n_p;
+  const _t_0 = v.t_0;
+  const _f_y0 = v.f_y0;
+  const _Omega_b = v.Omega_b;
+  const _gamma_R = v.gamma_R;
+  const _N = finite(_F_z + 6 * _F_l * _h_e / finite(_p_f * (_n_p + 1), "p_f * (n_p + 1)") + 2 * _F_q * _h_e / _w_f, "N");
+  const _m = finite(_w_f / 2 - _t_e / 2 - 0.8 * Math.sqrt(2) * _a_w, "m");
+  const _n = finite(Math.min(_e, finite(1.25 * _m, "1.25 * m")), "n");
+  const _B = finite(_N / finite(2 * _n_p, "2 * n_p") * (1 + _m / finite(2 * _n, "2 * n")), "B");
+  const _F_w_Rd = finite(Math.PI * _f_y0 * Math.pow(_t_0, 2) / _Omega_b, "F_w_Rd");
+  const _m_pl = finite(_f_y0 * Math.pow(_t_0, 2) / 4, "m_pl");
+  const _R_low = finite(2 * Math.PI * _m_pl / _gamma_R, "R_low");
+  const _R_high = finite(16 * _m_pl / _gamma_R, "R_high");
+  const _range0 = finite(_m > finite(0 * _w_f, "0 * w_f") ? 1 : 0, "range0");
+  return [_N, _m, _n, _B, _F_w_Rd, _m_pl, _R_low, _R_high, _range0];
+}
+
 export function eyeTubeWall_partialFactors(v: Readonly<Record<"F_z" | "F_l" | "F_q" | "t_e" | "h_e" | "l_e" | "b_0" | "t_0" | "f_y0" | "M_0" | "W_0" | "gamma_M5", number>>): number[] {
   const _F_z = v.F_z;
   const _F_l = v.F_l;
@@ -8639,6 +9039,12 @@ export const compiled: Readonly<Record<string, Readonly<Record<string, Run>>>> =
   "eye-weld-ultimate-by-solution": { "partial factors": eyeWeldUltimateBySolution_partialFactors as Run, "allowable stress": eyeWeldUltimateBySolution_allowableStress as Run },
   "eye-cheek-weld": { "partial factors": eyeCheekWeld_partialFactors as Run, "allowable stress": eyeCheekWeld_allowableStress as Run },
   "eye-cheek-weld-by-solution": { "partial factors": eyeCheekWeldBySolution_partialFactors as Run, "allowable stress": eyeCheekWeldBySolution_allowableStress as Run },
+  "eye-foot-plate": { "partial factors": eyeFootPlate_partialFactors as Run, "allowable stress": eyeFootPlate_allowableStress as Run },
+  "eye-foot-plate-by-solution": { "partial factors": eyeFootPlateBySolution_partialFactors as Run, "allowable stress": eyeFootPlateBySolution_allowableStress as Run },
+  "eye-foot-bolts": { "partial factors": eyeFootBolts_partialFactors as Run, "allowable stress": eyeFootBolts_allowableStress as Run },
+  "eye-foot-bolts-by-solution": { "partial factors": eyeFootBoltsBySolution_partialFactors as Run, "allowable stress": eyeFootBoltsBySolution_allowableStress as Run },
+  "eye-foot-wall": { "partial factors": eyeFootWall_partialFactors as Run, "allowable stress": eyeFootWall_allowableStress as Run },
+  "eye-foot-wall-by-solution": { "partial factors": eyeFootWallBySolution_partialFactors as Run, "allowable stress": eyeFootWallBySolution_allowableStress as Run },
   "eye-tube-wall": { "partial factors": eyeTubeWall_partialFactors as Run, "allowable stress": eyeTubeWall_allowableStress as Run },
   "eye-tube-wall-by-solution": { "partial factors": eyeTubeWallBySolution_partialFactors as Run, "allowable stress": eyeTubeWallBySolution_allowableStress as Run },
   "suspension-slack": { "partial factors": suspensionSlack_partialFactors as Run, "allowable stress": suspensionSlack_allowableStress as Run },

@@ -68,6 +68,9 @@ import { eyeFoot } from './eye-foot.ts';
 import { eyeWeld } from './eye-weld.ts';
 import { eyeWeldUltimate } from './eye-weld-ultimate.ts';
 import { eyeCheekWeld } from './eye-cheek-weld.ts';
+import { eyeFootPlate } from './eye-foot-plate.ts';
+import { eyeFootBolts } from './eye-foot-bolts.ts';
+import { eyeFootWall } from './eye-foot-wall.ts';
 import { eyeTubeWall } from './eye-tube-wall.ts';
 import { suspensionSlack } from './suspension-slack.ts';
 import { hangingStability } from './hanging-stability.ts';
@@ -182,6 +185,9 @@ export const checks: readonly Check[] = [
   eyeWeld,
   eyeWeldUltimate,
   eyeCheekWeld,
+  eyeFootPlate,
+  eyeFootBolts,
+  eyeFootWall,
   eyeTubeWall,
   suspensionSlack,
   hangingStability,

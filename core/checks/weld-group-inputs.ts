@@ -45,10 +45,22 @@ export const weldGroupInputs = {
   b_p: length('panel from edge to edge, along y', size('y')),
   l_x: length('from the first weld to the last of a side along x', extent(...x)),
   l_y: length('from the first weld to the last of a side along y', extent(...y)),
-  n_x: count('runs on each side along x; 1: continuous, 0: not welded', ofPair(...x, (runs) => runs.length)),
-  n_y: count('runs on each side along y', ofPair(...y, (runs) => runs.length)),
-  r_x: length('one of those runs', ofPair(...x, (runs) => runs[0] ?? 0)),
-  r_y: length('one of those runs', ofPair(...y, (runs) => runs[0] ?? 0)),
+  n_x: count(
+    'runs on each side along x; 1: continuous, 0: not welded',
+    ofPair(...x, (runs) => runs.length),
+  ),
+  n_y: count(
+    'runs on each side along y',
+    ofPair(...y, (runs) => runs.length),
+  ),
+  r_x: length(
+    'one of those runs',
+    ofPair(...x, (runs) => runs[0] ?? 0),
+  ),
+  r_y: length(
+    'one of those runs',
+    ofPair(...y, (runs) => runs[0] ?? 0),
+  ),
 } as const satisfies Readonly<Record<string, Input>>;
 
 export const weldedSides = ['a_p', 'b_p', 'l_x', 'l_y', 'n_x', 'n_y', 'r_x', 'r_y'] as const;

@@ -26,6 +26,7 @@ const words: Readonly<Record<string, string>> = {
   holeDiameter: 'hole diameter',
   pinDiameter: 'pin diameter',
   cheek: 'cheek plates',
+  footPlate: 'foot plate',
   weldThroat: 'weld throat',
   oneSided: 'one-sided fixing',
   coatingLoss: 'loss by the coating',

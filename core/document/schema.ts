@@ -148,6 +148,20 @@ const eye = withRule(
     weldThroat: length(),
     /** A round plate on each face of the eye about its hole, of the eye's material. */
     cheek: z.strictObject({ thickness: length(), diameter: length(), weldThroat: length() }).optional(),
+    /** A plate under the eye that it is welded to, with pairs of bolts on both sides of it, through both walls of the tube with
+     *  crush sleeves; left out: the eye is welded to the tube. `gauge` across the eye, `end` and `edge` from bolt to edge. */
+    footPlate: z
+      .strictObject({
+        thickness: length(),
+        gauge: length(),
+        edge: length(),
+        pitch: length(),
+        end: length(),
+        pairs: z.number().int().min(2).max(6),
+        bolt: text,
+        class: text,
+      })
+      .optional(),
   }),
   ['cheek', 'holeDiameter', 'edge', 'width'],
   ({ cheek, holeDiameter, edge, width }): Fault[] => {

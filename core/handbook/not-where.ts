@@ -196,6 +196,15 @@ export const notWhere: Readonly<Record<string, readonly string[]>> = {
   "eye-cheek-weld": [
     "the eye has no cheek plates"
   ],
+  "eye-foot-plate": [
+    "the eye is welded to its tube: there is no bolted plate with a stem"
+  ],
+  "eye-foot-bolts": [
+    "the eye is welded to its tube: there is no bolted plate with a stem"
+  ],
+  "eye-foot-wall": [
+    "the eye is welded to its tube: there is no bolted plate with a stem"
+  ],
   "suspension-slack": [
     "a strut pushes as well as pulls"
   ],

@@ -208,7 +208,7 @@ function eyeTables({ document }: Model, print: Print): Table[] {
         name,
         points.map(({ id, x, y }) => `${id} (${print.drawn(x.si)}, ${print.drawn(y.si)})`).join('; '),
         `${print.drawn(eye.thickness.si)} × ${print.length(eye.width.si)}, ${eye.material}, hole's centre ${print.length(eye.height.si)} above the tube`,
-        `hole ${print.length(eye.holeDiameter.si)}, pin ${print.length(eye.pinDiameter.si)}, weld throat ${print.length(eye.weldThroat.si)}${eye.cheek ? `, cheek plates ${print.length(eye.cheek.diameter.si)} by ${print.length(eye.cheek.thickness.si)} on each face, throat ${print.length(eye.cheek.weldThroat.si)}` : ''}`,
+        `hole ${print.length(eye.holeDiameter.si)}, pin ${print.length(eye.pinDiameter.si)}, weld throat ${print.length(eye.weldThroat.si)}${eye.cheek ? `, cheek plates ${print.length(eye.cheek.diameter.si)} by ${print.length(eye.cheek.thickness.si)} on each face, throat ${print.length(eye.cheek.weldThroat.si)}` : ''}${eye.footPlate ? `; bolted foot of ${print.length(eye.footPlate.thickness.si)}, ${eye.footPlate.pairs} pairs of ${eye.footPlate.bolt}, class ${eye.footPlate.class}, ${print.length(eye.footPlate.gauge.si)} across and ${print.length(eye.footPlate.pitch.si)} along` : ''}`,
       ]),
     },
   ];

@@ -40,6 +40,13 @@ export const attachmentParts = (points: readonly AttachmentPoint[]): PartDraft[]
         ] as const)
           prism(into, disc, { origin, u: along, v: [0, 0, 1] }, [low, high]);
       }
+      if (eye.footPlate) {
+        const { thickness, gauge, edge, pitch, end, pairs } = eye.footPlate;
+        const [l, b] = [end.si + ((pairs - 1) * pitch.si) / 2, gauge.si / 2 + edge.si];
+        const bolts = [-1, 1].flatMap((side) => Array.from({ length: pairs }, (_, i) => asHole(circle(end.si - l + i * pitch.si, (side * gauge.si) / 2, edge.si / 4)))); // prettier-ignore
+        const outer = polygon([[-l, -b], [l, -b], [l, b], [-l, b]]); // prettier-ignore
+        prism(into, { outer, holes: bolts }, { origin, u: along, v: across }, [0, thickness.si]);
+      }
       for (const side of [1, -1]) {
         const out: Vector = [side * across[0], side * across[1], 0];
         const root: Vector = [x + (out[0] * t) / 2, y + (out[1] * t) / 2, foot];

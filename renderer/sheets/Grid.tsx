@@ -252,6 +252,7 @@ function EyeFields({ path }: { path: FieldPath }) {
       <QuantityField path={at('edge')} kind="length" {...fieldTexts('eyeEdge')} />
       <QuantityField path={at('weldThroat')} kind="length" {...fieldTexts('weldThroat')} />
       <CheekFields path={at('cheek')} />
+      <FootPlateFields path={at('footPlate')} />
     </FieldGroup>
   );
 }
@@ -282,6 +283,44 @@ function CheekFields({ path }: { path: FieldPath }) {
       <QuantityField path={[...path, 'weldThroat']} kind="length" {...fieldTexts('cheekThroat')} />
       <button type="button" className="plain small" onClick={field.clear}>
         {texts.groups.noCheek}
+      </button>
+    </>
+  );
+}
+
+function FootPlateFields({ path }: { path: FieldPath }) {
+  const field = useField(path);
+  const inch = useField(['units']).raw === 'inch';
+  const choices = useWorkbench((state) => state.choices);
+  const at = (name: string): FieldPath => [...path, name];
+  if (field.raw === undefined)
+    return (
+      <button
+        type="button"
+        className="plain small"
+        onClick={() =>
+          field.set(
+            inch
+              ? { thickness: '0.75 in', gauge: '3.5 in', edge: '1.25 in', pitch: '3.5 in', end: '1.25 in', pairs: 2, bolt: '5/8', class: 'A325' }
+              : { thickness: '20 mm', gauge: '90 mm', edge: '30 mm', pitch: '90 mm', end: '30 mm', pairs: 2, bolt: 'M16', class: '8.8' },
+          )
+        }
+      >
+        {texts.groups.addFootPlate}
+      </button>
+    ); // prettier-ignore
+  return (
+    <>
+      <QuantityField path={at('thickness')} kind="length" {...fieldTexts('footThickness')} />
+      <CatalogueField path={at('bolt')} {...fieldTexts('footBolt')} rows={choices?.bolts ?? []} />
+      <CatalogueField path={at('class')} {...fieldTexts('footClass')} rows={choices?.classes ?? []} />
+      <NumberField path={at('pairs')} {...fieldTexts('footPairs')} />
+      <QuantityField path={at('gauge')} kind="length" {...fieldTexts('footGauge')} />
+      <QuantityField path={at('pitch')} kind="length" {...fieldTexts('footPitch')} />
+      <QuantityField path={at('edge')} kind="length" {...fieldTexts('footEdge')} />
+      <QuantityField path={at('end')} kind="length" {...fieldTexts('footEnd')} />
+      <button type="button" className="plain small" onClick={field.clear}>
+        {texts.groups.noFootPlate}
       </button>
     </>
   );

@@ -32,6 +32,9 @@ const notInSamples: Readonly<Record<string, string>> = {
   'tube-wall-collapse': 'sealed tubes',
   'fatigue-sealed-wall': 'sealed tubes',
   'eye-cheek-weld': 'cheek plates',
+  'eye-foot-plate': 'bolted foot plates of eyes',
+  'eye-foot-bolts': 'bolted foot plates of eyes',
+  'eye-foot-wall': 'bolted foot plates of eyes',
 };
 
 describe.each(checks.map((check) => [check.id, check] as const))('%s', (id, check) => {
