@@ -17,7 +17,7 @@ const columns = 700;
 export function firstLook({ hasHeader, columns: heads, rows }: Table, recording: Recording, print: Print): Section {
   const { time, channels, bad, gaps, readAs } = recording;
   const step = usualStep(time);
-  const sample = rows.slice(0, 3);
+  const sample = rows.first(3);
   const blocks: Block[] = [
     {
       kind: 'paragraph',

@@ -2,6 +2,7 @@ import type { Kind } from '../quantity/kinds.ts';
 import { kinds } from '../quantity/kinds.ts';
 import { readUnitText, sameDimension, unitReading, type UnitReading } from '../quantity/units.ts';
 import { refusal, type Refusal } from '../refusal.ts';
+import { median } from './median.ts';
 import { numberOf } from './number-text.ts';
 import type { BadRow, Channel, Gap, Recording } from './record.ts';
 import { separatorWords, type Column, type Table } from './read-table.ts';
@@ -33,7 +34,7 @@ export function readRecording(
   timeColumn?: number,
   timeUnit?: string,
 ): Recording {
-  const { columns, rows, lines, decimal } = table;
+  const { columns, rows, decimal } = table;
   const at =
     timeColumn === undefined
       ? timeIndex(table)
@@ -49,8 +50,8 @@ export function readRecording(
   let [kept, first, days, before] = [0, 0, 0, -Infinity];
   const own = new Float64Array(wanted.length);
   rows: for (let r = 0; r < rows.length; r++) {
-    const row = rows[r]!;
-    const keepOut = (why: string): void => void bad.push({ line: lines[r]!, why });
+    const row = rows.cells(r);
+    const keepOut = (why: string): void => void bad.push({ line: rows.line(r), why });
     if (row.length !== columns.length) {
       keepOut(`has ${row.length} cells, the others ${columns.length}`);
       continue;
@@ -80,7 +81,7 @@ export function readRecording(
     if (kept === 0) first = now;
     before = now;
     time[kept] = now - first;
-    own.forEach((value, i) => (values[i]![kept] = value));
+    for (let i = 0; i < wanted.length; i++) values[i]![kept] = own[i]!;
     kept++;
   }
   if (kept < 3)
@@ -114,8 +115,9 @@ export function readRecording(
 
 /** Usual step of a record, s: the median (of two middle ones, the smaller). */
 export function usualStep(time: Float64Array): number {
-  const steps = Float64Array.from({ length: time.length - 1 }, (_, i) => time[i + 1]! - time[i]!).sort();
-  return steps[(steps.length - 1) >> 1]!;
+  const steps = new Float64Array(time.length - 1);
+  for (let i = 0; i < steps.length; i++) steps[i] = time[i + 1]! - time[i]!;
+  return median(steps);
 }
 
 function gapsIn(time: Float64Array): Gap[] {
@@ -197,7 +199,7 @@ const unitOfTime = (column: Column, unit: string | undefined): UnitReading =>
 
 function mostForm({ rows, decimal }: Table, at: number): 'number' | 'clock' | 'date and time' {
   const counts = { number: 0, clock: 0, 'date and time': 0 };
-  for (const row of rows.slice(0, 100)) {
+  for (const row of rows.first(100)) {
     const form = timeFormOf(row[at] ?? '', decimal);
     if (form) counts[form]++;
   }

@@ -1,6 +1,7 @@
 import { dsvFormat } from 'd3-dsv';
 import { refusal } from '../refusal.ts';
 import { numberOf, type DecimalSign } from './number-text.ts';
+import { rowsOf, type Rows } from './rows-of.ts';
 import { timeFormOf } from './time-text.ts';
 
 export interface Column {
@@ -15,9 +16,7 @@ export interface Table {
   readonly decimal: DecimalSign;
   readonly hasHeader: boolean;
   readonly columns: readonly Column[];
-  readonly rows: readonly (readonly string[])[];
-  /** Line of each row in the file, from 1. */
-  readonly lines: readonly number[];
+  readonly rows: Rows;
 }
 
 const separators = ['\t', ';', '|', ','] as const;
@@ -33,31 +32,19 @@ export const separatorWords = (separator: string): string => names[separator] ??
 export function readTable(text: string): Table {
   const plain = text.replace(/^\uFEFF/, '');
   const separator = separatorOf(plain);
-  const all = dsvFormat(separator).parseRows(plain);
-  const rows: string[][] = [];
-  const lines: number[] = [];
-  let line = 1;
-  for (const row of all) {
-    const isText = row.length > 1 || row[0]!.trim() !== '';
-    if (isText && !row[0]!.trimStart().startsWith('#')) {
-      rows.push(row);
-      lines.push(line);
-    }
-    // a quoted cell may run over lines
-    line += 1 + row.reduce((sum, cell) => sum + (cell.split('\n').length - 1), 0);
-  }
+  const rows = rowsOf(plain, separator);
   if (rows.length === 0)
     throw refusal({
       what: 'The file has no rows',
       where: { field: 'record' },
       mend: 'Give a file with one reading a line, such as “0.1,0.25,1200”.',
     });
-  const decimal = separator === ',' ? '.' : decimalOf(rows);
-  const isData = (row: readonly string[]): boolean => row.some((cell) => timeFormOf(cell, decimal) !== undefined);
-  const first = rows.findIndex(isData);
-  const head = first < 0 ? rows : rows.slice(0, first);
-  const body = first < 0 ? [] : rows.slice(first);
-  const width = mostCommon(body.slice(0, 100).map((row) => row.length)) ?? rows[0]!.length;
+  const decimal = separator === ',' ? '.' : decimalOf(rows.first(100));
+  let first = 0;
+  while (first < rows.length && !rows.cells(first).some((cell) => timeFormOf(cell, decimal) !== undefined)) first++;
+  const head = rows.first(first);
+  const body = rows.from(first);
+  const width = mostCommon(body.first(100).map((row) => row.length)) ?? head[0]!.length;
   // of several lines above the readings, those as wide as the readings name the columns; the last of them may give units
   const titles = head.filter((row) => row.length === width);
   const unitsOnly = titles.length > 1 ? titles.at(-1)! : null;
@@ -77,7 +64,6 @@ export function readTable(text: string): Table {
     hasHeader: named !== undefined,
     columns,
     rows: body,
-    lines: first < 0 ? [] : lines.slice(first),
   };
 }
 
@@ -108,7 +94,7 @@ function separatorOf(text: string): string {
 
 /** A comma is the decimal sign where cells hold numbers with a comma and none with a point. */
 function decimalOf(rows: readonly (readonly string[])[]): DecimalSign {
-  const cells = rows.slice(0, 100).flat();
+  const cells = rows.flat();
   const commas = cells.filter((cell) => cell.includes(',') && numberOf(cell, ',') !== undefined).length;
   const points = cells.filter((cell) => cell.includes('.') && numberOf(cell, '.') !== undefined).length;
   return commas > points ? ',' : '.';

@@ -36,8 +36,8 @@ export function conditioned(
   const [start, end] = [from?.si ?? -Infinity, to?.si ?? Infinity];
   const late = forceLate?.si ?? 0;
   const widest = 1.5 * usualStep(time);
-  const kept = { time: [] as number[], travel: [] as number[], force: [] as number[] };
-  let [trimmed, without, next] = [0, 0, 0];
+  const kept = { time: time.slice(), travel: travel.slice(), force: force.slice() };
+  let [n, trimmed, without, next] = [0, 0, 0, 0];
   for (let i = 0; i < time.length; i++) {
     const t = time[i]!;
     if (t < start || t > end) {
@@ -54,13 +54,14 @@ export function conditioned(
         continue;
       } else f = force[next - 1]! + ((t + late - before) / (after - before)) * (force[next]! - force[next - 1]!);
     }
-    kept.time.push(t);
-    kept.travel.push(z * travel[i]!);
-    kept.force.push(F * (f - zero));
+    kept.time[n] = t;
+    kept.travel[n] = z * travel[i]!;
+    kept.force[n] = F * (f - zero);
+    n++;
   }
-  if (kept.time.length < 3)
+  if (n < 3)
     throw refusal({
-      what: `Of ${time.length} readings ${kept.time.length} lie in the part that is taken`,
+      what: `Of ${time.length} readings ${n} lie in the part that is taken`,
       where: { field: 'conditioning' },
       mend: `Take a part between 0 s and ${significant(time.at(-1)!, 4)} s.`,
     });
@@ -68,9 +69,9 @@ export function conditioned(
   if (late !== 0) steps.push(`The force is taken back by ${significant(1000 * late, 3)} ms, straight between its readings${without > 0 ? `; ${without} readings at the end or beside a gap have none then and are left out` : ''}.`); // prettier-ignore
   if (steps.length > 0 && conditioning.source !== undefined) steps.push(`Known from: ${conditioning.source}.`);
   return {
-    time: Float64Array.from(kept.time),
-    travel: Float64Array.from(kept.travel),
-    force: Float64Array.from(kept.force),
+    time: kept.time.subarray(0, n),
+    travel: kept.travel.subarray(0, n),
+    force: kept.force.subarray(0, n),
     steps,
   };
 }

@@ -1,3 +1,5 @@
+import { median } from '../record/median.ts';
+
 /** One swing of the travel, from a rise through its middle to the next. Indices into the record: from inclusive, to exclusive. */
 export interface Cycle {
   readonly from: number;
@@ -13,7 +15,7 @@ export interface Cycle {
  * the travel was under the middle by a tenth of the largest half-range, so that noise makes no cycles.
  */
 export function cyclesOf(time: Float64Array, z: Float64Array): readonly Cycle[] {
-  const middle = middleOf(z);
+  const middle = median(Float64Array.from(z));
   const [low, high] = extremes(z, 0, z.length);
   const band = 0.1 * ((high - low) / 2);
   const rises: { index: number; at: number }[] = [];
@@ -72,10 +74,8 @@ function isLike(cycle: Cycle, own: readonly Cycle[]): boolean {
 export function extremes(values: Float64Array, from: number, to: number): readonly [number, number] {
   let [low, high] = [Infinity, -Infinity];
   for (let i = from; i < to; i++) {
-    low = Math.min(low, values[i]!);
-    high = Math.max(high, values[i]!);
+    if (values[i]! < low) low = values[i]!;
+    if (values[i]! > high) high = values[i]!;
   }
   return [low, high];
 }
-
-const middleOf = (values: Float64Array): number => Float64Array.from(values).sort()[values.length >> 1]!;
