@@ -30,13 +30,23 @@ export function fittedRun(
   { travelOut, forceOut }: RecordFaults,
   harmonics: number,
 ): FittedRun {
-  const good: number[] = [];
-  for (let i = run.from; i < run.to; i++) if (!travelOut[i]) good.push(i);
-  const pick = (values: Float64Array, places: ArrayLike<number>): Float64Array =>
-    Float64Array.from(places, (i) => values[i]!);
-  const tz = pick(time, good);
-  const motion = harmonicMotion(tz, pick(z, good), periodOf(run), harmonics);
-  const at = Int32Array.from([...good.keys()].filter((p) => !forceOut[good[p]!]));
-  const places = Int32Array.from(at, (p) => good[p]!);
-  return { run, motion, tz, at, t: pick(time, places), F: pick(force, places), places };
+  const good = placesWhere(run.from, run.to, (i) => !travelOut[i]);
+  const tz = picked(time, good);
+  const motion = harmonicMotion(tz, picked(z, good), periodOf(run), harmonics);
+  const at = placesWhere(0, good.length, (p) => !forceOut[good[p]!]);
+  const places = at.map((p) => good[p]!);
+  return { run, motion, tz, at, t: picked(time, places), F: picked(force, places), places };
+}
+
+function placesWhere(from: number, to: number, holds: (i: number) => boolean): Int32Array {
+  const places = new Int32Array(to - from);
+  let n = 0;
+  for (let i = from; i < to; i++) if (holds(i)) places[n++] = i;
+  return places.subarray(0, n);
+}
+
+function picked(values: Float64Array, places: Int32Array): Float64Array {
+  const own = new Float64Array(places.length);
+  for (let i = 0; i < own.length; i++) own[i] = values[places[i]!]!;
+  return own;
 }

@@ -22,7 +22,7 @@ export function forceColumns(
   { density: rho, area: S }: DragReference,
 ): Float64Array[] {
   const { v, a, jerk } = motion;
-  const each = (value: (i: number) => number): Float64Array => Float64Array.from(at, value);
+  const each = (value: (i: number) => number): Float64Array => eachOf(at, value);
   return unknowns.map((name) => {
     switch (name) {
       case 'inertia':
@@ -49,4 +49,10 @@ export const forceRate = (
   at: Int32Array,
   theta: Float64Array,
   { density: rho, area: S }: DragReference,
-): Float64Array => Float64Array.from(at, (i) => theta[0]! * jerk[i]! + rho * S * theta[1]! * Math.abs(v[i]!) * a[i]!);
+): Float64Array => eachOf(at, (i) => theta[0]! * jerk[i]! + rho * S * theta[1]! * Math.abs(v[i]!) * a[i]!);
+
+function eachOf(at: Int32Array, value: (i: number) => number): Float64Array {
+  const all = new Float64Array(at.length);
+  for (let p = 0; p < all.length; p++) all[p] = value(at[p]!);
+  return all;
+}

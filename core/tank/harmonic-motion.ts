@@ -1,12 +1,15 @@
-import { leastSquares } from './least-squares.ts';
-import { weightedFit } from './weighted-fit.ts';
+import { summedFit } from './summed-fit.ts';
 
 /** A travel as drift and harmonics, with what the readings leave over. Arrays of n numbers, SI. */
 export interface HarmonicMotion {
-  /** rad/s, and its standard error if what is left over were white. */
+  /** rad/s. */
   readonly omega: number;
-  /** Amplitude of the first harmonic, m. */
+  /** Amplitude of the first harmonic, m, and its parts with cos ωt and sin ωt. */
   readonly amplitude: number;
+  readonly first: readonly [number, number];
+  /** cos ωt and sin ωt at the readings, t from the middle of the run. */
+  readonly cosine: Float64Array;
+  readonly sine: Float64Array;
   readonly z: Float64Array;
   readonly v: Float64Array;
   readonly a: Float64Array;
@@ -16,20 +19,24 @@ export interface HarmonicMotion {
   readonly residual: Float64Array;
   /** Slope of the drift, m/s: the sensor's, not the plate's; it is no part of v. */
   readonly drift: number;
-  /** What each parameter changes (columns of n): in travel, in v and in a. The last is the frequency. */
-  readonly sensitivity: {
-    readonly z: readonly Float64Array[];
-    readonly v: readonly Float64Array[];
-    readonly a: readonly Float64Array[];
-  };
+  /** How many parameters the fit has: mean, drift, two a harmonic, the frequency. */
+  readonly parameters: number;
+  /** What each parameter changes in travel at reading i, into `parameters` numbers. */
+  readonly travelBy: (i: number, z: Float64Array) => void;
+  /** The same in travel, v and a. */
+  readonly motionBy: (i: number, z: Float64Array, v: Float64Array, a: Float64Array) => void;
   /** (HᵀH)⁻¹ of the travel's sensitivities, by rows. */
   readonly inverse: Float64Array;
 }
 
+/** A turn that moves no harmonic's phase by more than this anywhere in the run, rad, is the last: what is wrong is its square. */
+const settled = 1e-4;
+
 /**
  * Fits  z(t) = c_0 + c_1 t + Σ_h a_h cos(h ω t) + b_h sin(h ω t),  h = 1 … harmonics,  to readings of travel, with the
  * frequency as one of the unknowns (Gauss-Newton from `period`), so that velocity and acceleration are derivatives of a
- * fitted function and carry no noise of differencing. `time` need not be even.
+ * fitted function and carry no noise of differencing. `time` need not be even; t counts from the run's middle, which makes
+ * the columns nearly orthogonal.
  * Source: IEEE Std 1057, four-parameter sine fit (from memory), with harmonics and drift.
  */
 export function harmonicMotion(
@@ -39,120 +46,89 @@ export function harmonicMotion(
   harmonics: number,
 ): HarmonicMotion {
   const n = time.length;
-  const t0 = time[0]!;
-  const t = time.map((value) => value - t0);
-  const drifts = [new Float64Array(n).fill(1), t];
+  const middle = (time[0]! + time[n - 1]!) / 2;
+  const t = time.map((value) => value - middle);
+  const half = Math.max(-t[0]!, t[n - 1]!);
+  const [cosine, sine] = [new Float64Array(n), new Float64Array(n)];
+  const k = 2 * harmonics + 2;
   let omega = (2 * Math.PI) / period;
-  let base = basis(t, omega, harmonics);
-  let theta = weightedFit([...drifts, ...waves(base, omega, 0)], travel, one);
-  // each turn finds all parameters together with the change of frequency, which squares what is wrong with it
-  for (let turn = 0; turn < 30; turn++) {
-    const all = weightedFit(columnsWithFrequency(), travel, one);
-    const change = all.at(-1)!;
-    omega += change;
-    theta = all.slice(0, -1);
-    base = basis(t, omega, harmonics);
-    if (Math.abs(change) < 1e-9 * omega) break;
-  }
-  theta = leastSquares([...drifts, ...waves(base, omega, 0)], travel).theta;
-  const fit = leastSquares(columnsWithFrequency(), travel);
-  const order = (derivative: Derivative) => waves(base, omega, derivative);
-  const sum = (columns: readonly Float64Array[]): Float64Array => {
-    const total = new Float64Array(n);
-    columns.forEach((column, j) => {
-      for (let i = 0; i < n; i++) total[i]! += theta[j + 2]! * column[i]!;
-    });
-    return total;
+  const turn = (): void => {
+    for (let i = 0; i < n; i++) {
+      cosine[i] = Math.cos(omega * t[i]!);
+      sine[i] = Math.sin(omega * t[i]!);
+    }
   };
-  const none = drifts.map(() => new Float64Array(n));
+  /** Columns of the linear fit at reading i, and Σ θ ∂/∂ω of them where θ is given. */
+  const columns = (i: number, x: Float64Array, theta: Float64Array | null): void => {
+    const [c1, s1, own] = [cosine[i]!, sine[i]!, t[i]!];
+    x[0] = 1;
+    x[1] = own;
+    let [c, s, byFrequency] = [c1, s1, 0];
+    for (let h = 1; h <= harmonics; h++) {
+      x[2 * h] = c;
+      x[2 * h + 1] = s;
+      if (theta) byFrequency += h * own * (theta[2 * h + 1]! * c - theta[2 * h]! * s);
+      [c, s] = [c * c1 - s * s1, s * c1 + c * s1];
+    }
+    if (theta) x[k] = byFrequency;
+  };
+
+  turn();
+  let theta = summedFit(n, k, (i, x) => (columns(i, x, null), travel[i]!)).theta;
+  let inverse = new Float64Array(0);
+  // each turn finds all parameters together with the change of frequency
+  for (let turns = 0; turns < 30; turns++) {
+    const before = theta;
+    const fit = summedFit(n, k + 1, (i, x) => (columns(i, x, before), travel[i]!));
+    const change = fit.theta[k]!;
+    theta = fit.theta.slice(0, k);
+    inverse = Float64Array.from(fit.inverse);
+    omega += change;
+    turn();
+    if (Math.abs(change) * half * harmonics < settled) break;
+  }
+
+  const [z, v, a, jerk, residual] = Array.from({ length: 5 }, () => new Float64Array(n)) as [Float64Array, Float64Array, Float64Array, Float64Array, Float64Array]; // prettier-ignore
+  for (let i = 0; i < n; i++) {
+    const [c1, s1] = [cosine[i]!, sine[i]!];
+    let [c, s] = [c1, s1];
+    for (let h = 1; h <= harmonics; h++) {
+      const w = h * omega;
+      const [p, q] = [theta[2 * h]!, theta[2 * h + 1]!];
+      const [here, ahead] = [p * c + q * s, q * c - p * s];
+      z[i]! += here;
+      v[i]! += w * ahead;
+      a[i]! -= w * w * here;
+      jerk[i]! -= w * w * w * ahead;
+      [c, s] = [c * c1 - s * s1, s * c1 + c * s1];
+    }
+    residual[i] = travel[i]! - theta[0]! - theta[1]! * t[i]! - z[i]!;
+  }
   return {
     omega,
     amplitude: Math.hypot(theta[2]!, theta[3]!),
-    z: sum(order(0)),
-    v: sum(order(1)),
-    a: sum(order(2)),
-    jerk: sum(order(3)),
-    residual: fit.residual,
+    first: [theta[2]!, theta[3]!],
+    ...{ cosine, sine, z, v, a, jerk, residual, inverse },
     drift: theta[1]!,
-    sensitivity: {
-      z: [...drifts, ...order(0), byFrequency(t, base, omega, theta, 0)],
-      v: [...none, ...order(1), byFrequency(t, base, omega, theta, 1)],
-      a: [...none, ...order(2), byFrequency(t, base, omega, theta, 2)],
+    parameters: k + 1,
+    travelBy: (i, dz) => columns(i, dz, theta),
+    motionBy: (i, dz, dv, da) => {
+      columns(i, dz, theta);
+      const own = t[i]!;
+      dv.fill(0);
+      da.fill(0);
+      for (let h = 1; h <= harmonics; h++) {
+        const w = h * omega;
+        const [c, s, p, q] = [dz[2 * h]!, dz[2 * h + 1]!, theta[2 * h]!, theta[2 * h + 1]!];
+        const [here, ahead] = [p * c + q * s, q * c - p * s];
+        dv[2 * h] = -w * s;
+        dv[2 * h + 1] = w * c;
+        da[2 * h] = -w * w * c;
+        da[2 * h + 1] = -w * w * s;
+        // d/dω of w·ahead(wt) and of −w²·here(wt)
+        dv[k]! += h * (ahead - w * own * here);
+        da[k]! -= h * w * (2 * here + w * own * ahead);
+      }
     },
-    inverse: fit.inverse,
   };
-
-  /** Columns of the linear fit with one more: how the travel changes with the frequency. */
-  function columnsWithFrequency(): Float64Array[] {
-    return [...drifts, ...waves(base, omega, 0), byFrequency(t, base, omega, theta, 0)];
-  }
-}
-
-type Derivative = 0 | 1 | 2 | 3;
-const one = (): number => 1;
-
-/** cos(hωt) and sin(hωt) for h = 1 … harmonics: of the first by themselves, of each other from the one before. */
-function basis(t: Float64Array, omega: number, harmonics: number): readonly (readonly [Float64Array, Float64Array])[] {
-  const n = t.length;
-  const all = Array.from({ length: harmonics }, () => [new Float64Array(n), new Float64Array(n)] as const);
-  const [c1, s1] = all[0]!;
-  for (let i = 0; i < n; i++) {
-    c1[i] = Math.cos(omega * t[i]!);
-    s1[i] = Math.sin(omega * t[i]!);
-  }
-  for (let h = 1; h < harmonics; h++) {
-    const [[c0, s0], [c, s]] = [all[h - 1]!, all[h]!];
-    for (let i = 0; i < n; i++) {
-      c[i] = c0[i]! * c1[i]! - s0[i]! * s1[i]!;
-      s[i] = s0[i]! * c1[i]! + c0[i]! * s1[i]!;
-    }
-  }
-  return all;
-}
-
-/** Which of cos (0) and sin (1) a derivative of either is, and its sign. */
-const turned = (of: 0 | 1, derivative: number): readonly [0 | 1, 1 | -1] => {
-  const quarter = (derivative - of + 4) % 4;
-  return [(quarter % 2) as 0 | 1, quarter === 1 || quarter === 2 ? -1 : 1];
-};
-
-/** Derivatives of cos(hωt), sin(hωt), h = 1 … harmonics, in turn. */
-function waves(base: ReturnType<typeof basis>, omega: number, derivative: Derivative): Float64Array[] {
-  return base.flatMap((pair, h) => {
-    const w = (h + 1) * omega;
-    return ([0, 1] as const).map((of) => {
-      const [which, sign] = turned(of, derivative);
-      if (derivative === 0) return pair[which];
-      const scale = sign * w ** derivative;
-      const column = new Float64Array(pair[which].length);
-      const own = pair[which];
-      for (let i = 0; i < own.length; i++) column[i] = scale * own[i]!;
-      return column;
-    });
-  });
-}
-
-/** d/dω of the fitted motion's derivative p: Σ θ h (p w^(p−1) f_p + w^p t f_(p+1)), w = hω, f_p the p-th derivative of cos or sin. */
-function byFrequency(
-  t: Float64Array,
-  base: ReturnType<typeof basis>,
-  omega: number,
-  theta: Float64Array,
-  derivative: 0 | 1 | 2,
-): Float64Array {
-  const total = new Float64Array(t.length);
-  base.forEach((pair, k) => {
-    const h = k + 1;
-    const w = h * omega;
-    for (const of of [0, 1] as const) {
-      const own = h * theta[2 * k + of + 2]!;
-      const [here, sign] = turned(of, derivative);
-      const [next, nextSign] = turned(of, derivative + 1);
-      const slope = derivative === 0 ? 0 : sign * own * derivative * w ** (derivative - 1);
-      const scale = nextSign * own * w ** derivative;
-      const [f, g] = [pair[here], pair[next]];
-      for (let i = 0; i < total.length; i++) total[i]! += slope * f[i]! + scale * t[i]! * g[i]!;
-    }
-  });
-  return total;
 }

@@ -103,7 +103,7 @@ export function identify(time: Float64Array, travel: Float64Array, force: Float6
   }
   const { residual, inverse } = fit!;
   const k = unknowns.length;
-  const inflations = unknowns.map((_, j) => inverse[j * k + j]! * X[j]!.reduce((sum, x) => sum + x * x, 0));
+  const inflations = unknowns.map((_, j) => inverse[j * k + j]! * dot(X[j]!, X[j]!));
   const told = unknowns
     .map((name, j) => ({ name, inflation: inflations[j]! }))
     .filter(({ name }) => name !== 'inertia' && name !== 'zero');
@@ -140,9 +140,9 @@ export function identify(time: Float64Array, travel: Float64Array, force: Float6
   const addedMass = estimate(0, notAdded);
   const dragCoefficient = estimate(1);
   const robust = robustFit(X, y, theta);
-  const modelled = y.map((value, i) => value - residual[i]!);
+  const modelled = difference(y, residual);
   const rms = Math.sqrt(dot(residual, residual) / y.length);
-  const swing = Math.sqrt(dot(modelled, modelled) / y.length - (modelled.reduce((a, b) => a + b, 0) / y.length) ** 2);
+  const swing = Math.sqrt(dot(modelled, modelled) / y.length - (total(modelled) / y.length) ** 2);
   const lagOne = correlation(residual);
 
   findings.push(...stickSlipFindings(parts.flatMap(({ motion, tz }) => stickSlip(tz, motion))));
@@ -184,7 +184,7 @@ export function identify(time: Float64Array, travel: Float64Array, force: Float6
 
 /** Travel of the plate: the ram's less the stretch of the line under what the force varies. */
 function plateTravel(travel: Float64Array, force: Float64Array, stiffness: number): Float64Array {
-  const mean = force.reduce((sum, f) => sum + f, 0) / force.length;
+  const mean = total(force) / force.length;
   return travel.map((z, i) => z - (force[i]! - mean) / stiffness);
 }
 
@@ -203,7 +203,22 @@ const joined = (parts: readonly Float64Array[]): Float64Array => {
   }
   return all;
 };
-const dot = (a: Float64Array, b: Float64Array): number => a.reduce((sum, x, i) => sum + x * b[i]!, 0);
+// loops, not callbacks: each goes over a million readings
+function dot(a: Float64Array, b: Float64Array): number {
+  let sum = 0;
+  for (let i = 0; i < a.length; i++) sum += a[i]! * b[i]!;
+  return sum;
+}
+function total(a: Float64Array): number {
+  let sum = 0;
+  for (const value of a) sum += value;
+  return sum;
+}
+function difference(a: Float64Array, b: Float64Array): Float64Array {
+  const all = new Float64Array(a.length);
+  for (let i = 0; i < all.length; i++) all[i] = a[i]! - b[i]!;
+  return all;
+}
 const times = (matrix: Float64Array, vector: readonly number[], k: number): number[] =>
   vector.map((_, r) => vector.reduce((sum, x, c) => sum + matrix[r * k + c]! * x, 0));
 function correlation(e: Float64Array): number {

@@ -25,31 +25,33 @@ export function influences(
   const damping = linear >= 0 ? theta[linear]! : 0;
   let [used, good] = [0, 0];
   for (const { motion, at } of runs) {
-    const { sensitivity, v, residual: eta, inverse: HH } = motion;
-    const c = sensitivity.z.length;
+    const { v, residual: eta, inverse: HH, parameters: c } = motion;
+    const [dz, dv, da] = [new Float64Array(c), new Float64Array(c), new Float64Array(c)];
     const G = new Float64Array(k * c);
-    for (let j = 0; j < c; j++) {
-      const [dv, da] = [sensitivity.v[j]!, sensitivity.a[j]!];
-      at.forEach((i, p) => {
-        const change = theta[0]! * da[i]! + (rho * S * theta[1]! * Math.abs(v[i]!) + damping) * dv[i]!;
+    for (let p = 0; p < at.length; p++) {
+      motion.motionBy(at[p]!, dz, dv, da);
+      const byV = rho * S * theta[1]! * Math.abs(v[at[p]!]!) + damping;
+      for (let j = 2; j < c; j++) {
+        const change = theta[0]! * da[j]! + byV * dv[j]!;
         for (let r = 0; r < k; r++) G[r * c + j]! += X[r]![used + p]! * change;
-      });
+      }
     }
     // (XᵀX)⁻¹ G (HᵀH)⁻¹, k × c
     const byTravel = product(inverse, product(G, HH, k, c, c), k, k, c);
-    for (let i = 0; i < eta.length; i++)
+    for (let i = 0; i < eta.length; i++) {
+      motion.travelBy(i, dz);
       for (let r = 0; r < k; r++) {
         let own = 0;
-        for (let j = 0; j < c; j++) own -= byTravel[r * c + j]! * sensitivity.z[j]![i]!;
+        for (let j = 0; j < c; j++) own -= byTravel[r * c + j]! * dz[j]!;
         psi[r]![good + i] = own * eta[i]!;
       }
-    at.forEach((i, p) => {
+    }
+    for (let p = 0; p < at.length; p++)
       for (let r = 0; r < k; r++) {
         let own = 0;
         for (let q = 0; q < k; q++) own += inverse[r * k + q]! * X[q]![used + p]!;
-        psi[r]![good + i]! += own * residual[used + p]!;
+        psi[r]![good + at[p]!]! += own * residual[used + p]!;
       }
-    });
     used += at.length;
     good += eta.length;
   }

@@ -27,7 +27,12 @@ export function leastSquares(X: readonly Float64Array[], y: Float64Array): Fit {
       mend: 'Give a longer record, or ask for fewer unknowns.',
     });
   const length = X.map(norm);
-  const Q = X.map((column, j) => column.map((x) => (length[j]! > 0 ? x / length[j]! : 0)));
+  const Q = X.map((column, j) => {
+    const scale = length[j]! > 0 ? 1 / length[j]! : 0;
+    const own = new Float64Array(n);
+    for (let i = 0; i < n; i++) own[i] = column[i]! * scale;
+    return own;
+  });
   const b = Float64Array.from(y);
   const R = new Float64Array(k * k);
   for (let j = 0; j < k; j++) {

@@ -13,10 +13,11 @@ export function neweyWest(psi: readonly Float64Array[], lag: number): Float64Arr
   const running = psi.map(runningSums);
   const B = new Float64Array(k);
   for (let s = 0; s < n + lag; s++) {
-    for (let a = 0; a < k; a++) B[a] = running[a]![Math.min(n, s + 1)]! - running[a]![Math.max(0, s - lag)]!;
-    for (let a = 0; a < k; a++) for (let b = 0; b < k; b++) V[a * k + b]! += B[a]! * B[b]!;
+    const [to, from] = [Math.min(n, s + 1), Math.max(0, s - lag)];
+    for (let a = 0; a < k; a++) B[a] = running[a]![to]! - running[a]![from]!;
+    for (let a = 0; a < k; a++) for (let b = a; b < k; b++) V[a * k + b]! += B[a]! * B[b]!;
   }
-  return V.map((sum) => sum / (lag + 1));
+  return V.map((_, i) => V[Math.min(i % k, (i / k) | 0) * k + Math.max(i % k, (i / k) | 0)]! / (lag + 1));
 }
 
 /** Sums of the first 0, 1, … n of n numbers. */

@@ -2,8 +2,7 @@ import type { Cycle } from './cycles.ts';
 import type { FittedRun } from './fitted-run.ts';
 import { forceColumns } from './force-columns.ts';
 import { fourierAveraging, type FourierAverages } from './fourier-averaging.ts';
-import type { HarmonicMotion } from './harmonic-motion.ts';
-import { leastSquares } from './least-squares.ts';
+import { summedFit } from './summed-fit.ts';
 import type { TankSetup } from './tank-setup.ts';
 
 /** A run of the rig at one setting, and what it says by itself. */
@@ -42,15 +41,18 @@ const none = new Float64Array(3);
 /** What a run says by itself. `notAdded`: mass that is not the water's, kg. */
 export function runResult({ run, motion, at, t, F }: FittedRun, setup: TankSetup, notAdded: number): RunResult {
   const { width, density: rho, area: S } = setup;
-  const own = leastSquares(forceColumns(plain, motion, at, none, setup), F).theta;
-  const { omega, amplitude } = motion;
+  const columns = forceColumns(plain, motion, at, none, setup);
+  const own = fitOf(columns, F, 0, F.length);
+  const { omega, amplitude, cosine, sine, first } = motion;
   // phase counts from the travel's own first harmonic: z = a sin θ, so that v goes with cos θ
-  const sine = Float64Array.from(at, (i) => motion.sensitivity.z[2]![i]!);
-  const cosine = Float64Array.from(at, (i) => motion.sensitivity.z[3]![i]!);
-  const [zc, zs] = firstHarmonic(motion);
-  const inPhase = sine.map((c, i) => (zc * c + zs * cosine[i]!) / amplitude);
-  const ahead = sine.map((c, i) => (zs * c - zc * cosine[i]!) / amplitude);
-  const [F_s, F_c] = leastSquares([inPhase, ahead, new Float64Array(at.length).fill(1)], F).theta;
+  const [zc, zs] = [first[0] / amplitude, first[1] / amplitude];
+  const [F_s, F_c] = summedFit(F.length, 3, (p, x) => {
+    const [c, s] = [cosine[at[p]!]!, sine[at[p]!]!];
+    x[0] = zc * c + zs * s;
+    x[1] = zs * c - zc * s;
+    x[2] = 1;
+    return F[p]!;
+  }).theta;
   const fourier = fourierAveraging(F_c!, F_s!, amplitude, omega, rho, S);
   const period = (2 * Math.PI) / omega;
   return {
@@ -66,11 +68,12 @@ export function runResult({ run, motion, at, t, F }: FittedRun, setup: TankSetup
   };
 }
 
-/** Coefficients of cos and sin of the first harmonic in the fitted travel, by projection of it on them. */
-function firstHarmonic({ z, sensitivity }: HarmonicMotion): readonly [number, number] {
-  const theta = leastSquares(sensitivity.z.slice(2, -1), z).theta;
-  return [theta[0]!, theta[1]!];
-}
+/** Inertia (kg), drag coefficient and zero (N) of the readings from one place to another. */
+const fitOf = (columns: readonly Float64Array[], F: Float64Array, from: number, to: number): Float64Array =>
+  summedFit(to - from, columns.length, (i, x) => {
+    for (let j = 0; j < x.length; j++) x[j] = columns[j]![from + i]!;
+    return F[from + i]!;
+  }).theta;
 
 /** What each of its cycles says; a cycle with too few good readings says nothing. */
 export function cycleResults(
@@ -85,10 +88,7 @@ export function cycleResults(
     const from = to;
     while (to < places.length && places[to]! < cycle.to) to++;
     if (to - from < fewestInCycle) return [];
-    const { theta } = leastSquares(
-      columns.map((column) => column.subarray(from, to)),
-      F.subarray(from, to),
-    );
+    const theta = fitOf(columns, F, from, to);
     return [
       {
         from: cycle.from,
