@@ -11,9 +11,11 @@ export function dissect(graph: NodeGraph, coordinates: Float64Array, kept?: Uint
   const { count, nodes } = graph;
   const isKept = (v: number): boolean => kept?.[nodes[v]!] === 1;
   const inside = Int32Array.from(nodes.keys()).filter((v) => !isKept(v));
+  const ranks = [0, 1, 2].map((axis) => ranksAlong(coordinates, nodes, axis));
   const work: Work = {
     graph,
-    sweeps: sortedAlong(coordinates, nodes, inside),
+    ranks,
+    sweeps: sortedAlong(ranks, inside),
     region: Int32Array.from(nodes, (_, v) => (isKept(v) ? -1 : 0)),
     counters: { regions: 0, walks: 0 },
     rank: new Int32Array(count),
@@ -38,6 +40,8 @@ const lopsided = 2;
 
 interface Work {
   readonly graph: NodeGraph;
+  /** Rank of each vertex along x, y and z. */
+  readonly ranks: readonly Int32Array[];
   /** Vertices along x, y and z: those of a part stand together, at the part's places. */
   readonly sweeps: readonly Int32Array[];
   /** Number of the part that a vertex belongs to, -1 once it is in a separator. */
@@ -56,7 +60,7 @@ interface Work {
 
 /** Orders the part that stands at places lo to hi - 1 of every sweep. */
 function order(work: Work, lo: number, hi: number): void {
-  const { sweeps, order: out, side, walk } = work;
+  const { ranks, sweeps, order: out, side, walk } = work;
   const own = sweeps[0]!;
   if (hi - lo <= leaf) {
     for (let p = lo; p < hi; p++) out[p] = own[p]!;
@@ -74,7 +78,11 @@ function order(work: Work, lo: number, hi: number): void {
   }
   breadthFirst(work, walk[hi - 1]!, id, lo);
   let best: Cut = { cost: Infinity, sweep: own, at: lo, leftGives: true };
-  for (const sweep of sweeps) best = cheapest(work, sweep, lo, hi, id, best);
+  for (const [axis, sweep] of sweeps.entries()) {
+    // Where a part is flat, the sweep across it runs as one along it does.
+    const along = ranks[axis]!;
+    if (axis === 0 || along[sweep[lo]!] !== along[sweep[hi - 1]!]) best = cheapest(work, sweep, lo, hi, id, best);
+  }
   best = cheapest(work, walk, lo, hi, id, best);
   if (best.cost === Infinity) {
     for (let p = lo; p < hi; p++) out[p] = own[p]!;
@@ -228,8 +236,7 @@ function split({ sweeps, side, region, heldBack, counters }: Work, lo: number, h
 }
 
 /** Vertices along each axis; equal ones by the other axes, so that a sweep runs along the lines of a mesh. */
-function sortedAlong(coordinates: Float64Array, nodes: Int32Array, list: Int32Array): readonly Int32Array[] {
-  const ranks = [0, 1, 2].map((axis) => ranksAlong(coordinates, nodes, axis));
+function sortedAlong(ranks: readonly Int32Array[], list: Int32Array): readonly Int32Array[] {
   return [0, 1, 2].map((axis) => {
     let sorted = list;
     for (const k of [2, 1, 0]) sorted = countingSort(sorted, ranks[(axis + k) % 3]!);
