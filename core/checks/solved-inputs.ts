@@ -38,8 +38,8 @@ export const ofPanel = (
 
 /** Cases that the whole plate is not solved for, because by hand each part is lost by itself; or undefined. */
 export const partLost = ({ loadCase }: Situation): string | undefined =>
-  loadCase === 'lost bolt row' || loadCase === 'lost panel' || loadCase === 'lost leg'
-    ? 'with a part lost, forces are by hand alone'
+  loadCase === 'lost bolt row' || loadCase === 'lost panel'
+    ? 'with a bolt row or a panel lost, forces are by hand alone'
     : undefined;
 
 export const thicknessAsMade: Input = {

@@ -13,8 +13,8 @@ export interface SolveRequest {
   readonly stage: SolvedLoading['stage'];
   /** `service`: the stated force down and up. `all`: every load case that has its data. */
   readonly cases: 'service' | 'all';
-  /** Also with the worst bolt row, panel and joint and each leg lost, or with every row, panel, joint and leg in turn. */
-  readonly losses: boolean | 'all';
+  /** Also with each leg lost; `true`: and with the worst bolt row, panel and joint; `all`: with every one of them in turn. */
+  readonly losses: boolean | 'legs' | 'all';
   /** Follows the loss of each row that is lost to its end: what a fixing carries, over its resistance. */
   readonly use?: UseOfFixing;
 }
@@ -80,7 +80,7 @@ export function* solveCases(model: Model, request: SolveRequest): Generator<Solv
   const count = work.reduce((sum, s) => sum + s.loadings.length * s.present.length, 0);
   let done = 0;
   const ends = model.document.grid.joints?.range ? (['low', 'high'] as const) : [];
-  const total = count * (1 + ends.length) + (request.losses ? 12 : 0) + (request.size === undefined ? 2 : 0);
+  const total = count * (1 + ends.length) + (request.losses && request.losses !== 'legs' ? 12 : 0) + (request.size === undefined ? 2 : 0);
   const progress = (what: string): SolveProgress => ({ done: done++, of: Math.max(total, done), what });
 
   let study: MeshStudy | null = null;
@@ -125,7 +125,7 @@ export function* solveCases(model: Model, request: SolveRequest): Generator<Solv
     jointEnds.push({ end, plate: on, solved: yield* allOf(on, work) });
   }
   const losses: LostPart[] = [];
-  if (request.losses) {
+  if (request.losses && request.losses !== 'legs') {
     const service = solved.filter(({ situation }) => situation.loadCase === 'service');
     const parts = partsToLose(plate, service, request.losses === 'all');
     for (const { kind, id, why, cases, without, loadings, row } of parts) {

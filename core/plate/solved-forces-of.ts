@@ -27,7 +27,7 @@ import type { ReadyPlate, SolvedLoading } from './solve-plate.ts';
 /**
  * Solves every load case of a model that has its data, each loading on each set of supports with contact settled, and gives
  * the largest forces of each: what the checks take from the whole plate. The mesh is the document's, or the first of a mesh
- * study. Cases with a part lost are not solved: there the checks ask each part by itself. Refuses a mesh of more than
+ * study. A lost leg is lost in turn; with a bolt row or a panel lost the checks ask each part by itself. Refuses a mesh of more than
  * `mostCells` cells. Yields what it is about to do.
  *
  * Buckling is looked for once a situation, under the loading that presses a panel hardest, and only where a strip as long as
@@ -36,7 +36,7 @@ import type { ReadyPlate, SolvedLoading } from './solve-plate.ts';
 export function* solvedForcesOf(model: Model): Generator<SolveProgress, SolvedForces> {
   const size = model.document.forces?.mesh?.si ?? firstSize(model);
   refuseFineMesh(model, size);
-  const cases = yield* solveCases(model, { stage: 'contact', cases: 'all', losses: false, size });
+  const cases = yield* solveCases(model, { stage: 'contact', cases: 'all', losses: 'legs', size });
   const { plate } = cases;
   // where joints may be as stiff as a range says, each end of it is solved, and the larger of each force is taken
   const all = [cases, ...cases.jointEnds].flatMap(({ plate: on, solved }) => solved.map((one) => ({ on, one })));
