@@ -9,6 +9,7 @@ import { tankSetupOf } from '../../core/tank/tank-setup-of.ts';
 import { normal } from '../../tests/tank/normal.ts';
 import { interleaved } from './interleaved.ts';
 import type { Measure } from './measure.ts';
+import { motionBench } from './motion.ts';
 
 const rows = 1_000_000;
 
@@ -41,6 +42,7 @@ export function bench(): readonly Measure[] {
       name: 'tank test of a million rows, from its text to the picture of the fit, over parsing it alone',
       ...{ ratio, goal: 3, met: ratio <= 3, milliseconds: times.whole },
     },
+    ...motionBench(),
   ];
 }
 
