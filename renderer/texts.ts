@@ -1356,6 +1356,10 @@ export const texts = {
       'Modulus under the load’s duration',
       'Plastics creep: the modulus that is left after the load has lasted so long.',
     ],
+    bearingLong: [
+      'Bearing stress under a washer',
+      'A design value for the duration of the load; without it the pressure of the washers cannot be judged.',
+    ],
     strengthLong: [
       'Strength under the load’s duration',
       'The strength that is left after the load has lasted so long.',

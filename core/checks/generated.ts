@@ -3254,6 +3254,134 @@ export function boltSleeve_allowableStress(v: Readonly<Record<"d" | "f_yw" | "T_
   return [_F_hi, _A_c, _i_c, _lambda, _chi, _F_c_Rd, _N_y, _N_E, _R_low, _R_high];
 }
 
+export function boltWasherPressure_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y" | "d" | "d_0" | "T_t" | "k_low", number>>, k: Readonly<Record<"plate.bolted.boltPush" | "bolts.rowLost.group" | "bolts.rowLost.plate" | "plate.held.momentEdge" | "bolts.rowLost.edgeMoment", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _pulled = v.pulled;
+  const _lost = v.lost;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _a_b = v.a_b;
+  const _b_b = v.b_b;
+  const _n_x = v.n_x;
+  const _n_y = v.n_y;
+  const _i_x = v.i_x;
+  const _i_y = v.i_y;
+  const _d_w = v.d_w;
+  const _l_x = v.l_x;
+  const _l_y = v.l_y;
+  const _d = v.d;
+  const _d_0 = v.d_0;
+  const _T_t = v.T_t;
+  const _k_low = v.k_low;
+  const _s_x = finite(_a_b / finite(_n_x - 1, "n_x - 1"), "s_x");
+  const _s_y = finite(_b_b / finite(_n_y - 1, "n_y - 1"), "s_y");
+  const _p_off = finite(_pulled * _p, "p_off");
+  const _p_lost = finite(_lost * _p_off, "p_lost");
+  const _r_b = finite(_d_w / 2 + _t, "r_b");
+  const _a_p = finite(_a_b + 2 * _i_x, "a_p");
+  const _b_p = finite(_b_b + 2 * _i_y, "b_p");
+  const _R_bolt = finite(k["plate.bolted.boltPush"](_a_p, _b_p, _t, _E, _nu, _p_off, _n_x, _n_y, _i_x, _i_y, _r_b), "R_bolt");
+  const _R_group = finite(k["bolts.rowLost.group"](_a_b, _b_b, _n_x, _n_y, _i_x, _i_y, _p_lost), "R_group");
+  const _R_rest = finite(k["bolts.rowLost.plate"](_a_b, _b_b, _t, _E, _nu, _p_lost, _n_x, _n_y, _i_x, _i_y), "R_rest");
+  const _M_held = finite(k["plate.held.momentEdge"](_a, _b, _t, _E, _nu, _p), "M_held");
+  const _M_lost = finite(k["bolts.rowLost.edgeMoment"](_a, _b, _t, _E, _nu, _p_lost), "M_lost");
+  const _M_edge = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_M_held, _M_lost) : _p * Math.pow(finite(_h_x > 0 ? _a : _b, "h_x > 0 ? a : b"), 2) / 12, "M_edge");
+  const _Q = finite(_M_edge * Math.max(finite(_h_x * _s_y / _l_x, "h_x * s_y / l_x"), finite(_h_y * _s_x / _l_y, "h_y * s_x / l_y")), "Q");
+  const _F_t = finite(Math.max(_R_bolt, _R_group, _R_rest) + _Q, "F_t");
+  const _F_hi = finite(_T_t / finite(_k_low * _d, "k_low * d"), "F_hi");
+  const _A_n = finite(Math.PI / 4 * (Math.pow(_d_w, 2) - Math.pow(_d_0, 2)), "A_n");
+  const _p_w = finite((_F_hi + _F_t) / _A_n, "p_w");
+  const _p_low = finite(_F_hi / finite(Math.PI / 4 * Math.pow(_d_w, 2), "pi / 4 * d_w ^ 2"), "p_low");
+  const _p_high = finite((_F_hi + _F_t) / finite(Math.PI / 8 * (Math.pow(_d_w, 2) - Math.pow(_d_0, 2)), "pi / 8 * (d_w ^ 2 - d_0 ^ 2)"), "p_high");
+  const _range0 = finite(_d_w > _d_0 ? 1 : 0, "range0");
+  return [_s_x, _s_y, _p_off, _p_lost, _r_b, _a_p, _b_p, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _F_hi, _A_n, _p_w, _p_low, _p_high, _range0];
+}
+
+export function boltWasherPressure_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y" | "d" | "d_0" | "T_t" | "k_low", number>>, k: Readonly<Record<"plate.bolted.boltPush" | "bolts.rowLost.group" | "bolts.rowLost.plate" | "plate.held.momentEdge" | "bolts.rowLost.edgeMoment", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _pulled = v.pulled;
+  const _lost = v.lost;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _a_b = v.a_b;
+  const _b_b = v.b_b;
+  const _n_x = v.n_x;
+  const _n_y = v.n_y;
+  const _i_x = v.i_x;
+  const _i_y = v.i_y;
+  const _d_w = v.d_w;
+  const _l_x = v.l_x;
+  const _l_y = v.l_y;
+  const _d = v.d;
+  const _d_0 = v.d_0;
+  const _T_t = v.T_t;
+  const _k_low = v.k_low;
+  const _s_x = finite(_a_b / finite(_n_x - 1, "n_x - 1"), "s_x");
+  const _s_y = finite(_b_b / finite(_n_y - 1, "n_y - 1"), "s_y");
+  const _p_off = finite(_pulled * _p, "p_off");
+  const _p_lost = finite(_lost * _p_off, "p_lost");
+  const _r_b = finite(_d_w / 2 + _t, "r_b");
+  const _a_p = finite(_a_b + 2 * _i_x, "a_p");
+  const _b_p = finite(_b_b + 2 * _i_y, "b_p");
+  const _R_bolt = finite(k["plate.bolted.boltPush"](_a_p, _b_p, _t, _E, _nu, _p_off, _n_x, _n_y, _i_x, _i_y, _r_b), "R_bolt");
+  const _R_group = finite(k["bolts.rowLost.group"](_a_b, _b_b, _n_x, _n_y, _i_x, _i_y, _p_lost), "R_group");
+  const _R_rest = finite(k["bolts.rowLost.plate"](_a_b, _b_b, _t, _E, _nu, _p_lost, _n_x, _n_y, _i_x, _i_y), "R_rest");
+  const _M_held = finite(k["plate.held.momentEdge"](_a, _b, _t, _E, _nu, _p), "M_held");
+  const _M_lost = finite(k["bolts.rowLost.edgeMoment"](_a, _b, _t, _E, _nu, _p_lost), "M_lost");
+  const _M_edge = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_M_held, _M_lost) : _p * Math.pow(finite(_h_x > 0 ? _a : _b, "h_x > 0 ? a : b"), 2) / 12, "M_edge");
+  const _Q = finite(_M_edge * Math.max(finite(_h_x * _s_y / _l_x, "h_x * s_y / l_x"), finite(_h_y * _s_x / _l_y, "h_y * s_x / l_y")), "Q");
+  const _F_t = finite(Math.max(_R_bolt, _R_group, _R_rest) + _Q, "F_t");
+  const _F_hi = finite(_T_t / finite(_k_low * _d, "k_low * d"), "F_hi");
+  const _A_n = finite(Math.PI / 4 * (Math.pow(_d_w, 2) - Math.pow(_d_0, 2)), "A_n");
+  const _p_w = finite((_F_hi + _F_t) / _A_n, "p_w");
+  const _p_low = finite(_F_hi / finite(Math.PI / 4 * Math.pow(_d_w, 2), "pi / 4 * d_w ^ 2"), "p_low");
+  const _p_high = finite((_F_hi + _F_t) / finite(Math.PI / 8 * (Math.pow(_d_w, 2) - Math.pow(_d_0, 2)), "pi / 8 * (d_w ^ 2 - d_0 ^ 2)"), "p_high");
+  const _range0 = finite(_d_w > _d_0 ? 1 : 0, "range0");
+  return [_s_x, _s_y, _p_off, _p_lost, _r_b, _a_p, _b_p, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _F_hi, _A_n, _p_w, _p_low, _p_high, _range0];
+}
+
+export function boltWasherPressureBySolution_partialFactors(v: Readonly<Record<"d_w" | "d" | "d_0" | "T_t" | "k_low" | "F_t", number>>): number[] {
+  const _d_w = v.d_w;
+  const _d = v.d;
+  const _d_0 = v.d_0;
+  const _T_t = v.T_t;
+  const _k_low = v.k_low;
+  const _F_t = v.F_t;
+  const _F_hi = finite(_T_t / finite(_k_low * _d, "k_low * d"), "F_hi");
+  const _A_n = finite(Math.PI / 4 * (Math.pow(_d_w, 2) - Math.pow(_d_0, 2)), "A_n");
+  const _p_w = finite((_F_hi + _F_t) / _A_n, "p_w");
+  const _p_low = finite(_F_hi / finite(Math.PI / 4 * Math.pow(_d_w, 2), "pi / 4 * d_w ^ 2"), "p_low");
+  const _p_high = finite((_F_hi + _F_t) / finite(Math.PI / 8 * (Math.pow(_d_w, 2) - Math.pow(_d_0, 2)), "pi / 8 * (d_w ^ 2 - d_0 ^ 2)"), "p_high");
+  const _range0 = finite(_d_w > _d_0 ? 1 : 0, "range0");
+  return [_F_hi, _A_n, _p_w, _p_low, _p_high, _range0];
+}
+
+export function boltWasherPressureBySolution_allowableStress(v: Readonly<Record<"d_w" | "d" | "d_0" | "T_t" | "k_low" | "F_t", number>>): number[] {
+  const _d_w = v.d_w;
+  const _d = v.d;
+  const _d_0 = v.d_0;
+  const _T_t = v.T_t;
+  const _k_low = v.k_low;
+  const _F_t = v.F_t;
+  const _F_hi = finite(_T_t / finite(_k_low * _d, "k_low * d"), "F_hi");
+  const _A_n = finite(Math.PI / 4 * (Math.pow(_d_w, 2) - Math.pow(_d_0, 2)), "A_n");
+  const _p_w = finite((_F_hi + _F_t) / _A_n, "p_w");
+  const _p_low = finite(_F_hi / finite(Math.PI / 4 * Math.pow(_d_w, 2), "pi / 4 * d_w ^ 2"), "p_low");
+  const _p_high = finite((_F_hi + _F_t) / finite(Math.PI / 8 * (Math.pow(_d_w, 2) - Math.pow(_d_0, 2)), "pi / 8 * (d_w ^ 2 - d_0 ^ 2)"), "p_high");
+  const _range0 = finite(_d_w > _d_0 ? 1 : 0, "range0");
+  return [_F_hi, _A_n, _p_w, _p_low, _p_high, _range0];
+}
+
 export function boltEdgeDistance_partialFactors(v: Readonly<Record<"d_0" | "k_e", number>>): number[] {
   const _d_0 = v.d_0;
   const _k_e = v.k_e;
@@ -3903,6 +4031,85 @@ export function weldEndReturn_allowableStress(v: Readonly<Record<"a_0" | "r_e" |
   const _r_high = finite(4 * Math.sqrt(2) * _a_0, "r_high");
   const _range0 = finite(_r_e <= _l_r ? 1 : 0, "range0");
   return [_r_min, _r_low, _r_high, _range0];
+}
+
+export function weldAluminium_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "h" | "h_x" | "h_y" | "l_f" | "k_r" | "a_w" | "f_w_k" | "f_u_haz" | "gamma_Mw", number>>, k: Readonly<Record<"plate.hinged.reaction" | "plate.held.reaction" | "plate.held.momentEdge" | "plate.hinged.cornerForce" | "inPlanePull.hinged", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _pulled = v.pulled;
+  const _h = v.h;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _l_f = v.l_f;
+  const _k_r = v.k_r;
+  const _a_w = v.a_w;
+  const _f_w_k = v.f_w_k;
+  const _f_u_haz = v.f_u_haz;
+  const _gamma_Mw = v.gamma_Mw;
+  const _V_hinged = finite(k["plate.hinged.reaction"](_a, _b, _t, _E, _nu, _p), "V_hinged");
+  const _V_held = finite(k["plate.held.reaction"](_a, _b, _t, _E, _nu, _p), "V_held");
+  const _M_held = finite(k["plate.held.momentEdge"](_a, _b, _t, _E, _nu, _p), "M_held");
+  const _R_c = finite(k["plate.hinged.cornerForce"](_a, _b, _t, _E, _nu, _p), "R_c");
+  const _L_n = finite(_h_x > 0 ? (_h_y > 0 ? Math.min(_a, _b) : _a) : _b, "L_n");
+  const _V_e = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_V_hinged, _V_held) : _p * _L_n / 2, "V_e");
+  const _M_e = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? _M_held : _p * Math.pow(_L_n, 2) / 12, "M_e");
+  const _f_c = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.abs(_R_c) / finite(2 * _l_f, "2 * l_f") : 0 * _V_e, "f_c");
+  const _f_z = finite(_k_r * (_pulled > 0 ? _V_e : Math.max(finite(_M_e / _l_f, "M_e / l_f"), _f_c)), "f_z");
+  const _N_pull = finite(k["inPlanePull.hinged"](_L_n, _L_n, _t, _E, _nu, _p), "N_pull");
+  const _f_h = finite(_k_r * _N_pull, "f_h");
+  const _e_r = finite(_a_w / finite(2 * Math.sqrt(2), "2 * sqrt(2)"), "e_r");
+  const _m_r = finite(_f_z * _e_r + _k_r * _pulled * _h * _M_e, "m_r");
+  const _sigma_s = finite((_f_z + _f_h) / finite(Math.sqrt(2) * _a_w, "sqrt(2) * a_w") + 6 * _m_r / finite(Math.pow(_a_w, 2), "a_w ^ 2"), "sigma_s");
+  const _tau_s = finite(Math.abs(_f_z - _f_h) / finite(Math.sqrt(2) * _a_w, "sqrt(2) * a_w"), "tau_s");
+  const _sigma_v = finite(Math.sqrt(Math.pow(_sigma_s, 2) + 3 * Math.pow(_tau_s, 2)), "sigma_v");
+  const _f_r = finite(Math.sqrt(Math.pow(_f_z, 2) + Math.pow(_f_h, 2)), "f_r");
+  const _f_w = finite(_f_r + 6 * _m_r / _a_w, "f_w");
+  const _u_w = finite(_sigma_v / finite(_f_w_k / _gamma_Mw, "f_w_k / gamma_Mw"), "u_w");
+  const _s_haz = finite(Math.sqrt(Math.pow(finite(Math.max(_f_z, _f_h), "max(f_z, f_h)"), 2) + 3 * Math.pow(finite(Math.min(_f_z, _f_h), "min(f_z, f_h)"), 2)) / finite(Math.sqrt(2) * _a_w, "sqrt(2) * a_w"), "s_haz");
+  const _s_haz_v = finite(Math.sqrt(Math.pow(finite(Math.min(_f_z, _f_h), "min(f_z, f_h)"), 2) + 3 * Math.pow(finite(Math.max(_f_z, _f_h), "max(f_z, f_h)"), 2)) / finite(Math.sqrt(2) * _a_w, "sqrt(2) * a_w"), "s_haz_v");
+  const _s_toe = finite(Math.sqrt(Math.pow(_f_h, 2) + 3 * Math.pow(_f_z, 2)) / _t, "s_toe");
+  const _u_haz = finite(Math.max(_s_haz, _s_haz_v, _s_toe) / finite(_f_u_haz / _gamma_Mw, "f_u_haz / gamma_Mw"), "u_haz");
+  const _u = finite(Math.max(_u_w, _u_haz), "u");
+  const _u_Rd = finite(1, "u_Rd");
+  const _u_high = finite(Math.sqrt(3) * _f_w * _gamma_Mw / finite(Math.min(_f_w_k, _f_u_haz), "min(f_w_k, f_u_haz)") * Math.max(finite(1 / _a_w, "1 / a_w"), finite(1 / _t, "1 / t")), "u_high");
+  const _u_low = finite(_f_r * _gamma_Mw / finite(_a_w * _f_w_k, "a_w * f_w_k"), "u_low");
+  return [_V_hinged, _V_held, _M_held, _R_c, _L_n, _V_e, _M_e, _f_c, _f_z, _N_pull, _f_h, _e_r, _m_r, _sigma_s, _tau_s, _sigma_v, _f_r, _f_w, _u_w, _s_haz, _s_haz_v, _s_toe, _u_haz, _u, _u_Rd, _u_high, _u_low];
+}
+
+export function weldAluminiumBySolution_partialFactors(v: Readonly<Record<"t" | "k_r" | "a_w" | "f_w_k" | "f_u_haz" | "gamma_Mw" | "f_1z" | "f_1h" | "f_1l" | "m_1", number>>): number[] {
+  const _t = v.t;
+  const _k_r = v.k_r;
+  const _a_w = v.a_w;
+  const _f_w_k = v.f_w_k;
+  const _f_u_haz = v.f_u_haz;
+  const _gamma_Mw = v.gamma_Mw;
+  const _f_1z = v.f_1z;
+  const _f_1h = v.f_1h;
+  const _f_1l = v.f_1l;
+  const _m_1 = v.m_1;
+  const _f_z = finite(_k_r * _f_1z, "f_z");
+  const _f_h = finite(_k_r * _f_1h, "f_h");
+  const _e_r = finite(_a_w / finite(2 * Math.sqrt(2), "2 * sqrt(2)"), "e_r");
+  const _m_r = finite(Math.abs(_f_z) * _e_r + _k_r * _m_1, "m_r");
+  const _sigma_s = finite(Math.abs(_f_z + _f_h) / finite(Math.sqrt(2) * _a_w, "sqrt(2) * a_w") + 6 * _m_r / finite(Math.pow(_a_w, 2), "a_w ^ 2"), "sigma_s");
+  const _tau_s = finite(Math.abs(_f_z - _f_h) / finite(Math.sqrt(2) * _a_w, "sqrt(2) * a_w"), "tau_s");
+  const _sigma_v = finite(Math.sqrt(Math.pow(_sigma_s, 2) + 3 * (Math.pow(_tau_s, 2) + Math.pow(finite(_k_r * _f_1l / _a_w, "k_r * f_1l / a_w"), 2))), "sigma_v");
+  const _f_r = finite(Math.sqrt(Math.pow(_f_z, 2) + Math.pow(_f_h, 2) + Math.pow(finite(_k_r * _f_1l, "k_r * f_1l"), 2)), "f_r");
+  const _f_w = finite(_f_r + 6 * _m_r / _a_w, "f_w");
+  const _u_w = finite(_sigma_v / finite(_f_w_k / _gamma_Mw, "f_w_k / gamma_Mw"), "u_w");
+  const _s_haz = finite(Math.sqrt(Math.pow(finite(Math.max(_f_z, _f_h), "max(f_z, f_h)"), 2) + 3 * Math.pow(finite(Math.min(_f_z, _f_h), "min(f_z, f_h)"), 2)) / finite(Math.sqrt(2) * _a_w, "sqrt(2) * a_w"), "s_haz");
+  const _s_haz_v = finite(Math.sqrt(Math.pow(finite(Math.min(_f_z, _f_h), "min(f_z, f_h)"), 2) + 3 * Math.pow(finite(Math.max(_f_z, _f_h), "max(f_z, f_h)"), 2)) / finite(Math.sqrt(2) * _a_w, "sqrt(2) * a_w"), "s_haz_v");
+  const _s_toe = finite(Math.sqrt(Math.pow(_f_h, 2) + 3 * Math.pow(_f_z, 2)) / _t, "s_toe");
+  const _u_haz = finite(Math.max(_s_haz, _s_haz_v, _s_toe) / finite(_f_u_haz / _gamma_Mw, "f_u_haz / gamma_Mw"), "u_haz");
+  const _u = finite(Math.max(_u_w, _u_haz), "u");
+  const _u_Rd = finite(1, "u_Rd");
+  const _u_high = finite(Math.sqrt(3) * _f_w * _gamma_Mw / finite(Math.min(_f_w_k, _f_u_haz), "min(f_w_k, f_u_haz)") * Math.max(finite(1 / _a_w, "1 / a_w"), finite(1 / _t, "1 / t")), "u_high");
+  const _u_low = finite(_f_r * _gamma_Mw / finite(_a_w * _f_w_k, "a_w * f_w_k"), "u_low");
+  return [_f_z, _f_h, _e_r, _m_r, _sigma_s, _tau_s, _sigma_v, _f_r, _f_w, _u_w, _s_haz, _s_haz_v, _s_toe, _u_haz, _u, _u_Rd, _u_high, _u_low];
 }
 
 export function weldGroupInPlane_partialFactors(v: Readonly<Record<"a_p" | "b_p" | "l_x" | "l_y" | "n_x" | "n_y" | "r_x" | "r_y" | "A_f" | "t_0" | "rho" | "g" | "k_dyn" | "gamma_L" | "a_w" | "f_u" | "beta_w" | "gamma_M2", number>>, k: Readonly<Record<"welds.sideLost.inPlane", (...values: number[]) => number>>): number[] {
@@ -8975,6 +9182,8 @@ export const compiled: Readonly<Record<string, Readonly<Record<string, Run>>>> =
   "bolt-separation": { "partial factors": boltSeparation_partialFactors as Run, "allowable stress": boltSeparation_allowableStress as Run },
   "bolt-separation-by-solution": { "partial factors": boltSeparationBySolution_partialFactors as Run, "allowable stress": boltSeparationBySolution_allowableStress as Run },
   "bolt-sleeve": { "partial factors": boltSleeve_partialFactors as Run, "allowable stress": boltSleeve_allowableStress as Run },
+  "bolt-washer-pressure": { "partial factors": boltWasherPressure_partialFactors as Run, "allowable stress": boltWasherPressure_allowableStress as Run },
+  "bolt-washer-pressure-by-solution": { "partial factors": boltWasherPressureBySolution_partialFactors as Run, "allowable stress": boltWasherPressureBySolution_allowableStress as Run },
   "bolt-edge-distance": { "partial factors": boltEdgeDistance_partialFactors as Run, "allowable stress": boltEdgeDistance_allowableStress as Run },
   "bolt-edge-distance-largest": { "partial factors": boltEdgeDistanceLargest_partialFactors as Run, "allowable stress": boltEdgeDistanceLargest_allowableStress as Run },
   "bolt-pitch": { "partial factors": boltPitch_partialFactors as Run, "allowable stress": boltPitch_allowableStress as Run },
@@ -8992,6 +9201,8 @@ export const compiled: Readonly<Record<string, Readonly<Record<string, Run>>>> =
   "weld-length": { "partial factors": weldLength_partialFactors as Run, "allowable stress": weldLength_allowableStress as Run },
   "weld-intermittent": { "partial factors": weldIntermittent_partialFactors as Run, "allowable stress": weldIntermittent_allowableStress as Run },
   "weld-end-return": { "partial factors": weldEndReturn_partialFactors as Run, "allowable stress": weldEndReturn_allowableStress as Run },
+  "weld-aluminium": { "partial factors": weldAluminium_partialFactors as Run },
+  "weld-aluminium-by-solution": { "partial factors": weldAluminiumBySolution_partialFactors as Run },
   "weld-group-in-plane": { "partial factors": weldGroupInPlane_partialFactors as Run, "allowable stress": weldGroupInPlane_allowableStress as Run },
   "weld-group-ultimate": { "partial factors": weldGroupUltimate_partialFactors as Run, "allowable stress": weldGroupUltimate_allowableStress as Run },
   "weld-group-across": { "partial factors": weldGroupAcross_partialFactors as Run, "allowable stress": weldGroupAcross_allowableStress as Run },

@@ -24,6 +24,7 @@ import { boltClampSlip } from './bolt-clamp-slip.ts';
 import { boltSlip } from './bolt-slip.ts';
 import { boltSeparation } from './bolt-separation.ts';
 import { boltSleeve } from './bolt-sleeve.ts';
+import { boltWasherPressure } from './bolt-washer-pressure.ts';
 import { boltEdgeDistance } from './bolt-edge-distance.ts';
 import { boltEdgeDistanceLargest } from './bolt-edge-distance-largest.ts';
 import { boltPitch } from './bolt-pitch.ts';
@@ -39,6 +40,7 @@ import { weldEdge } from './weld-edge.ts';
 import { weldLength } from './weld-length.ts';
 import { weldIntermittent } from './weld-intermittent.ts';
 import { weldEndReturn } from './weld-end-return.ts';
+import { weldAluminium } from './weld-aluminium.ts';
 import { weldGroupInPlane } from './weld-group-in-plane.ts';
 import { weldGroupUltimate } from './weld-group-ultimate.ts';
 import { weldGroupAcross } from './weld-group-across.ts';
@@ -141,6 +143,7 @@ export const checks: readonly Check[] = [
   boltSlip,
   boltSeparation,
   boltSleeve,
+  boltWasherPressure,
   boltEdgeDistance,
   boltEdgeDistanceLargest,
   boltPitch,
@@ -156,6 +159,7 @@ export const checks: readonly Check[] = [
   weldLength,
   weldIntermittent,
   weldEndReturn,
+  weldAluminium,
   weldGroupInPlane,
   weldGroupUltimate,
   weldGroupAcross,

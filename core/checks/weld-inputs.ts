@@ -24,8 +24,14 @@ export const judgedBy =
   (model: Model, bay: string): true | string => {
     const applies = welded(model, bay);
     if (applies !== true) return applies;
+    if (ofAluminium(model, bay)) return 'the parts are of aluminium: their weld is judged by EN 1999-1-1';
     return weldAt(model, bay).method === method || otherwise;
   };
+
+/** True where all that the weld joins is aluminium and the basis is one whose rules for it are held. */
+export const ofAluminium = (model: Model, bay: string): boolean =>
+  model.basis.safety === 'partial factors' &&
+  partsAt(model, bay).every(({ material }) => material.family === 'aluminium');
 
 /** The fixing of a welded panel; only asked where `welded` is true. */
 export const weldAt = (model: Model, bay: string): WeldedFixing => panelAt(model, bay).design.fixing as WeldedFixing;

@@ -335,6 +335,8 @@ const panelDesign = z.strictObject({
     .strictObject({
       modulus: quantity('stress'),
       strength: quantity('stress'),
+      /** What it bears under a washer for that duration, a design value. */
+      bearing: quantity('stress').optional(),
       duration: quantity('time'),
       source: text,
     })

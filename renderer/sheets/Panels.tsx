@@ -161,6 +161,7 @@ function PanelFields({ design }: { design: string }) {
         <FieldGroup title={texts.groups.longTerm}>
           <QuantityField path={at('longTerm', 'modulus')} kind="stress" {...fieldTexts('modulus')} />
           <QuantityField path={at('longTerm', 'strength')} kind="stress" {...fieldTexts('strengthLong')} />
+          <QuantityField path={at('longTerm', 'bearing')} kind="stress" {...fieldTexts('bearingLong')} optional />
           <QuantityField path={at('longTerm', 'duration')} kind="time" {...fieldTexts('duration')} />
           <TextField path={at('longTerm', 'source')} {...fieldTexts('source')} />
         </FieldGroup>

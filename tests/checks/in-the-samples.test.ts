@@ -32,6 +32,8 @@ const notInSamples: Readonly<Record<string, string>> = {
   'tube-wall-collapse': 'sealed tubes',
   'fatigue-sealed-wall': 'sealed tubes',
   'eye-cheek-weld': 'cheek plates',
+  'weld-aluminium': 'aluminium welded to aluminium',
+  'bolt-washer-pressure': 'soft panels on bolts',
   'eye-foot-plate': 'bolted foot plates of eyes',
   'eye-foot-bolts': 'bolted foot plates of eyes',
   'eye-foot-wall': 'bolted foot plates of eyes',

@@ -9,6 +9,7 @@ import { boltShear } from '../../checks/bolt-shear.ts';
 import { boltSlip } from '../../checks/bolt-slip.ts';
 import { boltTearOut } from '../../checks/bolt-tear-out.ts';
 import { boltTension } from '../../checks/bolt-tension.ts';
+import { boltWasherPressure } from '../../checks/bolt-washer-pressure.ts';
 import { printed } from './printed.ts';
 import type { PublishedValue } from './published-value.ts';
 
@@ -43,4 +44,5 @@ export const boltValues: readonly PublishedValue[] = [
   { check: boltClampSlip, about: 'M16 at 218.5 N·m, k = 0.2, friction 0.3, under 20 kN of tension', origin: 'by hand', source: `${shigley}T = k d F`, memory: true, given: { T_t: 218.5, k_high: 0.2, c_c: 0, d: 0.016, mu_c: 0.3, F_t: 20e3, gamma_M3: 1.25 }, symbol: 'F_s_Rd', ...printed('11.5875', 'kN') },
   { check: boltSeparation, about: 'M16 through 18 and 8 mm of steel at 207 GPa: stiffness of the frusta at 30°', origin: 'by hand', source: `${shigley}member stiffness`, memory: true, given: { t: 0.018, E: 207e9, t_w: 0.008, E_w: 207e9, d_w: 0.024, d: 0.016 }, symbol: 'k_m', ...printed('4070.7', 'kN/mm') },
   { check: boltSeparation, about: 'the same at 218.5 N·m, k = 0.2, 11 µm bedded in', origin: 'by hand', source: `${shigley}separation, C = k_b/(k_b + k_m)`, memory: true, given: { T_t: 218.5, k_high: 0.2, c_c: 0, A_s: 157e-6, t: 0.018, E: 207e9, t_w: 0.008, E_w: 207e9, d_w: 0.024, d: 0.016, E_b: 207e9, g_b: 0.026, f_Z: 11e-6, gamma_M3: 1.25 }, symbol: 'F_o', ...printed('60.40', 'kN') },
+  { check: boltWasherPressure, about: '60 N·m on M12, k = 0.1: 50 kN on a washer of 24 mm over a hole of 14 mm', origin: 'by hand', source: 'Shigley, Mechanical Engineering Design, T = k d F; area of a ring', memory: true, given: { T_t: 60, k_low: 0.1, d: 0.012, d_w: 0.024, d_0: 0.014, F_t: 0 }, symbol: 'p_w', ...printed('167.5', 'MPa') },
 ]; // prettier-ignore

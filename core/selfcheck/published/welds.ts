@@ -1,3 +1,4 @@
+import { weldAluminium } from '../../checks/weld-aluminium.ts';
 import { weldDirectional } from '../../checks/weld-directional.ts';
 import { weldEdge } from '../../checks/weld-edge.ts';
 import { weldEndReturn } from '../../checks/weld-end-return.ts';
@@ -42,4 +43,5 @@ export const weldValues: readonly PublishedValue[] = [
   { check: weldGroupInPlane, about: '10 kN at 500 mm beside a run of 1 m: 10 N/mm and 3 times that for its moment', origin: 'by hand', source: 'Shigley, Mechanical Engineering Design, welded joints in torsion', memory: true, given: { ...line, W: 1e4 }, symbol: 'f_v', ...printed('31.62', 'N/mm') },
   { check: weldGroupUltimate, about: 'the same, force along the run, half its length off, rise for direction counted: 1.72 of 2.784 (k = 0, a = 0.5; φ = 0.75)', origin: 'printed', source: 'AISC Manual (metric, LRFD), Table 8-38', given: { ...line, k_theta: 0.5 }, symbol: 'l_C', ...printed('618', 'mm') },
   { check: weldGroupAcross, about: '10 kN in the middle of a square of 1 m with one side lost: W/L + W e c/I = 3.333 + 10/6 · (2/3) · 3 N/mm', origin: 'by hand', source: 'Shigley, Mechanical Engineering Design, welded joints in bending', memory: true, given: { ...square, W: 1e4 }, symbol: 'f_z', ...printed('6.67', 'N/mm') },
+  { check: weldAluminium, about: '100 N/mm off and 50 N/mm across on a throat of 5 mm, no moment: equivalent stress √(21.21² + 3 · 7.07²) over 240/1.25 MPa', origin: 'by hand', source: 'EN 1999-1-1, 8.6.3.3', memory: true, given: { a_w: 0.005, f_z: 100e3, f_h: 50e3, m_r: 0, f_w_k: 240e6, gamma_Mw: 1.25 }, symbol: 'u_w', ...printed('0.1276') },
 ]; // prettier-ignore

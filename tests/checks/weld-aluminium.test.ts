@@ -1,0 +1,54 @@
+import { expect, it } from 'vitest';
+import { checkRows } from '../../core/checks/evaluate-check.ts';
+import { weldAluminium } from '../../core/checks/weld-aluminium.ts';
+import { weldDirectional } from '../../core/checks/weld-directional.ts';
+import { valuesGiven } from './bolt-values.ts';
+import { demoModel, reads, situationOf } from './model-of.ts';
+import { welded } from './welded.ts';
+
+const given = { a_w: 0.005, f_w_k: 210e6, f_u_haz: 185e6, gamma_Mw: 1.25, t: 0.008, m_r: 0 };
+
+it('EN 1999-1-1, 8.6.3: 100 N/mm off the tube, throat 5 mm, 5356 on 6082: weld 20 MPa of 168, zone 24.5 MPa of 148 (worked by hand)', () => {
+  const v = valuesGiven(weldAluminium, 'partial factors', { ...given, f_z: 100e3, f_h: 0 });
+  // Square to one face, a force is pull on one leg and shear along the other; half of each on the throat.
+  expect(v.sigma_v! / 1e6).toBeCloseTo(28.284, 3);
+  expect(v.u_w).toBeCloseTo(28.284 / 168, 5);
+  expect(v.s_haz! / 1e6).toBeCloseTo(100 / (5 * Math.SQRT2), 6);
+  expect(v.s_haz_v! / 1e6).toBeCloseTo((100 * Math.sqrt(3)) / (5 * Math.SQRT2), 6);
+  expect(v.s_toe! / 1e6).toBeCloseTo((100 * Math.sqrt(3)) / 8, 6);
+  expect(v.u_haz).toBeCloseTo(24.495 / 148, 4);
+  expect(v.u).toBe(Math.max(v.u_w!, v.u_haz!));
+});
+
+it('stays within its bounds whatever the direction, and a thin panel is judged at the toe', () => {
+  for (let k = 0; k <= 8; k++)
+    for (const m_r of [0, 60]) {
+      const [f_z, f_h] = [1e5 * Math.cos((k * Math.PI) / 16), 1e5 * Math.sin((k * Math.PI) / 16)];
+      const v = valuesGiven(weldAluminium, 'partial factors', { ...given, f_z, f_h, m_r });
+      expect(v.u!).toBeGreaterThanOrEqual(v.u_low! * (1 - 1e-12));
+      expect(v.u!).toBeLessThanOrEqual(v.u_high! * (1 + 1e-12));
+    }
+  const thin = valuesGiven(weldAluminium, 'partial factors', { ...given, t: 0.003, f_z: 0, f_h: 1e5 });
+  expect(thin.u_haz).toBeCloseTo(100 / 3 / 148, 6);
+});
+
+const alloy = { grid: { mainTubes: { material: '6082-T6 extruded' }, crossTubes: { material: '6082-T6 extruded' } } };
+const panel = (fixing: object) => welded(fixing, { material: '6082-T6 plate', thickness: '8 mm' });
+
+it('judges aluminium on aluminium by its filler; without a filler by name it cannot be judged; on steel it fails', () => {
+  const model = demoModel(alloy, panel({ metal: '5356 on 6082' }));
+  const up = situationOf(model, 'service-up');
+  expect(weldAluminium.applies(model, 'A1', up)).toBe(true);
+  expect(weldDirectional.applies(model, 'A1', up)).toMatch(/EN 1999-1-1/);
+  expect(reads(weldAluminium, 'f_w_k', model, 'A1', up)).toBe(210e6);
+  expect(reads(weldAluminium, 'f_u_haz', model, 'A1', up)).toBe(185e6);
+  expect(checkRows(weldAluminium, model).rows.some(({ utilisation }) => utilisation !== null)).toBe(true);
+  const unnamed = checkRows(weldAluminium, demoModel(alloy, panel({}))).rows;
+  expect(unnamed.map(({ reason }) => reason ?? '')).toContainEqual(expect.stringMatching(/filler on this alloy/));
+  const onSteel = demoModel(panel({ metal: '5356 on 6082' }));
+  expect(weldAluminium.applies(onSteel, 'A1', up)).toMatch(/not of aluminium/);
+  expect(checkRows(weldDirectional, onSteel).rows.map(({ verdict }) => verdict)).toContain('fails');
+  const us = demoModel(alloy, panel({}), { basis: { table: 'AISC 360 ASD' } });
+  expect(weldAluminium.applies(us, 'A1', up)).not.toBe(true);
+  expect(checkRows(weldDirectional, us).rows.map(({ verdict }) => verdict)).toContain('cannot be judged');
+});
