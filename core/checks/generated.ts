@@ -3970,6 +3970,40 @@ export function weldEdge_allowableStress(v: Readonly<Record<"a_0" | "t_p" | "t_6
   return [_z, _z_max, _z_high, _z_low];
 }
 
+export function weldFlare_partialFactors(v: Readonly<Record<"a_0" | "R" | "l_a" | "k_f" | "g_5", number>>): number[] {
+  const _a_0 = v.a_0;
+  const _R = v.R;
+  const _l_a = v.l_a;
+  const _k_f = v.k_f;
+  const _g_5 = v.g_5;
+  const _s = finite(_R - _l_a, "s");
+  const _g_e = finite(_R - Math.sqrt(Math.pow(_R, 2) - Math.pow(_s, 2)), "g_e");
+  const _a_g = finite(_a_0 - _g_e / finite(Math.sqrt(2), "sqrt(2)"), "a_g");
+  const _a_f = finite(_k_f * _R, "a_f");
+  const _a_e = finite(Math.min(_a_g, _a_f), "a_e");
+  const _a_low = finite(Math.min(finite(_a_0 - _g_e, "a_0 - g_e"), _a_f), "a_low");
+  const _a_high = finite(_a_0, "a_high");
+  const _range0 = finite(_g_e <= _g_5 ? 1 : 0, "range0");
+  return [_s, _g_e, _a_g, _a_f, _a_e, _a_low, _a_high, _range0];
+}
+
+export function weldFlare_allowableStress(v: Readonly<Record<"a_0" | "R" | "l_a" | "k_f" | "g_5", number>>): number[] {
+  const _a_0 = v.a_0;
+  const _R = v.R;
+  const _l_a = v.l_a;
+  const _k_f = v.k_f;
+  const _g_5 = v.g_5;
+  const _s = finite(_R - _l_a, "s");
+  const _g_e = finite(_R - Math.sqrt(Math.pow(_R, 2) - Math.pow(_s, 2)), "g_e");
+  const _a_g = finite(_a_0 - _g_e / finite(Math.sqrt(2), "sqrt(2)"), "a_g");
+  const _a_f = finite(_k_f * _R, "a_f");
+  const _a_e = finite(Math.min(_a_g, _a_f), "a_e");
+  const _a_low = finite(Math.min(finite(_a_0 - _g_e, "a_0 - g_e"), _a_f), "a_low");
+  const _a_high = finite(_a_0, "a_high");
+  const _range0 = finite(_g_e <= _g_5 ? 1 : 0, "range0");
+  return [_s, _g_e, _a_g, _a_f, _a_e, _a_low, _a_high, _range0];
+}
+
 export function weldLength_partialFactors(v: Readonly<Record<"l_0" | "a_0" | "l_30" | "l_38", number>>): number[] {
   const _l_0 = v.l_0;
   const _a_0 = v.a_0;
@@ -8049,6 +8083,80 @@ export function fatigueWeldIntermittent_allowableStress(v: Readonly<Record<"s_up
   return [_sigma_r, _k_t, _x_1, _x_s, _D_w, _D_s, _D, _D_lim, _sigma_D, _y_1, _D_low, _D_high];
 }
 
+export function fatigueWeldPlug_partialFactors(v: Readonly<Record<"b_up" | "b_dn" | "d_p" | "p_near" | "z" | "sigma_C" | "S_k" | "N_k" | "m_1" | "m_2" | "t_d" | "t_ref" | "k_x" | "n_eq" | "n_s" | "k_s" | "DFF", number>>): number[] {
+  const _b_up = v.b_up;
+  const _b_dn = v.b_dn;
+  const _d_p = v.d_p;
+  const _p_near = v.p_near;
+  const _z = v.z;
+  const _sigma_C = v.sigma_C;
+  const _S_k = v.S_k;
+  const _N_k = v.N_k;
+  const _m_1 = v.m_1;
+  const _m_2 = v.m_2;
+  const _t_d = v.t_d;
+  const _t_ref = v.t_ref;
+  const _k_x = v.k_x;
+  const _n_eq = v.n_eq;
+  const _n_s = v.n_s;
+  const _k_s = v.k_s;
+  const _DFF = v.DFF;
+  const _r_n = finite((_p_near - _d_p) / _p_near, "r_n");
+  const _s_up = finite(_b_up / _r_n, "s_up");
+  const _s_dn = finite(_b_dn / _r_n, "s_dn");
+  const _sigma_r = finite(finite(Math.abs(_z), "abs(z)") < 1 ? _s_up + _s_dn : Math.abs(_s_up - _s_dn), "sigma_r");
+  const _k_t = finite(_t_d > _t_ref ? Math.pow(finite(_t_d / _t_ref, "t_d / t_ref"), _k_x) : 1, "k_t");
+  const _x_1 = finite(_k_t * _sigma_r / _S_k, "x_1");
+  const _x_s = finite(_k_s * _x_1, "x_s");
+  const _D_w = finite(_n_eq / _N_k * (_x_1 > 1 ? Math.pow(_x_1, _m_1) : Math.pow(_x_1, _m_2)), "D_w");
+  const _D_s = finite(_n_s / _N_k * (_x_s > 1 ? Math.pow(_x_s, _m_1) : Math.pow(_x_s, _m_2)), "D_s");
+  const _D = finite(_D_w + _D_s, "D");
+  const _D_lim = finite(1 / _DFF, "D_lim");
+  const _sigma_D = finite(Math.cbrt(2 / 5) * _sigma_C, "sigma_D");
+  const _y_1 = finite(_k_t * _sigma_r / _sigma_D, "y_1");
+  const _D_low = finite(_n_eq / 5000000 * (_y_1 > 1 ? Math.pow(_y_1, 3) : Math.pow(_y_1, 5)), "D_low");
+  const _D_high = finite(1.02 * 3 / 5000000 * (_n_eq * Math.pow(_y_1, 3) + _n_s * Math.pow(finite(_k_s * _y_1, "k_s * y_1"), 3)), "D_high");
+  const _range0 = finite(_p_near > _d_p ? 1 : 0, "range0");
+  return [_r_n, _s_up, _s_dn, _sigma_r, _k_t, _x_1, _x_s, _D_w, _D_s, _D, _D_lim, _sigma_D, _y_1, _D_low, _D_high, _range0];
+}
+
+export function fatigueWeldPlug_allowableStress(v: Readonly<Record<"b_up" | "b_dn" | "d_p" | "p_near" | "z" | "sigma_C" | "S_k" | "N_k" | "m_1" | "m_2" | "t_d" | "t_ref" | "k_x" | "n_eq" | "n_s" | "k_s" | "DFF", number>>): number[] {
+  const _b_up = v.b_up;
+  const _b_dn = v.b_dn;
+  const _d_p = v.d_p;
+  const _p_near = v.p_near;
+  const _z = v.z;
+  const _sigma_C = v.sigma_C;
+  const _S_k = v.S_k;
+  const _N_k = v.N_k;
+  const _m_1 = v.m_1;
+  const _m_2 = v.m_2;
+  const _t_d = v.t_d;
+  const _t_ref = v.t_ref;
+  const _k_x = v.k_x;
+  const _n_eq = v.n_eq;
+  const _n_s = v.n_s;
+  const _k_s = v.k_s;
+  const _DFF = v.DFF;
+  const _r_n = finite((_p_near - _d_p) / _p_near, "r_n");
+  const _s_up = finite(_b_up / _r_n, "s_up");
+  const _s_dn = finite(_b_dn / _r_n, "s_dn");
+  const _sigma_r = finite(finite(Math.abs(_z), "abs(z)") < 1 ? _s_up + _s_dn : Math.abs(_s_up - _s_dn), "sigma_r");
+  const _k_t = finite(_t_d > _t_ref ? Math.pow(finite(_t_d / _t_ref, "t_d / t_ref"), _k_x) : 1, "k_t");
+  const _x_1 = finite(_k_t * _sigma_r / _S_k, "x_1");
+  const _x_s = finite(_k_s * _x_1, "x_s");
+  const _D_w = finite(_n_eq / _N_k * (_x_1 > 1 ? Math.pow(_x_1, _m_1) : Math.pow(_x_1, _m_2)), "D_w");
+  const _D_s = finite(_n_s / _N_k * (_x_s > 1 ? Math.pow(_x_s, _m_1) : Math.pow(_x_s, _m_2)), "D_s");
+  const _D = finite(_D_w + _D_s, "D");
+  const _D_lim = finite(1 / _DFF, "D_lim");
+  const _sigma_D = finite(Math.cbrt(2 / 5) * _sigma_C, "sigma_D");
+  const _y_1 = finite(_k_t * _sigma_r / _sigma_D, "y_1");
+  const _D_low = finite(_n_eq / 5000000 * (_y_1 > 1 ? Math.pow(_y_1, 3) : Math.pow(_y_1, 5)), "D_low");
+  const _D_high = finite(1.02 * 3 / 5000000 * (_n_eq * Math.pow(_y_1, 3) + _n_s * Math.pow(finite(_k_s * _y_1, "k_s * y_1"), 3)), "D_high");
+  const _range0 = finite(_p_near > _d_p ? 1 : 0, "range0");
+  return [_r_n, _s_up, _s_dn, _sigma_r, _k_t, _x_1, _x_s, _D_w, _D_s, _D, _D_lim, _sigma_D, _y_1, _D_low, _D_high, _range0];
+}
+
 export function fatiguePlateEdge_partialFactors(v: Readonly<Record<"b_up" | "b_dn" | "d_c" | "t" | "z" | "sigma_C" | "S_k" | "N_k" | "m_1" | "m_2" | "t_d" | "t_ref" | "k_x" | "n_eq" | "n_s" | "k_s" | "DFF", number>>): number[] {
   const _b_up = v.b_up;
   const _b_dn = v.b_dn;
@@ -9198,6 +9306,7 @@ export const compiled: Readonly<Record<string, Readonly<Record<string, Run>>>> =
   "weld-throat-by-solution": { "partial factors": weldThroatBySolution_partialFactors as Run, "allowable stress": weldThroatBySolution_allowableStress as Run },
   "weld-size": { "partial factors": weldSize_partialFactors as Run, "allowable stress": weldSize_allowableStress as Run },
   "weld-edge": { "partial factors": weldEdge_partialFactors as Run, "allowable stress": weldEdge_allowableStress as Run },
+  "weld-flare": { "partial factors": weldFlare_partialFactors as Run, "allowable stress": weldFlare_allowableStress as Run },
   "weld-length": { "partial factors": weldLength_partialFactors as Run, "allowable stress": weldLength_allowableStress as Run },
   "weld-intermittent": { "partial factors": weldIntermittent_partialFactors as Run, "allowable stress": weldIntermittent_allowableStress as Run },
   "weld-end-return": { "partial factors": weldEndReturn_partialFactors as Run, "allowable stress": weldEndReturn_allowableStress as Run },
@@ -9284,6 +9393,7 @@ export const compiled: Readonly<Record<string, Readonly<Record<string, Run>>>> =
   "fatigue-weld-toe": { "partial factors": fatigueWeldToe_partialFactors as Run, "allowable stress": fatigueWeldToe_allowableStress as Run },
   "fatigue-weld-end": { "partial factors": fatigueWeldEnd_partialFactors as Run, "allowable stress": fatigueWeldEnd_allowableStress as Run },
   "fatigue-weld-intermittent": { "partial factors": fatigueWeldIntermittent_partialFactors as Run, "allowable stress": fatigueWeldIntermittent_allowableStress as Run },
+  "fatigue-weld-plug": { "partial factors": fatigueWeldPlug_partialFactors as Run, "allowable stress": fatigueWeldPlug_allowableStress as Run },
   "fatigue-plate-edge": { "partial factors": fatiguePlateEdge_partialFactors as Run, "allowable stress": fatiguePlateEdge_allowableStress as Run },
   "fatigue-bolt-hole-panel": { "partial factors": fatigueBoltHolePanel_partialFactors as Run, "allowable stress": fatigueBoltHolePanel_allowableStress as Run },
   "fatigue-bolt-hole-tube": { "partial factors": fatigueBoltHoleTube_partialFactors as Run, "allowable stress": fatigueBoltHoleTube_allowableStress as Run },

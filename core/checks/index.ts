@@ -37,6 +37,7 @@ import { weldDirectional } from './weld-directional.ts';
 import { weldThroat } from './weld-throat.ts';
 import { weldSize } from './weld-size.ts';
 import { weldEdge } from './weld-edge.ts';
+import { weldFlare } from './weld-flare.ts';
 import { weldLength } from './weld-length.ts';
 import { weldIntermittent } from './weld-intermittent.ts';
 import { weldEndReturn } from './weld-end-return.ts';
@@ -100,6 +101,7 @@ import { fatigueWeldRoot } from './fatigue-weld-root.ts';
 import { fatigueWeldToe } from './fatigue-weld-toe.ts';
 import { fatigueWeldEnd } from './fatigue-weld-end.ts';
 import { fatigueWeldIntermittent } from './fatigue-weld-intermittent.ts';
+import { fatigueWeldPlug } from './fatigue-weld-plug.ts';
 import { fatiguePlateEdge } from './fatigue-plate-edge.ts';
 import { fatigueBoltHolePanel } from './fatigue-bolt-hole-panel.ts';
 import { fatigueBoltHoleTube } from './fatigue-bolt-hole-tube.ts';
@@ -156,6 +158,7 @@ export const checks: readonly Check[] = [
   weldThroat,
   weldSize,
   weldEdge,
+  weldFlare,
   weldLength,
   weldIntermittent,
   weldEndReturn,
@@ -219,6 +222,7 @@ export const checks: readonly Check[] = [
   fatigueWeldToe,
   fatigueWeldEnd,
   fatigueWeldIntermittent,
+  fatigueWeldPlug,
   fatiguePlateEdge,
   fatigueBoltHolePanel,
   fatigueBoltHoleTube,

@@ -97,7 +97,7 @@ function flatLap(model: Model, bay: string): Reading {
   const least = Math.min(...laps);
   return least > 0
     ? least
-    : missing("a lap onto the flat of the tube: the edge lies on the corner's radius, where the weld is no fillet");
+    : missing("a lap onto the flat of the tube: the edge lies on the corner's radius, where the weld is no fillet and the panel has nothing to heel on");
 }
 
 const holds = (model: Model, bay: string, situation: Situation, not: 'main tubes' | 'cross tubes'): number =>

@@ -80,6 +80,13 @@ const sketches: Readonly<Record<string, readonly Shape[]>> = {
     crack([56, 24], [55, 11]),
     ...along(14),
   ],
+  'fatigue-weld-plug': [
+    box(0, 8, 100, 44, 'panel'),
+    box(42, 22, 16, 16, 'section'),
+    crack([50, 38], [51, 50]),
+    crack([50, 22], [49, 10]),
+    ...along(30),
+  ],
   'fatigue-plate-edge': [
     box(4, 6, 92, 48, 'panel'),
     hole(64, 30, 9),

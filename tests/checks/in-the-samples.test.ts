@@ -34,6 +34,8 @@ const notInSamples: Readonly<Record<string, string>> = {
   'eye-cheek-weld': 'cheek plates',
   'weld-aluminium': 'aluminium welded to aluminium',
   'bolt-washer-pressure': 'soft panels on bolts',
+  'fatigue-weld-plug': 'plug welds',
+  'weld-flare': 'edges on the corner of a tube',
   'eye-foot-plate': 'bolted foot plates of eyes',
   'eye-foot-bolts': 'bolted foot plates of eyes',
   'eye-foot-wall': 'bolted foot plates of eyes',

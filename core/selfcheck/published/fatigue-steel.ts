@@ -4,6 +4,7 @@ import { fatigueBoltShear } from '../../checks/fatigue-bolt-shear.ts';
 import { fatigueBoltTension } from '../../checks/fatigue-bolt-tension.ts';
 import { fatigueEyeHole } from '../../checks/fatigue-eye-hole.ts';
 import { fatiguePlateEdge } from '../../checks/fatigue-plate-edge.ts';
+import { fatigueWeldPlug } from '../../checks/fatigue-weld-plug.ts';
 import { category, freeToCorrode } from './fatigue-curve.ts';
 import { printed } from './printed.ts';
 import type { PublishedValue } from './published-value.ts';
@@ -22,4 +23,5 @@ export const fatigueSteelValues: readonly PublishedValue[] = [
   { check: fatigueBoltTension, about: 'M36: (36/30)^0.25', origin: 'by hand', source: 'EN 1993-1-9:2005, Table 8.1, size effect', memory: true, given: { t_d: 0.036, t_ref: 0.03, k_x: 0.25 }, symbol: 'k_t', ...printed('1.0466') },
   { check: fatigueBoltShear, about: 'M12 under 16.86 kN: 200 MPa in category 100, slope 5, 10,000 cycles', origin: 'by hand', source: 'EN 1993-1-9:2005, 7.1', given: { ...category(100, 5), z: 0, A_s: 84.3e-6, F_up: 16.86e3, F_dn: 0, n_eq: 1e4 }, symbol: 'D_w', ...printed('0.160') },
   { check: fatigueEyeHole, about: 'hole half as wide as the eye: 12.882 − 26.357 + 22.441 − 6.458', origin: 'by hand', source: `${peterson}, round-ended lugs`, memory: true, given: { d_0: 0.04, c_e: 0.02 }, symbol: 'K_t', ...printed('2.51') },
+  { check: fatigueWeldPlug, about: 'plugs of 20 mm at 100 mm: 80 MPa is 100 between them, in category 56, 10,000 cycles: (100/56)³ / 200', origin: 'by hand', source: 'AISC 360, Table A-3.1, 8.3 (category E: 56.6 MPa at two million)', memory: true, given: { ...category(56, 3), z: 0, p_near: 0.1, d_p: 0.02, b_up: 80e6, b_dn: 0, n_eq: 1e4 }, symbol: 'D_w', ...printed('0.0285') },
 ]; // prettier-ignore

@@ -2,6 +2,7 @@ import { weldAluminium } from '../../checks/weld-aluminium.ts';
 import { weldDirectional } from '../../checks/weld-directional.ts';
 import { weldEdge } from '../../checks/weld-edge.ts';
 import { weldEndReturn } from '../../checks/weld-end-return.ts';
+import { weldFlare } from '../../checks/weld-flare.ts';
 import { weldGroupAcross } from '../../checks/weld-group-across.ts';
 import { weldGroupInPlane } from '../../checks/weld-group-in-plane.ts';
 import { weldGroupUltimate } from '../../checks/weld-group-ultimate.ts';
@@ -44,4 +45,6 @@ export const weldValues: readonly PublishedValue[] = [
   { check: weldGroupUltimate, about: 'the same, force along the run, half its length off, rise for direction counted: 1.72 of 2.784 (k = 0, a = 0.5; φ = 0.75)', origin: 'printed', source: 'AISC Manual (metric, LRFD), Table 8-38', given: { ...line, k_theta: 0.5 }, symbol: 'l_C', ...printed('618', 'mm') },
   { check: weldGroupAcross, about: '10 kN in the middle of a square of 1 m with one side lost: W/L + W e c/I = 3.333 + 10/6 · (2/3) · 3 N/mm', origin: 'by hand', source: 'Shigley, Mechanical Engineering Design, welded joints in bending', memory: true, given: { ...square, W: 1e4 }, symbol: 'f_z', ...printed('6.67', 'N/mm') },
   { check: weldAluminium, about: '100 N/mm off and 50 N/mm across on a throat of 5 mm, no moment: equivalent stress √(21.21² + 3 · 7.07²) over 240/1.25 MPa', origin: 'by hand', source: 'EN 1999-1-1, 8.6.3.3', memory: true, given: { a_w: 0.005, f_z: 100e3, f_h: 50e3, m_r: 0, f_w_k: 240e6, gamma_Mw: 1.25 }, symbol: 'u_w', ...printed('0.1276') },
+  { check: weldFlare, about: 'corner of 16 mm, edge 8 mm short of the flat: gap 16 (1 − cos 30°)', origin: 'by hand', source: 'circle and its chord', given: { R: 0.016, l_a: 0.008, a_0: 0.005, k_f: 0.3125 }, symbol: 'g_e', ...printed('2.144', 'mm') },
+  { check: weldFlare, about: 'the same, throat as made 5 mm: 5/16 R or the fillet less the gap over √2', origin: 'by hand', source: 'AISC 360, Table J2.2; AWS D1.1', memory: true, given: { R: 0.016, l_a: 0.008, a_0: 0.005, k_f: 0.3125 }, symbol: 'a_e', ...printed('3.484', 'mm') },
 ]; // prettier-ignore

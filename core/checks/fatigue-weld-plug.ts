@@ -1,0 +1,57 @@
+import type { Model } from '../model.ts';
+import type { Check, Missing } from './check.ts';
+import {
+  damageBounds,
+  damageInputs,
+  damageSteps,
+  detailSources,
+  fatigueCautions,
+  fatigueCheck,
+  underBoth,
+  type DetailClass,
+} from './fatigue-damage.ts';
+import { panelBending } from './fatigue-panel-stress.ts';
+import { carbonSteel } from './fatigue-steel.ts';
+import { atBothEnds, restOfField } from './fatigue-swing.ts';
+import { fieldPlaces, panelAt } from './field-inputs.ts';
+import { plugged, plugInputs } from './weld-plug-inputs.ts';
+
+const { d_p, p_near } = plugInputs;
+
+/** EN 1993-1-9 has no plug weld. Category E of AISC 360, (11e8 · 329 / N)^(1/3) MPa, is 56.6 MPa at two million cycles. */
+function classAt(model: Model, bay: string): DetailClass | Missing {
+  const { material, thickness } = panelAt(model, bay);
+  return carbonSteel(material) ?? { category: 56, thickness };
+}
+
+/** Crack from the rim of a plug weld into the panel. */
+export const fatigueWeldPlug: Check = {
+  ...fatigueCheck,
+  id: 'fatigue-weld-plug',
+  title: 'Fatigue of a panel: plug weld',
+  source: [
+    { document: 'AISC 360', edition: '2016', clause: 'Table A-3.1, 8.3: base metal at plug welds, category E', memory: true },
+    ...detailSources('curves through category 56; Tables 8.1 to 8.10 list no plug weld', true),
+  ],
+  places: fieldPlaces,
+  applies: plugged,
+  inputs: {
+    ...atBothEnds(panelBending, 'sigma_Ed', 'b', 'MPa', 'largest bending stress of the panel'),
+    ...{ d_p, p_near },
+    z: restOfField,
+    ...damageInputs(classAt, 'opposite', () => fatigueWeldPlug),
+  },
+  steps: underBoth([
+    { symbol: 'r_n', expression: '(p_near - d_p) / p_near', unit: '1', meaning: 'part of the panel between the plugs' },
+    { symbol: 's_up', expression: 'b_up / r_n', unit: 'MPa', meaning: 'stress between the plugs, force up' },
+    { symbol: 's_dn', expression: 'b_dn / r_n', unit: 'MPa', meaning: 'stress between the plugs, force down' },
+    ...damageSteps('opposite'),
+  ]),
+  range: [{ holds: 'p_near > d_p', otherwise: 'the plugs run into each other' }],
+  second: damageBounds('opposite'),
+  cautions: [
+    ...fatigueCautions,
+    'The class is that of AISC 360, in air; its curves in the sea are those of a steel detail of the same strength: an analogy, no test of plug welds under water is known here.',
+    'Shear of the plugs themselves under cycles is not judged: EN 1993-1-9 has no class for it, and a plug’s root cannot be inspected. Let the weld of the edge take the shear that turns round.',
+  ],
+}; // prettier-ignore
