@@ -82,6 +82,10 @@ export const notWhere: Readonly<Record<string, readonly string[]>> = {
     "the document states no tightening torque",
     "the panel is welded"
   ],
+  "bolt-washer-pressure": [
+    "the panel is of metal: it does not creep under a washer",
+    "the panel is welded"
+  ],
   "bolt-edge-distance": [
     "the panel is welded"
   ],
@@ -119,6 +123,10 @@ export const notWhere: Readonly<Record<string, readonly string[]>> = {
   "weld-edge": [
     "the panel is bolted"
   ],
+  "weld-flare": [
+    "the panel is bolted",
+    "the panel's edges lie on the flats of their tubes"
+  ],
   "weld-length": [
     "the panel is bolted"
   ],
@@ -129,6 +137,10 @@ export const notWhere: Readonly<Record<string, readonly string[]>> = {
   "weld-end-return": [
     "the panel is bolted",
     "the weld closes on itself: it has no end at a corner"
+  ],
+  "weld-aluminium": [
+    "the panel is bolted",
+    "the parts are not of aluminium, or the basis has no rule for it here"
   ],
   "weld-group-in-plane": [
     "the panel is bolted"
@@ -232,6 +244,10 @@ export const notWhere: Readonly<Record<string, readonly string[]>> = {
   "fatigue-weld-intermittent": [
     "the panel is bolted",
     "the weld is continuous"
+  ],
+  "fatigue-weld-plug": [
+    "the panel has no plug welds",
+    "the panel is bolted"
   ],
   "fatigue-bolt-hole-panel": [
     "the panel is welded"
