@@ -33,7 +33,7 @@ it('stays within its bounds whatever the direction, and a thin panel is judged a
 });
 
 const alloy = { grid: { mainTubes: { material: '6082-T6 extruded' }, crossTubes: { material: '6082-T6 extruded' } } };
-const panel = (fixing: object) => welded(fixing, { material: '6082-T6 plate', thickness: '8 mm' });
+const panel = (fixing: Record<string, unknown>) => welded(fixing, { material: '6082-T6 plate', thickness: '8 mm' });
 
 it('judges aluminium on aluminium by its filler; without a filler by name it cannot be judged; on steel it fails', () => {
   const model = demoModel(alloy, panel({ metal: '5356 on 6082' }));
