@@ -1,18 +1,17 @@
 import { refusal } from '../refusal.ts';
 import { addedMass, cellsFor, type AddedMass } from './added-mass.ts';
 import { openAreaRule, screenLength, screenOf, thinPlateCoefficient } from './added-mass-rules.ts';
-import { edgeDrag, steadyDrag } from './edge-drag.ts';
-import { gapDrag, nearImages, rimPart } from './gap-and-rim.ts';
+import { steadyDrag } from './edge-drag.ts';
+import { nearImages } from './gap-and-rim.ts';
+import { heaveSpreads, type HeaveSpread } from './heave-spread.ts';
 import { outlineOf, type Plan, type Rectangle } from './lattice/plan.ts';
 import { plateLattice, plateProblem, type PlateLattice } from './lattice/plate-lattice.ts';
 import { solvePair } from './lattice/solve-pair.ts';
 import { wellPlaced } from './lattice/well-placed.ts';
 import { forceOfMotion } from './motion-force.ts';
-import { heaveByAmplitude, type HeaveAt } from './moving-plate.ts';
 import { openPart } from './openings-of.ts';
 import { panelShares } from './panel-shares.ts';
 import { screenLoss } from './screen-loss.ts';
-import type { Spread } from './spread.ts';
 
 /** In what water and motion a plate is asked about; SI. */
 export interface WaterConditions {
@@ -70,9 +69,10 @@ export function waterReport(plan: Plan, conditions: WaterConditions): WaterRepor
 
   const lattice = plateLattice(plan, wellPlaced(plan, Math.min(100, Math.round(n / 2))), images);
   const { cover, grip, D } = plateProblem(plan, lattice.frame);
-  const moved = amplitude > 0 ? threeWays(plan, lattice, density, amplitude) : null;
   const solid = potential.solid.value;
-  const heave = moved ? potential.heave.value + moved.best.addedMass - moved.best.still : potential.heave.value;
+  const still = potential.heave.value;
+  const moved: HeaveSpread | null = amplitude > 0 ? heaveSpreads(plan, lattice, { density, solid, still }, [amplitude])[0]! : null; // prettier-ignore
+  const heave = moved ? moved.addedMass.best : still;
   const open = openPart(plan, cover.patches);
   const KC = (2 * Math.PI * amplitude) / a;
   const quantities: Record<string, WaterQuantity> = {};
@@ -98,7 +98,7 @@ export function waterReport(plan: Plan, conditions: WaterConditions): WaterRepor
     {
       // prettier-ignore
       error: potential.heave.error,
-      ...(moved ? { low: Math.min(moved.low.addedMass, moved.high.addedMass) - moved.best.still + potential.heave.value, high: Math.max(moved.low.addedMass, moved.high.addedMass) - moved.best.still + potential.heave.value } : {}), // prettier-ignore
+      ...(moved ? { low: moved.addedMass.low, high: moved.addedMass.high } : {}),
     },
   );
   put('addedMass.still', potential.heave.value, 'kg', 'Added mass in heave at zero amplitude', ours, { error: potential.heave.error }); // prettier-ignore
@@ -131,32 +131,22 @@ export function waterReport(plan: Plan, conditions: WaterConditions): WaterRepor
   put('drag.kcWidth', a, 'm', 'Width b in the Keulegan–Carpenter number', 'plan');
   const steady = steadyDrag(screenLoss(plan, cover.patches), b / a);
   put('drag.steady', steady.best, '1', 'Drag coefficient in steady flow, on the outline: current, lowering, raising', 'screen loss and DNV-RP-C205 (from memory)', steady); // prettier-ignore
-  let drag: Spread | null = null;
   if (moved) {
-    const edge = edgeDrag(KC, b / a);
-    if (edge.outside) unjudged.push({ id: 'drag.edge', reason: edge.outside });
-    const gap = (of: HeaveAt): number => gapDrag(of.damping, density, S, amplitude);
-    // The square of that part at least, all of the edges' drag at most.
-    const part = rimPart(heave, moved.best.damping, solid);
-    const gaps = [gap(moved.low), gap(moved.best), gap(moved.high)];
-    drag = {
-      low: Math.min(...gaps) + edge.low * part ** 2,
-      best: gap(moved.best) + edge.best * part,
-      high: Math.max(...gaps) + edge.high,
-    };
+    const { drag, outside } = moved;
+    if (outside) unjudged.push({ id: 'drag.edge', reason: outside });
     put('drag.coefficient', drag.best, '1', 'Drag coefficient of the motion, on the outline: gaps and edges', 'gap losses on the lattice; Graham 1980 (from memory)', drag); // prettier-ignore
-    put('drag.gaps', gap(moved.best), '1', 'Part of the gaps', 'Idelchik (from memory), Molin 2001'); // prettier-ignore
-    put('drag.edge', edge.best * part, '1', 'Part of the edges', 'Graham 1980 (from memory)');
+    put('drag.gaps', moved.gaps, '1', 'Part of the gaps', 'Idelchik (from memory), Molin 2001'); // prettier-ignore
+    put('drag.edge', moved.edge, '1', 'Part of the edges', 'Graham 1980 (from memory)');
     put('drag.area', drag.best * S, 'm^2', 'Drag coefficient times area', 'product', { low: drag.low * S, high: drag.high * S }); // prettier-ignore
-    put('damping.gaps', moved.best.damping, 'kg', 'Damping of the gaps over the angular frequency', ours);
+    put('damping.gaps', moved.ways.best.damping, 'kg', 'Damping of the gaps over the angular frequency', ours);
   } else {
     const reason = 'without an amplitude there is no drag of a motion';
     unjudged.push({ id: 'drag.coefficient', reason }, { id: 'drag.area', reason });
   }
-  if (drag && period !== null) {
+  if (moved && period !== null) {
+    const { drag, addedMass: mass } = moved;
     const at = (mass: number, Cd: number) => forceOfMotion(mass, Cd * S, density, amplitude, period);
     const best = at(heave, drag.best);
-    const mass = quantities['addedMass.heave']!;
     put(
       'force.peak',
       best.peak,
@@ -164,8 +154,8 @@ export function waterReport(plan: Plan, conditions: WaterConditions): WaterRepor
       'Peak force of the water on the plate',
       'inertia and drag, a quarter cycle apart',
       {
-        low: at(mass.low!, drag.low).peak,
-        high: at(mass.high!, drag.high).peak,
+        low: at(mass.low, drag.low).peak,
+        high: at(mass.high, drag.high).peak,
       },
     );
     put('force.inertia', best.inertia, 'N', 'Amplitude of the inertia force', 'added mass times acceleration');
@@ -175,7 +165,7 @@ export function waterReport(plan: Plan, conditions: WaterConditions): WaterRepor
 
   if (Object.keys(parts).length > 0) {
     const [{ mu }] = solvePair(lattice.lattice, [{ D, v: grip }, { D, v: grip }]); // prettier-ignore
-    const felt = grip.map((part, k) => part * (moved ? moved.best.jump.re[k]! : mu[k]!));
+    const felt = grip.map((part, k) => part * (moved ? moved.ways.best.jump.re[k]! : mu[k]!));
     for (const [id, share] of Object.entries(panelShares(lattice.frame, felt, cover.open, parts))) {
       put(
         `panel.${id}.shareOfInertia`,
@@ -189,23 +179,6 @@ export function waterReport(plan: Plan, conditions: WaterConditions): WaterRepor
     }
   }
   return { quantities, unjudged, cautions: cautionsFor(potential, shallow), potential };
-}
-
-/** Heave at one amplitude with the least, the best and the largest losses. */
-function threeWays(
-  plan: Plan,
-  lattice: PlateLattice,
-  density: number,
-  amplitude: number,
-): Record<keyof Spread, HeaveAt> {
-  // Each starts at a tenth of the amplitude: from potential flow at once, the iteration would take longer.
-  const at = (which: keyof Spread): HeaveAt => {
-    const last = heaveByAmplitude(plan, lattice, density, [amplitude / 10, amplitude], { which })[1]!;
-    if (!last.settled)
-      throw refusal({ what: `The losses of the gaps did not settle at an amplitude of ${amplitude} m`, where: { field: 'amplitude' }, mend: 'Give another amplitude, and report this plan.' }); // prettier-ignore
-    return last;
-  };
-  return { low: at('low'), best: at('best'), high: at('high') };
 }
 
 /** Σ μ h² of the solid outline with the jump 2 C w everywhere. */
