@@ -1,5 +1,7 @@
 import * as z from 'zod';
 import { quantity } from './quantity-field.ts';
+import { recordField } from './record-field.ts';
+import { heightAndPeak } from '../water/waves/spectrum.ts';
 import { text } from './text-field.ts';
 import { withRule, type Fault } from './with-rule.ts';
 
@@ -15,6 +17,31 @@ const spectrumTable = withRule(
     const back = rows.findIndex(([f], k) => k > 0 && f <= rows[k - 1]![0]);
     if (back >= 0) return [{ path: ['rows', back], what: `Row ${back + 1} of the spectrum does not lie above the one before it`, mend: 'Give frequencies that rise.' }]; // prettier-ignore
     return rows.some(([, S]) => S > 0) ? [] : [{ path: ['rows'], what: 'The spectrum holds no energy', mend: 'Give densities above zero.' }]; // prettier-ignore
+  },
+);
+
+/** A sea state. */
+const sea = withRule(
+  z.strictObject({
+    significantHeight: quantity('length'),
+    peakPeriod: quantity('time'),
+    /** Peak over that of a fully grown sea (JONSWAP); one: Pierson–Moskowitz. */
+    peakedness: z.number().min(1).max(10).default(1),
+    /** In place of the formula's shape; height and period above are then the table's own. */
+    spectrum: spectrumTable.optional(),
+    /** How long the storm lasts, for its largest wave; three hours where it is left out. */
+    duration: quantity('time').optional(),
+    source: text,
+  }),
+  ['significantHeight', 'peakPeriod', 'spectrum'],
+  ({ significantHeight, peakPeriod, spectrum }): Fault[] => {
+    if (!spectrum) return [];
+    const { Hs, Tp } = heightAndPeak(spectrum);
+    const mend = `Give ${Hs.toPrecision(4)} m and ${Tp.toPrecision(4)} s, or take the spectrum out.`;
+    return [
+      ...(Math.abs(significantHeight.si / Hs - 1) > 0.02 ? [{ path: ['significantHeight'], what: `The spectrum’s significant height is ${Hs.toPrecision(4)} m, stated are ${significantHeight.typed}`, mend }] : []), // prettier-ignore
+      ...(Math.abs(peakPeriod.si / Tp - 1) > 0.05 ? [{ path: ['peakPeriod'], what: `The spectrum’s peak period is ${Tp.toPrecision(4)} s, stated are ${peakPeriod.typed}`, mend }] : []), // prettier-ignore
+    ];
   },
 );
 
@@ -56,19 +83,21 @@ export const hydrodynamicsField = z.strictObject({
       source: text,
     })
     .optional(),
-  sea: z
+  /** The same as a logger recorded it, as far as forces need it; written by the program. */
+  recorded: z
     .strictObject({
-      significantHeight: quantity('length'),
-      peakPeriod: quantity('time'),
-      /** Peak over that of a fully grown sea (JONSWAP); one: Pierson–Moskowitz. */
-      peakedness: z.number().min(1).max(10).default(1),
-      /** In place of the formula's shape; height and period above are then the table's own. */
-      spectrum: spectrumTable.optional(),
-      /** How long the storm lasts, for its largest wave; three hours where it is left out. */
-      duration: quantity('time').optional(),
+      record: recordField,
+      /** Acceleration in m/s² and velocity times its size in m²/s²: the outermost pairs of all. */
+      outermost: z.array(z.tuple([z.number(), z.number()])).min(1).max(2000), // prettier-ignore
+      /** Half of the largest swing, and standard deviation. */
+      largest: quantity('length'),
+      deviation: quantity('length'),
+      period: quantity('time'),
+      seconds: z.number().positive(),
       source: text,
     })
     .optional(),
+  sea: sea.optional(),
   scatter: scatter.optional(),
   /** One regular wave. */
   wave: z.strictObject({ height: quantity('length'), period: quantity('time'), source: text }).optional(),

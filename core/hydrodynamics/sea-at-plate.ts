@@ -1,7 +1,8 @@
 import type { PlateDocument } from '../document/schema.ts';
 import { localGravity } from '../water/sea-water.ts';
 import { decay, waveMotion, waveNumber, type WaveMotion } from '../water/waves/dispersion.ts';
-import { jonswap, moment } from '../water/waves/spectrum.ts';
+import { seaSpectrum } from '../water/waves/sea-spectrum.ts';
+import { moment } from '../water/waves/spectrum.ts';
 
 /** What is left of a sea at the plate's depth; linear waves, nothing in their way. SI. */
 export interface SeaAtPlate {
@@ -22,7 +23,7 @@ export function seaAtPlate(document: Pick<PlateDocument, 'water' | 'hydrodynamic
   const [gravity, bed, z] = [localGravity(document), hydrodynamics?.bed?.si ?? Infinity, -water.depth.si];
   const [Hs, Tp] = [sea.significantHeight.si, sea.peakPeriod.si];
   const omega = (2 * Math.PI) / Tp;
-  const S = jonswap(Hs, Tp, sea.peakedness);
+  const S = seaSpectrum(sea);
   const left = (at: number): number => decay(waveNumber(at, bed, gravity), bed, z) ** 2;
   const k = waveNumber(omega, bed, gravity);
   const deepest = Math.min(bed, Math.max(1.5 * water.depth.si, Math.PI / k));

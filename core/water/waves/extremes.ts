@@ -39,11 +39,19 @@ export interface ScatterCell {
   readonly count: number;
 }
 
+/** A scatter table as its file has it; heights in m. */
+export interface ScatterTable {
+  readonly cells: readonly ScatterCell[];
+  /** What its periods are, where the corner says so. */
+  readonly period: 'peak' | 'zero-crossing' | null;
+}
+
 /**
- * Reads a scatter table: the first line holds an empty cell and the periods, each other line a height and the counts.
- * Comma, semicolon or tab. Refuses a row of another length, a number that is none, and an empty table.
+ * Reads a scatter table: the first line holds a corner and the periods, each other line a height and the counts. Comma, semicolon
+ * or tab. The corner may name the periods (Tp or Tz) and the heights' unit (ft; m without one).
+ * Refuses a row of another length, a number that is none, a height or period of zero, and an empty table.
  */
-export function readScatter(text: string): readonly ScatterCell[] {
+export function readScatter(text: string): ScatterTable {
   const rows = text.split(/\r?\n/).filter((line) => line.trim() !== '').map((line) => line.split(/[,;\t]/).map((cell) => cell.trim())); // prettier-ignore
   const [head, ...body] = rows;
   if (!head || head.length < 2 || body.length === 0)
@@ -51,19 +59,24 @@ export function readScatter(text: string): readonly ScatterCell[] {
       what: 'The scatter table is empty',
       mend: 'Give a line of periods and lines of a height with counts.',
     });
-  const number = (cell: string, row: number): number => {
-    const value = cell === '' ? 0 : Number(cell);
-    if (!(value >= 0)) throw refusal({ what: `Row ${row} of the scatter table has “${cell}”`, mend: 'Give numbers that are not negative.' }); // prettier-ignore
+  const number = (cell: string, row: number, above: boolean): number => {
+    const value = cell === '' && !above ? 0 : Number(cell === '' ? NaN : cell);
+    if (!(above ? value > 0 : value >= 0)) throw refusal({ what: `Row ${row} of the scatter table has “${cell}”`, mend: above ? 'Give heights and periods above zero.' : 'Give counts that are not negative.' }); // prettier-ignore
     return value;
   };
-  const periods = head.slice(1).map((cell) => number(cell, 1));
+  const corner = head[0]!;
+  const metres = /\b(ft|feet)\b/i.test(corner) ? 0.3048 : 1;
+  const periods = head.slice(1).map((cell) => number(cell, 1, true));
   const cells = body.flatMap((row, k) => {
     if (row.length !== head.length)
       throw refusal({ what: `Row ${k + 2} of the scatter table has ${row.length} cells, the first has ${head.length}`, mend: 'Give each row as many cells.' }); // prettier-ignore
-    const Hs = number(row[0]!, k + 2);
-    return row.slice(1).map((cell, i): ScatterCell => ({ Hs, T: periods[i]!, count: number(cell, k + 2) }));
+    const Hs = metres * number(row[0]!, k + 2, true);
+    return row.slice(1).map((cell, i): ScatterCell => ({ Hs, T: periods[i]!, count: number(cell, k + 2, false) }));
   });
-  return cells.filter(({ count }) => count > 0);
+  return {
+    cells: cells.filter(({ count }) => count > 0),
+    period: /tp|peak/i.test(corner) ? 'peak' : /tz|zero/i.test(corner) ? 'zero-crossing' : null,
+  };
 }
 
 /** Mean over a scatter table of what a sea state gives, each state weighted by its count. */

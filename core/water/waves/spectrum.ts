@@ -35,6 +35,12 @@ export function jonswap(Hs: number, Tp: number, gamma = 3.3): Spectrum {
   return (omega) => A * raised(omega);
 }
 
+/** Tz / Tp of a JONSWAP spectrum of this peakedness, from its moments m0 and m2. */
+export function zeroCrossingOver(gamma: number): number {
+  const S = jonswap(1, 1, gamma);
+  return 2 * Math.PI * Math.sqrt(moment(S, 0, 2 * Math.PI) / moment(S, 2, 2 * Math.PI));
+}
+
 /**
  * A spectrum as a table: frequencies and S rising in frequency, linear between them, nothing outside.
  * Refuses fewer than 3 rows, a frequency that does not rise and a negative or missing density.
@@ -46,29 +52,50 @@ export function tabulated(omega: readonly number[], S: readonly number[]): Spect
       what: bad >= 0 ? `Row ${bad + 1} of the spectrum does not fit: ${omega[bad]}, ${S[bad]}` : `A spectrum of ${omega.length} rows is none`, // prettier-ignore
       mend: 'Give at least 3 rows of a frequency that rises and a density that is not negative.',
     });
+  const last = omega.length - 1;
   return (at) => {
-    const k = omega.filter((known) => known <= at).length - 1;
-    if (k < 0 || (k === omega.length - 1 && at > omega[k]!)) return 0;
-    if (k === omega.length - 1) return S[k]!;
-    return S[k]! + ((at - omega[k]!) / (omega[k + 1]! - omega[k]!)) * (S[k + 1]! - S[k]!);
+    if (!(at >= omega[0]! && at <= omega[last]!)) return 0;
+    let [below, above] = [0, last];
+    while (above - below > 1) {
+      const middle = (below + above) >> 1;
+      if (omega[middle]! <= at) below = middle;
+      else above = middle;
+    }
+    const part = (at - omega[below]!) / (omega[above]! - omega[below]!);
+    return S[below]! + part * (S[above]! - S[below]!);
   };
+}
+
+/** A spectrum as its file has it. */
+export interface SpectrumRows {
+  readonly frequency: 'Hz' | 'rad/s';
+  /** Frequency and density; in Hz the density is per Hz. */
+  readonly rows: readonly (readonly [number, number])[];
 }
 
 /**
  * Reads a spectrum: lines of frequency and density, separated by a comma, semicolon, tab or blanks; the first line may be a heading that
- * names Hz or rad/s. In Hz the density is per Hz. Without a heading: rad/s.
+ * names Hz or rad/s. In Hz the density is per Hz. Without a heading: rad/s. Refuses a line that is no pair of numbers, and what `tabulated` does.
  */
-export function readSpectrum(text: string): Spectrum {
+export function readSpectrum(text: string): SpectrumRows {
   const lines = text.split(/\r?\n/).map((line) => line.trim()).filter((line) => line !== '' && !line.startsWith('#')); // prettier-ignore
   const heading = lines[0] !== undefined && /[a-z]/i.test(lines[0].replace(/\d[eE][+-]?\d/g, '')) ? lines.shift()! : '';
-  const inHertz = /\bhz\b/i.test(heading);
   const rows = lines.map((line, k) => {
     const [f, s] = line.split(/[,;\t ]+/).map(Number);
     if (!Number.isFinite(f) || !Number.isFinite(s))
       throw refusal({ what: `Line ${k + 1 + (heading ? 1 : 0)} of the spectrum is no pair of numbers: “${line}”`, mend: 'Give a frequency and a density in each line.' }); // prettier-ignore
-    return inHertz ? ([2 * Math.PI * f!, s! / (2 * Math.PI)] as const) : ([f!, s!] as const);
+    return [f!, s!] as const;
   });
-  return tabulated(rows.map(([omega]) => omega), rows.map(([, S]) => S)); // prettier-ignore
+  tabulated(rows.map(([f]) => f), rows.map(([, S]) => S)); // prettier-ignore
+  return { frequency: /\bhz\b/i.test(heading) ? 'Hz' : 'rad/s', rows };
+}
+
+/** Significant height 4 √m0 (m) of a table, straight between its rows, and the period of its highest row (s). */
+export function heightAndPeak({ frequency, rows }: SpectrumRows): { readonly Hs: number; readonly Tp: number } {
+  let m0 = 0;
+  for (let k = 1; k < rows.length; k++) m0 += ((rows[k]![0] - rows[k - 1]![0]) * (rows[k]![1] + rows[k - 1]![1])) / 2;
+  const [peak] = rows.reduce((most, row) => (row[1] > most[1] ? row : most));
+  return { Hs: 4 * Math.sqrt(m0), Tp: (frequency === 'Hz' ? 1 : 2 * Math.PI) / peak };
 }
 
 /** m_n = ∫ ωⁿ S dω by Simpson's rule in ln ω from a fifteenth to 1000 times a frequency near the peak: a tail

@@ -1,11 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { waveMotion, waveNumber } from '../../../core/water/waves/dispersion.ts';
 import { extremes, readScatter, scatterMean } from '../../../core/water/waves/extremes.ts';
+import { longTermHeight } from '../../../core/water/waves/long-term.ts';
+import { seaSpectrum } from '../../../core/water/waves/sea-spectrum.ts';
 import {
   jonswap,
   moment,
   peakOverZeroCrossing,
   piersonMoskowitz,
+  heightAndPeak,
   readSpectrum,
 } from '../../../core/water/waves/spectrum.ts';
 
@@ -89,9 +92,15 @@ describe('spectra', () => {
 
   it('reads a spectrum in Hz or rad/s, and refuses a line that is none', () => {
     const inHertz = readSpectrum('f (Hz), S (m^2/Hz)\n0.1, 2\n0.2, 4\n0.3, 0\n');
-    expect(inHertz(2 * PI * 0.15)).toBeCloseTo(3 / (2 * PI), 12);
-    expect(inHertz(2 * PI * 0.31)).toBe(0);
-    expect(readSpectrum('0.5 1\n1 2\n1.5 1')(0.75)).toBe(1.5);
+    expect(inHertz).toEqual({ frequency: 'Hz', rows: [[0.1, 2], [0.2, 4], [0.3, 0]] }); // prettier-ignore
+    // 0.1 (2 + 4) / 2 + 0.1 (4 + 0) / 2
+    expect(heightAndPeak(inHertz).Hs).toBeCloseTo(4 * Math.sqrt(0.5), 12);
+    expect(heightAndPeak(inHertz).Tp).toBe(5);
+    const as = (spectrum: ReturnType<typeof readSpectrum>) =>
+      seaSpectrum({ significantHeight: { si: 1, typed: '' }, peakPeriod: { si: 1, typed: '' }, peakedness: 1, source: 'x', spectrum: { ...spectrum, rows: spectrum.rows.map(([f, S]): [number, number] => [f, S]), source: 'x' } }); // prettier-ignore
+    expect(as(inHertz)(2 * PI * 0.15)).toBeCloseTo(3 / (2 * PI), 12);
+    expect(as(inHertz)(2 * PI * 0.31)).toBe(0);
+    expect(as(readSpectrum('0.5 1\n1 2\n1.5 1'))(0.75)).toBe(1.5);
     expect(() => readSpectrum('1 2\n2 x\n3 4')).toThrow(/Line 2 of the spectrum.*“2 x”/);
     expect(() => readSpectrum('1 2\n1 3\n3 4')).toThrow(/Row 2 of the spectrum/);
   });
@@ -108,8 +117,21 @@ describe('storms and scatter tables', () => {
     expect(() => extremes(1, 10, 50)).toThrow(/5\.0 cycles/);
   });
 
+  it('the height exceeded once in the long run: of one state σ √(8 ln N) (Longuet-Higgins), of two as direct counting gives it', () => {
+    const N = (50 * 365.25 * 86_400 * 0.4) / 6;
+    expect(longTermHeight([{ sigma: 0.5, period: 6, part: 0.4 }], 50) / (0.5 * Math.sqrt(8 * Math.log(N)))).toBeCloseTo(1, 12); // prettier-ignore
+    const states = [{ sigma: 0.4, period: 5, part: 0.7 }, { sigma: 1.1, period: 8, part: 0.01 }]; // prettier-ignore
+    const h = longTermHeight(states, 20);
+    const waves = states.map(({ period, part }) => (20 * 365.25 * 86_400 * part) / period);
+    expect(waves[0]! * Math.exp(-((h / 0.4) ** 2) / 8) + waves[1]! * Math.exp(-((h / 1.1) ** 2) / 8)).toBeCloseTo(1, 9);
+    // The rare storm makes it, not the usual sea.
+    expect(h).toBeGreaterThan(1.5 * longTermHeight([states[0]!], 20));
+  });
+
   it('reads a scatter table and weighs by counts', () => {
-    const cells = readScatter('Hs/Tz;5;7\n1;30;10\n3;;60\n');
+    const { cells, period } = readScatter('Hs/Tz;5;7\n1;30;10\n3;;60\n');
+    expect(period).toBe('zero-crossing');
+    expect(readScatter('Hs (ft)\\Tp;5\n10;2\n')).toEqual({ cells: [{ Hs: 3.048, T: 5, count: 2 }], period: 'peak' });
     expect(cells).toEqual([
       { Hs: 1, T: 5, count: 30 },
       { Hs: 1, T: 7, count: 10 },
@@ -117,5 +139,6 @@ describe('storms and scatter tables', () => {
     ]);
     expect(scatterMean(cells, ({ Hs }) => Hs)).toBeCloseTo(2.2, 12);
     expect(() => readScatter('a;5;7\n1;2\n')).toThrow(/Row 2 of the scatter table has 2 cells/);
+    expect(() => readScatter('a;5;7\n0;2;3\n')).toThrow(/Row 2 of the scatter table has “0”/);
   });
 });
