@@ -6,8 +6,8 @@ import { seaHistory } from '../motion/sea-history.ts';
 import { steppedResponse, type SteppedResponse } from '../motion/stepped-response.ts';
 import { stochasticResponse } from '../motion/stochastic-response.ts';
 import { waveForcing } from '../motion/wave-forcing.ts';
-import { localGravity } from '../water/sea-water.ts';
-import { jonswap } from '../water/waves/spectrum.ts';
+import { seaSpectrum } from '../water/waves/sea-spectrum.ts';
+import { heaveSystemOf } from './heave-system-of.ts';
 import { hydrodynamicsOf } from './hydrodynamics-of.ts';
 import { motionInWave } from './motion-in-wave.ts';
 import { testedWater } from './tested-water.ts';
@@ -33,37 +33,18 @@ export const seaSeed = 1;
 
 /** The motion left over, and what would have to be stated for it. Takes a second or two. */
 export function motionInSea(model: Model): MotionInSea | { readonly missing: string } {
-  const { document, mass } = model;
-  const { sea, system: stated, bed } = document.hydrodynamics ?? {};
+  const { sea } = model.document.hydrodynamics ?? {};
   if (!sea) return { missing: 'the sea is not stated' };
-  if (!stated) return { missing: 'float and power take-off are not stated' };
-  const gravity = localGravity(document);
-  const { waterDensity: density } = mass;
-  const { asBuilt: volume } = mass.displaced;
-  const weight = (mass.total - density * volume) * gravity;
-  if (weight <= 0) return { missing: 'the plate floats' };
+  const stated = heaveSystemOf(model, 0, 0);
+  if ('missing' in stated) return stated;
   const water = waterOf(model);
   if ('missing' in water) return water;
-  const { addedMass, dragArea } = water;
-  const { float, link, stiffness, damping } = stated;
-  const system: HeaveSystem = {
-    float: float ? { mass: float.mass.si, damping: float.damping.si, stiffness: density * gravity * float.waterline.si } : null, // prettier-ignore
-    plate: {
-      mass: mass.total + mass.entrainedWater + addedMass,
-      damping: 0,
-      drag: 0.5 * density * dragArea,
-      carried: addedMass + density * volume + mass.entrainedWater,
-      weight,
-    },
-    link: { stiffness: stiffness.si, damping: damping?.si ?? 0, pushes: link === 'strut' },
-  };
-  const field = {
-    ...{ density, gravity, seaDepth: bed?.si ?? Infinity, plateDepth: document.water.depth.si },
-    float: float ? { waterline: float.waterline.si, draught: float.draught.si } : null,
-  };
+  const made = heaveSystemOf(model, water.addedMass, water.dragArea);
+  if ('missing' in made) return made;
+  const { system, field } = made;
   const transfer = (omega: number) => waveForcing(field, omega);
   const peak = (2 * Math.PI) / sea.peakPeriod.si;
-  const S = jonswap(sea.significantHeight.si, sea.peakPeriod.si, sea.peakedness);
+  const S = seaSpectrum(sea);
   const band = [0.4 * peak, 5 * peak] as const;
   const omegas = Float64Array.from({ length: 401 }, (_, i) => band[0] + (i / 400) * (band[1] - band[0]));
   const steps = Math.round((seaDuration + dyingAway) / seaStep);

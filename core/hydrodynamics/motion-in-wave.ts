@@ -4,8 +4,8 @@ import { harmonicResponse } from '../motion/harmonic-response.ts';
 import type { HeaveSystem } from '../motion/heave-system.ts';
 import { waveForcing } from '../motion/wave-forcing.ts';
 import { Refusal } from '../refusal.ts';
-import { localGravity } from '../water/sea-water.ts';
 import type { CurvePoint } from './heave-curve.ts';
+import { heaveSystemOf } from './heave-system-of.ts';
 
 /** The plate under its float in one regular wave. Amplitudes, SI. */
 export interface MotionInWave {
@@ -26,53 +26,35 @@ export interface MotionInWave {
  * the drag force grows with the motion). `deeper`: m below the stated depth. curve: rising in amplitude; area: that C_d refers to.
  */
 export function motionInWave(
-  { document, mass }: Pick<Model, 'document' | 'mass'>,
+  model: Pick<Model, 'document' | 'mass'>,
   curve: readonly CurvePoint[],
   area: number,
   deeper = 0,
 ): MotionInWave | { readonly missing: string } {
-  const { sea, system, bed } = document.hydrodynamics ?? {};
+  const { sea } = model.document.hydrodynamics ?? {};
   if (!sea) return { missing: 'the sea is not stated' };
-  if (!system) return { missing: 'float and power take-off are not stated' };
+  const stated = heaveSystemOf(model, 0, 0, deeper);
+  if ('missing' in stated) return stated;
   const judged = curve.filter(({ drag }) => drag !== null);
   if (judged.length < 2) return { missing: 'added mass and drag are not known over a range of motions' };
-  const gravity = localGravity(document);
-  const { waterDensity: density } = mass;
-  const { asBuilt: volume } = mass.displaced;
+  const { field, system: bare } = stated;
   const omega = (2 * Math.PI) / sea.peakPeriod.si;
-  const weight = (mass.total - density * volume) * gravity;
-  if (weight <= 0) return { missing: 'the plate floats' };
-  const float = system.float ? { waterline: system.float.waterline.si, draught: system.float.draught.si } : null;
-  const field = {
-    density,
-    gravity,
-    seaDepth: bed?.si ?? Infinity,
-    plateDepth: document.water.depth.si + deeper,
-    float,
-  };
   const at = (amplitude: number): MotionInWave => {
     const { addedMass, drag } = onCurve(judged, amplitude);
-    const plate: HeaveSystem = {
-      float: system.float
-        ? {
-            mass: system.float.mass.si,
-            damping: system.float.damping.si,
-            stiffness: density * gravity * float!.waterline,
-          }
-        : null,
+    const { mass, carried } = bare.plate;
+    const system: HeaveSystem = {
+      ...bare,
       plate: {
-        mass: mass.total + mass.entrainedWater + addedMass,
-        damping: 0,
-        drag: 0.5 * density * drag * area,
-        carried: addedMass + density * volume + mass.entrainedWater,
-        weight,
+        ...bare.plate,
+        mass: mass + addedMass,
+        carried: carried + addedMass,
+        drag: 0.5 * field.density * drag * area,
       },
-      link: { stiffness: system.stiffness.si, damping: system.damping?.si ?? 0, pushes: system.link === 'strut' },
     };
     const unit = waveForcing(field, omega);
     const H = sea.significantHeight.si / 2;
     const forcing = { float: scaled(unit.float, H), plate: scaled(unit.plate, H), water: scaled(unit.water, H) };
-    const { plate: z, pull, slack } = harmonicResponse(plate, omega, forcing);
+    const { plate: z, pull, slack } = harmonicResponse(system, omega, forcing);
     const through = magnitude(minus(rate(z, omega), forcing.water)) / omega;
     return { plate: magnitude(z), through, pull, slack, addedMass, drag };
   };

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { closingOrder } from '../../core/water/closing-order.ts';
 import type { Plan, Rectangle } from '../../core/water/lattice/plan.ts';
-import { forceOfMotion, forceOfRecord } from '../../core/water/motion-force.ts';
+import { forceOfMotion, forceOfPairs, movingPairs, outermost } from '../../core/water/motion-force.ts';
 import { readPlan } from '../../core/water/read-plan.ts';
 import { waterReport } from '../../core/water/water-report.ts';
 import { equalBars } from './lattice/on-one-row.ts';
@@ -86,14 +86,37 @@ describe('force of a motion', () => {
   it('peaks where the sum over a finely cut cycle does, also for a record of the same motion', () => {
     const [m, CdS, rho, a, T] = [1000, 40, 1025, 0.6, 5];
     const { peak, phase } = forceOfMotion(m, CdS, rho, a, T);
-    const step = T / 4000;
-    const x = Float64Array.from({ length: 4003 }, (_, i) => a * Math.sin((2 * PI * (i - 1) * step) / T));
-    const force = forceOfRecord(x, step, m, CdS, rho);
-    const largest = Math.max(...force);
-    expect(off(largest, peak)).toBeLessThan(1e-5);
-    // inertia peaks at a quarter of the cycle, drag at the middle: falling past it the two press together
-    const at = (force.indexOf(largest) / 4000) * 2 * PI;
-    expect(Math.min(Math.abs(at - (PI / 2 + phase)), Math.abs(at - (PI / 2 - phase)))).toBeLessThan(2e-3);
+    const omega = (2 * PI) / T;
+    const force = (t: number) =>
+      m * a * omega ** 2 * Math.sin(t) + 0.5 * rho * CdS * (a * omega) ** 2 * Math.cos(t) ** 2;
+    const largest = Math.max(...Array.from({ length: 1001 }, (_, i) => force(((PI / 2) * i) / 1000)));
+    expect(off(peak, largest)).toBeLessThan(1e-5);
+    // inertia peaks at a quarter of the cycle: the two press together before it
+    expect(off(force(PI / 2 - phase), peak)).toBeLessThan(1e-12);
+    for (const [perCycle, within] of [
+      [40, 0.005],
+      [400, 1e-4],
+    ] as const) {
+      const x = Float64Array.from({ length: 3 * perCycle }, (_, i) => a * Math.sin((2 * PI * i) / perCycle));
+      const pairs = outermost(movingPairs(x, T / perCycle));
+      expect(off(forceOfPairs(pairs, m, CdS, rho).peak, peak)).toBeLessThan(within);
+    }
+  });
+
+  it('lies at an outermost pair of an irregular record, whatever added mass and drag are', () => {
+    const x = Float64Array.from({ length: 4000 }, (_, i) => [1, 0.6, 0.35, 0.2].reduce((sum, part, k) => sum + part * Math.sin(0.05 * i * (1 + 0.37 * k) + k), 0)); // prettier-ignore
+    const all = movingPairs(x, 0.25);
+    const kept = outermost(all);
+    expect(kept.length).toBeLessThan(all.length / 10);
+    for (const [m, CdS] of [
+      [1, 0.001],
+      [1000, 0],
+      [1000, 1],
+      [1000, 20],
+      [1, 500],
+    ] as const)
+      // prettier-ignore
+      expect(forceOfPairs(kept, m, CdS, 1025).peak).toBeCloseTo(forceOfPairs(all, m, CdS, 1025).peak, 9);
   });
 });
 
