@@ -72,6 +72,19 @@ const growthRow = z.strictObject({
   thickness: quantity('length', 'not negative'),
 });
 
+/** Motion of the plate against the water as a logger recorded it, as far as forces need it; written by the program. */
+export const recordedMotionField = z.strictObject({
+  record: recordField,
+  /** Acceleration in m/s² and velocity times its size in m²/s²: the outermost pairs of all. */
+  outermost: z.array(z.tuple([z.number(), z.number()])).min(1).max(2000), // prettier-ignore
+  /** Half of the largest swing, and standard deviation. */
+  largest: quantity('length'),
+  deviation: quantity('length'),
+  period: quantity('time'),
+  seconds: z.number().positive(),
+  source: text,
+});
+
 /** What the water about the plate does, as far as it is known: each part that is left out is said to be not stated. */
 export const hydrodynamicsField = z.strictObject({
   /** Heave of the plate against the water about it, as a sine. */
@@ -83,20 +96,7 @@ export const hydrodynamicsField = z.strictObject({
       source: text,
     })
     .optional(),
-  /** The same as a logger recorded it, as far as forces need it; written by the program. */
-  recorded: z
-    .strictObject({
-      record: recordField,
-      /** Acceleration in m/s² and velocity times its size in m²/s²: the outermost pairs of all. */
-      outermost: z.array(z.tuple([z.number(), z.number()])).min(1).max(2000), // prettier-ignore
-      /** Half of the largest swing, and standard deviation. */
-      largest: quantity('length'),
-      deviation: quantity('length'),
-      period: quantity('time'),
-      seconds: z.number().positive(),
-      source: text,
-    })
-    .optional(),
+  recorded: recordedMotionField.optional(),
   sea: sea.optional(),
   scatter: scatter.optional(),
   /** One regular wave. */

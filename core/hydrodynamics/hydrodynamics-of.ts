@@ -6,7 +6,8 @@ import { plateLattice, plateProblem, type PlateLattice } from '../water/lattice/
 import { wellPlaced } from '../water/lattice/well-placed.ts';
 import { waterDensityOf } from '../water/sea-water.ts';
 import { waterReport, type WaterReport } from '../water/water-report.ts';
-import { grownPlan, marineGrowth, type Growth } from './grown-plan.ts';
+import { growthOf, type Growth } from '../water/marine-growth.ts';
+import { plateGrown } from './grown-plan.ts';
 import { heaveCurve, type CurvePoint } from './heave-curve.ts';
 import { openGrid } from './open-grid.ts';
 import { bayOpenings } from '../geometry/bay-openings.ts';
@@ -49,10 +50,8 @@ function reckoned(model: Model): HydrodynamicsReport {
   const { water, hydrodynamics = {} } = model.document;
   const { motion, bed } = hydrodynamics;
   const density = waterDensityOf(model.document);
-  const growth = hydrodynamics.growth
-    ? marineGrowth(water.depth.si, hydrodynamics.growth.years, water.latitude?.si ?? null)
-    : null;
-  const grown = (plan: Plan): Plan => (growth && growth.thickness > 0 ? grownPlan(plan, growth.thickness) : plan);
+  const growth = growthOf(model.document);
+  const grown = (plan: Plan): Plan => plateGrown(model.document, plan);
   const plan = grown(planInWater(model.geometry));
   const aboveBed = bed ? bed.si - water.depth.si : null;
   const report = waterReport(plan, {

@@ -1,7 +1,7 @@
 import type { RecoveryFields } from '../document/recovery-field.ts';
 import type { PlateDocument } from '../document/schema.ts';
-import { marineGrowth } from '../hydrodynamics/grown-plan.ts';
 import { Refusal } from '../refusal.ts';
+import { growthAfter } from '../water/marine-growth.ts';
 import { g, waterDensityOf } from '../water/sea-water.ts';
 import { lengthOfRope, ropeWeightInWater } from './equipment.ts';
 import { floatAscent, ropeSkinFriction, watchCircle, type AscentResult } from './float-ascent.ts';
@@ -42,7 +42,7 @@ export function floatOf(document: PlateDocument): FloatReport {
   const depth = document.water.depth.si;
   const body = { volume: float.volume.si, mass: float.mass.si, ratedDepth: float.ratedDepth.si, compression: float.compression, uptake: float.uptake }; // prettier-ignore
   const net = netBuoyancy(body, depth, density);
-  const grown = marineGrowth(depth, deployment.si / secondsInYear, document.water.latitude?.si ?? null);
+  const grown = growthAfter(document, deployment.si / secondsInYear);
   const sphere = Math.cbrt((6 * body.volume) / Math.PI);
   const growth = growthOnSphere(sphere, grown.thickness, grown.density, density);
   const way = recovery.ways.find(({ id }) => id === recovery.chosen)!;

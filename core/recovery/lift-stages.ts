@@ -1,5 +1,5 @@
 import type { LiftFields, RecoveryFields } from '../document/recovery-field.ts';
-import { marineGrowth } from '../hydrodynamics/grown-plan.ts';
+import { growthAfter, growthDensity } from '../water/marine-growth.ts';
 import { openGrid } from '../hydrodynamics/open-grid.ts';
 import { liftDynamics } from '../loads/lift-dynamic-factor.ts';
 import { flatSlamCoefficient, slamPressure } from '../loads/slam-pressure.ts';
@@ -73,7 +73,7 @@ export const liftCapacity = ({ aFrame, winch, line }: LiftFields): number =>
 
 /**
  * The lift of a model in stages; null for a document without one.
- * Growth: after the deployment, on all faces, by `marineGrowth`. Water held: `undrained` all of it, `half`, or drained but for tubes without a drain.
+ * Growth: after the deployment, on all faces, by `growthAfter`. Water held: `undrained` all of it, `half`, or drained but for tubes without a drain.
  */
 export const liftOf = oncePerModel((model) => made(model, false));
 /** The same with every panel left out. */
@@ -93,6 +93,7 @@ function made(model: Model, bare: boolean): Lift | null {
   const mass = report.total - panelMass + added.mass;
   const volume = report.displaced.asBuilt - panelVolume + added.volume;
   const growth = growthOf(model, recovery, bare);
+  const grownDensity = document.hydrodynamics?.growth?.density?.si ?? growthDensity;
   const heldUndrainable = -forceOf(loads.plate.frame, loads.plate.heldWater.undrained) / g;
   const trays = bare ? [] : report.trays;
   const heldTrays = trays.reduce((sum, { effect }) => sum + effect, 0);
@@ -111,11 +112,11 @@ function made(model: Model, bare: boolean): Lift | null {
     dragCoefficient: Math.max(drag.value, water.steady),
     slamCoefficient: (fields.slamCoefficient ?? liftSlamFloor).value,
   };
-  const grown: LiftLoad = { ...load, mass: mass + growth, volume: volume + growth / growthDensity };
+  const grown: LiftLoad = { ...load, mass: mass + growth, volume: volume + growth / grownDensity };
   const airFactor = liftDynamics(mass + heldUndrainable, document.loads.liftInAir?.dynamicFactor);
   const lineInWater = load.lineMass * g * (1 - density / 7850);
   const down = g * (mass - density * volume);
-  const up = down + growth * g * (1 - density / growthDensity);
+  const up = down + growth * g * (1 - density / grownDensity);
   const tilt = fields.tilt?.si ?? 0;
   const tilted = keptTilted(model, bare, 'tray', tilt) * density;
   // Air leaves a bell over its higher edge as water leaves a tray.
@@ -195,12 +196,11 @@ function made(model: Model, bare: boolean): Lift | null {
 }
 
 const still = { kind: 'at rest', held: 0, hook: 0, dynamicFactor: null, slackMargin: null, leastWeight: 0, lifting: 0, snaps: false, slam: null } as const; // prettier-ignore
-const growthDensity = 1325;
 
 /** Growth on all faces of tubes and panels after the deployment, kg. */
 function growthOf({ document, geometry }: Model, { deployment }: RecoveryFields, bare: boolean): number {
   const years = deployment.si / secondsInYear;
-  const { thickness, density } = marineGrowth(document.water.depth.si, years, document.water.latitude?.si ?? null);
+  const { thickness, density } = growthAfter(document, years);
   const tubes = [...geometry.mainTubes, ...geometry.crossTubes].reduce((sum, { section: { width, height }, from, to }) => sum + 2 * (width + height) * (to - from), 0); // prettier-ignore
   const panels = bare ? 0 : geometry.panels.reduce((sum, { area }) => sum + 2 * area, 0);
   return thickness * density * (tubes + panels);

@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest';
-import { grownPlan, growthOnTube, marineGrowth } from '../../core/hydrodynamics/grown-plan.ts';
+import { grownPlan } from '../../core/hydrodynamics/grown-plan.ts';
+import { growthOnTube, marineGrowth, thicknessByRows } from '../../core/water/marine-growth.ts';
 
 it('50 mm on a 200 mm square tube is 66.3 kg/m at 1325 kg/m³ (square growth, worked by hand)', () => {
   expect(growthOnTube(0.2, 0.2, { thickness: 0.05, density: 1325 })).toBeCloseTo(66.25, 9);
@@ -17,4 +18,12 @@ it('narrows a gap by twice its thickness and closes a small hole', () => {
   expect(rectangles[1]!.x0 - rectangles[0]!.x1).toBeCloseTo(0.7, 12);
   expect(holes).toEqual([]);
   expect(thickness).toBeCloseTo(0.3, 12);
+});
+
+it('goes by the user’s rows where their band holds the depth: straight between the years, from none', () => {
+  const q = (si: number) => ({ si, typed: `${si} m` });
+  const row = (from: number, to: number, years: number, thickness: number) => ({ from: q(from), to: q(to), years, thickness: q(thickness) }); // prettier-ignore
+  const rows = [row(0, 20, 3, 0.12), row(20, 60, 3, 0.05), row(20, 60, 1, 0.03)];
+  const at = (depth: number, years: number) => thicknessByRows(rows, depth, years);
+  expect([at(10, 1.5), at(30, 0.5), at(30, 1), at(30, 2), at(30, 9), at(70, 1)]).toEqual([0.06, 0.015, 0.03, 0.04, 0.05, null]); // prettier-ignore
 });

@@ -1,0 +1,75 @@
+import type { Model } from '../model.ts';
+import { equivalentDamping } from '../motion/equivalent-damping.ts';
+import { linearAnswer } from '../motion/harmonic-response.ts';
+import { waveForcing } from '../motion/wave-forcing.ts';
+import { seaSpectrum } from '../water/waves/sea-spectrum.ts';
+import type { CurvePoint } from './heave-curve.ts';
+import { heaveSystemOf } from './heave-system-of.ts';
+import type { Rise } from './sea-extremes.ts';
+
+/** Amplitude of the sine that loses as much by quadratic drag as a Gaussian motion of deviation one: (3π/8) √(8/π). */
+export const likeSine = ((3 * Math.PI) / 8) * Math.sqrt(8 / Math.PI);
+
+/**
+ * Standard deviation (m) and mean period (s) of the plate's motion through the water under its float in the stated sea, drag
+ * linearised for a Gaussian speed (Borgman 1967, from memory); added mass and drag at the sine of like loss, halved into the
+ * curve until they agree. curve: rising in amplitude; area: that its drag refers to, m². What is missing, where it cannot be had.
+ */
+export function throughSea(
+  model: Pick<Model, 'document' | 'mass'>,
+  curve: readonly CurvePoint[],
+  area: number,
+): Rise | { readonly missing: string } {
+  const sea = model.document.hydrodynamics?.sea;
+  if (!sea) return { missing: 'the sea is not stated' };
+  const stated = heaveSystemOf(model, 0, 0);
+  if ('missing' in stated) return stated;
+  const judged = curve.filter(({ drag }) => drag !== null);
+  if (judged.length < 2) return { missing: 'added mass and drag are not known over a range of motions' };
+  const S = seaSpectrum(sea);
+  const peak = (2 * Math.PI) / sea.peakPeriod.si;
+  const omegas = Array.from({ length: 201 }, (_, i) => peak * (0.4 + (4.6 * i) / 200));
+  const forcings = omegas.map((omega) => waveForcing(stated.field, omega));
+  const waves = omegas.map((omega) => S(omega) * (omegas[1]! - omegas[0]!));
+  const at = ({ addedMass, drag }: { readonly addedMass: number; readonly drag: number }): Rise | null => {
+    const made = heaveSystemOf(model, addedMass, drag * area);
+    if ('missing' in made) return null;
+    const deviations = (b: number): readonly [speed: number, way: number] => {
+      let [speed, way] = [0, 0];
+      omegas.forEach((omega, i) => {
+        const own = linearAnswer(made.system, omega, forcings[i]!, b).through;
+        speed += waves[i]! * own ** 2;
+        way += waves[i]! * (own / omega) ** 2;
+      });
+      return [Math.sqrt(speed), Math.sqrt(way)];
+    };
+    const factor = Math.sqrt(8 / Math.PI) * made.system.plate.drag;
+    const b = equivalentDamping((own) => factor * deviations(own)[0], factor, 1e-6);
+    if (b === undefined) return null;
+    const [speed, sigma] = deviations(b);
+    return { sigma, period: (2 * Math.PI * sigma) / speed };
+  };
+  let [low, high] = [0, judged.length - 1];
+  const beyond = (rise: Rise | null, amplitude: number): boolean => rise !== null && likeSine * rise.sigma > amplitude;
+  const known = judged.map((point) => ({ ...point, drag: point.drag! }));
+  if (!beyond(at(known[low]!), known[low]!.amplitude)) return at(known[low]!) ?? { missing: 'nothing damps the motion in this sea' }; // prettier-ignore
+  if (beyond(at(known[high]!), known[high]!.amplitude)) return { missing: `the motion through the water is more than ${known[high]!.amplitude.toPrecision(2)} m, where added mass and drag are not known` }; // prettier-ignore
+  while (high - low > 1) {
+    const middle = (low + high) >> 1;
+    if (beyond(at(known[middle]!), known[middle]!.amplitude)) low = middle;
+    else high = middle;
+  }
+  let [from, to] = [0, 1];
+  const between = (part: number) => ({
+    amplitude: known[low]!.amplitude + part * (known[high]!.amplitude - known[low]!.amplitude),
+    addedMass: known[low]!.addedMass + part * (known[high]!.addedMass - known[low]!.addedMass),
+    drag: known[low]!.drag + part * (known[high]!.drag - known[low]!.drag),
+  });
+  for (let k = 0; k < 20; k++) {
+    const middle = (from + to) / 2;
+    const own = between(middle);
+    if (beyond(at(own), own.amplitude)) from = middle;
+    else to = middle;
+  }
+  return at(between((from + to) / 2)) ?? { missing: 'nothing damps the motion in this sea' };
+}

@@ -1,0 +1,174 @@
+import { planInWater } from '../geometry/plan-in-water.ts';
+import type { Model } from '../model.ts';
+import { forceOfCycle, forceOfPairs, type MotionForce } from '../water/motion-force.ts';
+import { heaveSpreads } from '../water/heave-spread.ts';
+import { outlineOf } from '../water/lattice/plan.ts';
+import { plateLattice } from '../water/lattice/plate-lattice.ts';
+import { wellPlaced } from '../water/lattice/well-placed.ts';
+import { nearImages } from '../water/gap-and-rim.ts';
+import { localGravity } from '../water/sea-water.ts';
+import type { Spread } from '../water/spread.ts';
+import { waveMotion } from '../water/waves/dispersion.ts';
+import { extremes } from '../water/waves/extremes.ts';
+import { coarse, hydrodynamicsOf } from './hydrodynamics-of.ts';
+import { heaveCurve, type CurvePoint } from './heave-curve.ts';
+import { motionInWave } from './motion-in-wave.ts';
+import { plateGrown } from './grown-plan.ts';
+import { stormExtremes } from './sea-extremes.ts';
+import { testedWater } from './tested-water.ts';
+import { throughSea } from './through-sea.ts';
+
+/** A way in which the motion of the plate through the water is told. */
+export type ForceWay = 'motion' | 'record' | 'wave' | 'sea';
+
+/** Largest force of the water on the plate in a motion. SI. */
+export interface WaterForce {
+  readonly way: ForceWay;
+  /** Of the largest swing through the water, m, and its period, s. */
+  readonly amplitude: number;
+  readonly period: number;
+  /** How the motion is had, in words. */
+  readonly told: string;
+  /** kg, and drag coefficient times area, m², at that amplitude. */
+  readonly addedMass: Spread;
+  readonly dragArea: Spread;
+  readonly best: MotionForce;
+  /** Peaks with the least and the largest coefficients, N. */
+  readonly low: number;
+  readonly high: number;
+  /** Why the drag is beyond what is known. */
+  readonly outside: string | null;
+}
+
+export interface NoForce {
+  readonly way: ForceWay;
+  readonly missing: string;
+}
+
+/** What a way says of the motion, before added mass and drag are known. */
+interface Moved {
+  readonly way: ForceWay;
+  readonly amplitude: number;
+  readonly period: number;
+  readonly told: string;
+  /** Of the water itself as it passes a plate, m: its acceleration presses on the volume of the plate too. */
+  readonly water: number;
+}
+
+/**
+ * Largest force of the water in each way that the document tells the motion: as a sine, as a record, in a regular wave and as
+ * the most probable largest of a storm. Under a float the plate's motion through the water is solved for; without one it is
+ * held still and the water moves past it. Added mass and drag are those of the largest swing's own amplitude, or the test's.
+ */
+export function waterForces(model: Model): readonly (WaterForce | NoForce)[] {
+  const ways = [motion(model), record(model), wave(model), storm(model)].filter((way) => way !== null);
+  const moved = ways.filter((way): way is Moved => !('missing' in way));
+  const at = coefficients(model, moved.map(({ amplitude }) => amplitude)); // prettier-ignore
+  return ways.map((way) => ('missing' in way ? way : forceIn(model, way, at(way.amplitude))));
+}
+
+interface Coefficients {
+  readonly addedMass: Spread;
+  readonly dragArea: Spread;
+  readonly outside: string | null;
+}
+
+function forceIn(model: Model, { water, ...way }: Moved, { addedMass, dragArea, outside }: Coefficients): WaterForce {
+  const { waterDensity: density, displaced, entrainedWater } = model.mass;
+  const carried = density * displaced.asBuilt + entrainedWater;
+  const omega = (2 * Math.PI) / way.period;
+  const recorded = way.way === 'record' ? model.document.hydrodynamics!.recorded! : null;
+  const of = (mass: number, CdS: number): MotionForce =>
+    recorded
+      ? forceOfPairs(recorded.outermost, mass, CdS, density)
+      : forceOfCycle(omega ** 2 * (mass * way.amplitude + carried * water), 0.5 * density * CdS * (omega * way.amplitude) ** 2); // prettier-ignore
+  return {
+    ...way,
+    ...{ addedMass, dragArea, outside },
+    best: of(addedMass.best, dragArea.best),
+    low: of(addedMass.low, dragArea.low).peak,
+    high: of(addedMass.high, dragArea.high).peak,
+  };
+}
+
+/** Added mass and drag at any of these amplitudes, all solved on one lattice. */
+function coefficients(model: Model, amplitudes: readonly number[]): (amplitude: number) => Coefficients {
+  const tested = testedWater(model);
+  if (tested && !('missing' in tested)) {
+    const { addedMass: A, dragCoefficient: Cd, area } = tested;
+    return () => ({ addedMass: { low: A.low, best: A.value, high: A.high }, dragArea: { low: area * Cd.low, best: area * Cd.value, high: area * Cd.high }, outside: null }); // prettier-ignore
+  }
+  const { plan, lattice, area } = coarsePlate(model);
+  const { quantities } = hydrodynamicsOf(model).report;
+  const rising = [...new Set(amplitudes)].sort((a, b) => a - b);
+  const water = { density: model.mass.waterDensity, solid: quantities['addedMass.solid']!.value, still: quantities['addedMass.still']!.value }; // prettier-ignore
+  const found = new Map(heaveSpreads(plan, lattice, water, rising).map((one) => [one.amplitude, one]));
+  return (amplitude) => {
+    const { addedMass, drag, outside } = found.get(amplitude)!;
+    return { addedMass, dragArea: { low: area * drag.low, best: area * drag.best, high: area * drag.high }, outside };
+  };
+}
+
+function coarsePlate(model: Model) {
+  const plan = plateGrown(model.document, planInWater(model.geometry));
+  const { x0, x1, y0, y1 } = outlineOf(plan);
+  const { water, hydrodynamics } = model.document;
+  const aboveBed = hydrodynamics?.bed ? hydrodynamics.bed.si - water.depth.si : null;
+  const images = nearImages(Math.max(x1 - x0, y1 - y0), water.depth.si, aboveBed);
+  return { plan, lattice: plateLattice(plan, wellPlaced(plan, coarse), images), area: (x1 - x0) * (y1 - y0) };
+}
+
+function motion({ document }: Model): Moved | null {
+  const { motion: stated } = document.hydrodynamics ?? {};
+  return stated ? { way: 'motion', amplitude: stated.amplitude.si, period: stated.period.si, water: 0, told: `a sine as stated (${stated.source})` } : null; // prettier-ignore
+}
+
+function record({ document }: Model): Moved | null {
+  const { recorded } = document.hydrodynamics ?? {};
+  return recorded
+    ? { way: 'record', amplitude: recorded.largest.si, period: recorded.period.si, water: 0, told: `as recorded in “${recorded.record.name}”, ${Math.round(recorded.seconds)} s (${recorded.source})` } // prettier-ignore
+    : null;
+}
+
+/** Parts of half the significant height at which added mass and drag are found, for the motion under a float. */
+const parts = [0.02, 0.05, 0.1, 0.2, 0.4, 0.7, 1, 1.5, 2.2] as const;
+
+function curveOf(model: Model, height: number): { readonly curve: readonly CurvePoint[]; readonly area: number } {
+  const { plan, lattice, area } = coarsePlate(model);
+  const solid = hydrodynamicsOf(model).report.quantities['addedMass.solid']!.value;
+  const curve = heaveCurve(plan, lattice, model.mass.waterDensity, parts.map((part) => (part * height) / 2), solid); // prettier-ignore
+  return { curve: curve.map(({ point }) => point), area };
+}
+
+const still = 'held still, for no float is stated: the water moves past it';
+
+function wave(model: Model): Moved | NoForce | null {
+  const { wave: stated, system, bed } = model.document.hydrodynamics ?? {};
+  if (!stated) return null;
+  const { height, period, source } = stated;
+  const { document } = model;
+  const rise = waveMotion(height.si / 2, (2 * Math.PI) / period.si, bed?.si ?? Infinity, -document.water.depth.si, localGravity(document)).rise; // prettier-ignore
+  const words = `in a wave of ${height.typed} and ${period.typed} (${source})`;
+  if (!system) return { way: 'wave', amplitude: rise, period: period.si, water: rise, told: `${words}, ${still}` };
+  const { curve, area } = curveOf(model, height.si);
+  const sea = { significantHeight: height, peakPeriod: period, peakedness: 1, source };
+  const moved = motionInWave({ ...model, document: { ...document, hydrodynamics: { ...document.hydrodynamics, sea } } }, curve, area); // prettier-ignore
+  return 'missing' in moved
+    ? { way: 'wave', missing: moved.missing }
+    : { way: 'wave', amplitude: moved.through, period: period.si, water: rise, told: `${words}, under its float` };
+}
+
+function storm(model: Model): Moved | NoForce | null {
+  const found = stormExtremes(model.document);
+  if (!found) return null;
+  const { sea, system } = model.document.hydrodynamics!;
+  const water = found.height.plate.mostProbable / 2;
+  const words = `the most probable largest swing of a storm of ${Number((found.duration / 3600).toPrecision(3))} h in the stated sea`; // prettier-ignore
+  if (!system)
+    return { way: 'sea', amplitude: water, period: found.rise.plate.period, water, told: `${words}, plate ${still}` };
+  const { curve, area } = curveOf(model, sea!.significantHeight.si);
+  const rise = throughSea(model, curve, area);
+  if ('missing' in rise) return { way: 'sea', missing: rise.missing };
+  const { mostProbable, cycles } = extremes(rise.sigma, rise.period, found.duration);
+  return { way: 'sea', amplitude: mostProbable, period: rise.period, water, told: `${words}, ${Math.round(cycles)} swings, under its float` }; // prettier-ignore
+}
