@@ -7,7 +7,7 @@ import type { PlateLoads } from './plate-loads.ts';
 import type { Situation } from './situation.ts';
 import type { SupportSet } from './support-set.ts';
 import type { Supports } from './supports.ts';
-import type { WaterShare } from './water-shares.ts';
+import type { FlowPhase, WaterShare } from './water-shares.ts';
 
 export interface HeldBy {
   readonly set: SupportSet;
@@ -23,6 +23,8 @@ export interface CaseContext {
   readonly plate: PlateLoads;
   /** Each field's share by the flow, where the document chooses it. */
   readonly flow: ReadonlyMap<string, WaterShare> | null;
+  /** Phases of the cycle at which tubes and grid are solved with the flow's spread; none where it is not chosen. */
+  readonly phases: readonly FlowPhase[];
   readonly suspension: HeldBy;
   /** Pad eyes if there are any, else the suspension. */
   readonly lifting: HeldBy;

@@ -14,7 +14,7 @@ import { pressureShape } from './pressure-shape.ts';
 import { serviceCases, serviceSwing } from './service-cases.ts';
 import { serviceForce } from './service-force.ts';
 import type { LoadReport } from './situation.ts';
-import { waterShares } from './water-shares.ts';
+import { flowOf, waterShares } from './water-shares.ts';
 import { supportSets, type SupportSet } from './support-set.ts';
 import { Supports } from './supports.ts';
 import { deckCase, liftInAirCase } from './weight-cases.ts';
@@ -40,7 +40,8 @@ export function loadReport(
   const middleOverMean = stated?.middleOverMean ?? assumedMiddleOverMean;
   const sets = supportSets(document, geometry);
   const all = [sets.suspension, sets.padEyes, sets.deck].filter((set): set is SupportSet => set !== null);
-  const plate = plateLoads(geometry, mass, pressureShape(middleOverMean, geometry.extents), all.flatMap(({ items }) => items.map(({ place }) => place))); // prettier-ignore
+  const about = document.loads.panelShares === 'area, shape and flow' ? flowOf(geometry, document) : null;
+  const plate = plateLoads(geometry, mass, pressureShape(middleOverMean, geometry.extents), all.flatMap(({ items }) => items.map(({ place }) => place)), about?.over ?? null); // prettier-ignore
 
   let next = 0;
   const heldBy = all.map((set): HeldBy => {
@@ -49,12 +50,10 @@ export function loadReport(
   });
   const held = (name: SupportSet['name']): HeldBy | null => heldBy.find(({ set }) => set.name === name) ?? null;
   const suspension = held('suspension')!;
-  const flow =
-    document.loads.panelShares === 'area, shape and flow'
-      ? waterShares(geometry, [...plate.shares.fields, ...plate.shares.doubled], document)
-      : null;
+  const flow = about && waterShares(about, [...plate.shares.fields, ...plate.shares.doubled]);
   const context: CaseContext = {
     flow,
+    phases: about?.phases ?? [],
     document,
     basis,
     geometry,
@@ -98,7 +97,7 @@ export function loadReport(
       `The force is shared by plan area, and by a pressure ${middleOverMean} times its mean in the middle of the plate (${stated ? stated.source : 'a stated assumption until the water is computed'}); each panel takes the larger.`,
       ...(flow
         ? [
-            `Beside them each panel has its share by the flow about the plate: of inertia by potential flow, of drag the larger of area and edge-weighted area a quarter cycle later, the worst phase of the cycle${document.hydrodynamics?.motion ? '' : ' (no motion is stated: the larger of the two)'}. Panels and their fixings take the largest of all shares; tubes and grid are solved with area and shape, each of which is the whole force.`,
+            `Beside them each panel has its share by the flow about the plate: of inertia by potential flow, of drag the larger of area and edge-weighted area a quarter cycle later, the worst phase of the cycle${document.hydrodynamics?.motion ? '' : ' (no motion is stated: the larger of the two)'}. Panels and their fixings take the largest of all shares; tubes and grid are solved with area and with shape, each of which is the whole force, and with the flow’s own spread over panels and tubes at phases of the cycle that bound the rest (with a panel lost: area and shape).`,
           ]
         : []),
       'It acts on the solid plan area: a hole or notch that opens into a bay carries none, one over a tube hands it to the tube. The plates of panels are checked as if the pressure acted on their holes too.',

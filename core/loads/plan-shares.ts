@@ -8,6 +8,12 @@ export const spreadWords: Readonly<Record<Spread, string>> = {
   shape: 'pressure larger in the middle',
 };
 
+/** How the flow spreads it: inertia by the jump of potential, drag towards the edges that shed it. */
+export type FlowSpread = 'inertia' | 'edges';
+
+/** Integral of each over a rectangle that is solid, in any unit. */
+export type FlowOver = Readonly<Record<FlowSpread, (over: Rectangle) => number>>;
+
 /** A bay's panel with its part of the force. Parts are of the whole force: all of them sum to one. */
 export interface FieldShare {
   readonly bay: string;
@@ -18,6 +24,8 @@ export interface FieldShare {
   /** Plan area on which the water presses, m²: the field less its holes and notches that open into the bay. */
   readonly area: number;
   readonly part: Readonly<Record<Spread, number>>;
+  /** Null where the flow is not asked for. */
+  readonly flow: Readonly<Record<FlowSpread, number>> | null;
 }
 
 /** What of a tube no panel covers, cut into lengths over which its width stays the same. */
@@ -27,6 +35,7 @@ export interface TubeStrip {
   readonly from: number;
   readonly to: number;
   readonly part: Readonly<Record<Spread, number>>;
+  readonly flow: Readonly<Record<FlowSpread, number>> | null;
 }
 
 export interface PlanShares {
@@ -44,8 +53,13 @@ export interface PlanShares {
 /** Parts of the water's force by plan area (solid area of the field over that of the plate) and by a pressure shape, whose
  *  integral over a rectangle is given in m². Both sum to one over fields and tubes. Where tubes cross, the area is the
  *  main tube's. An opening into a bay carries no pressure; one that lies on a tube hands it to the tube, and stays in the
- *  field. A bay with a panel on either side counts as closed. */
-export function planShares(geometry: Geometry, shape: (over: Rectangle) => number): PlanShares {
+ *  field. A bay with a panel on either side counts as closed. `flow`: spread by the flow beside them, each summing to one too. */
+export function planShares(
+  geometry: Geometry,
+  shape: (over: Rectangle) => number,
+  flow: FlowOver | null = null,
+): PlanShares {
+  // prettier-ignore
   const tubes = [...geometry.mainTubes, ...geometry.crossTubes];
   const bays = new Map(geometry.bays.map((bay) => [bay.id, bay]));
   const at = new Map(tubes.map((tube) => [tube.id, tube.at]));
@@ -73,17 +87,31 @@ export function planShares(geometry: Geometry, shape: (over: Rectangle) => numbe
       const area = field.area - (closers.get(field.bay) === 1 ? openInside(bay, panel.outline) : 0);
       // a field may have less area than its rectangle; the shape keeps its mean over the rectangle
       const part = { area, shape: (shape(outline) * area) / areaOf(outline) };
-      (covered.has(field.bay) ? doubled : fields).push({ bay: field.bay, field, panel, outline, area, part });
+      const solid = area / areaOf(outline);
+      const flowing = flow && { inertia: solid * flow.inertia(outline), edges: solid * flow.edges(outline) };
+      (covered.has(field.bay) ? doubled : fields).push({
+        bay: field.bay,
+        field,
+        panel,
+        outline,
+        area,
+        part,
+        flow: flowing,
+      });
       covered.add(field.bay);
     }
   }
-  const strips = uncovered(geometry, tubes, shape);
+  const strips = uncovered(geometry, tubes, shape, flow);
 
   const sum = (of: Spread): number => total(fields, of) + total(strips, of);
   const whole = { area: sum('area'), shape: sum('shape') };
-  const scaled = <T extends { readonly part: Readonly<Record<Spread, number>> }>(item: T): T => ({
+  const wholeFlow = (of: FlowSpread): number =>
+    [...fields, ...strips].reduce((all, item) => all + (item.flow?.[of] ?? 0), 0);
+  const [inertia, edges] = [wholeFlow('inertia'), wholeFlow('edges')];
+  const scaled = <T extends Pick<FieldShare, 'part' | 'flow'>>(item: T): T => ({
     ...item,
     part: { area: item.part.area / whole.area, shape: item.part.shape / whole.shape },
+    flow: item.flow && { inertia: item.flow.inertia / inertia, edges: item.flow.edges / edges },
   });
   const scaledStrips = strips.map(scaled);
   return {
@@ -108,7 +136,13 @@ const total = (items: readonly { readonly part: Readonly<Record<Spread, number>>
   items.reduce((sum, { part }) => sum + part[of], 0);
 
 /** The plan cut along every edge of a tube or panel: each cell then belongs to one tube, to a panel, or is open. */
-function uncovered(geometry: Geometry, tubes: readonly Tube[], shape: (over: Rectangle) => number): TubeStrip[] {
+function uncovered(
+  geometry: Geometry,
+  tubes: readonly Tube[],
+  shape: (over: Rectangle) => number,
+  flow: FlowOver | null,
+): TubeStrip[] {
+  // prettier-ignore
   const pieces = tubes.flatMap((tube, index) =>
     tube.pieces.map(([from, to]) => ({ index, over: footprint(tube, from, to) })),
   );
@@ -130,7 +164,7 @@ function uncovered(geometry: Geometry, tubes: readonly Tube[], shape: (over: Rec
   for (const { index, over } of pieces) if (index < mains) paint(over, index);
   for (const outline of panels) paint(outline, panelled);
 
-  const strips = new Map<string, { tube: number; from: number; to: number; part: Record<Spread, number> }>();
+  const strips = new Map<string, { tube: number; from: number; to: number; part: Record<Spread, number>; flow: Record<FlowSpread, number> | null }>(); // prettier-ignore
   for (let j = 0; j < ys.length - 1; j++)
     for (let i = 0; i < columns; i++) {
       const tube = owner[j * columns + i]!;
@@ -143,9 +177,14 @@ function uncovered(geometry: Geometry, tubes: readonly Tube[], shape: (over: Rec
         from: isMain ? cell.x0 : cell.y0,
         to: isMain ? cell.x1 : cell.y1,
         part: { area: 0, shape: 0 },
+        flow: flow && { inertia: 0, edges: 0 },
       };
       strip.part.area += areaOf(cell);
       strip.part.shape += shape(cell);
+      if (strip.flow) {
+        strip.flow.inertia += flow!.inertia(cell);
+        strip.flow.edges += flow!.edges(cell);
+      }
       strips.set(key, strip);
     }
   return [...strips.values()];

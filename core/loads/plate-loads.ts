@@ -3,7 +3,15 @@ import type { MassReport } from '../mass/mass-report.ts';
 import { g } from '../water/sea-water.ts';
 import { edgeLines } from './edge-lines.ts';
 import { MomentBound } from './moment-bound.ts';
-import { planShares, type FieldShare, type PlanShares, type Spread } from './plan-shares.ts';
+import {
+  planShares,
+  type FieldShare,
+  type FlowOver,
+  type FlowSpread,
+  type PlanShares,
+  type Spread,
+  type TubeStrip,
+} from './plan-shares.ts';
 import { TubeFrame, type FrameNode, type FramePoint, type Motion, type NodeOnTube } from './tube-frame.ts';
 import { loaded, type Loaded, type Pattern, type Spread as InertiaSpread } from './loaded.ts';
 import {
@@ -53,6 +61,8 @@ export interface PlateLoads {
   readonly momentBound: MomentBound;
   /** The water's force on the tubes' own area: N/m for a whole force of 1 N up on the plate. */
   readonly onTubes: Readonly<Record<Spread, Loaded>>;
+  /** The same spread by the flow; null where it is not asked for. */
+  readonly flowOnTubes: Readonly<Record<FlowSpread, Loaded>> | null;
   /** Weight of everything but the panels' plates, N/m up (so negative), by medium. */
   readonly weightOfRest: Readonly<Record<Medium, Loaded>>;
   /** Weight of the whole, N down. */
@@ -77,22 +87,21 @@ export function plateLoads(
   mass: MassReport,
   shape: (over: Rectangle) => number,
   places: readonly Place[],
+  flow: FlowOver | null = null,
 ): PlateLoads {
-  const shares = planShares(geometry, shape);
+  const shares = planShares(geometry, shape, flow);
   const { tubes } = shares;
   const mains = geometry.mainTubes.length;
   const bays = new Map(geometry.bays.map((bay) => [bay.id, bay]));
   const edges = shares.fields.map((share) => edgeLines(share, tubes, bays.get(share.bay)!));
-  const strips = (of: Spread): LineLoad[] =>
-    shares.strips.map(({ tube, from, to, part }) => ({
-      tube,
-      from,
-      to,
-      first: part[of] / (to - from),
-      last: part[of] / (to - from),
-      offset: 0,
-    }));
-  const [evenStrips, shapedStrips] = [strips('area'), strips('shape')];
+  const strips = (of: (strip: TubeStrip) => number): LineLoad[] =>
+    shares.strips.map((strip) => {
+      const { tube, from, to } = strip;
+      const line = of(strip) / (to - from);
+      return { tube, from, to, first: line, last: line, offset: 0 };
+    });
+  const [evenStrips, shapedStrips] = [strips(({ part }) => part.area), strips(({ part }) => part.shape)];
+  const flowStrips = (of: FlowSpread): Loaded => solved(layLoads(lines, strips((strip) => strip.flow![of]), empty())); // prettier-ignore
 
   const { nodes, nodesOf, nodeOf } = frameNodes(geometry, places, [
     ...evenStrips,
@@ -203,6 +212,7 @@ export function plateLoads(
       area: solved(layLoads(lines, evenStrips, empty())),
       shape: solved(layLoads(lines, shapedStrips, empty())),
     },
+    flowOnTubes: flow && { inertia: flowStrips('inertia'), edges: flowStrips('edges') },
     weightOfRest: { air: restOf('weight', 'air', inAir), water: restOf('weight', 'water', inWater) },
     weight: { air: -inAir[0], water: -inWater[0] },
     leastOfRest: { air: restOf('least', 'air', leastIn('air')), water: restOf('least', 'water', leastIn('water')) },

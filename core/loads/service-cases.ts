@@ -6,6 +6,7 @@ import { crossingActions, type CrossingActions } from './crossing-actions.ts';
 import { holdingFindings } from './holding-findings.ts';
 import { pathWords } from './path-words.ts';
 import { spreads, spreadWords, type Spread } from './plan-shares.ts';
+import type { FlowPhase } from './water-shares.ts';
 import { Pressures } from './pressures.ts';
 import type { ServiceForce } from './service-force.ts';
 import type { ServiceSwing } from './situation.ts';
@@ -95,7 +96,7 @@ interface Loss {
 
 /** Both shares, and of each panel lost in turn both shares; or of the whole plate. */
 function serviceCase(context: CaseContext, service: ServiceForce, direction: Direction, loss: Loss): CaseInput {
-  const { plate, factor, suspension, geometry, flow } = context;
+  const { plate, factor, suspension, geometry, flow, phases } = context;
   const { fields } = plate;
   const accidental = loss.loadCase !== undefined;
   const sign = direction === 'up' ? 1 : -1;
@@ -137,7 +138,28 @@ function serviceCase(context: CaseContext, service: ServiceForce, direction: Dir
     };
   };
   const lostPanels = loss.lostPanels ?? [null];
-  const loadings = lostPanels.flatMap((lost) => spreads.map((of) => loading(of, lost)));
+  const flowing = (phase: FlowPhase): Loading => ({
+    name: phase.words,
+    pressures: new Pressures([
+      [
+        Float64Array.from(
+          fields,
+          ({ flow: own, area }) => (phase.inertia * own!.inertia + phase.edges * own!.edges) / area,
+        ),
+        force,
+      ],
+      [weights, -weightFactor],
+    ]),
+    onTubes: [
+      [plate.flowOnTubes!.inertia, force * phase.inertia],
+      [plate.flowOnTubes!.edges, force * phase.edges],
+      [plate[sign > 0 ? 'leastOfRest' : 'weightOfRest'].water, weightFactor],
+    ],
+  });
+  const loadings = [
+    ...lostPanels.flatMap((lost) => spreads.map((of) => loading(of, lost))),
+    ...(loss.lostPanels ? [] : phases.map(flowing)),
+  ];
 
   const shares = fields.map(({ bay, panel, part }) => {
     const others = lostPanels.filter((lost) => lost !== null && lost !== panel);

@@ -8,11 +8,11 @@ import { outlineOf, type Plan } from '../water/lattice/plan.ts';
 import { plateLattice, plateProblem } from '../water/lattice/plate-lattice.ts';
 import { solvePair } from '../water/lattice/solve-pair.ts';
 import { wellPlaced } from '../water/lattice/well-placed.ts';
-import { forceOfMotion } from '../water/motion-force.ts';
+import { forceOfCycle, forceOfMotion, type MotionForce } from '../water/motion-force.ts';
 import { heaveByAmplitude } from '../water/moving-plate.ts';
-import { panelShares } from '../water/panel-shares.ts';
+import { edgeWeights, overCells, panelShares } from '../water/panel-shares.ts';
 import { waterDensityOf } from '../water/sea-water.ts';
-import type { FieldShare } from './plan-shares.ts';
+import type { FieldShare, FlowOver } from './plan-shares.ts';
 
 /** What the flow gives a field, each a part of the whole plate's. */
 export interface WaterShare {
@@ -25,7 +25,31 @@ export interface WaterShare {
 
 /** Cells along the longer side: shares are ratios, and an edit must not wait for more. */
 const cells = 40;
-const remembered = boundedMemo<ReadonlyMap<string, WaterShare>>(24);
+const remembered = boundedMemo<Flow>(24);
+
+/** Inertia and drag at one phase of the cycle, each over the largest force of the whole. */
+export interface FlowPhase {
+  readonly words: string;
+  readonly inertia: number;
+  readonly edges: number;
+}
+
+/** The flow about a plate in its stated heave. */
+export interface Flow {
+  readonly over: FlowOver;
+  /** Phases at which tubes and grid are solved. */
+  readonly phases: readonly FlowPhase[];
+  readonly sharesOf: (parts: Readonly<Record<string, Rectangle>>) => ReadonlyMap<string, WaterShare>;
+}
+
+/** Of a document's plate. */
+export function flowOf(geometry: Geometry, document: PlateDocument): Flow {
+  const plan = planInWater(geometry);
+  const { motion } = document.hydrodynamics ?? {};
+  const heave = motion ? { amplitude: motion.amplitude.si, period: motion.period.si } : null;
+  const density = waterDensityOf(document);
+  return remembered(JSON.stringify([plan, density, heave]), () => flowAbout(plan, density, heave));
+}
 
 /**
  * Each field's part of the water's force in the stated heave: at every phase its part of inertia times inertia plus its part of
@@ -34,31 +58,31 @@ const remembered = boundedMemo<ReadonlyMap<string, WaterShare>>(24);
  * Without a motion, or outside the tests behind the edges' drag, nothing says how drag stands to inertia: the larger part is
  * taken, which bounds every mix.
  */
-export function waterShares(
-  geometry: Geometry,
-  fields: readonly FieldShare[],
-  document: PlateDocument,
-): ReadonlyMap<string, WaterShare> {
-  const plan = planInWater(geometry);
-  const parts = Object.fromEntries(fields.map(({ bay, outline }) => [bay, outline]));
-  const { motion } = document.hydrodynamics ?? {};
-  const heave = motion ? { amplitude: motion.amplitude.si, period: motion.period.si } : null;
-  const density = waterDensityOf(document);
-  return remembered(JSON.stringify([plan, parts, density, heave]), () => sharesOf(plan, parts, density, heave));
-}
+export const waterShares = ({ sharesOf }: Flow, fields: readonly FieldShare[]): ReadonlyMap<string, WaterShare> =>
+  sharesOf(Object.fromEntries(fields.map(({ bay, outline }) => [bay, outline])));
 
-function sharesOf(
+function flowAbout(
   plan: Plan,
-  parts: Readonly<Record<string, Rectangle>>,
   density: number,
   heave: { readonly amplitude: number; readonly period: number } | null,
-): ReadonlyMap<string, WaterShare> {
+): Flow {
   const lattice = plateLattice(plan, wellPlaced(plan, cells));
   const { cover, grip, D } = plateProblem(plan, lattice.frame);
+  const shares = (felt: Float64Array, parts: Readonly<Record<string, Rectangle>>) => panelShares(lattice.frame, felt, cover.open, parts); // prettier-ignore
+  const overOf = (felt: Float64Array): FlowOver => {
+    // A cell that is half water gives all it feels to the half that is solid.
+    const solid = cover.open.map((open) => 1 - Math.min(1, open));
+    const per = (weights: Float64Array) => overCells(lattice.frame, weights.map((value, k) => (solid[k]! > 1e-6 ? value / solid[k]! : 0))); // prettier-ignore
+    return { inertia: per(felt), edges: per(edgeWeights(lattice.frame, cover.open)) };
+  };
   if (!heave) {
     const [{ mu }] = solvePair(lattice.lattice, [{ D, v: grip }, { D, v: grip }]); // prettier-ignore
     const felt = grip.map((part, k) => part * mu[k]!);
-    return mapped(panelShares(lattice.frame, felt, cover.open, parts), ({ inertia, drag }) => Math.max(inertia, drag));
+    return {
+      over: overOf(felt),
+      phases: largerOf,
+      sharesOf: (parts) => mapped(shares(felt, parts), ({ inertia, drag }) => Math.max(inertia, drag)),
+    };
   }
   const { amplitude, period } = heave;
   const { x0, x1, y0, y1 } = outlineOf(plan);
@@ -72,15 +96,43 @@ function sharesOf(
   const rim = rimPart(moved.addedMass, moved.damping, solid);
   const forces = [gaps + edge.low * rim ** 2, gaps + edge.best * rim, gaps + edge.high].map((Cd) => forceOfMotion(moved.addedMass, Cd * a * b, density, amplitude, period)); // prettier-ignore
   const felt = grip.map((part, k) => part * moved.jump.re[k]!);
-  return mapped(panelShares(lattice.frame, felt, cover.open, parts), ({ inertia, drag }) =>
-    isKnown
-      ? Math.max(...forces.map((force) => peakOf(inertia * force.inertia, drag * force.drag) / force.peak))
-      : Math.max(inertia, drag),
-  );
+  return {
+    over: overOf(felt),
+    phases: isKnown ? phasesOf(forces) : largerOf,
+    sharesOf: (parts) =>
+      mapped(shares(felt, parts), ({ inertia, drag }) =>
+        isKnown
+          ? Math.max(
+              ...forces.map((force) => forceOfCycle(inertia * force.inertia, drag * force.drag).peak / force.peak),
+            )
+          : Math.max(inertia, drag),
+      ),
+  };
 }
 
-/** Largest of I sin θ + D cos² θ over the quarter in which both press the same way (see `forceOfMotion`). */
-const peakOf = (I: number, D: number): number => (I >= 2 * D ? I : D + I ** 2 / (4 * D));
+/** All of the force as inertia, or all as drag: every mix lies between. */
+const largerOf: readonly FlowPhase[] = [
+  { words: 'by the flow, all inertia', inertia: 1, edges: 0 },
+  { words: 'by the flow, all drag towards the edges', inertia: 0, edges: 1 },
+];
+
+/**
+ * Phases between which a cycle's loads lie: the end of the stroke with the most inertia that low, best and high drag leave it, the
+ * middle of the stroke with the most drag, and the peak of each drag. Loads follow I sin θ + D cos² θ.
+ */
+function phasesOf(forces: readonly MotionForce[]): readonly FlowPhase[] {
+  return [
+    { words: 'by the flow, end of the stroke', inertia: Math.max(...forces.map(({ inertia, peak }) => inertia / peak)), edges: 0 }, // prettier-ignore
+    { words: 'by the flow, middle of the stroke', inertia: 0, edges: Math.max(...forces.map(({ drag, peak }) => drag / peak)) }, // prettier-ignore
+    ...forces
+      .filter(({ phase }) => phase > 0)
+      .map(({ inertia, drag, peak, phase }) => ({
+        words: `by the flow, peak ${Math.round((180 / Math.PI) * phase)}° from the end of the stroke`,
+        inertia: (inertia / peak) * Math.cos(phase),
+        edges: (drag / peak) * Math.sin(phase) ** 2,
+      })),
+  ];
+}
 
 const mapped = (
   shares: Readonly<Record<string, { readonly inertia: number; readonly drag: number }>>,

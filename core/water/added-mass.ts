@@ -90,14 +90,18 @@ export function addedMass(
     ratio: of((r) => r.heave / r.solid),
     roll: of((r) => r.roll),
     pitch: of((r) => r.pitch),
-    heaveRoll: of((r) => r.heaveRoll).value,
-    heavePitch: of((r) => r.heavePitch).value,
-    rollPitch: of((r) => r.rollPitch).value,
+    heaveRoll: coupling(of((r) => r.heaveRoll).value, of((r) => r.heave).value, of((r) => r.roll).value),
+    heavePitch: coupling(of((r) => r.heavePitch).value, of((r) => r.heave).value, of((r) => r.pitch).value),
+    rollPitch: coupling(of((r) => r.rollPitch).value, of((r) => r.roll).value, of((r) => r.pitch).value),
     cells,
     iterations: rounds.reduce((sum, { iterations }) => sum + iterations, 0),
     residual: Math.max(...rounds.map(({ residual }) => residual)),
   };
 }
+
+/** Below this part of the two masses that it couples, a coupling is what the equations' tolerance leaves of none. */
+const noCoupling = 1e-7;
+const coupling = (value: number, a: number, b: number): number => (Math.abs(value) < noCoupling * Math.sqrt(a * b) ? 0 : value); // prettier-ignore
 
 /** The limit of numbers found with n cells, if what is missing falls as 1/n². */
 export function extrapolated(found: readonly number[], cells: readonly number[]): Extrapolated {

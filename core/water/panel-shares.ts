@@ -23,22 +23,12 @@ export function panelShares(
   open: Float64Array,
   parts: Readonly<Record<string, Rectangle>>,
 ): Readonly<Record<string, PanelShare>> {
-  const { nx, ny, h } = frame;
-  const distance = distanceToWater(nx, ny, open);
-  const edge = open.map((part, k) => (1 - Math.min(1, part)) / Math.sqrt(distance[k]!));
+  const edge = edgeWeights(frame, open);
   const area = open.map((part) => 1 - Math.min(1, part));
   const sums = (weights: Float64Array) => {
     const all = weights.reduce((sum, value) => sum + value, 0);
-    return ({ x0, x1, y0, y1 }: Rectangle): number => {
-      let sum = 0;
-      const span = (i: number, from: number, to: number, origin: number): number =>
-        Math.max(0, Math.min(to, origin + (i + 1) * h) - Math.max(from, origin + i * h)) / h;
-      for (let j = 0; j < ny; j++) {
-        const v = span(j, y0, y1, frame.y);
-        if (v > 0) for (let i = 0; i < nx; i++) sum += v * span(i, x0, x1, frame.x) * weights[j * nx + i]!;
-      }
-      return all > 0 ? sum / all : 0;
-    };
+    const over = overCells(frame, weights);
+    return (part: Rectangle): number => (all > 0 ? over(part) / all : 0);
   };
   const [inertia, byArea, byEdges] = [sums(felt), sums(area), sums(edge)];
   return Object.fromEntries(
@@ -47,6 +37,27 @@ export function panelShares(
       return [id, { inertia: inertia(part), drag: Math.max(a, e), byArea: a, byEdges: e }];
     }),
   );
+}
+
+/** What each cell counts where drag is weighted towards edges: its solid part over the root of its distance to the nearest water. */
+export function edgeWeights({ nx, ny }: Pick<LatticeFrame, 'nx' | 'ny'>, open: Float64Array): Float64Array {
+  const distance = distanceToWater(nx, ny, open);
+  return open.map((part, k) => (1 - Math.min(1, part)) / Math.sqrt(distance[k]!));
+}
+
+/** Sum of cells' weights over a rectangle, of a cell that it cuts its part. */
+export function overCells({ nx, ny, h, x, y }: LatticeFrame, weights: Float64Array): (over: Rectangle) => number {
+  const span = (i: number, from: number, to: number, origin: number): number =>
+    Math.max(0, Math.min(to, origin + (i + 1) * h) - Math.max(from, origin + i * h)) / h;
+  return ({ x0, x1, y0, y1 }) => {
+    let sum = 0;
+    for (let j = Math.max(0, Math.floor((y0 - y) / h)); j < Math.min(ny, Math.ceil((y1 - y) / h)); j++) {
+      const v = span(j, y0, y1, y);
+      for (let i = Math.max(0, Math.floor((x0 - x) / h)); i < Math.min(nx, Math.ceil((x1 - x) / h)); i++)
+        sum += v * span(i, x0, x1, x) * weights[j * nx + i]!;
+    }
+    return sum;
+  };
 }
 
 /** Cells to the nearest water, half a cell at least: chamfer distance in two sweeps, 4 % off a circle's. */

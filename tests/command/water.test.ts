@@ -35,7 +35,8 @@ describe('stillplate water', () => {
       await asked('--amplitude', stated.motion.amplitude.replace(' ', ''), '--period', stated.motion.period.replace(' ', ''), '--bed', stated.bed.replace(' ', '')), // prettier-ignore
       await asked('--growth', '0', '--amplitude', '0m'),
     ];
-    expect(same).toEqual(plain);
+    const figures = (of: object) => Object.entries(of).map(([id, { value, low, high }]) => [id, value, low, high]);
+    expect(figures(same)).toEqual(figures(plain));
     expect(plain['growth.thickness'].value).toBeGreaterThan(0);
     expect(clean['growth.thickness']).toBeUndefined();
     expect(clean['drag.kc']?.value ?? 0).toBe(0);
@@ -65,4 +66,23 @@ describe('stillplate water', () => {
     expect(quantities['addedMass.ratio'].value).toBeLessThan(1);
     expect(quantities['panel.A2.shareOfInertia'].value).toBeGreaterThan(quantities['panel.A2.shareOfArea'].value);
   });
+
+  it('gives the largest force in a wave, a storm and a record, beside the stated motion’s', () =>
+    inFolder(async (folder) => {
+      // 0.25 m and 6 s as the document states them, read twenty times a second for ten minutes.
+      const rows = Array.from({ length: 12_000 }, (_, i) => `${(i * 0.05).toFixed(2)},${(0.25 * Math.sin((2 * Math.PI * i * 0.05) / 6)).toFixed(6)}`); // prettier-ignore
+      await writeFile(join(folder, 'motion.csv'), `time (s),heave (m)\n${rows.join('\n')}\n`);
+      const { out } = await ran(['water', join(process.cwd(), 'samples/small.stillplate.json'), '--record', 'motion.csv', '--wave-height', '2m', '--cells', '24', '--json'], folder); // prettier-ignore
+      const { quantities } = JSON.parse(out);
+      expect(Math.abs(quantities['force.record.peak'].value / quantities['force.motion.peak'].value - 1)).toBeLessThan(0.005); // prettier-ignore
+      expect(quantities['force.record.amplitude'].value).toBeCloseTo(0.25, 3);
+      for (const way of ['motion', 'record', 'wave', 'sea']) {
+        const { value, low, high } = quantities[`force.${way}.peak`];
+        expect(low).toBeLessThanOrEqual(value);
+        expect(high).toBeGreaterThanOrEqual(value);
+      }
+      // Of N Rayleigh waves: H / Hs = √(ln N / 2) (Longuet-Higgins 1952).
+      const waves = quantities['storm.surface.waves'].value;
+      expect(quantities['storm.surface.mostProbable'].value / 1.6).toBeCloseTo(Math.sqrt(Math.log(waves) / 2), 6);
+    }));
 });

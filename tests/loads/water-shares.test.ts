@@ -1,6 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { readDocument, type RawDocument } from '../../core/document/read-document.ts';
+import { forceOf } from '../../core/loads/loaded.ts';
+import { resultant } from '../../core/loads/tube-lines.ts';
 import { loadSection } from '../../core/note/load-section.ts';
 import { modelOfOption } from '../../core/options/model-of-option.ts';
 import { printIn } from '../../core/print-in.ts';
@@ -63,5 +65,47 @@ describe('each panel’s share by the flow', () => {
   it('takes the larger of inertia and drag where no motion is stated', () => {
     const still = modelWith('area, shape and flow', { hydrodynamics: {} });
     for (const { flow: own } of still.loads.shares.values()) expect(own!.peak).toBe(Math.max(own!.inertia, own!.drag));
+  });
+});
+
+describe('tubes and grid by the flow', () => {
+  const { plate, situations } = flow.loads;
+  const service = situations.find(({ id }) => id === 'service-down')!;
+  const phases = service.loadings.filter(({ name }) => name.startsWith('by the flow'));
+
+  it('share the whole force with the panels, for inertia and for drag, and lie in balance about the middle', () => {
+    for (const of of ['inertia', 'edges'] as const) {
+      const fields = plate.fields.reduce((sum, { flow: own }) => sum + own![of], 0);
+      const strips = plate.shares.strips.reduce((sum, { flow: own }) => sum + own![of], 0);
+      expect(fields + strips).toBeCloseTo(1, 12);
+      expect(strips).toBeGreaterThan(0);
+      expect(forceOf(plate.frame, plate.flowOnTubes![of])).toBeCloseTo(strips, 12);
+    }
+    // drag is shed at edges: the tubes at the rim carry more of it than of inertia, which is least at the rim
+    const rim = plate.shares.strips.reduce((sum, { flow: own }) => sum + own!.edges - own!.inertia, 0);
+    expect(rim).toBeGreaterThan(0);
+  });
+
+  it('are solved at phases that never load the plate with more than the force, and once with all of it', () => {
+    const whole = ({ pressures, onTubes }: (typeof phases)[number]) =>
+      plate.fields.reduce((sum, { area }, i) => sum + pressures[i]! * area, 0) + resultant(plate.lines, onTubes)[0];
+    // the first loading is the force by area with the weight, as every other has it
+    const weight = whole(service.loadings[0]!) - service.force;
+    const water = phases.map((phase) => (whole(phase) - weight) / service.force);
+    expect(phases.length).toBeGreaterThanOrEqual(3);
+    for (const part of water) expect(part).toBeLessThanOrEqual(1 + 1e-9);
+    expect(Math.max(...water)).toBeCloseTo(1, 9);
+  });
+
+  it('carry no less than by area and shape alone, and somewhere more', () => {
+    const before = plain.loads.situations.find(({ id }) => id === 'service-down')!;
+    let more = 0;
+    for (const [id, own] of service.tubes) {
+      const moment = own.moment;
+      const known = before.tubes.get(id)!.moment;
+      expect(moment).toBeGreaterThanOrEqual(known * (1 - 1e-9));
+      if (moment > known * 1.001) more++;
+    }
+    expect(more).toBeGreaterThan(0);
   });
 });
