@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import { quantity } from './quantity-field.ts';
 import { recordField } from './record-field.ts';
-import { heightAndPeak } from '../water/waves/spectrum.ts';
+import { heightAndPeak } from './spectrum-rows.ts';
 import { text } from './text-field.ts';
 import { withRule, type Fault } from './with-rule.ts';
 

@@ -35,6 +35,11 @@ export interface RecordCalls {
     readonly takes: { readonly raw: RawDocument; readonly option: string | null; readonly units: UnitSystem };
     readonly gives: Section;
   };
+  /** What the document keeps of a recorded motion of the plate. The record was handed over. */
+  readonly recorded: {
+    readonly takes: { readonly record: TankTest['record']; readonly source: string };
+    readonly gives: { readonly [key: string]: Json };
+  };
   /** How the files of a deployment in the sea read, before anything is accepted. */
   readonly lookSea: { readonly takes: OfDeployment; readonly gives: readonly Section[] };
   /** How still the plate was, and what the document keeps of it once it is accepted. */

@@ -4,6 +4,7 @@ import { appraise } from '../appraise.ts';
 import { readDocument } from '../document/read-document.ts';
 import type { TankTest } from '../document/tests-field.ts';
 import { planInWater } from '../geometry/plan-in-water.ts';
+import { recordedField, recordedMotion } from '../hydrodynamics/recorded-motion.ts';
 import { delaySection } from '../note/delay-section.ts';
 import { firstLook } from '../note/first-look.ts';
 import { motionSection } from '../note/motion-section.ts';
@@ -79,6 +80,8 @@ export function createRecordService(): Calls {
       const ways = delayWays(tableOf(test.record), air ? tableOf(air.record) : null, test);
       return { section: delaySection(ways), ways };
     },
+    recorded: ({ record, source }) =>
+      recordedField(recordedMotion(tableOf(record)), { ...record, layout: record.layout ?? '' }, source),
     motion: ({ raw, option, units }) => motionSection(modelOfOption(raw, readDocument(raw), option), printIn(units)),
     compare: ({ test, other, units }) =>
       tankComparison([test, reduced(test).result], [other, reduced(other).result], printIn(units)),

@@ -2,9 +2,11 @@ import { hydrodynamicsOf, type HydrodynamicsReport } from '../hydrodynamics/hydr
 import type { Model } from '../model.ts';
 import type { Print } from '../print-in.ts';
 import { significant } from '../quantity/format-quantity.ts';
+import { spectrumWords } from '../water/waves/sea-spectrum.ts';
 import type { WaterQuantity } from '../water/water-report.ts';
 import { coefficientFigure, decayFigure, pressureFigure } from './hydrodynamics-figures.ts';
 import type { Block, Section } from './note.ts';
+import { extremeBlocks, forceBlocks } from './sea-water-blocks.ts';
 
 /** Why the ways of reckoning differ, and where each holds. */
 const why: Readonly<Record<string, string>> = {
@@ -16,7 +18,6 @@ const why: Readonly<Record<string, string>> = {
   'addedMass.byScreen': 'openings spread evenly, without loss',
 };
 const moving = ['drag.kc', 'drag.coefficient', 'drag.gaps', 'drag.edge', 'drag.area', 'drag.steady', 'addedMass.roll', 'addedMass.pitch']; // prettier-ignore
-const forces = ['force.peak', 'force.inertia', 'force.drag'];
 
 /** Added mass, drag, force and shares of the plate in the water that the document describes. */
 export function hydrodynamicsSection(model: Model, print: Print): Section {
@@ -39,9 +40,11 @@ export function hydrodynamicsSection(model: Model, print: Print): Section {
       },
       ...notStated(model),
       quantityTable('Added mass in heave, one way beside the other', 'Why it differs', Object.keys(why), found, print, (id) => why[id]!), // prettier-ignore
-      quantityTable('Motion, drag and force', 'Source', [...moving, ...forces], found, print, (_id, { source }) => source), // prettier-ignore
+      quantityTable('Motion and drag', 'Source', moving, found, print, (_id, { source }) => source), // prettier-ignore
       ...gain(model, found, print),
       ...waves(model, found, print),
+      ...forceBlocks(model, print),
+      ...extremeBlocks(model, print),
       ...shares(model, found),
       ...figures.filter((figure) => figure !== null),
       ...(unjudged.length > 0
@@ -107,10 +110,10 @@ function waves({ document }: Model, { sea, growth }: HydrodynamicsReport, print:
   const stated = document.hydrodynamics?.sea;
   return [
     ...(sea && stated
-      ? [{ kind: 'paragraph', text: `Sea of ${stated.significantHeight.typed} significant height and ${stated.peakPeriod.typed} peak period (${stated.source}; ${stated.peakedness === 1 ? 'Pierson–Moskowitz' : `JONSWAP, peakedness ${significant(stated.peakedness, 2)}`}): a wave of the peak period is ${print.quantity(sea.peak.length, 'm', 3)} long. At the plate the water’s significant height is ${print.quantity(sea.significantHeight, 'm', 3)} and its significant vertical velocity ${print.quantity(sea.significantVelocity, 'm/s', 3)} (linear waves).` } as const] // prettier-ignore
+      ? [{ kind: 'paragraph', text: `Sea of ${stated.significantHeight.typed} significant height and ${stated.peakPeriod.typed} peak period (${stated.source}; ${spectrumWords(stated)}): a wave of the peak period is ${print.quantity(sea.peak.length, 'm', 3)} long. At the plate the water’s significant height is ${print.quantity(sea.significantHeight, 'm', 3)} and its significant vertical velocity ${print.quantity(sea.significantVelocity, 'm/s', 3)} (linear waves).` } as const] // prettier-ignore
       : []),
     ...(growth
-      ? [{ kind: 'paragraph', text: `Marine growth of ${print.length(growth.thickness)} on every face (${document.hydrodynamics!.growth!.source}; thickness by NORSOK N-003 guidance, growing two years in a straight line, common practice): tubes are wider, gaps narrower. Its mass is not in the weights of this note.` } as const] // prettier-ignore
+      ? [{ kind: 'paragraph', text: `Marine growth of ${print.length(growth.thickness)} on every face (${document.hydrodynamics!.growth!.source}; thickness by ${document.hydrodynamics!.growth!.rows ? 'the rows stated for this place' : 'NORSOK N-003 guidance, growing two years in a straight line, common practice'}): tubes are wider, gaps narrower. Its mass is not in the weights of this note.` } as const] // prettier-ignore
       : []),
   ];
 }

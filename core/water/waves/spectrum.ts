@@ -1,3 +1,4 @@
+import type { SpectrumRows } from '../../document/spectrum-rows.ts';
 import { refusal, requirePositive } from '../../refusal.ts';
 
 /** One-sided spectrum of the surface's elevation, m²·s, at an angular frequency in rad/s. */
@@ -66,13 +67,6 @@ export function tabulated(omega: readonly number[], S: readonly number[]): Spect
   };
 }
 
-/** A spectrum as its file has it. */
-export interface SpectrumRows {
-  readonly frequency: 'Hz' | 'rad/s';
-  /** Frequency and density; in Hz the density is per Hz. */
-  readonly rows: readonly (readonly [number, number])[];
-}
-
 /**
  * Reads a spectrum: lines of frequency and density, separated by a comma, semicolon, tab or blanks; the first line may be a heading that
  * names Hz or rad/s. In Hz the density is per Hz. Without a heading: rad/s. Refuses a line that is no pair of numbers, and what `tabulated` does.
@@ -88,14 +82,6 @@ export function readSpectrum(text: string): SpectrumRows {
   });
   tabulated(rows.map(([f]) => f), rows.map(([, S]) => S)); // prettier-ignore
   return { frequency: /\bhz\b/i.test(heading) ? 'Hz' : 'rad/s', rows };
-}
-
-/** Significant height 4 √m0 (m) of a table, straight between its rows, and the period of its highest row (s). */
-export function heightAndPeak({ frequency, rows }: SpectrumRows): { readonly Hs: number; readonly Tp: number } {
-  let m0 = 0;
-  for (let k = 1; k < rows.length; k++) m0 += ((rows[k]![0] - rows[k - 1]![0]) * (rows[k]![1] + rows[k - 1]![1])) / 2;
-  const [peak] = rows.reduce((most, row) => (row[1] > most[1] ? row : most));
-  return { Hs: 4 * Math.sqrt(m0), Tp: (frequency === 'Hz' ? 1 : 2 * Math.PI) / peak };
 }
 
 /** m_n = ∫ ωⁿ S dω by Simpson's rule in ln ω from a fifteenth to 1000 times a frequency near the peak: a tail

@@ -1,3 +1,4 @@
+import { heightAndPeak } from '../../../core/document/spectrum-rows.ts';
 import { describe, expect, it } from 'vitest';
 import { waveMotion, waveNumber } from '../../../core/water/waves/dispersion.ts';
 import { extremes, readScatter, scatterMean } from '../../../core/water/waves/extremes.ts';
@@ -8,7 +9,6 @@ import {
   moment,
   peakOverZeroCrossing,
   piersonMoskowitz,
-  heightAndPeak,
   readSpectrum,
 } from '../../../core/water/waves/spectrum.ts';
 
