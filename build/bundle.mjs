@@ -46,6 +46,7 @@ const parts = {
       'electron/local/serve.ts',
       'electron/host/store/store-worker.ts',
       'electron/host/note-worker.ts',
+      'electron/host/verify-worker.ts',
     ];
     const modules = await build({
       ...nodeModules,

@@ -11,6 +11,7 @@ import { events } from './host/events.ts';
 import { hostOf } from './host/host-of.ts';
 import { jobs } from './host/jobs.ts';
 import { noteWork } from './host/note-work.ts';
+import { verifyWork } from './host/verify-work.ts';
 import { dataFolder } from './host/store/data-folder.ts';
 import { openStore } from './host/store/open-store.ts';
 import { desktopDialogs } from './window/desktop-dialogs.ts';
@@ -114,6 +115,7 @@ async function start(): Promise<void> {
       events: shared,
       dialogs: desktopDialogs(window, () => lastFolder, printed),
       noteWork,
+      verifyWork,
       shows: mine.mark,
       now: () => new Date().toISOString(),
       newId: randomUUID,

@@ -858,7 +858,27 @@ export const texts = {
     signedBy: (signer: string, name: string) => `Signed by ${signer}; saved as ${name}.`,
     verify: 'Verify a note',
     verifyHelp:
-      'On the command line: “stillplate verify note.pdf” makes the note anew from the document inside it, names every printed number that does not come out again by its page, and reads the signatures.',
+      'Makes a note anew from the document inside it, in this version of the program, names every printed number that does not come out again by its page, and reads the signatures. Whom to trust is for you to decide.',
+    verifyAgainst: 'Compare with the document that is open here as well',
+    verifyChoose: 'Choose a note (PDF)…',
+    verifyCancel: 'Stop verifying',
+    verifying: (name: string) => `Verifying ${name}`,
+    verified: (name: string) => `What verifying ${name} found`,
+    notVerified: (name: string, why: string) => `${name} could not be verified: ${why}`,
+    comesOutAgain: 'Every printed number comes out again',
+    sameFile: (pages: number) => `${pages} pages; the file is the same byte for byte.`,
+    sameNumbers: (pages: number, tolerance: number) => `${pages} pages; results within ${tolerance} of each other.`,
+    differs: (count: number) => (count === 1 ? 'One thing differs' : `${count} things differ`),
+    madeAnew: (name: string, madeBy: string, verifiedBy: string, hash: string) =>
+      `${name}: written by version ${madeBy}, made anew by version ${verifiedBy}; document ${hash.slice(0, 16)}.`,
+    page: 'Page',
+    printed: 'Printed',
+    comesOut: 'Comes out',
+    signatures: 'Signatures',
+    unsigned: 'It carries no signature.',
+    signature: (signer: string, role: string | null, stands: boolean) =>
+      `${signer}${role === null ? '' : ` as ${role}`}: ${stands ? 'stands' : 'DOES NOT STAND'}.`,
+    signatureBy: (issuer: string, claimed: string) => `Certificate by ${issuer}; time claimed ${claimed}.`,
   },
   fixings: { bolted: 'bolts', welded: 'welds' },
   loads: {

@@ -74,6 +74,32 @@ const menuCommand = z.enum([
   'new', 'open', 'import', 'save', 'save-as', 'close', 'undo', 'redo', 'find', 'print', 'note', 'revisions', 'handbook', 'shortcuts', 'about',
 ]); // prettier-ignore
 
+/** What verifying a note found: it stands when neither list of differences has an entry. */
+const verifyReport = z.strictObject({
+  documentHash: z.string(),
+  /** Versions of the program that wrote the note and that verified it. */
+  madeBy: z.string(),
+  verifiedBy: z.string(),
+  sameBytes: z.boolean(),
+  /** Relative difference that results may have: 0 by the same version. */
+  tolerance: z.number(),
+  pages: count,
+  pageDifferences: z.array(z.strictObject({ page: count, printed: z.string(), recomputed: z.string() })),
+  otherDifferences: z.array(z.string()),
+  signatures: z.array(
+    z.strictObject({
+      signer: z.string(),
+      issuer: z.string(),
+      /** Whose box it stands in. */
+      role: z.string().nullable(),
+      /** The time that its signer claims, as the file writes it. */
+      claimed: z.string(),
+      faults: z.array(z.string()),
+      remarks: z.array(z.string()),
+    }),
+  ),
+});
+
 /** What the host tells without being asked. */
 const hostEvent = z.discriminatedUnion('kind', [
   /** Entries, name, file or trash of a document changed, by any window of any process; `writer` is who wrote last. */
@@ -171,6 +197,12 @@ export const hostSchema = {
    * it knows it even when it is loaded anew before the answer comes.
    */
   startNote: { takes: z.strictObject({ job: key, note: bytes }), gives: z.null() },
+  /** Starts verifying a note; `against`: text of the document that it is said to be of. `verifyResult` gives the report. */
+  startVerify: {
+    takes: z.strictObject({ job: key, bytes, against: z.string().max(longestText).nullable() }),
+    gives: z.null(),
+  },
+  verifyResult: { takes: z.strictObject({ job: key }), gives: verifyReport },
   cancelJob: { takes: z.strictObject({ job: key }), gives: z.null() },
   /** State of a job, so that a page that was loaded anew finds it again. */
   jobState: {
@@ -255,5 +287,6 @@ export type RevisionLine = z.infer<typeof revisionLine>;
 export type IssuedNoteLine = z.infer<typeof issuedNoteLine>;
 export type ChosenFile = z.infer<typeof chosenFile>;
 export type WrittenFile = z.infer<typeof writtenFile>;
+export type VerifyReading = z.infer<typeof verifyReport>;
 export type HostEvent = z.infer<typeof hostEvent>;
 export type MenuCommand = z.infer<typeof menuCommand>;

@@ -8,7 +8,7 @@ import { resultOf } from '../../core/result.ts';
 import type { Model } from '../../core/model.ts';
 import { openDocument } from '../host/open-document.ts';
 import { chosenOption } from './chosen-option.ts';
-import { solvedFor } from './solved-for.ts';
+import { solvedFor } from '../host/solved-for.ts';
 import { optionsOf } from './options-of.ts';
 import { exit } from './terminal.ts';
 import type { Verb } from './verbs.ts';

@@ -16,7 +16,7 @@ import type { UnitSystem } from '../../core/quantity/format-quantity.ts';
 import { openDocument } from '../host/open-document.ts';
 import { chosenOption } from './chosen-option.ts';
 import { exitOf } from './check.ts';
-import { solvedFor } from './solved-for.ts';
+import { solvedFor } from '../host/solved-for.ts';
 import { optionsOf } from './options-of.ts';
 import { tableText } from './table-text.ts';
 import type { Verb } from './verbs.ts';

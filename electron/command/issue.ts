@@ -8,10 +8,10 @@ import { refusal } from '../../core/refusal.ts';
 import { openDocument, type OpenedDocument } from '../host/open-document.ts';
 import { writeFileWhole } from '../host/write-file.ts';
 import { chosenOption } from './chosen-option.ts';
-import { noted } from './noted.ts';
+import { noted } from '../host/note/noted.ts';
 import { openRegister, registerBeside } from './open-register.ts';
 import { optionsOf } from './options-of.ts';
-import { solvedFor } from './solved-for.ts';
+import { solvedFor } from '../host/solved-for.ts';
 import { exit, type Terminal } from './terminal.ts';
 import type { Verb } from './verbs.ts';
 

@@ -3,7 +3,7 @@ import { openDocument } from '../host/open-document.ts';
 import { writeFileWhole } from '../host/write-file.ts';
 import { chosenOption } from './chosen-option.ts';
 import { exitOf } from './check.ts';
-import { noted } from './noted.ts';
+import { noted } from '../host/note/noted.ts';
 import { openRegister, registerBeside } from './open-register.ts';
 import { optionsOf } from './options-of.ts';
 import type { Verb } from './verbs.ts';

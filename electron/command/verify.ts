@@ -1,7 +1,7 @@
 import { resolve } from 'node:path';
 import { resultOf } from '../../core/result.ts';
 import { openDocument } from '../host/open-document.ts';
-import { noted } from './noted.ts';
+import { noted } from '../host/note/noted.ts';
 import { openBytes } from './open-bytes.ts';
 import { optionsOf } from './options-of.ts';
 import { exit } from './terminal.ts';

@@ -9,6 +9,8 @@ import type { DocumentFiles } from './document-files.ts';
 import type { Events } from './events.ts';
 import type { Jobs, StartWork } from './jobs.ts';
 import type { OpenedStore, Store } from './store/store.ts';
+import type { ToVerify } from './verify-work.ts';
+import { verifyReading } from './verify/verify-reading.ts';
 
 /** What a host is made of. Several windows share all but their dialogs. */
 export interface HostParts {
@@ -22,6 +24,7 @@ export interface HostParts {
   /** Null where there are none: the local server. */
   readonly dialogs: Dialogs | null;
   readonly noteWork: (note: Uint8Array) => StartWork;
+  readonly verifyWork: (what: ToVerify) => StartWork;
   /** Hears what the window shows. */
   readonly shows?: (state: Takes<'showState'>) => void;
   /** The time as ISO 8601. */
@@ -106,6 +109,11 @@ export function hostOf(parts: HostParts): Host {
       jobs.start(job, parts.noteWork(note));
       return null;
     },
+    startVerify: ({ job, ...what }) => {
+      jobs.start(job, parts.verifyWork(what));
+      return null;
+    },
+    verifyResult: ({ job }) => verifyReading(jobs.result(job)),
     cancelJob: ({ job }) => {
       jobs.cancel(job);
       return null;

@@ -8,6 +8,7 @@ import { events } from '../host/events.ts';
 import { hostOf } from '../host/host-of.ts';
 import { jobs } from '../host/jobs.ts';
 import { noteWork } from '../host/note-work.ts';
+import { verifyWork } from '../host/verify-work.ts';
 import { dataFolder } from '../host/store/data-folder.ts';
 import { openStore } from '../host/store/open-store.ts';
 import { openLocalServer } from './local-server.ts';
@@ -36,6 +37,7 @@ const host = hostOf({
   events: shared,
   dialogs: null,
   noteWork,
+  verifyWork,
   now,
   newId: randomUUID,
 });

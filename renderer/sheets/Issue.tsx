@@ -9,6 +9,7 @@ import { useWorkbench } from '../state/workbench.ts';
 import { texts } from '../texts.ts';
 import { NextStep } from './issue/NextStep.tsx';
 import { SignNote } from './issue/SignNote.tsx';
+import { VerifyNote } from './issue/VerifyNote.tsx';
 import './issue/issue.css';
 
 const t = texts.issue;
@@ -28,9 +29,7 @@ export function IssueSheet() {
         </>
       )}
       <SignNote />
-      <FieldGroup title={t.verify}>
-        <p className="quiet small">{t.verifyHelp}</p>
-      </FieldGroup>
+      <VerifyNote />
     </>
   );
 }

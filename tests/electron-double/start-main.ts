@@ -5,7 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import type { Browser } from 'playwright-core';
-import { noteWorker, storeWorker } from '../host/bundled.ts';
+import { noteWorker, storeWorker, verifyWorker } from '../host/bundled.ts';
 import { desktop, type Desktop } from './electron.ts';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
@@ -112,6 +112,7 @@ async function bundle(key: string, undo: readonly Undo[], page: string | undefin
   await build({ ...shared, plugins: [undone], external: ['electron'], entryPoints: ['electron/preload.ts'], format: 'cjs', outfile: join(folder, 'preload.cjs') }); // prettier-ignore
   await copyFile(await storeWorker(), join(folder, 'store-worker.mjs'));
   await copyFile(await noteWorker(), join(folder, 'note-worker.mjs'));
+  await copyFile(await verifyWorker(), join(folder, 'verify-worker.mjs'));
   await symlink(page ?? (await smallPage(place)), join(place, 'page'), 'dir');
   return join(folder, 'main.mjs');
 }

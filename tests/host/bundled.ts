@@ -24,7 +24,7 @@ async function bundle(entry: string): Promise<URL> {
     platform: 'node',
     target: 'node20',
     format: 'esm',
-    external: ['pdfkit', 'fontkit', 'better-sqlite3', 'electron'],
+    external: ['pdfkit', 'fontkit', 'pdfjs-dist', 'better-sqlite3', 'electron'],
     banner: {
       js: "import { createRequire as _createRequire } from 'node:module'; const require = _createRequire(import.meta.url);",
     },
@@ -43,3 +43,4 @@ async function bundle(entry: string): Promise<URL> {
 
 export const storeWorker = (): Promise<URL> => bundled('electron/host/store/store-worker.ts');
 export const noteWorker = (): Promise<URL> => bundled('electron/host/note-worker.ts');
+export const verifyWorker = (): Promise<URL> => bundled('electron/host/verify-worker.ts');

@@ -7,8 +7,9 @@ import { events } from '../../electron/host/events.ts';
 import type { HostParts } from '../../electron/host/host-of.ts';
 import { jobs } from '../../electron/host/jobs.ts';
 import { noteWork } from '../../electron/host/note-work.ts';
+import { verifyWork } from '../../electron/host/verify-work.ts';
 import { openStore } from '../../electron/host/store/open-store.ts';
-import { noteWorker, storeWorker } from './bundled.ts';
+import { noteWorker, storeWorker, verifyWorker } from './bundled.ts';
 import { now } from './store/opened.ts';
 
 export interface PartsForTests {
@@ -23,6 +24,7 @@ export async function partsForTests(carrier: HostParts['carrier']): Promise<Part
   const folder = await mkdtemp(join(tmpdir(), 'stillplate-host-'));
   const hub = events();
   const work = await noteWorker();
+  const verifier = await verifyWorker();
   const jobList = jobs(hub.tell);
   const opened = await openStore({ folder: join(folder, 'data'), now, lookEvery: 100 }, await storeWorker());
   let chosen: string | null = null;
@@ -41,6 +43,7 @@ export async function partsForTests(carrier: HostParts['carrier']): Promise<Part
       print: async () => undefined,
     },
     noteWork: (note) => noteWork(note, work),
+    verifyWork: (what) => verifyWork(what, verifier),
     now: () => now,
     newId: randomUUID,
   };

@@ -25,6 +25,8 @@ export interface VerifyReport {
   /** Where a document was given: the fields in which it differs from the one inside the note. */
   readonly documentChanges: readonly Change[] | null;
   readonly signatures: readonly SignatureReading[];
+  /** In words, each thing that does not stand and is no word of a page. */
+  readonly otherDifferences: readonly string[];
   /** In words, each thing that does not stand. */
   readonly differs: readonly string[];
 }
@@ -70,14 +72,13 @@ export async function verifyNote(bytes: Uint8Array, make: MakeAnew, against?: Op
     documentChanges: against ? inputChanges(raw, against.raw) : null,
     signatures: await readSignatures(bytes),
   };
-  return {
-    ...report,
-    differs: whatDiffers(report, sameVersion, report.sameBytes && bytes.length > pdf.length, attached),
-  };
+  const onPages = report.pageDifferences.map(({ page, printed, recomputed }) => `Page ${page} prints “${printed}”, what comes out is “${recomputed}”`); // prettier-ignore
+  const otherDifferences = otherThanWords(report, sameVersion, report.sameBytes && bytes.length > pdf.length, attached);
+  return { ...report, otherDifferences, differs: [...onPages, ...otherDifferences] };
 }
 
-function whatDiffers(
-  report: Omit<VerifyReport, 'differs'>,
+function otherThanWords(
+  report: Omit<VerifyReport, 'differs' | 'otherDifferences'>,
   sameVersion: boolean,
   longer: boolean,
   attached: Result,
@@ -85,7 +86,6 @@ function whatDiffers(
   const { pageDifferences: onPages, resultDifferences: inResults, documentChanges, signatures, sameBytes } = report;
   return [
     ...(attached.documentHash === report.documentHash ? [] : [`The results inside are of another document: ${attached.documentHash.slice(0, 16)}, the document inside is ${report.documentHash.slice(0, 16)}`]), // prettier-ignore
-    ...onPages.map(({ page, printed, recomputed }) => `Page ${page} prints “${printed}”, what comes out is “${recomputed}”`), // prettier-ignore
     ...inResults.map(({ what, attached: was, recomputed }) => `The results inside say ${was} for ${what}, what comes out is ${recomputed}`), // prettier-ignore
     ...(sameVersion && !sameBytes && onPages.length === 0 ? ['The words of all pages come out again, but the file is not the one this version writes: something that is no text was changed (a line of a figure, a font, what is attached)'] : []), // prettier-ignore
     ...(longer && signatures.length === 0 ? ['Something was added to the file after it was written, and it is no signature'] : []), // prettier-ignore

@@ -4,22 +4,26 @@ import type { PlateDocument } from '../../core/document/schema.ts';
 import type { SolvedForces } from '../../core/loads/solved-forces.ts';
 import type { Model } from '../../core/model.ts';
 import { solvedForcesOf } from '../../core/plate/solved-forces-of.ts';
-import type { Terminal } from './terminal.ts';
 
-/** Forces of the whole plate under an option, where its document asks for them or `always` does; says on stderr what is done. */
+/** Hears what is being done, where it takes long. */
+export interface Heard {
+  readonly err: (text: string) => void;
+}
+
+/** Forces of the whole plate under an option, where its document asks for them or `always` does; tells what is done. */
 export function solvedFor(
   raw: RawDocument,
   document: PlateDocument,
   option: string | null,
   always: boolean,
-  on: Pick<Terminal, 'err'>,
+  on: Heard,
 ): SolvedForces | undefined {
   const { model } = appraise(raw, document, option);
   if (!always && !asksSolver(model.document)) return undefined;
   return solved(model, option ?? 'base', on);
 }
 
-function solved(model: Model, option: string, on: Pick<Terminal, 'err'>): SolvedForces {
+function solved(model: Model, option: string, on: Heard): SolvedForces {
   on.err(`Solving the whole plate of “${option}” …`);
   const work = solvedForcesOf(model);
   let said = '';
