@@ -871,6 +871,8 @@ export const texts = {
     differs: (count: number) => (count === 1 ? 'One thing differs' : `${count} things differ`),
     madeAnew: (name: string, madeBy: string, verifiedBy: string, hash: string) =>
       `${name}: written by version ${madeBy}, made anew by version ${verifiedBy}; document ${hash.slice(0, 16)}.`,
+    roundedOtherwise:
+      'Numbers that another machine’s arithmetic rounds otherwise in their last printed digit. They are told, and count as no difference.',
     page: 'Page',
     printed: 'Printed',
     comesOut: 'Comes out',

@@ -74,6 +74,7 @@ const menuCommand = z.enum([
   'new', 'open', 'import', 'save', 'save-as', 'close', 'undo', 'redo', 'find', 'print', 'note', 'revisions', 'handbook', 'shortcuts', 'about',
 ]); // prettier-ignore
 
+const pageDifference = z.strictObject({ page: count, printed: z.string(), recomputed: z.string() });
 /** What verifying a note found: it stands when neither list of differences has an entry. */
 const verifyReport = z.strictObject({
   documentHash: z.string(),
@@ -81,10 +82,12 @@ const verifyReport = z.strictObject({
   madeBy: z.string(),
   verifiedBy: z.string(),
   sameBytes: z.boolean(),
-  /** Relative difference that results may have: 0 by the same version. */
+  /** Relative difference that results may have: 0 by the same version on a machine of the same arithmetic. */
   tolerance: z.number(),
   pages: count,
-  pageDifferences: z.array(z.strictObject({ page: count, printed: z.string(), recomputed: z.string() })),
+  pageDifferences: z.array(pageDifference),
+  /** Numbers that differ by one unit of their last printed digit, where the arithmetic may: told, and no fault. */
+  roundedOtherwise: z.array(pageDifference),
   otherDifferences: z.array(z.string()),
   signatures: z.array(
     z.strictObject({

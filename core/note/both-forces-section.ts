@@ -51,7 +51,7 @@ export function bothForcesSection({ model, rows }: Appraisal, print: Print): Sec
       kind: 'list',
       items: [
         `Mesh: cells up to ${print.quantity(size, 'mm', 3)}, ${unknowns} unknowns. Error of the panels’ stresses, by how they jump between cells: ${(100 * stressError).toFixed(1)} %.`,
-        `${count} loadings in ${Object.keys(solved.situations).length} load cases; largest rest of the balance of forces and moments ${residual.toExponential(0)} of the load.`,
+        `${count} loadings in ${Object.keys(solved.situations).length} load cases; largest rest of the balance of forces and moments ${residual < 1e-9 ? 'under a thousand-millionth' : residual.toExponential(0)} of the load.`,
         open.length === 0
           ? 'Contact settled in every loading: no closed point pulls, no open one overlaps.'
           : `CONTACT DID NOT SETTLE in ${open.map(([id]) => situationWords(model, id)).join('; ')}: these cases are not judged.`,

@@ -1,5 +1,6 @@
 import canonicalize from 'canonicalize';
 import { utf8ToBytes } from '@noble/hashes/utils.js';
+import { arithmetic } from '../arithmetic.ts';
 import type { Appraisal } from '../appraise.ts';
 import type { RawDocument } from '../document/read-document.ts';
 import type { Comparison } from '../options/compare.ts';
@@ -133,6 +134,8 @@ export function checkNote(
 export interface NoteMade {
   readonly schema: 'stillplate-note/1';
   readonly programVersion: string;
+  /** Of the machine that worked it out: `arithmetic` of core. */
+  readonly arithmetic: string;
   readonly option: string | null;
   /** With forces of the whole plate. */
   readonly solver: boolean;
@@ -142,6 +145,7 @@ export interface NoteMade {
 const madeOf = ({ optionId, model: { solved } }: Appraisal, register: Register): NoteMade => ({
   schema: 'stillplate-note/1',
   programVersion,
+  arithmetic: arithmetic(),
   option: optionId,
   solver: solved !== null && !('missing' in solved),
   register,

@@ -101,5 +101,6 @@ function flowShares({ loads, geometry }: Model): Block[] {
   ]; // prettier-ignore
 }
 
-/** A residual of rounding has an order of magnitude and no more. */
-const leftOver = (residual: number): string => (residual === 0 ? '0' : significant(residual, 1));
+/** A residual has an order of magnitude and no more; one of rounding is another on every machine. */
+const leftOver = (residual: number): string =>
+  Math.abs(residual) < 1e-12 ? 'nothing but rounding' : significant(residual, 1);

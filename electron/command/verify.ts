@@ -16,7 +16,9 @@ export const verifyVerb: Verb = {
     '  --document FILE  the document that the note is said to be of: the fields in which it differs from the one inside',
     '  --json           the whole report as one object (schema stillplate-verify/1)',
     '',
-    'The same version of the program gives the same file byte for byte; another one is compared number by number.',
+    'The same version of the program gives the same file byte for byte on a machine of the same arithmetic (a note made',
+    'in the window comes from a browser, whose last bits may differ). Otherwise it is compared number by number: results',
+    'within 1e-6, and a printed number that differs by one unit of its last digit is told, not counted.',
     'Signatures are read back: what each covers, its certificate, its time. Whom to trust is for you to decide.',
     'Exit code 0: all comes out again. 1: something differs, and each difference is named.',
     '',
@@ -40,12 +42,15 @@ export const verifyVerb: Verb = {
       on.out(JSON.stringify(report, null, 2));
       return code;
     }
-    const { documentHash, madeBy, verifiedBy, sameBytes, pages, signatures, tolerance, differs } = report;
+    const { documentHash, madeBy, verifiedBy, sameBytes, pages, signatures, tolerance, roundedOtherwise, differs } =
+      report;
     on.out(`Document ${documentHash}, note of Stillplate ${madeBy}, made anew by ${verifiedBy}`);
     for (const { signer, role, issuer, claimed, subFilter, covers, faults, remarks } of signatures)
       on.out(`  Signature of ${signer}${role === null ? '' : ` as ${role}`} (certificate by ${issuer}), ${claimed}, ${subFilter}, covers ${covers} of ${bytes.length} bytes: ${faults.length === 0 ? 'stands' : 'DOES NOT STAND'}; ${remarks.join('; ')}`); // prettier-ignore
     if (differs.length === 0)
       on.out(sameBytes ? `Every number on ${pages} pages comes out again: the file is the same byte for byte.` : `Every number on ${pages} pages comes out again, results within ${tolerance}.`); // prettier-ignore
+    for (const { page, printed, recomputed } of roundedOtherwise)
+      on.out(`  Rounded otherwise on page ${page}: “${printed}”, here “${recomputed}”`);
     for (const text of differs) on.out(`  DIFFERS: ${text}`);
     return code;
   },

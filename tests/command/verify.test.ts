@@ -10,6 +10,7 @@ import type { Note } from '../../core/note/note.ts';
 import { compare } from '../../core/options/compare.ts';
 import { resultOf } from '../../core/result.ts';
 import { writeNote } from '../../electron/host/note/write-note.ts';
+import { resultDifferences } from '../../electron/host/verify/result-differences.ts';
 import { verifyNote } from '../../electron/host/verify/verify-note.ts';
 import { inFolder } from './in-folder.ts';
 import { ran } from './ran.ts';
@@ -58,6 +59,17 @@ describe('verify', () => {
     expect((await verifyNote(await writeNote(moved), make)).differs.join()).toMatch(
       /something that is no text was changed/,
     );
+  });
+  it('a machine of another arithmetic: rounding in the last digit is told by its page and is no difference, more is one', async () => {
+    const browser = (one: Note): Note => ({ ...one, attachments: withAttachment('note.json', (text) => text.replace(/"arithmetic":"\w{16}"/, '"arithmetic":"0123456789abcdef"')).attachments }); // prettier-ignore
+    const mass = appraisal.quantities['mass.air']!.value.toFixed(1);
+    const moved = (tenths: number): string => (Number(mass) + tenths / 10).toFixed(1);
+    const rounded = await verifyNote(await writeNote(browser(forged(`"${mass} kg`, `"${moved(1)} kg`))), make);
+    expect(rounded).toMatchObject({ sameArithmetic: false, tolerance: 1e-6, differs: [], roundedOtherwise: [{ printed: moved(1), recomputed: mass }] }); // prettier-ignore
+    const more = await verifyNote(await writeNote(browser(forged(`"${mass} kg`, `"${moved(2)} kg`))), make);
+    expect(more.differs).toEqual([expect.stringContaining(`“${moved(2)}”`)]);
+    const inside = JSON.stringify(resultOf(appraisal, { every: true }));
+    expect(resultDifferences(JSON.parse(inside), JSON.parse(inside.replace(/("utilisation":0\.[1-9]\d{4})\d*/, '$19')), 1e-6)).not.toEqual([]); // prettier-ignore
   });
   it('another document inside than the results are of is said', async () => {
     const other = withAttachment('document.stillplate.json', (text) => text.replace(/"revision": ?"[^"]*"/, '"revision": "Z"')); // prettier-ignore

@@ -1,3 +1,4 @@
+import { arithmetic } from '../../../core/arithmetic.ts';
 import { documentHash } from '../../../core/document/document-hash.ts';
 import { readDocument, readDocumentText } from '../../../core/document/read-document.ts';
 import { inputChanges, type Change } from '../../../core/issue/changes-between.ts';
@@ -8,7 +9,8 @@ import type { OpenedDocument } from '../open-document.ts';
 import { readSignatures, type SignatureReading } from '../sign/read-signatures.ts';
 import { pageDifferences, type PageDifference } from './page-differences.ts';
 import { readNote } from './read-note.ts';
-import { otherVersionTolerance, resultDifferences, type ResultDifference } from './result-differences.ts';
+import { resultDifferences, roundingTolerance, type ResultDifference } from './result-differences.ts';
+import { isRounding } from './rounding.ts';
 
 /** What verifying a note found. It stands when `differs` is empty: every printed number comes out again. */
 export interface VerifyReport {
@@ -18,9 +20,13 @@ export interface VerifyReport {
   readonly verifiedBy: string;
   /** The whole file up to its signatures comes out again byte for byte. */
   readonly sameBytes: boolean;
+  /** Relative difference that results may have: 0 by the same version on a machine of the same arithmetic. */
   readonly tolerance: number;
+  readonly sameArithmetic: boolean;
   readonly pages: number;
   readonly pageDifferences: readonly PageDifference[];
+  /** Where the tolerance is not 0: numbers that differ by one unit of their last printed digit. Told, and no fault. */
+  readonly roundedOtherwise: readonly PageDifference[];
   readonly resultDifferences: readonly ResultDifference[];
   /** Where a document was given: the fields in which it differs from the one inside the note. */
   readonly documentChanges: readonly Change[] | null;
@@ -58,7 +64,10 @@ export async function verifyNote(bytes: Uint8Array, make: MakeAnew, against?: Op
   const { pdf, result } = await make(opened, how);
   const anew = await readNote(pdf);
   const sameVersion = how.programVersion === programVersion;
-  const tolerance = sameVersion ? 0 : otherVersionTolerance;
+  const sameArithmetic = how.arithmetic === arithmetic();
+  const tolerance = sameVersion && sameArithmetic ? 0 : roundingTolerance;
+  const onPages = pageDifferences(pages, anew.pages);
+  const rounded = tolerance === 0 ? [] : onPages.filter(isRounding);
   const report = {
     schema: 'stillplate-verify/1' as const,
     documentHash: documentHash(raw),
@@ -66,28 +75,36 @@ export async function verifyNote(bytes: Uint8Array, make: MakeAnew, against?: Op
     verifiedBy: programVersion,
     sameBytes: Buffer.from(bytes.subarray(0, pdf.length)).equals(pdf),
     tolerance,
+    sameArithmetic,
     pages: pages.length,
-    pageDifferences: pageDifferences(pages, anew.pages),
+    pageDifferences: onPages.filter((difference) => !rounded.includes(difference)),
+    roundedOtherwise: rounded,
     resultDifferences: resultDifferences(attached, result, tolerance),
     documentChanges: against ? inputChanges(raw, against.raw) : null,
     signatures: await readSignatures(bytes),
   };
-  const onPages = report.pageDifferences.map(({ page, printed, recomputed }) => `Page ${page} prints “${printed}”, what comes out is “${recomputed}”`); // prettier-ignore
-  const otherDifferences = otherThanWords(report, sameVersion, report.sameBytes && bytes.length > pdf.length, attached);
-  return { ...report, otherDifferences, differs: [...onPages, ...otherDifferences] };
+  const inWords = report.pageDifferences.map(({ page, printed, recomputed }) => `Page ${page} prints “${printed}”, what comes out is “${recomputed}”`); // prettier-ignore
+  const otherDifferences = otherThanWords(report, report.sameBytes && bytes.length > pdf.length, attached);
+  return { ...report, otherDifferences, differs: [...inWords, ...otherDifferences] };
 }
 
 function otherThanWords(
   report: Omit<VerifyReport, 'differs' | 'otherDifferences'>,
-  sameVersion: boolean,
   longer: boolean,
   attached: Result,
 ): string[] {
-  const { pageDifferences: onPages, resultDifferences: inResults, documentChanges, signatures, sameBytes } = report;
+  const {
+    pageDifferences: onPages,
+    resultDifferences: inResults,
+    documentChanges,
+    signatures,
+    sameBytes,
+    tolerance,
+  } = report;
   return [
     ...(attached.documentHash === report.documentHash ? [] : [`The results inside are of another document: ${attached.documentHash.slice(0, 16)}, the document inside is ${report.documentHash.slice(0, 16)}`]), // prettier-ignore
     ...inResults.map(({ what, attached: was, recomputed }) => `The results inside say ${was} for ${what}, what comes out is ${recomputed}`), // prettier-ignore
-    ...(sameVersion && !sameBytes && onPages.length === 0 ? ['The words of all pages come out again, but the file is not the one this version writes: something that is no text was changed (a line of a figure, a font, what is attached)'] : []), // prettier-ignore
+    ...(tolerance === 0 && !sameBytes && onPages.length === 0 ? ['The words of all pages come out again, but the file is not the one this version writes: something that is no text was changed (a line of a figure, a font, what is attached)'] : []), // prettier-ignore
     ...(longer && signatures.length === 0 ? ['Something was added to the file after it was written, and it is no signature'] : []), // prettier-ignore
     ...signatures.flatMap(({ signer, faults }) => faults.map((fault) => `Signature of ${signer}: ${fault}`)),
     ...(documentChanges ?? []).map(({ what, was, is }) => `The document given differs: ${what} is ${is}, in the note ${was}`), // prettier-ignore
@@ -99,19 +116,21 @@ interface How {
   readonly solver: boolean;
   readonly register: Register;
   readonly programVersion: string;
+  readonly arithmetic: string;
 }
 
 function howMade(text: string): How {
   const raw = jsonIn(text, 'note.json') as Record<string, unknown>;
-  const { option, solver, register, programVersion: version } = raw;
+  const { option, solver, register, programVersion: version, arithmetic: of } = raw;
   const sound =
     raw['schema'] === 'stillplate-note/1' &&
     (option === null || typeof option === 'string') &&
     typeof solver === 'boolean' &&
-    typeof version === 'string';
+    typeof version === 'string' &&
+    typeof of === 'string';
   if (!sound) throw refusal({ what: 'What the note says of how it was made is not whole', where: { attachment: 'note.json' }, mend: 'Take the note from where it was issued.' }); // prettier-ignore
   const read = register === undefined ? emptyRegister : readRegister(JSON.stringify(register));
-  return { option, solver, register: read, programVersion: version };
+  return { option, solver, register: read, programVersion: version, arithmetic: of };
 }
 
 function resultIn(text: string): Result {

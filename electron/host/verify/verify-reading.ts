@@ -5,13 +5,24 @@ import type { VerifyReport } from './verify-note.ts';
 /** What the window shows of a report that a job gave. Refuses the result of another kind of job. */
 export function verifyReading(bytes: Uint8Array): VerifyReading {
   const report = reportIn(bytes);
-  const { documentHash, madeBy, verifiedBy, sameBytes, tolerance, pages, pageDifferences, otherDifferences } = report;
+  const {
+    documentHash,
+    madeBy,
+    verifiedBy,
+    sameBytes,
+    tolerance,
+    pages,
+    pageDifferences,
+    otherDifferences,
+    roundedOtherwise,
+  } = report;
   const signatures = report.signatures.map(({ signer, issuer, role, claimed, faults, remarks }) => ({
     ...{ signer, issuer, role, claimed, faults: [...faults], remarks: [...remarks] },
   }));
   return {
     ...{ documentHash, madeBy, verifiedBy, sameBytes, tolerance, pages, signatures },
     pageDifferences: [...pageDifferences],
+    roundedOtherwise: [...roundedOtherwise],
     otherDifferences: [...otherDifferences],
   };
 }

@@ -50,7 +50,7 @@ export function VerifyNote() {
 }
 
 function Report({ name, report }: { name: string; report: VerifyReading }) {
-  const { pageDifferences, otherDifferences, signatures } = report;
+  const { pageDifferences, roundedOtherwise, otherDifferences, signatures } = report;
   const count = pageDifferences.length + otherDifferences.length;
   return (
     <section className="verified" aria-label={t.verified(name)}>
@@ -61,25 +61,12 @@ function Report({ name, report }: { name: string; report: VerifyReading }) {
         <p>{report.sameBytes ? t.sameFile(report.pages) : t.sameNumbers(report.pages, report.tolerance)}</p>
       )}
       <p className="quiet small">{t.madeAnew(name, report.madeBy, report.verifiedBy, report.documentHash)}</p>
-      {pageDifferences.length > 0 && (
-        <table>
-          <thead>
-            <tr>
-              <th scope="col">{t.page}</th>
-              <th scope="col">{t.printed}</th>
-              <th scope="col">{t.comesOut}</th>
-            </tr>
-          </thead>
-          <tbody>
-            {pageDifferences.map(({ page, printed, recomputed }, i) => (
-              <tr key={i}>
-                <td>{page}</td>
-                <td>{printed}</td>
-                <td>{recomputed}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
+      {pageDifferences.length > 0 && <Numbers differences={pageDifferences} />}
+      {roundedOtherwise.length > 0 && (
+        <>
+          <p className="quiet small">{t.roundedOtherwise}</p>
+          <Numbers differences={roundedOtherwise} />
+        </>
       )}
       <ul>
         {otherDifferences.map((text) => (
@@ -106,5 +93,28 @@ function Report({ name, report }: { name: string; report: VerifyReading }) {
         ))}
       </ul>
     </section>
+  );
+}
+
+function Numbers({ differences }: { differences: VerifyReading['pageDifferences'] }) {
+  return (
+    <table>
+      <thead>
+        <tr>
+          <th scope="col">{t.page}</th>
+          <th scope="col">{t.printed}</th>
+          <th scope="col">{t.comesOut}</th>
+        </tr>
+      </thead>
+      <tbody>
+        {differences.map(({ page, printed, recomputed }, i) => (
+          <tr key={i}>
+            <td>{page}</td>
+            <td>{printed}</td>
+            <td>{recomputed}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
   );
 }
