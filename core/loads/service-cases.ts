@@ -28,7 +28,6 @@ export function serviceCases(context: CaseContext, service: ServiceForce): CaseR
   for (const direction of directions) {
     const result = add(serviceCase(context, service, direction, {}));
     findings.push(...holdingFindings(result, context));
-    if (direction === 'up') findings.push(...slackFindings(context, service, result.slack));
   }
   if (geometry.panels.some(({ design }) => design.fixing.kind === 'bolted'))
     for (const direction of directions)
@@ -63,7 +62,7 @@ export function serviceCases(context: CaseContext, service: ServiceForce): CaseR
         }),
       );
   }
-  findings.push(...lossFindings(context));
+  findings.push(...slackFindings(context, service, solved), ...lossFindings(context));
   return { situations: solved.map(({ situation }) => situation), findings };
 }
 
@@ -220,19 +219,22 @@ function byShare({ geometry, plate: { fields } }: CaseContext): Panel[] {
 function slackFindings(
   context: CaseContext,
   { amplitude, holdsWeight, loadFactor }: ServiceForce,
-  slackFactored: boolean,
+  cases: readonly SolvedCase[],
 ): Finding[] {
   const { suspension, plate, forceText, factor } = context;
   if (!suspension.set.oneWay) return [];
   const holds = holdsWeight ? 0 : plate.least.water;
   const place = 'service-up';
   const word = legWord(context);
+  const slack = cases.filter((each) => each.slack && each.situation.direction === 'up').map(({ situation }) => situation);
+  const lost = slack.filter(({ loadCase }) => loadCase !== 'service').map(({ title }) => title.toLowerCase());
+  const too = lost.length === 0 ? '' : ` So it does with ${lost.join(', ')}.`;
   const common = { place, mend: 'More weight in water, a slower stroke, or a strut that can push.' };
   if (amplitude > holds)
     return [{
       ...common,
       id: 'line-slack',
-      text: `The ${word} cannot push: it goes slack at ${forceText(Math.max(holds, 0))} of force up, the amplitude is ${forceText(amplitude)}. It needs ${forceText(amplitude - holds)} more weight in water, taken at its least, or a slower stroke. The plate is solved with its own inertia; the snap when the ${word} draws tight again is not among these cases.`,
+      text: `The ${word} cannot push: it goes slack at ${forceText(Math.max(holds, 0))} of force up, the amplitude is ${forceText(amplitude)}. It needs ${forceText(amplitude - holds)} more weight in water, taken at its least, or a slower stroke. The plate is solved with its own inertia; the snap when the ${word} draws tight again is not among these cases.${too}`,
     }]; // prettier-ignore
   const findings: Finding[] = [];
   const limit = factor('k_slack');
@@ -242,7 +244,7 @@ function slackFindings(
       id: 'line-nearly-slack',
       text: `The force up reaches ${((100 * amplitude) / holds).toFixed(0)} % of the least weight in water; beyond ${significant(100 * limit, 3)} % a line counts as going slack (DNV-RP-N103, slack criterion, from memory).`,
     });
-  if (slackFactored)
+  if (slack.some(({ loadCase }) => loadCase === 'service'))
     findings.push({
       ...common,
       id: 'line-slack-under-factor',

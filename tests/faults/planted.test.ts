@@ -65,6 +65,35 @@ describe('an error planted in the sample', () => {
     expect(wrong.limitStates.some(({ verdict }) => verdict === 'fails')).toBe(true);
   });
 
+  it('an upward load on a bridle with a bolt row missing: the loss is named with the force up that no leg can hold, and judged', () => {
+    const wrong = planted(
+      (d) => void (d['grid'].suspension = { ...d['grid'].suspension, kind: 'bridle', apex: '3 m' }),
+    );
+    const slack = wrong.findings.find(({ id, place }) => id === 'line-slack' && place === 'service-up')!;
+    expect(slack.text).toContain('goes slack at');
+    expect(slack.text).toContain('So it does with one bolt row lost, ');
+    const { situations } = wrong.model.loads;
+    expect(situations.find(({ loadCase, direction }) => loadCase === 'lost bolt row' && direction === 'up')!.balance.by).toBe('own inertia'); // prettier-ignore
+  });
+
+  it('the same on top of the tubes, where the force up pulls: the other rows take the lost one’s part, and two rows fail', () => {
+    const onTop = (support?: string) =>
+      planted((d) => {
+        d['grid'].suspension = { ...d['grid'].suspension, kind: 'bridle', apex: '3 m' };
+        Object.assign(d['designs']['under-6'], { side: 'topside' }, support && { support });
+      });
+    const rows = ({ rows: all }: Appraisal, of: string) => all.filter(({ id, direction, loadCase }) => id === 'bolt-tension' && direction === 'up' && loadCase === of); // prettier-ignore
+    const four = onTop();
+    const { loadFactor } = four.model.loads.situations.find(({ id }) => id === 'service-up')!;
+    expect(rows(four, 'lost bolt row')[0]!.demand!).toBeGreaterThan(rows(four, 'service')[0]!.demand! / loadFactor);
+    const lost = rows(onTop('main tubes'), 'lost bolt row');
+    expect(lost.length).toBeGreaterThan(0);
+    for (const { verdict, reason } of lost) {
+      expect(verdict).toBe('fails');
+      expect(reason).toContain('with one lost it turns about the other');
+    }
+  });
+
   it('curves in air on welds under water are refused: fatigue is not judged, and says why', () => {
     const wrong = planted((d) => void (d['fatigue'].environment = 'air'), 'top-5-welded');
     expect(stateOf(wrong, 'Fatigue').verdict).toBe('not judged');
@@ -76,14 +105,27 @@ describe('an error planted in the sample', () => {
     }
   });
 
-  it('what is found stands on page one of the note and in the window', () => {
+  it.each<[string, (document: Json) => void, string, string]>([
+    [
+      'a range typed as an amplitude',
+      (d) => void (d['loads'].service.force = '92 kN'),
+      'swings by 184.0 kN',
+      'range-beside-amplitude',
+    ],
+    [
+      'a bridle under a force up with a bolt row missing',
+      (d) => void (d['grid'].suspension = { ...d['grid'].suspension, kind: 'bridle', apex: '3 m' }),
+      'So it does with one bolt row lost',
+      'line-slack',
+    ],
+  ])('%s stands on page one of the note and in the window', (_, plant, text, finding) => {
     const json = JSON.parse(sampleText) as Json;
-    json['loads'].service.force = '92 kN';
+    plant(json);
     const raw = readDocumentText(JSON.stringify(json));
     const comparison = compare(raw, readDocument(raw), null);
     const appraisal = comparison.appraisals.find(({ optionId }) => optionId === json['chosen'])!;
     const [first] = checkNote(raw, appraisal, comparison).sections;
-    expect(JSON.stringify(first)).toContain('swings by 184.0 kN');
-    expect(resultView(appraisal, true).findings.map(({ id }) => id)).toContain('range-beside-amplitude');
+    expect(JSON.stringify(first)).toContain(text);
+    expect(resultView(appraisal, true).findings.map(({ id }) => id)).toContain(finding);
   });
 });

@@ -76,7 +76,7 @@ describe('the section on both forces', () => {
     expect(section.title).toBe(bothForcesTitle);
     expect(text).toMatch(/cells up to 50(\.0)? mm, 1000 unknowns/);
     expect(text).toMatch(/1\.0 %/);
-    expect(text).toMatch(/1e-14 of the load/);
+    expect(text).toMatch(/under a thousand-millionth of the load/);
     expect(text).toMatch(/Contact settled in every loading/);
     expect(text).toMatch(/Nothing buckles up to 100 times/);
     for (const kind of ['Panels', 'Bolts', 'Tubes', 'Crossings', 'Suspension and eyes'])

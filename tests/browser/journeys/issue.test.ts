@@ -60,24 +60,19 @@ it('takes a note from draft to issued by three people in their roles, and signs 
   expect(readPdf(signed).pages[0]).not.toContain('NOT ISSUED');
   expect(await window.field(t.password).inputValue()).toBe('');
 
-  // What comes back is verified: as it is, and with one byte of it changed.
-  const verify = async (name: string, bytes: Uint8Array): Promise<string> => {
-    await writeFile(join(folder, name), bytes);
-    const choice = page.waitForEvent('filechooser');
-    await sheet.getByRole('button', { name: t.verifyChoose }).click();
-    await (await choice).setFiles(join(folder, name));
-    return (await sheet.getByRole('region', { name: t.verified(name) }).textContent()) ?? '';
-  };
-  await sheet.getByRole('checkbox', { name: t.verifyAgainst }).check();
-  const stands = await verify('back.pdf', signed);
-  expect(stands).toContain(t.comesOutAgain);
-  expect(stands).toContain('Test rsa as licensed engineer: stands');
+  // What comes back with a byte changed outside of its pages: every number comes out again, the signature does not stand.
   const changed = signed.slice();
-  const place = Buffer.from(signed).lastIndexOf('/Creator');
-  changed[place + 10]! ^= 1;
-  const broken = await verify('changed.pdf', changed);
-  expect(broken).toContain('DOES NOT STAND');
-  expect(broken).not.toContain(t.comesOutAgain);
+  changed[Buffer.from(signed).lastIndexOf('/Creator') + 10]! ^= 1;
+  await writeFile(join(folder, 'back.pdf'), changed);
+  await sheet.getByRole('checkbox', { name: t.verifyAgainst }).check();
+  const choice = page.waitForEvent('filechooser');
+  await sheet.getByRole('button', { name: t.verifyChoose }).click();
+  await (await choice).setFiles(join(folder, 'back.pdf'));
+  const found = sheet.getByRole('region', { name: t.verified('back.pdf') });
+  await found.getByRole('status').waitFor();
+  const words = (await found.textContent()) ?? '';
+  expect(words).toContain(t.differs(1));
+  expect(words).toContain(t.signature('Test rsa', 'licensed engineer', false));
   await rm(folder, { recursive: true });
   await window.close();
 });
