@@ -230,7 +230,7 @@ export function contract(carrier: Gives<'about'>['carrier'], open: () => Promise
       expect(await ended(verify)).toMatchObject({ outcome: 'failed' });
       expect((await ask('jobState', { job: verify })).why).toContain('cannot be read as PDF');
       expect(await refusalOf('verifyResult', { job: verify })).toContain('cannot be read as PDF');
-      await ask('startNote', { job: note, note: sampleNote });
+      await ask('startNote', { job: note, note: toWire(sampleNote) });
       await ended(note);
       expect(await refusalOf('verifyResult', { job: note })).toContain('verified no note');
     });
