@@ -1,5 +1,6 @@
 // The long runs: `npm run night [-- COUNT [CHECK …]]`. The program killed at 500 seeded moments while it writes, random
-// documents (COUNT, 5,000 by default), 200 times as many broken registers, records and PDFs, and every slip in every
+// documents (COUNT, 5,000 by default), 200 times as many broken registers, records and PDFs, 164 times as many hostile
+// messages, requests and command lines, and every slip in every
 // check, or in those named. Writes a dated report into
 // tests/night/, to be committed: after the documents and again as slips are tried, so that a run which is cut off
 // leaves what it did. Exit 1 when something was found.
@@ -18,6 +19,7 @@ const { bundle } = await import('./bundle.mjs');
 const { killPoints } = await runTypeScript('tests/browser/support/kill-points.ts');
 const { fuzz } = await runTypeScript('build/night/fuzz.ts');
 const { fuzzReaders } = await runTypeScript('build/night/readers.ts');
+const { fuzzCommands, fuzzLocalServer, fuzzMessages } = await runTypeScript('build/night/doors.ts');
 const { runMutants } = await runTypeScript('build/mutate/run-mutants.ts');
 const { survived } = await runTypeScript('build/mutate/survived.ts');
 const { mutationText } = await runTypeScript('build/mutate/mutation-text.ts');
@@ -38,6 +40,11 @@ const journeys = spawnSync('npx', ['vitest', 'run', '--project', 'browser', ...i
 });
 const { documents, refused, appraised, quantities, slowest, failures } = await fuzz(count, seed);
 const readers = await fuzzReaders(50 * count, seed);
+const doors = [
+  ['Messages of a hostile page', await fuzzMessages(100 * count, seed)],
+  ['Requests to the local server', await fuzzLocalServer(4 * count, seed)],
+  ['Command lines', await fuzzCommands(60 * count, seed)],
+];
 const head = [
   `Night of ${date}. Node ${process.version}, ${cpus().length} cores.`,
   '',
@@ -50,6 +57,11 @@ const head = [
   ...failures.slice(0, 100).map((failure) => `    ${failure}`),
   `Readers of registers, records, signatures and PDFs: ${readers.cases} broken inputs, ${readers.refused} refused in words; ${readers.failures.length} failures. ${minutes()}.`,
   ...readers.failures.slice(0, 100).map((failure) => `    ${failure}`),
+  ...doors.flatMap(([what, { cases, refused, failures }]) => [
+    `${what}: ${cases} from seed ${seed}, ${refused} refused; ${failures.length} failures.`,
+    ...failures.slice(0, 100).map((failure) => `    ${failure}`),
+  ]),
+  `${minutes()}.`,
   '',
   ...coverageText(coverage(1_000)),
   `${minutes()}.`,
@@ -85,6 +97,7 @@ process.exitCode =
   journeys.status !== 0 ||
   failures.length > 0 ||
   readers.failures.length > 0 ||
+  doors.some(([, { failures: found }]) => found.length > 0) ||
   report.broken.length > 0 ||
   report.results.some(survived)
     ? 1
