@@ -301,7 +301,7 @@ function FootPlateFields({ path }: { path: FieldPath }) {
         onClick={() =>
           field.set(
             inch
-              ? { thickness: '0.75 in', gauge: '3.5 in', edge: '1.25 in', pitch: '3.5 in', end: '1.25 in', pairs: 2, bolt: '5/8', class: 'A325' }
+              ? { thickness: '0.75 in', gauge: '3.5 in', edge: '1.25 in', pitch: '3.5 in', end: '1.25 in', pairs: 2, bolt: '5/8 in', class: 'A325' }
               : { thickness: '20 mm', gauge: '90 mm', edge: '30 mm', pitch: '90 mm', end: '30 mm', pairs: 2, bolt: 'M16', class: '8.8' },
           )
         }
