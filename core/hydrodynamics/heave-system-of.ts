@@ -24,17 +24,18 @@ export function heaveSystemOf(
   const gravity = localGravity(document);
   const { waterDensity: density } = mass;
   const { asBuilt: volume } = mass.displaced;
-  const weight = (mass.total - density * volume) * gravity;
+  const grown = mass.growth ?? { mass: 0, volume: 0 };
+  const weight = (mass.total + grown.mass - density * (volume + grown.volume)) * gravity;
   if (weight <= 0) return { missing: 'the plate floats' };
   const { float, link, stiffness, damping } = stated;
   return {
     system: {
       float: float ? { mass: float.mass.si, damping: float.damping.si, stiffness: density * gravity * float.waterline.si } : null, // prettier-ignore
       plate: {
-        mass: mass.total + mass.entrainedWater + addedMass,
+        mass: mass.total + grown.mass + mass.entrainedWater + addedMass,
         damping: 0,
         drag: 0.5 * density * dragArea,
-        carried: addedMass + density * volume + mass.entrainedWater,
+        carried: addedMass + density * (volume + grown.volume) + mass.entrainedWater,
         weight,
       },
       link: { stiffness: stiffness.si, damping: damping?.si ?? 0, pushes: link === 'strut' },

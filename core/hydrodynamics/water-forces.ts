@@ -74,8 +74,8 @@ interface Coefficients {
 }
 
 function forceIn(model: Model, { water, ...way }: Moved, { addedMass, dragArea, outside }: Coefficients): WaterForce {
-  const { waterDensity: density, displaced, entrainedWater } = model.mass;
-  const carried = density * displaced.asBuilt + entrainedWater;
+  const { waterDensity: density, displaced, entrainedWater, growth } = model.mass;
+  const carried = density * (displaced.asBuilt + (growth?.volume ?? 0)) + entrainedWater;
   const omega = (2 * Math.PI) / way.period;
   const recorded = way.way === 'record' ? model.document.hydrodynamics!.recorded! : null;
   const of = (mass: number, CdS: number): MotionForce =>

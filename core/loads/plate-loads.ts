@@ -1,4 +1,5 @@
 import type { Geometry, Panel, Rectangle } from '../geometry/geometry.ts';
+import type { GrowthMass } from '../mass/growth-on.ts';
 import type { MassReport } from '../mass/mass-report.ts';
 import { g } from '../water/sea-water.ts';
 import { edgeLines } from './edge-lines.ts';
@@ -67,6 +68,8 @@ export interface PlateLoads {
   readonly weightOfRest: Readonly<Record<Medium, Loaded>>;
   /** Weight of the whole, N down. */
   readonly weight: Readonly<Record<Medium, number>>;
+  /** Weight of marine growth in water: N/m up on the tubes, Pa down on each field, N down in all; and its mass, kg. Null where none has grown. */
+  readonly growth: { readonly onTubes: Loaded; readonly onFields: number; readonly weight: number; readonly mass: number } | null; // prettier-ignore
   /** Both again where weight helps (`leastWeight`). */
   readonly leastOfRest: Readonly<Record<Medium, Loaded>>;
   readonly least: Readonly<Record<Medium, number>>;
@@ -184,6 +187,16 @@ export function plateLoads(
     steelLoads.forEach((unit, i) => addLoad(load, unit, whole[i]! - own[i]! - panels[i]!));
     return solved(load);
   };
+  const growthLoad = ({ thickness, density, mass: grown, onTubes }: GrowthMass): NonNullable<PlateLoads['growth']> => {
+    const load = empty();
+    const force = -g * onTubes.mass * (1 - rho / density);
+    [force, force * onTubes.centre[0], force * onTubes.centre[1]].forEach((part, i) =>
+      addLoad(load, steelLoads[i]!, part),
+    );
+    const onFields = 2 * thickness * g * (density - rho);
+    const weight = -force + onFields * fields.reduce((sum, { area }) => sum + area, 0);
+    return { onTubes: solved(load), onFields, weight, mass: grown };
+  };
   const inAir: Resultant = [-g * mass.total, -g * mass.total * mass.centre[0], -g * mass.total * mass.centre[1]];
   const buoyancy = g * rho * mass.displaced.asBuilt;
   const inWater: Resultant = [
@@ -215,6 +228,7 @@ export function plateLoads(
     flowOnTubes: flow && { inertia: flowStrips('inertia'), edges: flowStrips('edges') },
     weightOfRest: { air: restOf('weight', 'air', inAir), water: restOf('weight', 'water', inWater) },
     weight: { air: -inAir[0], water: -inWater[0] },
+    growth: mass.growth && growthLoad(mass.growth),
     leastOfRest: { air: restOf('least', 'air', leastIn('air')), water: restOf('least', 'water', leastIn('water')) },
     least: { air: mass.least.air.weight, water: mass.least.water.weight },
     rising: solved(even.map((kg) => kg / whole)),

@@ -104,7 +104,10 @@ function serviceCase(context: CaseContext, service: ServiceForce, direction: Dir
   const force = loadFactor * unfactored;
   // up, weight helps (or buoyancy lifts): the least there is; it makes it worse where it acts the same way as the water
   const which = sign > 0 ? 'least' : 'weight';
-  const whole = plate[which].water;
+  // Growth makes it heavier where weight adds to the force; it may be missing where weight helps.
+  const growth = sign < 0 ? plate.growth : null;
+  const grown = growth?.onFields ?? 0;
+  const whole = plate[which].water + (growth?.weight ?? 0);
   const worse = sign > 0 === whole < 0;
   const ownWeight = service.holdsWeight ? 0 : 1;
   const weightFactor = ownWeight * (worse ? factor(accidental ? 'gamma_F_accidental' : 'gamma_F_permanent') : 1);
@@ -117,7 +120,7 @@ function serviceCase(context: CaseContext, service: ServiceForce, direction: Dir
   const partOf = (panel: Panel | null, of: Spread): number => (panel ? (parts.get(panel)?.[of] ?? 0) : 0);
   const perForce = (of: Spread) => Float64Array.from(fields, ({ part, area }) => part[of] / area);
   const patterns = { area: perForce('area'), shape: perForce('shape') };
-  const weights = Float64Array.from(fields, ({ [which]: own }) => own.water);
+  const weights = Float64Array.from(fields, ({ [which]: own }) => own.water + grown);
   const loading = (of: Spread, lost: Panel | null): Loading => {
     const scale = force / (1 - partOf(lost, of));
     return {
@@ -133,6 +136,7 @@ function serviceCase(context: CaseContext, service: ServiceForce, direction: Dir
       onTubes: [
         [plate.onTubes[of], scale],
         [plate[sign > 0 ? 'leastOfRest' : 'weightOfRest'].water, weightFactor],
+        ...(growth ? [[growth.onTubes, weightFactor] as const] : []),
       ],
     };
   };
@@ -153,6 +157,7 @@ function serviceCase(context: CaseContext, service: ServiceForce, direction: Dir
       [plate.flowOnTubes!.inertia, force * phase.inertia],
       [plate.flowOnTubes!.edges, force * phase.edges],
       [plate[sign > 0 ? 'leastOfRest' : 'weightOfRest'].water, weightFactor],
+      ...(growth ? [[growth.onTubes, weightFactor] as const] : []),
     ],
   });
   const loadings = [
@@ -169,11 +174,14 @@ function serviceCase(context: CaseContext, service: ServiceForce, direction: Dir
     );
   });
   const shared = (of: number, ownWeight: number): Float64Array =>
-    Float64Array.from(fields, ({ area, [which]: own }, i) => (of * shares[i]!) / area - ownWeight * own.water);
+    Float64Array.from(
+      fields,
+      ({ area, [which]: own }, i) => (of * shares[i]!) / area - ownWeight * (own.water + grown),
+    );
 
   const firstLost = lostPanels[0] ?? null;
   const lostWeight = fields.reduce(
-    (sum, { panel, area, [which]: own }) => (panel === firstLost ? sum + own.water * area : sum),
+    (sum, { panel, area, [which]: own }) => (panel === firstLost ? sum + (own.water + grown) * area : sum),
     0,
   );
   const what = `Force of the water ${direction} on the plate`;
@@ -192,7 +200,7 @@ function serviceCase(context: CaseContext, service: ServiceForce, direction: Dir
         ? []
         : [
             {
-              name: `${which === 'least' ? 'Least weight' : 'Weight'} in water${firstLost ? ` without panel ${firstLost.id}` : ''}`,
+              name: `${which === 'least' ? 'Least weight' : growth ? 'Weight with growth' : 'Weight'} in water${firstLost ? ` without panel ${firstLost.id}` : ''}`,
               force: -weightFactor * (whole - lostWeight),
             },
           ]),
@@ -201,7 +209,7 @@ function serviceCase(context: CaseContext, service: ServiceForce, direction: Dir
     relieved: !service.holdsInertia,
     service: { pressures: shared(unfactored, ownWeight), force: unfactored - ownWeight * (whole - lostWeight) },
     loadings,
-    movingMass: plate.movingMass,
+    movingMass: plate.movingMass + (growth?.mass ?? 0),
     support: suspension,
     present: loss.present ?? [everySupport(suspension)],
     ...(service.missing ? { missing: service.missing } : {}),

@@ -9,6 +9,7 @@ import { centreOf, type Centred } from './centre-of.ts';
 import { coatingBodies } from './coating-bodies.ts';
 import { corrodedBodies } from './corroded-bodies.ts';
 import { fastenerBodies } from './fastener-bodies.ts';
+import { growthOn } from './growth-on.ts';
 import { hangingOf } from './hanging-of.ts';
 import { leastWeight } from './least-weight.ts';
 import type { MassPart, MassReport } from './mass-report.ts';
@@ -63,6 +64,7 @@ export function massReport(document: PlateDocument, geometry: Geometry, catalogu
     centre: mass.centre,
     inertia: inertiaAbout(bodies, mass.centre),
     entrainedWater: rho * entrained,
+    growth: growthOn(document, geometry),
     displaced: { asBuilt: asBuilt.sum, flooded: flooded.sum, sealed: sealed.sum },
     centreOfBuoyancy: asBuilt.centre,
     submergedWeight: { asBuilt: weight(asBuilt), flooded: weight(flooded), sealed: weight(sealed) },

@@ -1,3 +1,4 @@
+import type { GrowthMass } from './growth-on.ts';
 import type { Finding } from '../finding.ts';
 import type { Hanging } from './hanging-of.ts';
 import type { LeastWeight } from './least-weight.ts';
@@ -20,6 +21,8 @@ export interface MassReport {
   readonly inertia: readonly [number, number, number];
   /** Water inside flooded tubes, kg: moves with the plate, is no part of its weight. */
   readonly entrainedWater: number;
+  /** Marine growth of the stated years: in none of the other numbers here, which are of the clean plate. */
+  readonly growth: GrowthMass | null;
   /** Displaced volume as built (sealed tubes with their bore), all flooded, all sealed, m³. */
   readonly displaced: { readonly asBuilt: number; readonly flooded: number; readonly sealed: number };
   /** As built, m. */

@@ -106,14 +106,14 @@ function gain({ mass }: Model, { open }: HydrodynamicsReport, print: Print): Blo
   ];
 }
 
-function waves({ document }: Model, { sea, growth }: HydrodynamicsReport, print: Print): Block[] {
+function waves({ document, mass }: Model, { sea, growth }: HydrodynamicsReport, print: Print): Block[] {
   const stated = document.hydrodynamics?.sea;
   return [
     ...(sea && stated
       ? [{ kind: 'paragraph', text: `Sea of ${stated.significantHeight.typed} significant height and ${stated.peakPeriod.typed} peak period (${stated.source}; ${spectrumWords(stated)}): a wave of the peak period is ${print.quantity(sea.peak.length, 'm', 3)} long. At the plate the water’s significant height is ${print.quantity(sea.significantHeight, 'm', 3)} and its significant vertical velocity ${print.quantity(sea.significantVelocity, 'm/s', 3)} (linear waves).` } as const] // prettier-ignore
       : []),
     ...(growth
-      ? [{ kind: 'paragraph', text: `Marine growth of ${print.length(growth.thickness)} on every face (${document.hydrodynamics!.growth!.source}; thickness by ${document.hydrodynamics!.growth!.rows ? 'the rows stated for this place' : 'NORSOK N-003 guidance, growing two years in a straight line, common practice'}): tubes are wider, gaps narrower. Its mass is not in the weights of this note.` } as const] // prettier-ignore
+      ? [{ kind: 'paragraph', text: `Marine growth of ${print.length(growth.thickness)} on every face (${document.hydrodynamics!.growth!.source}; thickness by ${document.hydrodynamics!.growth!.rows ? 'the rows stated for this place' : 'NORSOK N-003 guidance, growing two years in a straight line, common practice'}): tubes are wider, gaps narrower. It has ${print.quantity(mass.growth?.mass ?? 0, 'kg', 3)} of mass and weighs ${print.quantity(9.80665 * ((mass.growth?.mass ?? 0) - mass.waterDensity * (mass.growth?.volume ?? 0)), 'kN', 3)} in water, which the service force down and the motion carry; weight that helps, and all handling before the deployment, is of the clean plate.` } as const] // prettier-ignore
       : []),
   ];
 }

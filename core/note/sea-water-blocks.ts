@@ -23,13 +23,13 @@ export function forceBlocks(model: Model, print: Print): Block[] {
       kind: 'table',
       caption: 'Force of the water on the plate, largest in each way of moving: inertia and drag press a quarter of a cycle apart; low and high by the spreads of added mass and drag at that motion', // prettier-ignore
       columns: [
-        { title: 'In the', width: 0.17 },
-        { title: 'Amplitude through the water, period', width: 0.21, align: 'right' },
-        { title: 'Inertia', width: 0.12, align: 'right' },
-        { title: 'Drag', width: 0.12, align: 'right' },
-        { title: 'Peak', width: 0.12, align: 'right' },
-        { title: 'Low to high', width: 0.18, align: 'right' },
-        { title: 'Phase', width: 0.08, align: 'right' },
+        { title: 'In the', width: 0.14 },
+        { title: 'Amplitude through the water, period', width: 0.2, align: 'right' },
+        { title: 'Inertia', width: 0.13, align: 'right' },
+        { title: 'Drag', width: 0.13, align: 'right' },
+        { title: 'Peak', width: 0.13, align: 'right' },
+        { title: 'Low to high', width: 0.2, align: 'right' },
+        { title: 'Phase', width: 0.07, align: 'right' },
       ],
       rows: known.map(({ way, amplitude, period, best, low, high }) => [
         wayTitles[way],

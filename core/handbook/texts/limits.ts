@@ -9,7 +9,7 @@ export const limitWords = {
     items: [
       'The force of service is the author’s. It is not derived from a site’s statistics of waves, nor from a recorded motion.',
       'Current, vortex shedding, ice, dropped objects, trawls, collision and earthquake are no load cases.',
-      'Marine growth counts in added mass and drag, not yet in the weights.',
+      'Marine growth counts in added mass, drag, motion, the service force down and the lift after the deployment; not in drag of a rougher surface.',
     ],
   },
   strength: {
