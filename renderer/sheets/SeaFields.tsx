@@ -35,9 +35,11 @@ export function ScatterFields() {
     });
   return (
     <FieldGroup title={t.scatter}>
-      <button type="button" onClick={() => void take()}>
-        {t.takeScatter}
-      </button>
+      <div className="table-acts">
+        <button type="button" onClick={() => void take()}>
+          {t.takeScatter}
+        </button>
+      </div>
       {field.raw === undefined ? (
         <button type="button" onClick={() => field.set({ period: 'peak', states: [blank], source: t.toBeStated })}>
           {t.state(t.scatter)}
@@ -76,7 +78,7 @@ export function SpectrumFields() {
   if (sea.raw === undefined) return null;
   const rows = (spectrum.raw as { readonly rows?: readonly unknown[] } | undefined)?.rows?.length;
   return (
-    <>
+    <FieldGroup title={t.spectrum}>
       {rows !== undefined && <p className="quiet">{t.spectrumOf(rows)}</p>}
       <button type="button" onClick={() => void take()}>
         {t.takeSpectrum}
@@ -86,7 +88,7 @@ export function SpectrumFields() {
           {t.takeOut(t.spectrum)}
         </button>
       )}
-    </>
+    </FieldGroup>
   );
 }
 
