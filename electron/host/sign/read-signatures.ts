@@ -12,7 +12,7 @@ export interface SignatureReading {
   readonly issuer: string;
   /** Whose box it stands in: author, checker or licensed engineer; null where the PDF does not say it. */
   readonly role: string | null;
-  /** Time that the signer claims, as the PDF writes it. */
+  /** Time that the signer claims, for reading; as the PDF writes it where it is no time. */
   readonly claimed: string;
   /** The same as a time; null where it is none. */
   readonly time: Date | null;
@@ -45,14 +45,14 @@ export async function readSignatures(bytes: Uint8Array, now = new Date()): Promi
     const disorder = orderFaults(signed);
     const common = {
       role,
-      claimed,
+      claimed: time ? `${time.toISOString().slice(0, 19).replace('T', ' ')} UTC` : claimed,
       time,
       subFilter: /\/SubFilter\s*\/([\w.]+)/.exec(dictionary)?.[1] ?? 'none',
       covers: end,
     };
     const added = i === ordered.length - 1 && end < bytes.length ? [`${bytes.length - end} bytes were added after the last signature`] : []; // prettier-ignore
     try {
-      const { signer, issuer, faults, remarks } = readOne(bytes, range, common.claimed, now);
+      const { signer, issuer, faults, remarks } = readOne(bytes, range, claimed, now);
       return { ...common, signer, issuer, remarks, faults: [...faults, ...disorder, ...added] };
     } catch (error) {
       const why = error instanceof Error ? error.message : String(error);
