@@ -321,7 +321,7 @@ export const texts = {
     addAir: 'Add a run in air…',
     takeDelay: (from: string) => `Take the delay back, by ${from}`,
     knownFrom: (from: string) => `delay by ${from}`,
-    also: { 'linear damping': 'Linear damping', 'dry friction': 'Dry friction', delay: 'Delay of the force' },
+    also: { 'linear damping': 'Linear damping', 'dry friction': 'Dry friction', 'force drift': 'Drift of the load cell’s zero', delay: 'Delay of the force' },
     reading: 'Reading the record…',
     reducing: 'Fitting…',
     predicting: 'Computing added mass and drag of this plate at the amplitudes tested; this takes some seconds…',

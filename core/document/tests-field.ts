@@ -70,7 +70,7 @@ const setup = z.strictObject({
   plateDepth: quantity('length').optional(),
   aboveFloor: quantity('length').optional(),
   /** Unknowns beside added mass, drag and the load cell's zero. */
-  also: z.array(z.enum(['linear damping', 'dry friction', 'delay'])).max(3).default([]),
+  also: z.array(z.enum(['linear damping', 'dry friction', 'force drift', 'delay'])).max(4).default([]),
   harmonics: z.number().int().min(1).max(10).default(3),
   /** Length at full scale over length tested. */
   scale: z.number().min(1).max(1000).default(1),

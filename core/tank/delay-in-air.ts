@@ -44,7 +44,7 @@ export function delayInAir(time: Float64Array, travel: Float64Array, force: Floa
   const parts = runs.map((run) => fittedRun(run, time, travel, force, faults, 3));
   const fitted = (late: number) => {
     const kept = parts.map((part) => clearOfTurns(part, 1.5 * step + Math.abs(late)));
-    const columns = kept.map(({ motion, at }) => forceColumns(unknowns, motion, at, new Float64Array(unknowns.length), noDrag)); // prettier-ignore
+    const columns = kept.map((part) => forceColumns(unknowns, part.motion, part, new Float64Array(unknowns.length), noDrag)); // prettier-ignore
     const X = unknowns.map((_, c) => Float64Array.from(columns.flatMap((own) => [...own[c]!])));
     return { kept, X, fit: leastSquares(X, Float64Array.from(kept.flatMap(({ F }) => [...F]))) };
   };

@@ -11,13 +11,14 @@ export interface DragReference {
 }
 
 /**
- * Columns of  F = inertia · z″ + drag · ½ρS z′|z′| + zero + b z′ + f sign z′ + τ F′  at the readings `at` of a motion.
+ * Columns of  F = inertia · z″ + drag · ½ρS z′|z′| + zero + b z′ + f sign z′ + d t + τ F′  at the readings `at` of a motion;
+ * t: their times from the record's beginning, s.
  * theta: the unknowns of the turn before, which give F′ its shape (all zero in the first turn: the inertia's rate).
  */
 export function forceColumns(
   unknowns: readonly Unknown[],
   motion: HarmonicMotion,
-  at: Int32Array,
+  { at, t }: { readonly at: Int32Array; readonly t: Float64Array },
   theta: Float64Array,
   { density: rho, area: S }: DragReference,
 ): Float64Array[] {
@@ -35,6 +36,8 @@ export function forceColumns(
         return each((i) => v[i]!);
       case 'dry friction':
         return each((i) => Math.sign(v[i]!));
+      case 'force drift':
+        return t;
       case 'delay':
         return theta[0] === 0
           ? each((i) => -jerk[i]!)

@@ -58,7 +58,7 @@ const worstInflation = 20;
 
 /**
  * Added mass A and drag coefficient C_d of a body that is driven up and down by a line:
- *   F = (m + A) z″ + ½ ρ C_d S z′|z′| + W  (+ b z′ + f sign z′ + F′ τ, as asked)
+ *   F = (m + A) z″ + ½ ρ C_d S z′|z′| + W  (+ b z′ + f sign z′ + d t + F′ τ, as asked)
  * F: pull of the line, N; z: travel, m, up. Over each run of like cycles the travel is fitted by drift and harmonics
  * (`harmonicMotion`), so that noisy travel biases neither; then all runs together are fitted by least squares.
  * Intervals: each reading's influence on the result, through its force and through its travel, summed by Newey-West with
@@ -96,7 +96,7 @@ export function identify(time: Float64Array, travel: Float64Array, force: Float6
   let X: Float64Array[] = [];
   // a delay enters through the modelled force's own rate: two turns settle it
   for (let turn = 0; turn < (setup.also.has('delay') ? 4 : 1); turn++) {
-    const own = parts.map(({ motion, at }) => forceColumns(unknowns, motion, at, theta, setup));
+    const own = parts.map((part) => forceColumns(unknowns, part.motion, part, theta, setup));
     X = unknowns.map((_, j) => joined(own.map((columns) => columns[j]!)));
     fit = leastSquares(X, y);
     theta = Float64Array.from(fit.theta);

@@ -39,9 +39,10 @@ const plain = ['inertia', 'drag', 'zero'] as const;
 const none = new Float64Array(3);
 
 /** What a run says by itself. `notAdded`: mass that is not the water's, kg. */
-export function runResult({ run, motion, at, t, F }: FittedRun, setup: TankSetup, notAdded: number): RunResult {
+export function runResult(part: FittedRun, setup: TankSetup, notAdded: number): RunResult {
+  const { run, motion, at, t, F } = part;
   const { width, density: rho, area: S } = setup;
-  const columns = forceColumns(plain, motion, at, none, setup);
+  const columns = forceColumns(plain, motion, part, none, setup);
   const own = fitOf(columns, F, 0, F.length);
   const { omega, amplitude, cosine, sine, first } = motion;
   // phase counts from the travel's own first harmonic: z = a sin θ, so that v goes with cos θ
@@ -77,11 +78,12 @@ const fitOf = (columns: readonly Float64Array[], F: Float64Array, from: number, 
 
 /** What each of its cycles says; a cycle with too few good readings says nothing. */
 export function cycleResults(
-  { run, motion, at, F, places }: FittedRun,
+  part: FittedRun,
   setup: TankSetup,
   notAdded: number,
 ): CycleResult[] {
-  const columns = forceColumns(plain, motion, at, none, setup);
+  const { run, motion, F, places } = part;
+  const columns = forceColumns(plain, motion, part, none, setup);
   let to = 0;
   return run.cycles.flatMap((cycle: Cycle) => {
     // cycles follow each other, and so do the places of their readings

@@ -88,5 +88,6 @@ export function tankQuantities(result: TankResult): Readonly<Record<string, Tank
 const alsoWords = {
   'linear damping': { id: 'tank.linearDamping', unit: 'N*s/m', title: 'Linear damping' },
   'dry friction': { id: 'tank.dryFriction', unit: 'N', title: 'Dry friction' },
+  'force drift': { id: 'tank.forceDrift', unit: 'N/s', title: 'Drift of the load cell’s zero' },
   delay: { id: 'tank.delay', unit: 's', title: 'Delay of the force behind the travel' },
 } as const;

@@ -24,4 +24,4 @@ export interface TankSetup {
   readonly harmonics: number;
 }
 
-export type Also = 'linear damping' | 'dry friction' | 'delay';
+export type Also = 'linear damping' | 'dry friction' | 'force drift' | 'delay';

@@ -76,7 +76,8 @@ export const tankVerb: Verb = {
     '  --event 12s,15s        tells how late it is read from a knock or sudden stop between the two times',
     '  --air AIR.csv --air-mass 1500kg   tells it from a run of a known mass in air',
     '  --tank-width 4m  --tank-length 30m  --plate-depth 2m  --above-floor 2m   estimate what walls, floor and surface do',
-    '  --with linear,friction,delay   unknowns beside added mass, drag and zero; refused where the record cannot tell them apart',
+    '  --with linear,friction,drift,delay   unknowns beside added mass, drag and zero (drift: of the load cell’s zero);',
+    '                         refused where the record cannot tell them apart',
     '  --harmonics 3          of the fitted motion',
     '  --against OTHER.csv    a second test (of the open grid, say): with what probability its numbers differ',
     '  --json                 one object with everything, SI (schema stillplate-result/1); low and high bound at 95 %',
@@ -206,6 +207,7 @@ function completed(given: Given, base: PlateBody): TankSetup {
 const alsoNames: Readonly<Record<string, Also>> = {
   linear: 'linear damping',
   friction: 'dry friction',
+  drift: 'force drift',
   delay: 'delay',
 };
 

@@ -229,3 +229,17 @@ describe('the sample records give back what they were made from (samples/tank.tr
     expect(probabilityLarger(of('open').addedMass, of('open').addedMass)).toBeCloseTo(0.5, 6);
   });
 });
+
+it('a drift of the load cell’s zero is found beside added mass and drag, in its interval in 18 of 20 noisy records and more', () => {
+  let within = 0;
+  for (let seed = 1; seed <= 20; seed++) {
+    const [time, z, F] = made({ runs: two, noise: { z: 0.002, F: 800, rho: 0.5 }, seed });
+    const drifting = F.map((f, i) => f + 25 * time[i]!);
+    const { also, addedMass, dragCoefficient } = identify(time, z, drifting, setup({ also: new Set<Also>(['force drift']) })); // prettier-ignore
+    const { low, high } = also.get('force drift')!;
+    if (low <= 25 && 25 <= high) within++;
+    expect(Math.abs(addedMass.value / truth.A - 1)).toBeLessThan(0.01);
+    expect(Math.abs(dragCoefficient.value / truth.C_d - 1)).toBeLessThan(0.03);
+  }
+  expect(within).toBeGreaterThanOrEqual(18);
+});
