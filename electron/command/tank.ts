@@ -28,7 +28,7 @@ const usage = [
   '  [--width W] [--rig-mass M] [--water-inside V] [--stiffness K] [--delay-bound T] [--harmonics N]',
   '  [--force-late T] [--event FROM,TO] [--air AIR.csv --air-mass M]',
   '  [--tank-width W] [--tank-length L] [--plate-depth D] [--above-floor H]',
-  '  [--with linear,friction,delay] [--columns A,B,C] [--against OTHER.csv] [--json]',
+  '  [--with linear,friction,drift,delay] [--columns A,B,C] [--against OTHER.csv] [--json]',
 ].join('\n');
 const options = {
   ...plateBodyOptions,
@@ -223,7 +223,7 @@ function alsoOf(text: string | undefined): ReadonlySet<Also> {
           throw refusal({
             what: `“${word}” is no unknown that can be asked for`,
             where: { option: '--with' },
-            mend: 'Write linear, friction or delay, parted by commas.',
+            mend: 'Write linear, friction, drift or delay, parted by commas.',
           });
         return known;
       }),
