@@ -36,11 +36,11 @@ const record = z.strictObject({
 /** What the search for the best options may vary, what it aims at and what it has to keep. A list that is left out stays as the panels have it. */
 export const searchField = withRule(
   z.strictObject({
-    /** What is wanted small; the first leads. */
+    /** What is wanted: mass, weight, cost, holes and utilisation small, what is gained in the water large; the first leads. */
     aims: z
-      .array(z.enum(['mass', 'weight', 'cost', 'holes', 'use']))
+      .array(z.enum(['mass', 'weight', 'cost', 'holes', 'use', 'addedMass', 'drag']))
       .min(1)
-      .max(5)
+      .max(7)
       .default(['mass', 'use']),
     thickness: lengths,
     material: names,

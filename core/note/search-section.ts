@@ -1,5 +1,5 @@
 import type { Model } from '../model.ts';
-import { aimIds, aimWords, type AimId } from '../options/search/aims.ts';
+import { aimIds, aimWords, isWaterAim, type AimId } from '../options/search/aims.ts';
 import { searchCautions, searchKey } from '../options/search/search-record.ts';
 import type { RawDocument } from '../document/read-document.ts';
 import type { SearchField, SearchRecord } from '../document/search-field.ts';
@@ -57,7 +57,10 @@ function bounds(asked: SearchField): [string, string][] {
     panels: 'one for each panel',
   };
   const listed: [string, readonly string[] | undefined][] = [
-    ['Wanted small, the first leads', asked.aims.map((aim) => aimWords[aim].title)],
+    [
+      'Wanted, the first leads',
+      asked.aims.map((aim) => `${aimWords[aim].title} (${isWaterAim(aim) ? 'large' : 'small'})`),
+    ],
     ['Thickness', typed(asked.thickness)],
     ['Material', asked.material],
     ['Side', asked.side],

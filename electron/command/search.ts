@@ -2,7 +2,7 @@ import { readFile, writeFile } from 'node:fs/promises';
 import { resolve } from 'node:path';
 import { laidRaw } from '../../core/document/edit.ts';
 import { readDocument } from '../../core/document/read-document.ts';
-import { aimIds, aimWords, type AimId } from '../../core/options/search/aims.ts';
+import { aimIds, aimWords, asSmall, type AimId } from '../../core/options/search/aims.ts';
 import { askedOf } from '../../core/options/search/asked-of.ts';
 import { checkedFront, type ShownOption } from '../../core/options/search/checked-front.ts';
 import { askedSpace, type Asked } from '../../core/options/search/default-space.ts';
@@ -29,7 +29,8 @@ export const searchVerb: Verb = {
   purpose:
     'finds the best compromises among thicknesses, materials, sides, overlaps and fixings, and says why not thinner',
   help: [
-    `  --aims         what is wanted small, the first leads: ${aimIds.slice(0, 5).join(', ')}; by default mass,holes. "use" is the governing utilisation`,
+    `  --aims         what is wanted, the first leads: ${aimIds.join(', ')}; by default mass,holes. "use" is the governing utilisation,`,
+    '                 addedMass and drag what is gained over the open grid in the stated motion: these two large, all others small',
     '  --option       what the search starts from: an option’s id, or "base"; by default the chosen option',
     '  --thickness    and --material, --side, --overlap, --kind, --bolt, --pitch, --throat: what to try, with commas between;',
     '                 what is not named stays. Without any: thicknesses from stock, from half to twice what is there',
@@ -139,7 +140,7 @@ function searchJson(problem: Problem, state: SearchState, found: readonly ShownO
       beaten: state.beaten,
       stopped: state.stopped,
       best: found[0]?.aims[space.aims[0]] ?? null,
-      bound: state.bound,
+      bound: state.bound === null ? null : asSmall(space.aims[0], state.bound),
       gap: gapOf(problem, state, found),
       complete: state.next === null,
       front: found.map(({ option, aims, aside, thinner, appraisal }) => ({
@@ -162,7 +163,9 @@ function searchJson(problem: Problem, state: SearchState, found: readonly ShownO
 function gapOf({ space }: Problem, { bound, next }: SearchState, found: readonly ShownOption[]): number | null {
   const best = found[0]?.aims[space.aims[0]];
   if (best === undefined) return null;
-  return next === null || bound === null || best === 0 ? 0 : Math.max(0, (best - bound) / Math.abs(best));
+  return next === null || bound === null || best === 0
+    ? 0
+    : Math.max(0, (asSmall(space.aims[0], best) - bound) / Math.abs(best));
 }
 
 function searchText(problem: Problem, state: SearchState, found: readonly ShownOption[]): string {

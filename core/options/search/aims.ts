@@ -1,12 +1,13 @@
-import type { Rates } from '../../document/schema.ts';
+import type { PlateDocument, Rates } from '../../document/schema.ts';
 import type { Geometry } from '../../geometry/geometry.ts';
 import type { MassReport } from '../../mass/mass-report.ts';
 import { refusal } from '../../refusal.ts';
 import { costOfRates } from '../cost-of-rates.ts';
 import { countedWork } from '../counted-work.ts';
+import type { WaterGain } from './water-aims.ts';
 
-/** What a search may aim at; each is wanted small. `use`: the governing utilisation, so its smallest is the largest margin. */
-export const aimIds = ['mass', 'weight', 'cost', 'holes', 'use', 'drag', 'addedMass'] as const;
+/** What a search may aim at. `use`: the governing utilisation, so its smallest is the largest margin. */
+export const aimIds = ['mass', 'weight', 'cost', 'holes', 'use', 'addedMass', 'drag'] as const;
 export type AimId = (typeof aimIds)[number];
 
 export const aimWords: Readonly<Record<AimId, { readonly title: string; readonly unit: string }>> = {
@@ -15,9 +16,16 @@ export const aimWords: Readonly<Record<AimId, { readonly title: string; readonly
   cost: { title: 'Cost by the rates given', unit: '1' },
   holes: { title: 'Holes drilled', unit: '1' },
   use: { title: 'Governing utilisation', unit: '1' },
-  drag: { title: 'Drag', unit: 'N' },
-  addedMass: { title: 'Added mass', unit: 'kg' },
+  addedMass: { title: 'Added mass gained', unit: 'kg' },
+  drag: { title: 'Drag area gained', unit: 'm^2' },
 };
+
+/** Aims by the water, over the grid without panels: wanted large, and no sum over bays. */
+export type WaterAim = keyof WaterGain;
+export const isWaterAim = (aim: AimId): aim is WaterAim => aim === 'addedMass' || aim === 'drag';
+
+/** The search compares numbers of which less is better: what is wanted large it takes below zero. Its own inverse. */
+export const asSmall = (aim: AimId, value: number): number => (isWaterAim(aim) ? 0 - value : value);
 
 /** Aims that geometry and mass decide, without loads: by these an option is put aside before anything is solved. */
 export type PlainAims = Readonly<Record<'mass' | 'weight' | 'cost' | 'holes', number>>;
@@ -33,14 +41,20 @@ export function plainAims(geometry: Geometry, mass: MassReport, rates: Rates | u
   };
 }
 
+/** An aim's part of the plain aims; zero for the aims that are none of them. */
+export const plainPart = (aim: AimId, plain: PlainAims): number => (aim === 'use' || isWaterAim(aim) ? 0 : plain[aim]);
+
 /** Refuses an aim that cannot be had for this document, and says what it waits for. */
-export function requireAims(aims: readonly AimId[], rates: Rates | undefined): void {
+export function requireAims(
+  aims: readonly AimId[],
+  { rates, hydrodynamics }: Pick<PlateDocument, 'rates' | 'hydrodynamics'>,
+): void {
   for (const aim of aims) {
-    if (aim === 'drag' || aim === 'addedMass')
+    if (aim === 'drag' && !hydrodynamics?.motion)
       throw refusal({
-        what: `The aim “${aim}” (${aimWords[aim].title.toLowerCase()}) cannot be had yet: loads are those that the document states, and no option is judged by the water it moves`,
-        where: { option: 'aims' },
-        mend: 'Aim at mass, weight, cost, holes or use.',
+        what: 'The aim “drag” needs the motion that the plate is to resist, and none is stated',
+        where: { path: 'hydrodynamics.motion' },
+        mend: 'State amplitude and period, or aim at added mass, which still water has too.',
       });
     if (aim === 'cost' && !rates)
       throw refusal({

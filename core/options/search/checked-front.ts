@@ -3,7 +3,7 @@ import { catalogueWith } from '../../catalogue/catalogue.ts';
 import { applyEdit, type RawOption } from '../../document/edit.ts';
 import { readDocument, type RawDocument } from '../../document/read-document.ts';
 import { userRows } from '../../document/user-rows.ts';
-import { aimIds, plainAims, sameAim, type AimId, type PlainAims } from './aims.ts';
+import { aimIds, asSmall, isWaterAim, plainAims, sameAim, type AimId } from './aims.ts';
 import { foundOption, type Digits } from './option-document.ts';
 import { stopOf, useOf, worstStop, type Stop } from './judge.ts';
 import { broken, type Found, type Problem } from './search.ts';
@@ -47,7 +47,7 @@ export const inOrder = (raw: RawDocument, front: readonly Found[]): readonly { f
 export function shownOption(raw: RawDocument, problem: Problem, found: Found, id: string): ShownOption {
   const { space, zones } = problem;
   const { option, appraisal, aims, stops } = appraised(raw, problem, found.digits, id);
-  const again = space.aims.map((aim) => aims[aim]!);
+  const again = space.aims.map((aim) => asSmall(aim, aims[aim]!));
   if (stops.length > 0 || again.some((value, k) => Math.abs(value - found.aims[k]!) > sameAim * Math.abs(value)))
     throw new Error(
       `The search and the full appraisal do not agree on ${option.title}: ${stops.map(({ check }) => check).join(', ') || again.join(' ')}`,
@@ -85,11 +85,18 @@ export function appraised(
     plain.mass,
     appraisal.quantities['cost.heaviestPanel']!.value,
   );
-  const aims: Partial<Record<AimId, number>> = Object.fromEntries(
-    aimIds
-      .filter((aim) => aim === 'use' || (aim in plain && (aim !== 'cost' || model.document.rates)))
-      .map((aim) => [aim, aim === 'use' ? use : plain[aim as keyof PlainAims]]),
-  );
+  const gain = problem.water?.gainOf(model.geometry);
+  const valueOf = (aim: AimId): number | undefined => {
+    if (isWaterAim(aim)) return space.aims.includes(aim) ? gain?.[aim] : undefined;
+    if (aim === 'use') return use;
+    return aim === 'cost' && !model.document.rates ? undefined : plain[aim];
+  };
+  const aims = Object.fromEntries(
+    aimIds.flatMap((aim) => {
+      const value = valueOf(aim);
+      return value === undefined ? [] : [[aim, value]];
+    }),
+  ) as Partial<Record<AimId, number>>;
   const byCheck = new Map<string, (typeof rows)[number][]>();
   for (const row of rows) byCheck.set(row.id, [...(byCheck.get(row.id) ?? []), row]);
   const stops = [...byCheck.values()].flatMap((own) => {

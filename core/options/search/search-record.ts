@@ -1,7 +1,9 @@
 import { documentHash } from '../../document/document-hash.ts';
 import { laidRaw } from '../../document/edit.ts';
 import type { RawDocument } from '../../document/read-document.ts';
+import type { PlateDocument } from '../../document/schema.ts';
 import type { SearchRecord } from '../../document/search-field.ts';
+import { isWaterAim } from './aims.ts';
 import { asksSolver } from '../../appraise.ts';
 import type { CheckRow } from '../../checks/check-row.ts';
 import type { ShownOption } from './checked-front.ts';
@@ -64,9 +66,16 @@ export const stopWords = ({ title, place, utilisation, reason }: Stop): string =
   `${title} at ${place}${utilisation === null ? (reason ? `: ${reason}` : '') : ` (${utilisation.toFixed(2)})`}`;
 
 /** What a search leaves out, said wherever its result stands. */
-export const searchCautions = (document: Parameters<typeof asksSolver>[0]): readonly string[] => [
+export const searchCautions = (
+  document: Parameters<typeof asksSolver>[0] & Pick<PlateDocument, 'search'>,
+): readonly string[] => [
   'Each option that is found was appraised in full before it was shown. A search is no design: the engineer chooses, and who signs reviews.',
   ...(asksSolver(document)
     ? ['A search judges by forces by hand. What it finds has to be solved as a whole plate before it is relied on.']
+    : []),
+  ...(document.search?.aims.some(isWaterAim)
+    ? [
+        'What is gained in the water is found on a coarser lattice that all options share (a few per cent off the comparison), and loads stay as the document states them: more water moved asks for more force.',
+      ]
     : []),
 ];

@@ -5,20 +5,24 @@ import { laidRaw } from '../../document/edit.ts';
 import { readDocument, type RawDocument } from '../../document/read-document.ts';
 import type { PlateDocument } from '../../document/schema.ts';
 import { userRows } from '../../document/user-rows.ts';
+import type { Geometry } from '../../geometry/geometry.ts';
 import { geometryOf } from '../../geometry/geometry-of.ts';
 import { massReport } from '../../mass/mass-report-of.ts';
 import { Refusal, refusal } from '../../refusal.ts';
-import { dominates, plainAims, requireAims, sameAim, type PlainAims } from './aims.ts';
+import type { Rectangle } from '../../water/lattice/plan.ts';
+import { asSmall, dominates, isWaterAim, plainAims, plainPart, requireAims, sameAim, type PlainAims } from './aims.ts';
+import { isBeaten, withGain } from './beaten.ts';
 import { zoneChoices, type ZoneChoices } from './candidates.ts';
 import { judge, type Stop } from './judge.ts';
 import { optionDocument, type Digits } from './option-document.ts';
 import type { SearchSpace } from './search-space.ts';
 import { thickerIsBetter } from './thicker-is-better.ts';
+import { waterAims, type WaterAims, type WaterGain } from './water-aims.ts';
 
 /** An option that passes and that no other found so far beats in every aim. */
 export interface Found {
   readonly digits: Digits;
-  /** In the order of the space's aims, SI. */
+  /** In the order of the space's aims, SI, each so that less is better (see `asSmall`). */
   readonly aims: readonly number[];
   readonly unjudged: number;
 }
@@ -60,12 +64,14 @@ export interface Problem {
   readonly options: number;
   /** True where more thickness never lessens an aim, so that a column's thinnest that passes stands for the thicker. */
   readonly thinnestLeads: boolean;
+  /** Where the water is among the aims. */
+  readonly water: WaterAims | null;
 }
 
 /** Reads a space. A search judges by forces by hand, whatever the document asks. Refuses aims that cannot be had, zones that overlap, and what the document's own rules refuse. */
 export function searchProblem(raw: RawDocument, space: SearchSpace, piece: Piece = { index: 0, of: 1 }): Problem {
   const { forces: _forces, ...base } = readDocument(laidRaw(raw, space.from));
-  requireAims(space.aims, base.rates);
+  requireAims(space.aims, base);
   if (space.zones.length === 0)
     throw refusal({
       what: 'The search has no zone',
@@ -93,6 +99,13 @@ export function searchProblem(raw: RawDocument, space: SearchSpace, piece: Piece
       mend: 'Write 1/4, 2/4, 3/4 and 4/4 for a search in four pieces.',
     });
   const zones = zoneChoices(raw, space);
+  const water = space.aims.some(isWaterAim) ? waterAims(base, geometryOf(base, catalogueWith(userRows(base)))) : null;
+  if (water?.dragOutside && space.aims.includes('drag'))
+    throw refusal({
+      what: `The aim “drag” cannot be judged: ${water.dragOutside}`,
+      where: { path: 'hydrodynamics.motion' },
+      mend: 'State a motion within the tests, or leave the aim out.',
+    });
   return {
     space,
     base,
@@ -100,7 +113,9 @@ export function searchProblem(raw: RawDocument, space: SearchSpace, piece: Piece
     piece,
     aside: new Set(space.aside),
     options: zones.reduce((product, { count }) => product * count, 1),
-    thinnestLeads: space.aims.every((aim) => aim === 'mass' || aim === 'weight' || aim === 'cost' || aim === 'holes'),
+    // The water does not see a thickness.
+    thinnestLeads: !space.aims.includes('use'),
+    water,
   };
 }
 
@@ -136,6 +151,7 @@ export function* search(
   );
   const leastOf = tables.map((table) => least(table));
   const sizeBelow = zones.map((_, at) => zones.slice(at + 1).reduce((product, { count }) => product * count, 1));
+  const asked: { readonly key: string; readonly most: WaterGain }[] = [];
   let state = from ?? starting;
 
   while (state.next) {
@@ -155,7 +171,7 @@ export function* search(
 
   /** The least plain aims of all options that begin with these places, down to a depth. */
   function lowest(at: readonly number[], depth: number): readonly number[] {
-    const sums = space.aims.map((aim) => (aim === 'use' ? 0 : bare[aim as keyof PlainAims]));
+    const sums = space.aims.map((aim) => plainPart(aim, bare));
     for (let zone = 0; zone <= last; zone++) {
       const own =
         zone > depth
@@ -168,10 +184,26 @@ export function* search(
     return sums;
   }
 
+  /** Candidates at these places down to a depth; of a column its thinnest, for the water does not see a thickness. */
+  function digitsTo(at: readonly number[], depth: number): Digits {
+    return at.slice(0, depth + 1).map((place, zone) => {
+      const chosen = orders[zone]![place]!;
+      return zone === last ? columnMembers(zones[last]!, chosen)[0]! : chosen;
+    });
+  }
+
+  /** Asked again for every option that begins alike: the last of each depth is kept. */
+  function mostTo(at: readonly number[], depth: number): WaterGain {
+    const digits = digitsTo(at, depth);
+    const key = digits.join();
+    if (asked[depth]?.key !== key) asked[depth] = { key, most: by.most(digits) };
+    return asked[depth].most;
+  }
+
   function firstBeaten(at: readonly number[]): number | null {
     for (let depth = 0; depth <= last; depth++) {
       const low = lowest(at, depth);
-      if (state.front.some(({ aims }) => dominates(aims, low))) return depth;
+      if (isBeaten(state.front, space.aims, low, () => mostTo(at, depth))) return depth;
     }
     return null;
   }
@@ -179,6 +211,8 @@ export function* search(
   /** What the first aim can still come down to: the next at every depth, with the least of all that is deeper. */
   function boundAt(next: readonly number[]): number {
     if (space.aims[0] === 'use') return 0;
+    // The water's aims do not add up over zones, so that candidates are in no order of theirs.
+    if (isWaterAim(space.aims[0])) return asSmall(space.aims[0], by.most([])[space.aims[0]]);
     let bound = Infinity;
     for (let depth = 0; depth <= last; depth++) bound = Math.min(bound, lowest(next, depth)[0]!);
     // The depth of zero that follows is no less, because candidates stand in the order of the first aim; columns do by their least.
@@ -269,13 +303,34 @@ export interface Evaluation {
   readonly plain: (one: { readonly zone: number; readonly candidate: number } | null) => PlainAims;
   /** `order`: indices of the checks to make, in this order. `front`: what was found so far. */
   readonly judge: (digits: Digits, order: readonly number[], front: readonly Found[]) => Verdict;
+  /** What options that begin with these candidates gain in the water at most; what one gains, where all zones are given. Asked only where the water is among the aims. */
+  readonly most: (begins: Digits) => WaterGain;
 }
 
 /** By the document's own geometry, mass, loads and checks. */
-export const evaluationOf = (problem: Problem): Evaluation => ({
-  plain: (one) => plainOf(problem, one),
-  judge: (digits, order, front) => judgedOption(problem, digits, order, front),
-});
+export function evaluationOf(problem: Problem): Evaluation {
+  const reach = problem.zones.map(() => new Map<string, Rectangle>());
+  return {
+    plain: (one) => {
+      const { geometry, aims } = plainOf(problem, one);
+      // Where a zone's panels may lie: all that is closed of it, whatever is chosen, lies within.
+      if (one && problem.water)
+        for (const { outline } of geometry.panels) reach[one.zone]!.set(JSON.stringify(outline), outline);
+      return aims;
+    },
+    judge: (digits, order, front) => judgedOption(problem, digits, order, front),
+    most: (begins) => {
+      const open = problem.zones.map((zone, at) => (at < begins.length ? zone : { ...zone, designOf: () => null }));
+      const digits = open.map((_, at) => begins[at] ?? 0);
+      const { base, water } = problem;
+      const geometry = geometryOf(optionDocument(base, open, digits), catalogueWith(userRows(base)));
+      return water!.mostOf(
+        geometry,
+        reach.slice(begins.length).flatMap((own) => [...own.values()]),
+      );
+    },
+  };
+}
 
 export type Verdict =
   /** `governs`: the check to make first for the next option, for it is the likeliest to decide it; null: as before. */
@@ -308,13 +363,14 @@ export function judgedOption(
       Math.max(0, ...geometry.panels.map((panel) => panel.area * panel.thickness * panel.material.density)),
     );
     if (limit) return { holds: false, stop: limit, plain: 'limit' };
-    const low = space.aims.map((aim) => (aim === 'use' ? 0 : plain[aim as keyof PlainAims]));
-    if (front.some(({ aims }) => dominates(aims, low))) return { holds: false, stop: beatenStop, plain: 'beaten' };
+    const low = space.aims.map((aim) => plainPart(aim, plain));
+    const gain = () => problem.water!.gainOf(geometry);
+    if (isBeaten(front, space.aims, low, gain)) return { holds: false, stop: beatenStop, plain: 'beaten' };
     const useAt = space.aims.indexOf('use');
     const beatenAt = (use: number): boolean => {
       if (useAt < 0) return false;
-      const soFar = low.map((value, k) => (k === useAt ? use : value));
-      return front.some(({ aims }) => dominates(aims, soFar));
+      const soFar = withUse(low, useAt, use);
+      return isBeaten(front, space.aims, soFar, gain);
     };
     const verdict = judge(modelOf(document), order, { aside, judged: space.judged }, beatenAt);
     if ('beaten' in verdict) return { holds: false, stop: beatenStop, plain: 'beaten', governs: verdict.governs };
@@ -323,7 +379,7 @@ export function judgedOption(
       holds: true,
       unjudged: verdict.unjudged,
       governs: verdict.governs,
-      aims: space.aims.map((aim, k) => (aim === 'use' ? verdict.use : low[k]!)),
+      aims: withUse(problem.water ? withGain(space.aims, low, gain()) : low, useAt, verdict.use),
     };
   } catch (error) {
     if (!(error instanceof Refusal)) throw error;
@@ -340,6 +396,9 @@ export function judgedOption(
     };
   }
 }
+
+const withUse = (aims: readonly number[], at: number, use: number): readonly number[] =>
+  aims.map((value, k) => (k === at ? use : value));
 
 const beatenStop: Stop = {
   check: 'beaten',
@@ -377,7 +436,10 @@ export function broken(
 }
 
 /** Plain aims of the base with one zone's panels of a candidate and all other zones open; without: all zones open. */
-function plainOf(problem: Problem, one: { zone: number; candidate: number } | null): PlainAims {
+function plainOf(
+  problem: Problem,
+  one: { readonly zone: number; readonly candidate: number } | null,
+): { readonly geometry: Geometry; readonly aims: PlainAims } {
   const { base, zones } = problem;
   const open = zones.map((zone) => ({ ...zone, designOf: () => null }));
   const choices = one ? open.map((zone, at) => (at === one.zone ? zones[at]! : zone)) : open;
@@ -388,7 +450,7 @@ function plainOf(problem: Problem, one: { zone: number; candidate: number } | nu
   );
   const catalogue = catalogueWith(userRows(document));
   const geometry = geometryOf(document, catalogue);
-  return plainAims(geometry, massReport(document, geometry, catalogue), document.rates);
+  return { geometry, aims: plainAims(geometry, massReport(document, geometry, catalogue), document.rates) };
 }
 
 /**
@@ -404,7 +466,7 @@ function added(
 ): readonly number[] {
   try {
     const plain = by.plain({ zone, candidate });
-    return space.aims.map((aim) => (aim === 'use' ? 0 : plain[aim as keyof PlainAims] - bare[aim as keyof PlainAims]));
+    return space.aims.map((aim) => plainPart(aim, plain) - plainPart(aim, bare));
   } catch (error) {
     if (!(error instanceof Refusal)) throw error;
     return space.aims.map(() => 0);

@@ -11,7 +11,7 @@ import { useSession } from '../../state/session-context.ts';
 import { texts } from '../../texts.ts';
 
 const t = texts.search;
-const order: readonly AimId[] = ['mass', 'weight', 'use', 'cost', 'holes'];
+const order: readonly AimId[] = ['mass', 'weight', 'use', 'cost', 'holes', 'addedMass', 'drag'];
 
 /** The front as plot and list; one of them in full, which becomes an option of the document. */
 export function FoundOptions({ found, isCurrent }: { found: Found; isCurrent: boolean }) {

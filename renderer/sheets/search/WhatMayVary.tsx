@@ -1,4 +1,4 @@
-import type { AimId } from '../../../core/options/search/aims.ts';
+import { aimIds, type AimId } from '../../../core/options/search/aims.ts';
 import { ChoiceField } from '../../parts/ChoiceField.tsx';
 import { FieldFrame } from '../../parts/FieldFrame.tsx';
 import { FieldGroup } from '../../parts/FieldGroup.tsx';
@@ -47,7 +47,6 @@ export function WhatMayVary() {
   );
 }
 
-const aimsToHave = ['mass', 'weight', 'cost', 'holes', 'use'] as const;
 
 /** What leads, and what it is weighed against. Further aims that a document names stay. */
 function AimFields() {
@@ -68,7 +67,7 @@ function AimFields() {
           {(frame) => (
             <select {...frame} value={held[place] ?? ''} onChange={({ target }) => put(place, target.value)}>
               {place > 0 && <option value="">{t.noAim}</option>}
-              {aimsToHave.map((aim) => (
+              {aimIds.map((aim) => (
                 <option key={aim} value={aim}>
                   {t.aims[aim]}
                 </option>
