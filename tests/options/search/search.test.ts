@@ -122,6 +122,7 @@ function known(
   return {
     problem, passes, aimsOf,
     by: {
+      most: () => ({ addedMass: 0, drag: 0 }),
       plain: (one) => (one ? plain(100 + mass(one.zone, one.candidate), holes(one.zone, one.candidate)) : plain(100, 0)),
       judge: (digits, order) => (order.length < checks.length || passes(digits) ? { holds: true, aims: aimsOf(digits), unjudged: 0 } : { holds: false, stop }),
     },
