@@ -1,7 +1,7 @@
 import type { PlateDocument } from '../../document/schema.ts';
 import type { Geometry } from '../../geometry/geometry.ts';
 import { planInWater } from '../../geometry/plan-in-water.ts';
-import { grownPlan, marineGrowth } from '../../hydrodynamics/grown-plan.ts';
+import { plateGrown } from '../../hydrodynamics/grown-plan.ts';
 import { heaveCurve } from '../../hydrodynamics/heave-curve.ts';
 import { openGrid } from '../../hydrodynamics/open-grid.ts';
 import { refusal } from '../../refusal.ts';
@@ -53,9 +53,8 @@ export function waterAims(document: PlateDocument, grid: Geometry): WaterAims {
   const { water, hydrodynamics = {} } = document;
   const { motion, bed } = hydrodynamics;
   const density = waterDensityOf(document);
-  const growth = hydrodynamics.growth ? marineGrowth(water.depth.si, hydrodynamics.growth.years, water.latitude?.si ?? null).thickness : 0; // prettier-ignore
   const planOf = (geometry: Parameters<WaterAims['gainOf']>[0]): Plan => planInWater(geometry as Geometry);
-  const grown = (plan: Plan): Plan => (growth > 0 ? grownPlan(plan, growth) : plan);
+  const grown = (plan: Plan): Plan => plateGrown(document, plan);
 
   const bare = planOf(openGrid({ geometry: grid }).geometry);
   const o = outlineOf(grown(bare));
