@@ -5,6 +5,7 @@ import type { Check, SecondOpinion } from './check.ts';
 import { fieldPlaces } from './field-inputs.ts';
 import { basisFactor } from './inputs.ts';
 import { solvedBoltForces } from './solved-inputs.ts';
+import { wallUnderBolt, wallUnderBoltBounds } from './wall-under-bolt.ts';
 
 const { t_w, f_yw } = boltInputs;
 
@@ -12,18 +13,7 @@ const { t_w, f_yw } = boltInputs;
 const bounds: SecondOpinion = {
   title:
     'Resistance: below, 2 π plastic moments, the load that Tresca’s rule carries by ring moments alone, however the wall is held; above, straight yield lines across the whole wall to a brace of no width, 16 plastic moments',
-  source: [
-    { document: 'Hopkins & Prager, The load carrying capacities of circular plates', edition: '1953', memory: true },
-    { document: 'EN 1993-1-8', edition: '2005', clause: 'Table 7.11, brace width to zero', memory: true },
-  ],
-  steps: [
-    { symbol: 'm_pl', expression: 'f_yw * t_w^2 / 4', unit: 'N', meaning: 'plastic moment of the wall per width' },
-    { symbol: 'R_low', expression: '2 * pi * m_pl / gamma_R', unit: 'kN', meaning: 'smaller resistance' },
-    { symbol: 'R_high', expression: '16 * m_pl / gamma_R', unit: 'kN', meaning: 'larger resistance' },
-  ],
-  of: 'F_w_Rd',
-  low: 'R_low',
-  high: 'R_high',
+  ...wallUnderBoltBounds('f_yw', 't_w'),
 };
 
 /** Collapse of the tube's wall under the pull of one bolt. */
@@ -56,24 +46,8 @@ export const boltWallPull: Check = {
     gamma_R: factorOfEither('gamma_M0', 'Omega_b', 'factor on yielding, of either kind of basis'),
   },
   steps: {
-    'partial factors': [
-      ...tensionSteps,
-      {
-        symbol: 'F_w_Rd',
-        expression: 'pi * f_yw * t_w^2 / gamma_M0',
-        unit: 'kN',
-        meaning: 'resistance of one wall: 4 pi times its plastic moment',
-      },
-    ],
-    'allowable stress': [
-      ...tensionSteps,
-      {
-        symbol: 'F_w_Rd',
-        expression: 'pi * f_yw * t_w^2 / Omega_b',
-        unit: 'kN',
-        meaning: 'allowable pull of one wall: 4 pi times its plastic moment',
-      },
-    ],
+    'partial factors': [...tensionSteps, wallUnderBolt('f_yw', 't_w', 'gamma_M0')],
+    'allowable stress': [...tensionSteps, wallUnderBolt('f_yw', 't_w', 'Omega_b', 'allowable pull')],
   },
   solved: { inputs: solvedBoltForces, second: bounds },
   demand: 'F_t',

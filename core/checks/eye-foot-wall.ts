@@ -5,6 +5,7 @@ import { eyeTubeWall } from './eye-tube-wall.ts';
 import { factorOfEither } from './bolt-inputs.ts';
 import { basisFactor } from './inputs.ts';
 import { solvedLegs } from './solved-inputs.ts';
+import { wallUnderBolt, wallUnderBoltBounds } from './wall-under-bolt.ts';
 
 const { F_z, F_l, F_q, t_e, h_e, a_w, w_f, e, p_f, n_p } = footPlateInputs;
 const { t_0, f_y0 } = eyeTubeWall.inputs;
@@ -12,12 +13,7 @@ const { t_0, f_y0 } = eyeTubeWall.inputs;
 const wall = (factor: 'gamma_M0' | 'Omega_b'): readonly Step[] => [
   ...footPullSteps,
   footBoltPull,
-  {
-    symbol: 'F_w_Rd',
-    expression: `pi * f_y0 * t_0^2 / ${factor}`,
-    unit: 'kN',
-    meaning: 'resistance of one wall: 4 pi times its plastic moment',
-  },
+  wallUnderBolt('f_y0', 't_0', factor),
 ];
 
 /** Wall of the tube under a bolt of an eye's foot plate: the far wall, on which its nut pulls. */
@@ -43,18 +39,7 @@ export const eyeFootWall: Check = {
   range: stemRange,
   second: {
     title: 'below, 2 π plastic moments, that ring moments alone carry; above, straight yield lines across the whole wall, 16 plastic moments',
-    source: [
-      { document: 'Hopkins & Prager, The load carrying capacities of circular plates', edition: '1953', memory: true },
-      { document: 'EN 1993-1-8', edition: '2005', clause: 'Table 7.11, brace width to zero', memory: true },
-    ],
-    steps: [
-      { symbol: 'm_pl', expression: 'f_y0 * t_0^2 / 4', unit: 'N', meaning: 'plastic moment of the wall per width' },
-      { symbol: 'R_low', expression: '2 * pi * m_pl / gamma_R', unit: 'kN', meaning: 'smaller resistance' },
-      { symbol: 'R_high', expression: '16 * m_pl / gamma_R', unit: 'kN', meaning: 'larger resistance' },
-    ],
-    of: 'F_w_Rd',
-    low: 'R_low',
-    high: 'R_high',
+    ...wallUnderBoltBounds('f_y0', 't_0'),
   },
   cautions: [
     ...eyeCautions,

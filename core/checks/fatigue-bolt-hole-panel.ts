@@ -11,7 +11,7 @@ import {
   underBoth,
   type DetailClass,
 } from './fatigue-damage.ts';
-import { panelBending } from './fatigue-panel-stress.ts';
+import { panelBending, stressBetween } from './fatigue-panel-stress.ts';
 import { carbonSteel } from './fatigue-steel.ts';
 import { atBothEnds, restOfField } from './fatigue-swing.ts';
 import { fieldPlaces, panelAt } from './field-inputs.ts';
@@ -43,12 +43,7 @@ export const fatigueBoltHolePanel: Check = {
     z: restOfField,
     ...damageInputs(classAt, 'opposite', () => fatigueBoltHolePanel),
   },
-  steps: underBoth([
-    { symbol: 'r_n', expression: '(p_1 - d_0) / p_1', unit: '1', meaning: 'part of the panel between the holes' },
-    { symbol: 's_up', expression: 'b_up / r_n', unit: 'MPa', meaning: 'stress between the holes, force up' },
-    { symbol: 's_dn', expression: 'b_dn / r_n', unit: 'MPa', meaning: 'stress between the holes, force down' },
-    ...damageSteps('opposite'),
-  ]),
+  steps: underBoth([...stressBetween('holes', 'p_1', 'd_0'), ...damageSteps('opposite')]),
   range: [{ holds: 'p_1 > d_0', otherwise: 'the holes run into each other' }],
   second: damageBounds('opposite'),
   cautions: [

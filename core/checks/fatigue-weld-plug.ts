@@ -10,7 +10,7 @@ import {
   underBoth,
   type DetailClass,
 } from './fatigue-damage.ts';
-import { panelBending } from './fatigue-panel-stress.ts';
+import { panelBending, stressBetween } from './fatigue-panel-stress.ts';
 import { carbonSteel } from './fatigue-steel.ts';
 import { atBothEnds, restOfField } from './fatigue-swing.ts';
 import { fieldPlaces, panelAt } from './field-inputs.ts';
@@ -41,12 +41,7 @@ export const fatigueWeldPlug: Check = {
     z: restOfField,
     ...damageInputs(classAt, 'opposite', () => fatigueWeldPlug),
   },
-  steps: underBoth([
-    { symbol: 'r_n', expression: '(p_near - d_p) / p_near', unit: '1', meaning: 'part of the panel between the plugs' },
-    { symbol: 's_up', expression: 'b_up / r_n', unit: 'MPa', meaning: 'stress between the plugs, force up' },
-    { symbol: 's_dn', expression: 'b_dn / r_n', unit: 'MPa', meaning: 'stress between the plugs, force down' },
-    ...damageSteps('opposite'),
-  ]),
+  steps: underBoth([...stressBetween('plugs', 'p_near', 'd_p'), ...damageSteps('opposite')]),
   range: [{ holds: 'p_near > d_p', otherwise: 'the plugs run into each other' }],
   second: damageBounds('opposite'),
   cautions: [

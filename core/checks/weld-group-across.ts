@@ -1,17 +1,16 @@
 import { panelAt } from './field-inputs.ts';
 import type { Check, Step } from './check.ts';
 import { lineForceSteps, simplifiedResistance } from './fillet-steps.ts';
-import { basisFactor, constant } from './inputs.ts';
+import { constant } from './inputs.ts';
 import {
   allowableLineForce,
   handlingCautions,
-  panelPlaces,
   panelWeight,
-  panelWeightInputs,
   weldedSides,
+  weldGroupCheck,
   weldGroupInputs,
 } from './weld-group-inputs.ts';
-import { weldRule, weldStrengthInputs, welded } from './weld-inputs.ts';
+import { welded } from './weld-inputs.ts';
 
 const forces: readonly Step[] = [
   panelWeight,
@@ -29,16 +28,15 @@ const forces: readonly Step[] = [
 
 /** A welded panel lifted flat, one side of its weld lost: elastic group out of its plane. */
 export const weldGroupAcross: Check = {
+  ...weldGroupCheck,
   id: 'weld-group-across',
   title: 'Panel lifted flat with a side of its weld lost',
-  limitState: 'handling',
   source: [
     { document: 'Shigley, Mechanical Engineering Design', clause: 'welded joints in bending', memory: true },
     { document: '0027/ND Guidelines for Marine Lifting', edition: 'Rev 11', clause: '5.5.1' },
     { document: 'EN 1993-1-8', edition: '2005', clause: '4.5.3.3, 4.9, 4.12', safety: 'partial factors' },
     { document: 'AISC 360', edition: '2016', clause: 'J2.4, J4.2', safety: 'allowable stress', memory: true },
   ],
-  places: panelPlaces,
   applies: (model, bay) => {
     const applies = welded(model, bay);
     if (applies !== true) return applies;
@@ -47,17 +45,9 @@ export const weldGroupAcross: Check = {
       sides.size !== 2 || 'the panel is welded on two sides: one by itself holds nothing square to it, so prop the panel'
     );
   },
-  once: true,
-  rule: weldRule,
-  inputs: {
-    ...weldGroupInputs,
-    ...panelWeightInputs,
-    ...weldStrengthInputs,
+  inputs: weldGroupInputs({
     f_h: constant(0, 'N/mm', 'pull in the plane of the panel: none while it hangs flat', 'statics'),
-    gamma_M2: basisFactor('gamma_M2', 'partial factor on welds', 'partial factors'),
-    Omega_J: basisFactor('Omega_J', 'safety factor on welds and rupture', 'allowable stress'),
-    Omega_v: basisFactor('Omega_v', 'safety factor on yielding in shear', 'allowable stress'),
-  },
+  }),
   steps: {
     'partial factors': [...forces, simplifiedResistance],
     'allowable stress': [...forces, allowableLineForce],

@@ -1,16 +1,13 @@
 import type { Check, Step } from './check.ts';
 import { simplifiedResistance } from './fillet-steps.ts';
-import { basisFactor } from './inputs.ts';
 import {
   allowableLineForce,
   handlingCautions,
-  panelPlaces,
   panelWeight,
-  panelWeightInputs,
   weldedSides,
+  weldGroupCheck,
   weldGroupInputs,
 } from './weld-group-inputs.ts';
-import { weldRule, weldStrengthInputs, welded } from './weld-inputs.ts';
 
 const forces: readonly Step[] = [
   panelWeight,
@@ -25,27 +22,16 @@ const forces: readonly Step[] = [
 
 /** A welded panel hung on edge while handled, one side of its weld lost or not yet made: elastic group in the plane. */
 export const weldGroupInPlane: Check = {
+  ...weldGroupCheck,
   id: 'weld-group-in-plane',
   title: 'Panel hung on edge with a side of its weld lost',
-  limitState: 'handling',
   source: [
     { document: 'Shigley, Mechanical Engineering Design', clause: 'welded joints in torsion', memory: true },
     { document: '0027/ND Guidelines for Marine Lifting', edition: 'Rev 11', clause: '5.5.1' },
     { document: 'EN 1993-1-8', edition: '2005', clause: '4.5.3.3, 4.9', safety: 'partial factors' },
     { document: 'AISC 360', edition: '2016', clause: 'J2.4, J4.2', safety: 'allowable stress', memory: true },
   ],
-  places: panelPlaces,
-  applies: welded,
-  once: true,
-  rule: weldRule,
-  inputs: {
-    ...weldGroupInputs,
-    ...panelWeightInputs,
-    ...weldStrengthInputs,
-    gamma_M2: basisFactor('gamma_M2', 'partial factor on welds', 'partial factors'),
-    Omega_J: basisFactor('Omega_J', 'safety factor on welds and rupture', 'allowable stress'),
-    Omega_v: basisFactor('Omega_v', 'safety factor on yielding in shear', 'allowable stress'),
-  },
+  inputs: weldGroupInputs(),
   steps: {
     'partial factors': [...forces, simplifiedResistance],
     'allowable stress': [...forces, allowableLineForce],

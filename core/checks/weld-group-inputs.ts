@@ -1,11 +1,13 @@
 import type { Side } from '../geometry/geometry.ts';
 import type { Model } from '../model.ts';
 import { hungInputs, hungWeight } from './bolt-group-in-plane.ts';
-import { missing, type Input, type Reading, type Step } from './check.ts';
+import { missing, type Check, type Input, type Reading, type Step } from './check.ts';
 import { fieldPlaces, panelAt } from './field-inputs.ts';
+import { basisFactor } from './inputs.ts';
+import { weldRule, weldStrengthInputs, welded } from './weld-inputs.ts';
 
 /** Bays at which a panel's weld as a group is judged: the first of each panel. */
-export const panelPlaces = (model: Model): readonly string[] =>
+const panelPlaces = (model: Model): readonly string[] =>
   fieldPlaces(model).filter((bay) => panelAt(model, bay).bays[0] === bay);
 
 const runsOn = (model: Model, bay: string, side: Side) => panelAt(model, bay).weldRuns.filter((run) => run.side === side); // prettier-ignore
@@ -40,7 +42,7 @@ const x = ['mainLow', 'mainHigh'] as const;
 const y = ['crossLow', 'crossHigh'] as const;
 
 /** The weld round a panel as a group, by symbol: kernels take them in the order of `weldedSides`. */
-export const weldGroupInputs = {
+const groupInputs = {
   a_p: length('panel from edge to edge, along x', size('x')),
   b_p: length('panel from edge to edge, along y', size('y')),
   l_x: length('from the first weld to the last of a side along x', extent(...x)),
@@ -66,7 +68,7 @@ export const weldGroupInputs = {
 export const weldedSides = ['a_p', 'b_p', 'l_x', 'l_y', 'n_x', 'n_y', 'r_x', 'r_y'] as const;
 
 /** What the weight of the whole panel follows from. */
-export const panelWeightInputs = {
+const panelWeightInputs = {
   ...hungInputs,
   A_f: {
     unit: 'm^2',
@@ -75,6 +77,26 @@ export const panelWeightInputs = {
     read: (model, bay) => panelAt(model, bay).area,
   },
 } as const satisfies Readonly<Record<string, Input>>;
+
+/** The weld round a panel while it is handled, one side lost: what its checks have in common. */
+export const weldGroupCheck = {
+  limitState: 'handling',
+  places: panelPlaces,
+  applies: welded,
+  once: true,
+  rule: weldRule,
+} as const satisfies Partial<Check>;
+
+/** Group, weight and strength; what a check adds stands before the factors. */
+export const weldGroupInputs = (own: Check['inputs'] = {}): Check['inputs'] => ({
+  ...groupInputs,
+  ...panelWeightInputs,
+  ...weldStrengthInputs,
+  ...own,
+  gamma_M2: basisFactor('gamma_M2', 'partial factor on welds', 'partial factors'),
+  Omega_J: basisFactor('Omega_J', 'safety factor on welds and rupture', 'allowable stress'),
+  Omega_v: basisFactor('Omega_v', 'safety factor on yielding in shear', 'allowable stress'),
+});
 
 export const panelWeight: Step = { ...hungWeight, meaning: 'weight of the panel in air, factored' };
 

@@ -1,16 +1,14 @@
 import type { Check, Step } from './check.ts';
 import { simplifiedResistance } from './fillet-steps.ts';
-import { basisFactor, constant } from './inputs.ts';
+import { constant } from './inputs.ts';
 import {
   allowableLineForce,
   handlingCautions,
-  panelPlaces,
   panelWeight,
-  panelWeightInputs,
   weldedSides,
+  weldGroupCheck,
   weldGroupInputs,
 } from './weld-group-inputs.ts';
-import { weldRule, weldStrengthInputs, welded } from './weld-inputs.ts';
 
 const group: readonly Step[] = [
   {
@@ -25,27 +23,17 @@ const group: readonly Step[] = [
 
 /** The same panel hung on edge as the elastic group of welds, followed to the rupture of its first piece. */
 export const weldGroupUltimate: Check = {
+  ...weldGroupCheck,
   id: 'weld-group-ultimate',
   title: 'Panel hung on edge with a side of its weld lost, by the instantaneous centre',
-  limitState: 'handling',
   source: [
     { document: 'AISC 360', edition: '2016', clause: 'J2.4 and commentary: deformation of fillets', memory: true },
     { document: '0027/ND Guidelines for Marine Lifting', edition: 'Rev 11', clause: '5.5.1' },
     { document: 'EN 1993-1-8', edition: '2005', clause: '4.5.3.3, 4.9', safety: 'partial factors' },
   ],
-  places: panelPlaces,
-  applies: welded,
-  once: true,
-  rule: weldRule,
-  inputs: {
-    ...weldGroupInputs,
-    ...panelWeightInputs,
-    ...weldStrengthInputs,
+  inputs: weldGroupInputs({
     k_theta: constant(0, '1', 'rise of a fillet across its line: none on the wall of a hollow section', 'AISC 360, K5'),
-    gamma_M2: basisFactor('gamma_M2', 'partial factor on welds', 'partial factors'),
-    Omega_J: basisFactor('Omega_J', 'safety factor on welds and rupture', 'allowable stress'),
-    Omega_v: basisFactor('Omega_v', 'safety factor on yielding in shear', 'allowable stress'),
-  },
+  }),
   steps: {
     'partial factors': [panelWeight, simplifiedResistance, ...group],
     'allowable stress': [panelWeight, allowableLineForce, ...group],
