@@ -5,7 +5,7 @@ import type { Plan, Rectangle } from '../water/lattice/plan.ts';
 import { plateLattice } from '../water/lattice/plate-lattice.ts';
 import { wellPlaced } from '../water/lattice/well-placed.ts';
 import { waterDensityOf } from '../water/sea-water.ts';
-import { heaveCurve, type CurvePoint } from './heave-curve.ts';
+import { heaveAt, heaveCurve, type CurvePoint } from './heave-curve.ts';
 import { curveParts } from './hydrodynamics-of.ts';
 import { openGrid } from './open-grid.ts';
 import { bayOpenings } from '../geometry/bay-openings.ts';
@@ -56,8 +56,7 @@ function gainsOf(grid: OpenGrid): ClosingGains {
   const solid = order.at(-1)!.addedMass;
   const moved = (closed: readonly string[]): CurvePoint | null => {
     if (amplitude === null) return null;
-    const [, at] = heaveCurve(shutting(grid, closed), lattice, density, [amplitude / 10, amplitude], solid);
-    return at?.point ?? null;
+    return heaveAt(shutting(grid, closed), lattice, density, amplitude, solid) ?? null;
   };
   return {
     steps: order.map(({ closed, addedMass }) => ({ closed, still: addedMass, moved: moved(closed) })),

@@ -31,3 +31,24 @@ export function heaveCurve(
       return { point: { amplitude, addedMass, drag: edge.outside ? null : drag }, heave };
     });
 }
+
+/** The point at one amplitude, m, or nothing where its losses did not settle. From potential flow at once the iteration would
+ *  take longer: it starts at a tenth of it. */
+export const heaveAt = (plan: Plan, lattice: PlateLattice, density: number, amplitude: number, solid: number): CurvePoint | undefined =>
+  heaveCurve(plan, lattice, density, [amplitude / 10, amplitude], solid).find(({ point }) => point.amplitude === amplitude)?.point; // prettier-ignore
+
+/** A point of a curve on which drag is known everywhere. */
+export interface KnownPoint extends CurvePoint {
+  readonly drag: number;
+}
+
+/** The points of a curve at which drag is known. */
+export const knownPoints = (curve: readonly CurvePoint[]): readonly KnownPoint[] =>
+  curve.flatMap((point) => (point.drag === null ? [] : [{ ...point, drag: point.drag }]));
+
+/** Straight between two points, a part of the way. */
+export const between = (a: KnownPoint, b: KnownPoint, part: number): KnownPoint => ({
+  amplitude: a.amplitude + part * (b.amplitude - a.amplitude),
+  addedMass: a.addedMass + part * (b.addedMass - a.addedMass),
+  drag: a.drag + part * (b.drag - a.drag),
+});

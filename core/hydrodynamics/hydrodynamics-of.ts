@@ -1,14 +1,13 @@
 import type { Model } from '../model.ts';
 import { boundedMemo } from '../solve/bounded-memo.ts';
-import { nearImages } from '../water/gap-and-rim.ts';
-import { outlineOf, type Plan } from '../water/lattice/plan.ts';
-import { plateLattice, plateProblem, type PlateLattice } from '../water/lattice/plate-lattice.ts';
-import { wellPlaced } from '../water/lattice/well-placed.ts';
+import type { Plan } from '../water/lattice/plan.ts';
+import { plateProblem, type PlateLattice } from '../water/lattice/plate-lattice.ts';
 import { waterDensityOf } from '../water/sea-water.ts';
 import { waterReport, type WaterReport } from '../water/water-report.ts';
 import { growthOf, type Growth } from '../water/marine-growth.ts';
+import { coarseLattice } from './coarse-lattice.ts';
 import { plateGrown } from './grown-plan.ts';
-import { heaveCurve, type CurvePoint } from './heave-curve.ts';
+import { heaveAt, heaveCurve, type CurvePoint } from './heave-curve.ts';
 import { openGrid } from './open-grid.ts';
 import { bayOpenings } from '../geometry/bay-openings.ts';
 import { planInWater } from '../geometry/plan-in-water.ts';
@@ -29,8 +28,6 @@ export interface HydrodynamicsReport {
 
 /** Parts of the stated amplitude that the curve shows. */
 export const curveParts = [0.1, 0.2, 0.4, 0.7, 1, 1.5, 2] as const;
-/** Cells along the longer side for curve, map and gain, which compare with each other only. */
-export const coarse = 48;
 
 const remembered = boundedMemo<HydrodynamicsReport>(24);
 
@@ -66,23 +63,19 @@ function reckoned(model: Model): HydrodynamicsReport {
   const sea = seaAtPlate(model.document);
   if (!motion) return { report, growth, sea, curve: [], open: null, pressure: null };
 
-  const o = outlineOf(plan);
-  const b = Math.max(o.x1 - o.x0, o.y1 - o.y0);
-  const lattice = plateLattice(plan, wellPlaced(plan, coarse), nearImages(b, water.depth.si, aboveBed));
+  const lattice = coarseLattice(model.document, plan);
   const solid = report.quantities['addedMass.solid']!.value;
   const own = motion.amplitude.si;
   const curve = heaveCurve(plan, lattice, density, curveParts.map((part) => part * own), solid); // prettier-ignore
   const stated = curve.find(({ point }) => point.amplitude === own);
   const bare = grown(planInWater(openGrid(model).geometry));
-  const bareAt = heaveCurve(bare, lattice, density, [own / 10, own], solid).find(
-    ({ point }) => point.amplitude === own,
-  );
+  const bareAt = heaveAt(bare, lattice, density, own, solid);
   return {
     report,
     growth,
     sea,
     curve: curve.map(({ point }) => point),
-    open: stated && bareAt ? { bare: bareAt.point, closed: stated.point } : null,
+    open: stated && bareAt ? { bare: bareAt, closed: stated.point } : null,
     pressure: stated
       ? {
           frame: lattice.frame,

@@ -4,7 +4,7 @@ import { harmonicResponse } from '../motion/harmonic-response.ts';
 import type { HeaveSystem } from '../motion/heave-system.ts';
 import { waveForcing } from '../motion/wave-forcing.ts';
 import { Refusal } from '../refusal.ts';
-import type { CurvePoint } from './heave-curve.ts';
+import { between, knownPoints, type CurvePoint, type KnownPoint } from './heave-curve.ts';
 import { heaveSystemOf } from './heave-system-of.ts';
 
 /** The plate under its float in one regular wave. Amplitudes, SI. */
@@ -35,7 +35,7 @@ export function motionInWave(
   if (!sea) return { missing: 'the sea is not stated' };
   const stated = heaveSystemOf(model, 0, 0, deeper);
   if ('missing' in stated) return stated;
-  const judged = curve.filter(({ drag }) => drag !== null);
+  const judged = knownPoints(curve);
   if (judged.length < 2) return { missing: 'added mass and drag are not known over a range of motions' };
   const { field, system: bare } = stated;
   const omega = (2 * Math.PI) / sea.peakPeriod.si;
@@ -76,10 +76,8 @@ export function motionInWave(
 
 const scaled = ([re, im]: readonly [number, number], by: number) => [by * re, by * im] as const;
 
-/** Straight between the curve's points. */
-function onCurve(curve: readonly CurvePoint[], amplitude: number): { addedMass: number; drag: number } {
+function onCurve(curve: readonly KnownPoint[], amplitude: number): KnownPoint {
   const k = Math.max(1, curve.findIndex((point) => point.amplitude >= amplitude)); // prettier-ignore
   const [a, b] = [curve[k - 1]!, curve[k]!];
-  const part = (amplitude - a.amplitude) / (b.amplitude - a.amplitude);
-  return { addedMass: a.addedMass + part * (b.addedMass - a.addedMass), drag: a.drag! + part * (b.drag! - a.drag!) };
+  return between(a, b, (amplitude - a.amplitude) / (b.amplitude - a.amplitude));
 }

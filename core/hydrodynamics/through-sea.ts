@@ -3,7 +3,7 @@ import { equivalentDamping } from '../motion/equivalent-damping.ts';
 import { linearAnswer } from '../motion/harmonic-response.ts';
 import { waveForcing } from '../motion/wave-forcing.ts';
 import { seaSpectrum } from '../water/waves/sea-spectrum.ts';
-import type { CurvePoint } from './heave-curve.ts';
+import { between, knownPoints, type CurvePoint, type KnownPoint } from './heave-curve.ts';
 import { heaveSystemOf } from './heave-system-of.ts';
 import type { Rise } from './sea-extremes.ts';
 
@@ -24,14 +24,14 @@ export function throughSea(
   if (!sea) return { missing: 'the sea is not stated' };
   const stated = heaveSystemOf(model, 0, 0);
   if ('missing' in stated) return stated;
-  const judged = curve.filter(({ drag }) => drag !== null);
-  if (judged.length < 2) return { missing: 'added mass and drag are not known over a range of motions' };
+  const known = knownPoints(curve);
+  if (known.length < 2) return { missing: 'added mass and drag are not known over a range of motions' };
   const S = seaSpectrum(sea);
   const peak = (2 * Math.PI) / sea.peakPeriod.si;
   const omegas = Array.from({ length: 201 }, (_, i) => peak * (0.4 + (4.6 * i) / 200));
   const forcings = omegas.map((omega) => waveForcing(stated.field, omega));
   const waves = omegas.map((omega) => S(omega) * (omegas[1]! - omegas[0]!));
-  const at = ({ addedMass, drag }: { readonly addedMass: number; readonly drag: number }): Rise | null => {
+  const at = ({ addedMass, drag }: KnownPoint): Rise | null => {
     const made = heaveSystemOf(model, addedMass, drag * area);
     if ('missing' in made) return null;
     const deviations = (b: number): readonly [speed: number, way: number] => {
@@ -49,27 +49,24 @@ export function throughSea(
     const [speed, sigma] = deviations(b);
     return { sigma, period: (2 * Math.PI * sigma) / speed };
   };
-  let [low, high] = [0, judged.length - 1];
-  const beyond = (rise: Rise | null, amplitude: number): boolean => rise !== null && likeSine * rise.sigma > amplitude;
-  const known = judged.map((point) => ({ ...point, drag: point.drag! }));
-  if (!beyond(at(known[low]!), known[low]!.amplitude)) return at(known[low]!) ?? { missing: 'nothing damps the motion in this sea' }; // prettier-ignore
-  if (beyond(at(known[high]!), known[high]!.amplitude)) return { missing: `the motion through the water is more than ${known[high]!.amplitude.toPrecision(2)} m, where added mass and drag are not known` }; // prettier-ignore
+  let [low, high] = [0, known.length - 1];
+  const undamped = { missing: 'nothing damps the motion in this sea' };
+  const isBeyond = (rise: Rise | null, { amplitude }: KnownPoint): boolean =>
+    rise !== null && likeSine * rise.sigma > amplitude;
+  const least = at(known[low]!);
+  if (!isBeyond(least, known[low]!)) return least ?? undamped;
+  if (isBeyond(at(known[high]!), known[high]!)) return { missing: `the motion through the water is more than ${known[high]!.amplitude.toPrecision(2)} m, where added mass and drag are not known` }; // prettier-ignore
   while (high - low > 1) {
     const middle = (low + high) >> 1;
-    if (beyond(at(known[middle]!), known[middle]!.amplitude)) low = middle;
+    if (isBeyond(at(known[middle]!), known[middle]!)) low = middle;
     else high = middle;
   }
   let [from, to] = [0, 1];
-  const between = (part: number) => ({
-    amplitude: known[low]!.amplitude + part * (known[high]!.amplitude - known[low]!.amplitude),
-    addedMass: known[low]!.addedMass + part * (known[high]!.addedMass - known[low]!.addedMass),
-    drag: known[low]!.drag + part * (known[high]!.drag - known[low]!.drag),
-  });
+  const point = (part: number): KnownPoint => between(known[low]!, known[high]!, part);
   for (let k = 0; k < 20; k++) {
     const middle = (from + to) / 2;
-    const own = between(middle);
-    if (beyond(at(own), own.amplitude)) from = middle;
+    if (isBeyond(at(point(middle)), point(middle))) from = middle;
     else to = middle;
   }
-  return at(between((from + to) / 2)) ?? { missing: 'nothing damps the motion in this sea' };
+  return at(point((from + to) / 2)) ?? undamped;
 }

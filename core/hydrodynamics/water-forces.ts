@@ -1,16 +1,15 @@
 import { planInWater } from '../geometry/plan-in-water.ts';
 import type { Model } from '../model.ts';
+import { oncePerModel } from '../once-per-model.ts';
 import { forceOfCycle, forceOfPairs, type MotionForce } from '../water/motion-force.ts';
 import { heaveSpreads } from '../water/heave-spread.ts';
 import { outlineOf } from '../water/lattice/plan.ts';
-import { plateLattice } from '../water/lattice/plate-lattice.ts';
-import { wellPlaced } from '../water/lattice/well-placed.ts';
-import { nearImages } from '../water/gap-and-rim.ts';
 import { localGravity } from '../water/sea-water.ts';
 import type { Spread } from '../water/spread.ts';
 import { waveMotion } from '../water/waves/dispersion.ts';
 import { extremes } from '../water/waves/extremes.ts';
-import { coarse, hydrodynamicsOf } from './hydrodynamics-of.ts';
+import { coarseLattice } from './coarse-lattice.ts';
+import { hydrodynamicsOf } from './hydrodynamics-of.ts';
 import { heaveCurve, type CurvePoint } from './heave-curve.ts';
 import { motionInWave } from './motion-in-wave.ts';
 import { plateGrown } from './grown-plan.ts';
@@ -60,12 +59,12 @@ interface Moved {
  * the most probable largest of a storm. Under a float the plate's motion through the water is solved for; without one it is
  * held still and the water moves past it. Added mass and drag are those of the largest swing's own amplitude, or the test's.
  */
-export function waterForces(model: Model): readonly (WaterForce | NoForce)[] {
+export const waterForces = oncePerModel((model): readonly (WaterForce | NoForce)[] => {
   const ways = [motion(model), record(model), wave(model), storm(model)].filter((way) => way !== null);
   const moved = ways.filter((way): way is Moved => !('missing' in way));
   const at = coefficients(model, moved.map(({ amplitude }) => amplitude)); // prettier-ignore
   return ways.map((way) => ('missing' in way ? way : forceIn(model, way, at(way.amplitude))));
-}
+});
 
 interface Coefficients {
   readonly addedMass: Spread;
@@ -109,14 +108,12 @@ function coefficients(model: Model, amplitudes: readonly number[]): (amplitude: 
   };
 }
 
-function coarsePlate(model: Model) {
-  const plan = plateGrown(model.document, planInWater(model.geometry));
+/** The plate on one lattice, for all ways of moving. */
+const coarsePlate = oncePerModel(({ document, geometry }) => {
+  const plan = plateGrown(document, planInWater(geometry));
   const { x0, x1, y0, y1 } = outlineOf(plan);
-  const { water, hydrodynamics } = model.document;
-  const aboveBed = hydrodynamics?.bed ? hydrodynamics.bed.si - water.depth.si : null;
-  const images = nearImages(Math.max(x1 - x0, y1 - y0), water.depth.si, aboveBed);
-  return { plan, lattice: plateLattice(plan, wellPlaced(plan, coarse), images), area: (x1 - x0) * (y1 - y0) };
-}
+  return { plan, lattice: coarseLattice(document, plan), area: (x1 - x0) * (y1 - y0) };
+});
 
 function motion({ document }: Model): Moved | null {
   const { motion: stated } = document.hydrodynamics ?? {};

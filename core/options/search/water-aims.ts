@@ -2,12 +2,13 @@ import type { PlateDocument } from '../../document/schema.ts';
 import type { Geometry } from '../../geometry/geometry.ts';
 import { planInWater } from '../../geometry/plan-in-water.ts';
 import { plateGrown } from '../../hydrodynamics/grown-plan.ts';
-import { heaveCurve } from '../../hydrodynamics/heave-curve.ts';
+import { coarseLattice } from '../../hydrodynamics/coarse-lattice.ts';
+import { heaveAt } from '../../hydrodynamics/heave-curve.ts';
 import { openGrid } from '../../hydrodynamics/open-grid.ts';
 import { refusal } from '../../refusal.ts';
 import { boundedMemo } from '../../solve/bounded-memo.ts';
 import { edgeDrag } from '../../water/edge-drag.ts';
-import { gapDrag, nearImages } from '../../water/gap-and-rim.ts';
+import { gapDrag } from '../../water/gap-and-rim.ts';
 import { outlineOf, type Plan, type Rectangle } from '../../water/lattice/plan.ts';
 import { plateLattice, plateProblem } from '../../water/lattice/plate-lattice.ts';
 import { solvePair } from '../../water/lattice/solve-pair.ts';
@@ -50,8 +51,7 @@ const grain = 1e-6;
  * Derived here; held by properties over the samples' plans.
  */
 export function waterAims(document: PlateDocument, grid: Geometry): WaterAims {
-  const { water, hydrodynamics = {} } = document;
-  const { motion, bed } = hydrodynamics;
+  const { motion } = document.hydrodynamics ?? {};
   const density = waterDensityOf(document);
   const planOf = (geometry: Parameters<WaterAims['gainOf']>[0]): Plan => planInWater(geometry as Geometry);
   const grown = (plan: Plan): Plan => plateGrown(document, plan);
@@ -59,8 +59,9 @@ export function waterAims(document: PlateDocument, grid: Geometry): WaterAims {
   const bare = planOf(openGrid({ geometry: grid }).geometry);
   const o = outlineOf(grown(bare));
   const [a, b] = [Math.min(o.x1 - o.x0, o.y1 - o.y0), Math.max(o.x1 - o.x0, o.y1 - o.y0)];
-  const aboveBed = bed ? bed.si - water.depth.si : null;
-  const lattice = plateLattice(grown(bare), wellPlaced(grown(bare), cells), motion ? nearImages(b, water.depth.si, aboveBed) : []); // prettier-ignore
+  const lattice = motion
+    ? coarseLattice(document, grown(bare))
+    : plateLattice(grown(bare), wellPlaced(grown(bare), cells));
   const still = (plan: Plan): number => {
     const { D, grip } = plateProblem(plan, lattice.frame);
     const problem = { D, v: grip };
@@ -75,9 +76,9 @@ export function waterAims(document: PlateDocument, grid: Geometry): WaterAims {
   const absolute = (plan: Plan): WaterGain =>
     memo(JSON.stringify([plan.rectangles, plan.holes]), () => {
       if (amplitude === null) return { addedMass: still(grown(plan)), drag: 0 };
-      const [, at] = heaveCurve(grown(plan), lattice, density, [amplitude / 10, amplitude], solid);
+      const at = heaveAt(grown(plan), lattice, density, amplitude, solid);
       if (!at) throw refusal({ what: 'The losses of its gaps do not settle', where: { path: 'hydrodynamics.motion' }, mend: 'State another amplitude.' }); // prettier-ignore
-      return { addedMass: at.point.addedMass, drag: a * b * (at.point.drag ?? 0) };
+      return { addedMass: at.addedMass, drag: a * b * (at.drag ?? 0) };
     });
   const from = absolute(bare);
   const over = ({ addedMass, drag }: WaterGain): WaterGain => ({
