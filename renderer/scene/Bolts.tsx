@@ -24,11 +24,21 @@ export function Bolts({
 }) {
   const { whole, plain, width } = useMemo(() => {
     const { low, high, radius } = extentOf(set.positions);
-    const whole = placed('bolts', meshGeometry(set), set, materials);
     const hexagon = new CylinderGeometry(radius, radius, high - low, 6).rotateX(Math.PI / 2);
-    const plain = placed('plain bolts', hexagon.translate(0, 0, (low + high) / 2), set, materials);
-    plain.instanceMatrix = whole.instanceMatrix;
-    return { whole, plain, width: 2 * radius };
+    const places = placesOf(set);
+    const parts = new InstancedBufferAttribute(set.parts, 1);
+    const everywhere = (name: string, geometry: BufferGeometry): InstancedMesh => {
+      const mesh = new InstancedMesh(geometry.setAttribute('part', parts), materials.solid, set.parts.length);
+      mesh.instanceMatrix = places;
+      mesh.name = name;
+      mesh.frustumCulled = false;
+      return mesh;
+    };
+    return {
+      whole: everywhere('bolts', meshGeometry(set)),
+      plain: everywhere('plain bolts', hexagon.translate(0, 0, (low + high) / 2)),
+      width: 2 * radius,
+    };
   }, [set, materials]);
   useFrame(({ camera }) => {
     whole.visible = isOpen || camera.zoom * width >= plainBelow;
@@ -51,19 +61,15 @@ export function Bolts({
   );
 }
 
-function placed(name: string, geometry: BufferGeometry, set: SceneBolts, materials: Materials): InstancedMesh {
-  geometry.setAttribute('part', new InstancedBufferAttribute(set.parts, 1));
-  const mesh = new InstancedMesh(geometry, materials.solid, set.parts.length);
-  mesh.name = name;
-  mesh.frustumCulled = false;
+function placesOf({ placements, parts }: SceneBolts): InstancedBufferAttribute {
+  const places = new InstancedBufferAttribute(new Float32Array(16 * parts.length), 16);
   const matrix = new Matrix4();
-  for (let i = 0; i < set.parts.length; i++) {
-    const [x = 0, y = 0, z = 0, up = 1] = set.placements.subarray(4 * i, 4 * i + 4);
+  for (let i = 0; i < parts.length; i++) {
+    const [x = 0, y = 0, z = 0, up = 1] = placements.subarray(4 * i, 4 * i + 4);
     // Half a turn about x where it points down.
-    matrix.set(1, 0, 0, x, 0, up, 0, y, 0, 0, up, z, 0, 0, 0, 1);
-    mesh.setMatrixAt(i, matrix);
+    matrix.set(1, 0, 0, x, 0, up, 0, y, 0, 0, up, z, 0, 0, 0, 1).toArray(places.array, 16 * i);
   }
-  return mesh;
+  return places;
 }
 
 /** From the lowest to the highest point of a bolt's solid, and the farthest from its axis, m. */
