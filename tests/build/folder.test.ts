@@ -1,20 +1,20 @@
-import { execFileSync } from 'node:child_process';
+import { execFile, execFileSync } from 'node:child_process';
 import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join, resolve } from 'node:path';
+import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
+import { promisify } from 'node:util';
 import { afterAll, beforeAll, beforeEach, expect, it } from 'vitest';
 import { valueOf } from '../../core/host/answer.ts';
+import { verbs } from '../../electron/command/verbs.ts';
 import { serveStillplate } from '../browser/support/served.ts';
+import { testIdentity } from '../host/test-identity.ts';
+import { heardBy, watchedBy } from './network-watch.ts';
 
 // The folder that `npm run folder` makes, moved away from this project: nothing of it is within reach there.
 const place = mkdtempSync(join(tmpdir(), 'stillplate-folder-'));
 const folder = join(place, 'program');
 const log = join(place, 'network.txt');
-const heard = (): readonly string[] => readFileSync(log, 'utf8').split('\n').filter(Boolean);
-const watched = { ...process.env, STILLPLATE_NETWORK_LOG: log, NODE_OPTIONS: `--import=${pathToFileURL(resolve('tests/build/watch-network.mjs')).href}` }; // prettier-ignore
-const node = (args: readonly string[]): string =>
-  execFileSync(process.execPath, args, { cwd: place, env: watched, encoding: 'utf8', stdio: ['ignore', 'pipe', 'pipe'] }); // prettier-ignore
 
 beforeAll(() => {
   execFileSync(process.execPath, ['build/folder.mjs', '--out', folder]);
@@ -22,47 +22,65 @@ beforeAll(() => {
 beforeEach(() => writeFileSync(log, ''));
 afterAll(() => rmSync(place, { recursive: true }));
 
-it('the watch sees a name looked up, a connection and what is listened at, by fetch as by net', () => {
-  node(['--input-type=module', '-e', `
+it('the watch sees a name looked up, a connection, what is listened at and a program started, in threads too', () => {
+  const there = `
+    import { execFileSync, spawn } from 'node:child_process';
+    import { Resolver } from 'node:dns';
     import { createServer } from 'node:http';
     const server = createServer((_, answer) => answer.end()).listen(0, 'localhost', async () => {
       await fetch('http://localhost:' + server.address().port);
       server.close();
-    });`]); // prettier-ignore
-  expect(heard().join(' ')).toMatch(/listen localhost.*look up localhost/);
-  expect(heard().some((line) => line.startsWith('connect '))).toBe(true);
+      spawn('true');
+      execFileSync('true');
+      const resolver = new Resolver();
+      resolver.setServers(['127.0.0.1']);
+      resolver.resolve4('stillplate.invalid', () => undefined);
+      resolver.cancel();
+    });`;
+  for (const script of [
+    there,
+    `
+    import { Worker } from 'node:worker_threads';
+    new Worker(new URL('data:text/javascript,' + encodeURIComponent(${JSON.stringify(there)})));`,
+  ]) {
+    // prettier-ignore
+    writeFileSync(log, '');
+    execFileSync(process.execPath, ['--input-type=module', '-e', script], { env: watchedBy(log) });
+    const heard = heardBy(log).join('\n');
+    expect(heard).toMatch(
+      /listen localhost[^]*look up localhost[^]*start [^]*start true[^]*look up stillplate.invalid/,
+    );
+    expect(heard).toMatch(/^connect /m);
+  }
 });
 
-it('commands run from the folder, and none of them reaches out', () => {
-  const sample = join(folder, 'samples/small.stillplate.json');
-  const commands = [
-    ['new', 'plate.stillplate'],
-    ['check', 'plate.stillplate', '--json'],
-    ['note', 'plate.stillplate', '--out', 'note.pdf'],
-    ['verify', 'note.pdf'],
-    ['validate', sample],
-    ['selfcheck', '--samples', 'none'],
-  ];
-  const run = pathToFileURL(join(folder, 'build/bundled/command/run.mjs')).href;
-  const out = node(['--input-type=module', '-e', `
-    const { run } = await import(${JSON.stringify(run)});
-    for (const args of ${JSON.stringify(commands)}) {
-      const code = await run(args);
-      if (code > 1) throw new Error(args.join(' ') + ' ended with ' + code);
-    }`]); // prettier-ignore
-  expect(out).toContain('comes out again');
-  expect(out).toContain('All as expected.');
-  expect(heard()).toEqual([]);
+/** Names of every command, from the program itself, with the line that its help gives as an example. */
+const examples = Object.entries(verbs).map(([name, { help }]) => {
+  const line = /^Example: stillplate (.+)$/m.exec(help)?.[1];
+  return { name, args: line?.split(' ') ?? [] };
 });
+
+it('every command runs from the folder as its help shows it, and none of them reaches out', async () => {
+  expect(examples.filter(({ name, args }) => args[0] !== name)).toEqual([]);
+  writeFileSync(join(folder, 'id.p12'), testIdentity());
+  const run = pathToFileURL(join(folder, 'build/bundled/command/run.mjs')).href;
+  const script = `
+    const { run } = await import(${JSON.stringify(run)});
+    for (const args of ${JSON.stringify(examples.map(({ args }) => args))}) {
+      const out = (text) => console.log(text);
+      const code = await run(args, { out, err: out, folder: process.cwd(), input: async () => 'pw' });
+      if (code > 1) throw new Error(args.join(' ') + ' ended with ' + code);
+      console.log('ENDED ' + args[0]);
+    }`;
+  const { stdout } = await promisify(execFile)(process.execPath, ['--input-type=module', '-e', script], { cwd: folder, env: watchedBy(log), maxBuffer: 1e8 }); // prettier-ignore
+  expect(stdout.match(/^ENDED .+$/gm)).toEqual(examples.map(({ name }) => `ENDED ${name}`));
+  expect(stdout).toContain('comes out again');
+  expect(stdout).toContain('All as expected.');
+  expect(heardBy(log)).toEqual([]);
+}, 600_000);
 
 it('the window is served from the folder to this machine alone, and keeps a document', async () => {
-  const before = { ...process.env };
-  Object.assign(process.env, watched);
-  const served = await serveStillplate(undefined, join(folder, 'start.mjs')).finally(() => {
-    for (const name of ['NODE_OPTIONS', 'STILLPLATE_NETWORK_LOG'])
-      if (before[name] === undefined) delete process.env[name];
-      else process.env[name] = before[name];
-  });
+  const served = await serveStillplate(undefined, join(folder, 'start.mjs'));
   try {
     const first = await fetch(served.address, { redirect: 'manual' });
     const Cookie = first.headers.getSetCookie()[0]!.split(';')[0]!;
@@ -72,9 +90,8 @@ it('the window is served from the folder to this machine alone, and keeps a docu
     const { id } = valueOf(await served.host.createDocument({ name: 'Made here', text, file: null }));
     expect((await served.documents()).map(({ name }) => name)).toEqual(['Made here']);
     expect((await served.stored(id)).head).toBe(0);
-    // This test is the browser, outside of the watch. Listening looks its own address up, which asks nobody.
-    expect(heard()).toContain('listen 127.0.0.1');
-    expect(heard().filter((line) => !/^(listen|look up) (127\.0\.0\.1|::1)$/.test(line))).toEqual([]);
+    // This test is the browser, outside of the watch; `close` fails where the program did more than listen.
+    expect(served.network()).toContain('listen 127.0.0.1');
   } finally {
     await served.close();
   }

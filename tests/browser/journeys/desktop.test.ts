@@ -16,6 +16,7 @@ beforeAll(async () => {
   [browser, folder] = await Promise.all([openBrowser(withoutPicture), mkdtemp(join(tmpdir(), 'stillplate-desk-'))]);
 });
 afterAll(async () => {
+  expect(program.desk.windows.flatMap(({ letOut }) => letOut)).toEqual([]);
   await program.end();
   await browser.close();
   await rm(folder, { recursive: true, force: true });

@@ -10,6 +10,7 @@ import { refused, valueOf, type Answer } from '../../../core/host/answer.ts';
 import { hostOver } from '../../../core/host/host-over.ts';
 import type { Host } from '../../../core/host/host.ts';
 import { fromWire, toWire, wireType } from '../../../core/host/wire.ts';
+import { heardBy, reachedOut, watchedBy } from '../../build/network-watch.ts';
 
 /** Stillplate on a local address, as `npm start` serves it, with a data folder of its own. */
 export interface Served {
@@ -24,7 +25,9 @@ export interface Served {
   readonly stored: (id: string) => Promise<{ readonly raw: RawDocument; readonly hash: string; readonly head: number }>;
   /** Ends the process at once, as a crash does; the folder stays. */
   readonly kill: () => Promise<void>;
-  /** Ends the process and takes the folder away. */
+  /** What the watch over its use of the network heard so far. */
+  readonly network: () => readonly string[];
+  /** Ends the process and takes the folder away. Fails where the process ever reached out. */
   readonly close: () => Promise<void>;
 }
 
@@ -34,8 +37,9 @@ const bundled = resolve('build/bundled/desktop/serve.mjs');
 /** Starts the bundled program on a port that is free. `folder`: documents of an earlier run. `program`: where it lies elsewhere. */
 export async function serveStillplate(folder?: string, program = bundled): Promise<Served> {
   const data = folder ?? (await mkdtemp(join(tmpdir(), 'stillplate-journey-')));
+  const log = `${data}-network.txt`;
   const child = spawn(process.execPath, [program], {
-    env: { ...process.env, STILLPLATE_DATA: data },
+    env: { ...watchedBy(log), STILLPLATE_DATA: data },
     stdio: ['ignore', 'pipe', 'pipe'],
   });
   const address = await addressOf(child);
@@ -58,9 +62,12 @@ export async function serveStillplate(folder?: string, program = bundled): Promi
       return { raw, hash: documentHash(raw), head: line.head };
     },
     kill: () => end('SIGKILL'),
+    network: () => heardBy(log),
     close: async () => {
       await end('SIGKILL');
-      await rm(data, { recursive: true, force: true });
+      const out = reachedOut(heardBy(log));
+      await Promise.all([data, log].map((each) => rm(each, { recursive: true, force: true })));
+      if (out.length > 0) throw new Error(`The program reached out: ${out.join('; ')}`);
     },
   };
 }

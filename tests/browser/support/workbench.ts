@@ -37,8 +37,8 @@ const patience = 180_000;
 
 /**
  * Opens the window in a browser of its own (no cookies of another). Closing it fails where anything went against the
- * content policy, was thrown and not caught, or was said as an error on the console. `excused`: what the journey itself
- * brought about.
+ * content policy, was thrown and not caught, was said as an error on the console, or was asked of another address than the
+ * program's own. `excused`: what the journey itself brought about.
  */
 export async function openWorkbench(
   browser: Browser,
@@ -52,7 +52,7 @@ export async function openWorkbench(
   });
   const page = await context.newPage();
   page.setDefaultTimeout(patience);
-  const found = await watch(page);
+  const found = await watch(page, new URL(served.address).origin);
   const sheet = page.locator('.sheet');
   const field = (label: string): Locator => sheet.getByLabel(label, { exact: true }).first();
   await page.goto(served.address);
@@ -108,8 +108,15 @@ export async function openWorkbench(
 }
 
 /** Gathers everything that may not happen in a page. */
-async function watch(page: Page): Promise<readonly string[]> {
+async function watch(page: Page, origin: string): Promise<readonly string[]> {
   const found: string[] = [];
+  // Requests of the page's workers come by the context.
+  page.context().on('request', (request) => {
+    const url = new URL(request.url());
+    if (!['blob:', 'data:'].includes(url.protocol) && url.origin !== origin)
+      found.push(`reached out: ${request.url()}`);
+  });
+  page.on('websocket', (socket) => found.push(`reached out: ${socket.url()}`));
   page.on('pageerror', (error) => found.push(`thrown: ${error.message}`));
   page.on('console', (message) => {
     if (message.type() === 'error') found.push(`console: ${message.text()}`);
