@@ -20,25 +20,33 @@ export interface MotionInWave {
   readonly drag: number;
 }
 
+/** Height from trough to crest, m, and period, s. */
+export interface RegularWave {
+  readonly height: number;
+  readonly period: number;
+}
+
 /**
- * Motion in a regular wave of the stated sea's significant height and peak period, with added mass and drag at the motion that
- * comes out: the motion through the water is halved into a bracket of the curve until A, C_d and motion agree (one root where
- * the drag force grows with the motion). `deeper`: m below the stated depth. curve: rising in amplitude; area: that C_d refers to.
+ * Motion in a regular wave, without one in that of the stated sea's significant height and peak period, with added mass and drag
+ * at the motion that comes out: the motion through the water is halved into a bracket of the curve until A, C_d and motion agree
+ * (one root where the drag force grows with the motion). `deeper`: m below the stated depth. curve: rising in amplitude; area:
+ * that C_d refers to.
  */
 export function motionInWave(
   model: Pick<Model, 'document' | 'mass'>,
   curve: readonly CurvePoint[],
   area: number,
-  deeper = 0,
+  { wave, deeper = 0 }: { readonly wave?: RegularWave; readonly deeper?: number } = {},
 ): MotionInWave | { readonly missing: string } {
   const { sea } = model.document.hydrodynamics ?? {};
-  if (!sea) return { missing: 'the sea is not stated' };
+  const asked = wave ?? (sea && { height: sea.significantHeight.si, period: sea.peakPeriod.si });
+  if (!asked) return { missing: 'the sea is not stated' };
   const stated = heaveSystemOf(model, 0, 0, deeper);
   if ('missing' in stated) return stated;
   const judged = knownPoints(curve);
   if (judged.length < 2) return { missing: 'added mass and drag are not known over a range of motions' };
   const { field, system: bare } = stated;
-  const omega = (2 * Math.PI) / sea.peakPeriod.si;
+  const omega = (2 * Math.PI) / asked.period;
   const at = (amplitude: number): MotionInWave => {
     const { addedMass, drag } = onCurve(judged, amplitude);
     const { mass, carried } = bare.plate;
@@ -52,7 +60,7 @@ export function motionInWave(
       },
     };
     const unit = waveForcing(field, omega);
-    const H = sea.significantHeight.si / 2;
+    const H = asked.height / 2;
     const forcing = { float: scaled(unit.float, H), plate: scaled(unit.plate, H), water: scaled(unit.water, H) };
     const { plate: z, pull, slack } = harmonicResponse(system, omega, forcing);
     const through = magnitude(minus(rate(z, omega), forcing.water)) / omega;
@@ -61,7 +69,7 @@ export function motionInWave(
   try {
     let [low, high] = [judged[0]!.amplitude, judged.at(-1)!.amplitude];
     if (at(low).through < low) return { missing: `the motion through the water is less than ${low.toPrecision(2)} m, where drag is not known` }; // prettier-ignore
-    if (at(high).through > high) return { missing: `the motion through the water is more than ${high.toPrecision(2)} m, twice the stated one` }; // prettier-ignore
+    if (at(high).through > high) return { missing: `the motion through the water is more than ${high.toPrecision(2)} m, where added mass and drag are not known` }; // prettier-ignore
     for (let k = 0; k < 50; k++) {
       const middle = (low + high) / 2;
       if (at(middle).through > middle) low = middle;

@@ -1,18 +1,15 @@
-import { planInWater } from '../geometry/plan-in-water.ts';
 import type { Model } from '../model.ts';
 import { oncePerModel } from '../once-per-model.ts';
 import { forceOfCycle, forceOfPairs, type MotionForce } from '../water/motion-force.ts';
 import { heaveSpreads } from '../water/heave-spread.ts';
-import { outlineOf } from '../water/lattice/plan.ts';
 import { localGravity } from '../water/sea-water.ts';
 import type { Spread } from '../water/spread.ts';
 import { waveMotion } from '../water/waves/dispersion.ts';
 import { extremes } from '../water/waves/extremes.ts';
-import { coarseLattice } from './coarse-lattice.ts';
+import { seaSpectrum } from '../water/waves/sea-spectrum.ts';
 import { hydrodynamicsOf } from './hydrodynamics-of.ts';
-import { heaveCurve, type CurvePoint } from './heave-curve.ts';
 import { motionInWave } from './motion-in-wave.ts';
-import { plateGrown } from './grown-plan.ts';
+import { coarsePlate, movingCurve } from './moving-curve.ts';
 import { stormExtremes } from './sea-extremes.ts';
 import { testedWater } from './tested-water.ts';
 import { throughSea } from './through-sea.ts';
@@ -108,13 +105,6 @@ function coefficients(model: Model, amplitudes: readonly number[]): (amplitude: 
   };
 }
 
-/** The plate on one lattice, for all ways of moving. */
-const coarsePlate = oncePerModel(({ document, geometry }) => {
-  const plan = plateGrown(document, planInWater(geometry));
-  const { x0, x1, y0, y1 } = outlineOf(plan);
-  return { plan, lattice: coarseLattice(document, plan), area: (x1 - x0) * (y1 - y0) };
-});
-
 function motion({ document }: Model): Moved | null {
   const { motion: stated } = document.hydrodynamics ?? {};
   return stated ? { way: 'motion', amplitude: stated.amplitude.si, period: stated.period.si, water: 0, told: `a sine as stated (${stated.source})` } : null; // prettier-ignore
@@ -127,16 +117,6 @@ function record({ document }: Model): Moved | null {
     : null;
 }
 
-/** Parts of half the significant height at which added mass and drag are found, for the motion under a float. */
-const parts = [0.02, 0.05, 0.1, 0.2, 0.4, 0.7, 1, 1.5, 2.2] as const;
-
-function curveOf(model: Model, height: number): { readonly curve: readonly CurvePoint[]; readonly area: number } {
-  const { plan, lattice, area } = coarsePlate(model);
-  const solid = hydrodynamicsOf(model).report.quantities['addedMass.solid']!.value;
-  const curve = heaveCurve(plan, lattice, model.mass.waterDensity, parts.map((part) => (part * height) / 2), solid); // prettier-ignore
-  return { curve: curve.map(({ point }) => point), area };
-}
-
 const still = 'held still, for no float is stated: the water moves past it';
 
 function wave(model: Model): Moved | NoForce | null {
@@ -147,9 +127,8 @@ function wave(model: Model): Moved | NoForce | null {
   const rise = waveMotion(height.si / 2, (2 * Math.PI) / period.si, bed?.si ?? Infinity, -document.water.depth.si, localGravity(document)).rise; // prettier-ignore
   const words = `in a wave of ${height.typed} and ${period.typed} (${source})`;
   if (!system) return { way: 'wave', amplitude: rise, period: period.si, water: rise, told: `${words}, ${still}` };
-  const { curve, area } = curveOf(model, height.si);
-  const sea = { significantHeight: height, peakPeriod: period, peakedness: 1, source };
-  const moved = motionInWave({ ...model, document: { ...document, hydrodynamics: { ...document.hydrodynamics, sea } } }, curve, area); // prettier-ignore
+  const { curve, area } = movingCurve(model, height.si);
+  const moved = motionInWave(model, curve, area, { wave: { height: height.si, period: period.si } });
   return 'missing' in moved
     ? { way: 'wave', missing: moved.missing }
     : { way: 'wave', amplitude: moved.through, period: period.si, water: rise, told: `${words}, under its float` };
@@ -163,9 +142,10 @@ function storm(model: Model): Moved | NoForce | null {
   const words = `the most probable largest swing of a storm of ${Number((found.duration / 3600).toPrecision(3))} h in the stated sea`; // prettier-ignore
   if (!system)
     return { way: 'sea', amplitude: water, period: found.rise.plate.period, water, told: `${words}, plate ${still}` };
-  const { curve, area } = curveOf(model, sea!.significantHeight.si);
-  const rise = throughSea(model, curve, area);
-  if ('missing' in rise) return { way: 'sea', missing: rise.missing };
+  const { curve, area } = movingCurve(model, sea!.significantHeight.si);
+  const through = throughSea(model, { S: seaSpectrum(sea!), peakPeriod: sea!.peakPeriod.si }, curve, area);
+  if ('missing' in through) return { way: 'sea', missing: through.missing };
+  const { rise } = through;
   const { mostProbable, cycles } = extremes(rise.sigma, rise.period, found.duration);
   return { way: 'sea', amplitude: mostProbable, period: rise.period, water, told: `${words}, ${Math.round(cycles)} swings, under its float` }; // prettier-ignore
 }

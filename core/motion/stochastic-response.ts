@@ -1,5 +1,5 @@
 import { refusal } from '../refusal.ts';
-import { magnitude } from './complex.ts';
+import { magnitude, minus } from './complex.ts';
 import { equivalentDamping } from './equivalent-damping.ts';
 import { linearAnswer } from './harmonic-response.ts';
 import type { HarmonicForcing, HeaveSystem } from './heave-system.ts';
@@ -11,8 +11,11 @@ export type Transfer = (omega: number) => HarmonicForcing;
 export interface StochasticResponse {
   readonly float: number;
   readonly plate: number;
-  /** Of the pull about the weight, N. */
+  /** Of the pull about the weight, N, and its mean zero-crossing period, s. */
   readonly pull: number;
+  readonly pullPeriod: number;
+  /** Of the speed of the stroke between float and plate, m/s. */
+  readonly stroke: number;
   /** Of the plate's speed through the water, m/s. */
   readonly through: number;
   /** Significant double amplitude of the plate, m: four standard deviations. */
@@ -57,10 +60,14 @@ export function stochasticResponse(
   const own = answers(equivalent);
   const plate = spread((i) => magnitude(own[i]!.plate));
   const speed = spread((i) => omegas[i]! * magnitude(own[i]!.plate));
+  const pull = spread((i) => magnitude(own[i]!.link));
+  const pullRate = spread((i) => omegas[i]! * magnitude(own[i]!.link));
   return {
     float: spread((i) => magnitude(own[i]!.float)),
     plate,
-    pull: spread((i) => magnitude(own[i]!.link)),
+    pull,
+    pullPeriod: pullRate > 0 ? (2 * Math.PI * pull) / pullRate : Infinity,
+    stroke: spread((i) => omegas[i]! * magnitude(minus(own[i]!.float, own[i]!.plate))),
     through: spread((i) => own[i]!.through),
     significant: 4 * plate,
     zeroCrossing: speed > 0 ? (2 * Math.PI * plate) / speed : Infinity,

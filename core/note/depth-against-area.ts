@@ -43,7 +43,7 @@ export function depthAgainstArea(model: Model, gains: ClosingGains, shut: readon
     const at = way.curve.find((point) => point.amplitude === amplitude);
     const depth = document.water.depth.si + way.deeper;
     const sea = seaAtPlate({ ...document, water: { ...document.water, depth: { si: depth, typed: '' } } })!;
-    const moved = motionInWave(model, way.curve, area, way.deeper);
+    const moved = motionInWave(model, way.curve, area, { deeper: way.deeper });
     if ('missing' in moved) missing.add(moved.missing);
     return [
       way.title,

@@ -1,7 +1,13 @@
-import { motionInSea, seaDuration, seaSeed, seaStep, type MotionInSea } from '../hydrodynamics/motion-in-sea.ts';
+import { motionInRegularWave } from '../hydrodynamics/motion-in-regular-wave.ts';
+import { motionInSea, seaDuration, seaSeed, type MotionInSea } from '../hydrodynamics/motion-in-sea.ts';
+import { motionOverScatter, type MotionOverScatter } from '../hydrodynamics/motion-over-scatter.ts';
+import { openGridPeriods } from '../hydrodynamics/open-grid-motion.ts';
 import type { Model } from '../model.ts';
+import { seaStep } from '../motion/in-sea-state.ts';
+import type { MotionQuantity } from '../motion/motion-quantities.ts';
 import type { Print } from '../print-in.ts';
 import { thinned } from '../record/thinned.ts';
+import { hoistAgainstRope, type HoistAgainstRope } from '../recovery/hoist-against-rope.ts';
 import { significant } from '../quantity/format-quantity.ts';
 import { linePlot } from './line-plot.ts';
 import type { Block, Section } from './note.ts';
@@ -10,6 +16,8 @@ import type { Block, Section } from './note.ts';
 const nearPeriod = 0.2;
 /** Of a history in its picture, s. */
 const shown = 120;
+/** States of a scatter table that are printed; of a longer one those that move the plate most. */
+const mostStates = 40;
 
 const cautions = [
   'Heave of two bodies only: drift, pitch, the line’s angle and its own mass are left out.',
@@ -17,36 +25,154 @@ const cautions = [
   'One history of one seed: its largest values scatter from history to history.',
 ];
 
-/** The motion left over in the stated sea, or what would have to be stated for it. */
+/** The motion left over in the stated sea, regular wave and scatter table, and natural periods; or what would have to be stated for it. */
 export function motionSection(model: Model, print: Print): Section {
   const title = 'Motion left over';
   const found = motionInSea(model);
-  if ('missing' in found) return { title, blocks: [{ kind: 'paragraph', tone: 'loud', text: `Cannot be judged: ${found.missing}.` }] }; // prettier-ignore
-  const peak = model.document.hydrodynamics!.sea!.peakPeriod.si;
+  const wave = regularWave(model, print);
+  const scatter = overScatter(model, print);
+  const rope = hoistAgainstRope(model);
+  const sea = 'missing' in found ? [loud(`Cannot be judged in a sea: ${found.missing}.`)] : inSea(found, model, print);
+  const isAny = !('missing' in found) || wave.length > 0 || scatter.length > 0;
   return {
     title,
     blocks: [
-      { kind: 'paragraph', text: `Float, power take-off, line and plate in heave, in the stated sea: ${significant(seaDuration / 60, 2)} minutes of it by time steps of ${seaStep} s (seed ${seaSeed}), and by spectra with the drag linearised. Added mass ${print.quantity(found.addedMass, 'kg')} and drag of ${print.quantity(found.dragArea, 'm^2')} (coefficient times area) from ${found.from}.` }, // prettier-ignore
-      ...warnings(found, peak, print),
-      {
-        kind: 'table',
-        caption: 'What is left over, what the line pulls and where the power goes',
-        columns: [
-          { title: 'Number', width: 0.66 },
-          { title: 'Value', width: 0.34, align: 'right' },
-        ],
-        rows: [
-          ...found.periods.map((period, i) => [`Natural period ${i + 1} in heave, undamped`, print.quantity(period, 's', 3)]), // prettier-ignore
-          ...Object.values(found.quantities)
-            .filter(({ value }) => Number.isFinite(value))
-            .map(({ value, unit, title: name }) => [name, print.quantity(value, unit, 3)]),
-        ],
-      },
-      balance(found, print),
-      ...pictures(found),
-      { kind: 'list', tone: 'caution', items: cautions },
+      ...sea,
+      ...wave,
+      ...scatter,
+      ...(rope ? ropeOut(rope, print) : []),
+      ...(isAny ? [{ kind: 'list', tone: 'caution', items: cautions } as const] : []),
     ],
   };
+}
+
+const loud = (text: string): Block => ({ kind: 'paragraph', tone: 'loud', text });
+
+function inSea(found: MotionInSea, model: Model, print: Print): Block[] {
+  const peak = model.document.hydrodynamics!.sea!.peakPeriod.si;
+  const open = openGridPeriods(model);
+  const from = found.from === 'theory' ? `theory, at the sine of ${print.quantity(found.amplitude, 'm', 3)} that loses as much as this motion through the water (found by turns until both agree)` : found.from; // prettier-ignore
+  return [
+    { kind: 'paragraph', text: `Float, power take-off, line and plate in heave, in the stated sea: ${significant(seaDuration / 60, 2)} minutes of it by time steps of ${seaStep} s (seed ${seaSeed}), and by spectra with the drag linearised. Added mass ${print.quantity(found.addedMass, 'kg')} and drag of ${print.quantity(found.dragArea, 'm^2')} (coefficient times area) from ${from}.` }, // prettier-ignore
+    ...warnings(found, peak, print),
+    {
+      kind: 'table',
+      caption: 'What is left over, what the line pulls and where the power goes',
+      columns: [
+        { title: 'Number', width: 0.66 },
+        { title: 'Value', width: 0.34, align: 'right' },
+      ],
+      rows: [
+        ...found.periods.map((period, i) => [`Natural period ${i + 1} in heave, undamped`, print.quantity(period, 's', 3)]), // prettier-ignore
+        ...(open ?? []).map((period, i) => [`The same of the grid without panels, at the stated motion: ${i + 1}`, print.quantity(period, 's', 3)]), // prettier-ignore
+        ...rowsOf(found.quantities, print),
+      ],
+    },
+    balance(found, print),
+    ...pictures(found),
+  ];
+}
+
+const rowsOf = (quantities: Readonly<Record<string, MotionQuantity>>, print: Print): string[][] =>
+  Object.values(quantities)
+    .filter(({ value }) => Number.isFinite(value))
+    .map(({ value, unit, title }) => [title, print.quantity(value, unit, 3)]);
+
+function regularWave(model: Model, print: Print): Block[] {
+  const found = motionInRegularWave(model);
+  if (found === null) return [];
+  const { height, period, source } = model.document.hydrodynamics!.wave!;
+  if ('missing' in found) return [loud(`Cannot be judged in the regular wave: ${found.missing}.`)];
+  return [
+    {
+      kind: 'table',
+      caption: `In the regular wave of ${height.typed} and ${period.typed} (${source}), by time steps after 40 waves, and linearised: added mass ${print.quantity(found.addedMass, 'kg', 3)}, drag area ${print.quantity(found.dragArea, 'm^2', 3)} from ${found.from === 'theory' ? 'theory, at the motion that comes out' : found.from}`, // prettier-ignore
+      columns: [
+        { title: 'Number', width: 0.66 },
+        { title: 'Value', width: 0.34, align: 'right' },
+      ],
+      rows: rowsOf(found.quantities, print),
+    },
+  ];
+}
+
+function overScatter(model: Model, print: Print): Block[] {
+  const found = motionOverScatter(model);
+  if (found === null) return [];
+  if ('missing' in found) return [loud(`Cannot be judged over the scatter table: ${found.missing}.`)];
+  const { states, mean, within, slack, unjudged } = found;
+  const percent = (part: number): string => `${significant(100 * part, 3)} %`;
+  const printed = [...states].sort((a, b) => b.significant - a.significant).slice(0, mostStates);
+  const lost = unjudged.reduce((sum, { part }) => sum + part, 0);
+  return [
+    {
+      kind: 'table',
+      caption: `Over the scatter table (${model.document.hydrodynamics!.scatter!.source}), by spectra, drag linearised, added mass and drag of each state’s own motion${fromWords(found)}; ${printed.length < states.length ? `the ${printed.length} of ${states.length} states` : 'states'} that move the plate most first`, // prettier-ignore
+      columns: [
+        { title: 'Significant height', width: 0.17, align: 'right' },
+        { title: 'Peak period', width: 0.13, align: 'right' },
+        { title: 'Of the time', width: 0.13, align: 'right' },
+        { title: 'Plate, significant double amplitude', width: 0.23, align: 'right' },
+        { title: 'Pull swings at most', width: 0.18, align: 'right' },
+        { title: 'Taken off', width: 0.16, align: 'right' },
+      ],
+      rows: printed.map((state) => [
+        print.quantity(state.height, 'm', 3),
+        print.quantity(state.peakPeriod, 's', 3),
+        percent(state.part),
+        print.quantity(state.significant, 'm', 3),
+        `${print.quantity(state.pull, 'kN', 3)}${state.slack ? ', slack' : ''}`,
+        print.quantity(state.power, 'kW', 3),
+      ]),
+    },
+    {
+      kind: 'list',
+      tone: 'plain',
+      items: [
+        `In the mean over the time the plate’s significant double amplitude is ${print.quantity(mean.significant, 'm', 3)} and the power take-off takes ${print.quantity(mean.power, 'kW', 3)}.`,
+        `The significant double amplitude is at most ${within.map(({ limit, part }) => `${print.quantity(limit, 'm', 3)} in ${percent(part)}`).join(', ')} of the time.`,
+        '“Pull swings at most”: the most probable largest departure from the weight while the state lasts.',
+        ...(slack > 0 ? [`The line goes slack in states that make up ${percent(slack)} of the time; slack is not in these spectra.`] : []), // prettier-ignore
+        ...(lost > 0 ? [`Not judged: ${percent(lost)} of the time, ${[...new Set(unjudged.map(({ why }) => why))].join('; ')}.`] : []), // prettier-ignore
+      ],
+    },
+  ];
+}
+
+const fromWords = ({ from }: MotionOverScatter): string => (from === 'theory' ? ' by theory' : `: ${from}`);
+
+function ropeOut({ out, closed, open, waves }: HoistAgainstRope, print: Print): Block[] {
+  const { shortest, longest } = waves;
+  const seconds = (value: number): string => print.quantity(value, 's', 3);
+  const inBand = (periods: readonly number[]): string => {
+    const near = out.filter((_, i) => periods[i]! >= shortest && periods[i]! <= longest);
+    return near.length === 0 ? `${seconds(periods.at(-1)!)} with all of it out, ${periods.at(-1)! < shortest ? 'shorter than the waves’' : 'longer than the waves’ from the start'}` : `in the waves’ band from ${print.quantity(near[0]!, 'm', 3)} of line on: there the hoist answers to waves with more than the tip’s motion`; // prettier-ignore
+  };
+  const ends = [out[0]!, out.at(-1)!];
+  return [
+    linePlot({
+      caption: `Natural period under water on the hoist line, against the line that is out: with panels (strong) and the open grid (thin). Between the dashed lines lie nine tenths of the waves’ energy, ${seconds(shortest)} to ${seconds(longest)}`, // prettier-ignore
+      alt: 'Natural period on the hoist against line out',
+      axes: ['line out, m', 'natural period, s'],
+      curves: [
+        { x: out, y: closed, pen: 'accent', name: 'panels' },
+        { x: out, y: open, pen: 'thin', name: 'open' },
+        { x: ends, y: [shortest, shortest], pen: 'hidden' },
+        { x: ends, y: [longest, longest], pen: 'hidden' },
+      ],
+      shape: 0.3,
+      fromZero: true,
+    }),
+    {
+      kind: 'list',
+      tone: 'plain',
+      items: [
+        `On the hoist line with panels: ${inBand(closed)}.`,
+        `The open grid: ${inBand(open)}.`,
+        'The line alone is the spring, as stated at the plate’s depth; a crane or frame that yields makes the periods longer. Added mass as in the lift, for large motions.', // prettier-ignore
+      ],
+    },
+  ];
 }
 
 function warnings({ periods, quantities, stepped }: MotionInSea, peak: number, print: Print): Block[] {

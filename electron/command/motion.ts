@@ -1,18 +1,21 @@
+import { resolve } from 'node:path';
+import { appraise } from '../../core/appraise.ts';
 import type { Finding } from '../../core/finding.ts';
-import { harmonicResponse } from '../../core/motion/harmonic-response.ts';
-import type { HarmonicForcing, HeaveSystem } from '../../core/motion/heave-system.ts';
-import { regularQuantities, seaQuantities, type MotionQuantity } from '../../core/motion/motion-quantities.ts';
+import type { HeaveSystem } from '../../core/motion/heave-system.ts';
+import { motionQuantitiesOf } from '../../core/hydrodynamics/motion-quantities-of.ts';
+import { inRegularWave } from '../../core/motion/in-regular-wave.ts';
+import { inSeaState } from '../../core/motion/in-sea-state.ts';
+import type { MotionQuantity } from '../../core/motion/motion-quantities.ts';
 import { naturalPeriods } from '../../core/motion/natural-periods.ts';
-import { harmonicHistory, seaHistory } from '../../core/motion/sea-history.ts';
-import { steppedResponse } from '../../core/motion/stepped-response.ts';
-import { stochasticResponse } from '../../core/motion/stochastic-response.ts';
-import { waveForcing, type WaveField } from '../../core/motion/wave-forcing.ts';
+import type { WaveField } from '../../core/motion/wave-forcing.ts';
 import type { Kind } from '../../core/quantity/kinds.ts';
 import { quantityText } from '../../core/quantity/format-quantity.ts';
 import { refusal } from '../../core/refusal.ts';
 import { programVersion } from '../../core/result.ts';
 import { g } from '../../core/water/sea-water.ts';
 import { jonswap } from '../../core/water/waves/spectrum.ts';
+import { openDocument } from '../host/open-document.ts';
+import { chosenOption } from './chosen-option.ts';
 import { optionsOf } from './options-of.ts';
 import { plateBody, plateBodyOptions } from './plate-body.ts';
 import { positiveOption } from './quantity-option.ts';
@@ -24,6 +27,7 @@ const usage = [
   '  (--mass M --volume V --area S --density D | --document FILE [--option ID]) (--height H --period T | --hs HS --tp TP)',
   '  [--damping B] [--strut] [--float-mass M --float-damping B --waterline A --draught D] [--sea-depth Z] [--gamma G]',
   '  [--seed N] [--json]',
+  'motion --document FILE [--option ID] [--json]',
 ].join('\n');
 const options = {
   ...plateBodyOptions,
@@ -65,6 +69,8 @@ export const motionVerb: Verb = {
     '  --height 1.5m --period 7s     a regular wave',
     '  --hs 1.5m --tp 7s [--gamma 3.3] [--seed 1]     a sea state (JONSWAP), an hour of it by time steps of 0.02 s',
     '  --json                 one object with everything, SI (schema stillplate-result/1)',
+    '  --document FILE by itself: float, power take-off, sea, wave and scatter table as the document states them, added mass and',
+    '                         drag of its accepted test, else by theory at the motion that comes out',
     '',
     'Heave only. The float is moved by the pressure of the undisturbed wave (long waves; the waves that it makes are part of',
     'its damping, as you state it). By time steps and, beside it, with the drag linearised: where the two part, trust neither',
@@ -74,90 +80,80 @@ export const motionVerb: Verb = {
   ].join('\n'),
   run: async (args, on) => {
     const { values } = optionsOf(args, options, usage, 0);
-    const { system, field } = await read(values, on);
-    const transfer = (omega: number): HarmonicForcing => waveForcing(field, omega);
-    const quantities: Record<string, MotionQuantity> = Object.fromEntries(
-      naturalPeriods(system).map((period, i) => [
-        `motion.naturalPeriod.${i + 1}`,
-        {
-          value: period,
-          unit: 's',
-          title: `Natural period ${i + 1} in heave, undamped`,
-          source: 'two bodies in heave',
-        },
-      ]),
-    );
-    const sea = values.hs !== undefined || values.tp !== undefined;
-    Object.assign(quantities, sea ? seaState(values, system, transfer) : regularWave(values, system, transfer));
-    const findings = [
-      ...resonance(system, sea ? needed(values, 'tp', 'time') : needed(values, 'period', 'time')),
-      ...findingsOf(quantities, sea),
-    ];
+    const { quantities, missing, findings } = values.document !== undefined && values.stiffness === undefined ? await asStated(values, on) : await asAsked(values, on); // prettier-ignore
     if (values.json)
       on.out(
-        JSON.stringify({ schema: 'stillplate-result/1', programVersion, quantities, findings, cautions }, null, 2),
+        JSON.stringify(
+          { schema: 'stillplate-result/1', programVersion, quantities, unjudged: missing, findings, cautions },
+          null,
+          2,
+        ),
       );
     else {
       for (const [id, { value, unit, title }] of Object.entries(quantities))
         on.out(`${id.padEnd(32)} ${quantityText(value, unit).padStart(14)}   ${title}`);
+      for (const { id, reason } of missing) on.out(`${id.padEnd(32)} cannot be judged: ${reason}`);
       on.out('');
       for (const text of [...findings.map(({ text, mend }) => `${text} ${mend}`), ...cautions]) on.out(text);
     }
-    return exit.passes;
+    return Object.keys(quantities).length > 0 ? exit.passes : exit.failsOrUnjudged;
   },
 };
+
+interface Answer {
+  readonly quantities: Readonly<Record<string, MotionQuantity>>;
+  readonly missing: readonly { readonly id: string; readonly reason: string }[];
+  readonly findings: readonly Finding[];
+}
+
+/** Float, power take-off, sea, wave and scatter table as the document states them, added mass and drag of its test or by theory. */
+async function asStated(given: Given, on: Terminal): Promise<Answer> {
+  const beside = Object.keys(given).find((name) => !['document', 'option', 'json'].includes(name));
+  if (beside !== undefined)
+    throw refusal({ what: `--${beside} stands on the line, --stiffness does not`, where: { option: `--${beside}` }, mend: 'Give float and power take-off on the line too, or leave all but --document, --option and --json out: then they are as the document states them.' }); // prettier-ignore
+  const { raw, document } = await openDocument(resolve(on.folder, given.document!));
+  const { model } = appraise(raw, document, chosenOption(document, given.option));
+  const { system, sea, wave } = model.document.hydrodynamics ?? {};
+  if (!system) refuseMissing('stiffness');
+  const { quantities, missing } = motionQuantitiesOf(model);
+  const waves = sea?.peakPeriod.si ?? wave?.period.si;
+  const periods = Object.entries(quantities).flatMap(([id, { value }]) => (id.startsWith('motion.naturalPeriod') ? [value] : [])); // prettier-ignore
+  return { quantities, missing, findings: [...(waves === undefined ? [] : resonance(periods, waves)), ...(quantities['motion.significant'] ? findingsOf(quantities, true) : [])] }; // prettier-ignore
+}
+
+async function asAsked(values: Given, on: Terminal): Promise<Answer> {
+  const { system, field } = await read(values, on);
+  const periods = naturalPeriods(system);
+  const quantities: Record<string, MotionQuantity> = Object.fromEntries(
+    periods.map((value, i) => [
+      `motion.naturalPeriod.${i + 1}`,
+      { value, unit: 's', title: `Natural period ${i + 1} in heave, undamped`, source: 'two bodies in heave' },
+    ]),
+  );
+  const sea = values.hs !== undefined || values.tp !== undefined;
+  Object.assign(
+    quantities,
+    sea
+      ? seaState(values, system, field)
+      : inRegularWave(system, field, needed(values, 'height', 'length'), needed(values, 'period', 'time')),
+  );
+  const waves = sea ? needed(values, 'tp', 'time') : needed(values, 'period', 'time');
+  return { quantities, missing: [], findings: [...resonance(periods, waves), ...findingsOf(quantities, sea)] };
+}
 
 const cautions = [
   'Heave of two bodies only: drift, pitch, the line’s angle and its own mass are left out.',
   'Drag and added mass of a plate change with its amplitude: use those of a test at like motion.',
 ];
 
-/** s; of a regular wave by its period, of a sea state as stated in the help. */
-const seaStep = 0.02;
-const seaDuration = 3600;
-const dyingAway = 300;
-const stepsInCycle = 400;
-const cyclesBefore = 40;
-const cyclesShown = 10;
+/** An hour, s, after what the start stirs up has died away. */
+const history = { dyingAway: 300, duration: 3600, components: 300 };
 
-function regularWave(
-  given: Given,
-  system: HeaveSystem,
-  transfer: (omega: number) => HarmonicForcing,
-): Readonly<Record<string, MotionQuantity>> {
-  const amplitude = needed(given, 'height', 'length') / 2;
-  const period = needed(given, 'period', 'time');
-  const omega = (2 * Math.PI) / period;
-  const unit = transfer(omega);
-  const times = ([re, im]: readonly [number, number]) => [amplitude * re, amplitude * im] as const;
-  const forcing = { float: times(unit.float), plate: times(unit.plate), water: times(unit.water) };
-  const stepped = steppedResponse(system, harmonicHistory(omega, forcing), {
-    dt: period / stepsInCycle,
-    steps: (cyclesBefore + cyclesShown) * stepsInCycle,
-    countFrom: cyclesBefore * stepsInCycle,
-  });
-  const rise = Math.hypot(...forcing.water) / omega;
-  return regularQuantities(stepped, cyclesBefore * stepsInCycle, harmonicResponse(system, omega, forcing), rise);
-}
-
-function seaState(
-  given: Given,
-  system: HeaveSystem,
-  transfer: (omega: number) => HarmonicForcing,
-): Readonly<Record<string, MotionQuantity>> {
-  const [Hs, Tp] = [needed(given, 'hs', 'length'), needed(given, 'tp', 'time')];
-  const S = jonswap(Hs, Tp, given.gamma === undefined ? undefined : plain('--gamma', given.gamma));
-  const peak = (2 * Math.PI) / Tp;
-  const band = [0.4 * peak, 5 * peak] as const;
-  const omegas = Float64Array.from({ length: 801 }, (_, i) => band[0] + (i / 800) * (band[1] - band[0]));
-  const steps = Math.round((seaDuration + dyingAway) / seaStep);
-  const forcing = seaHistory(S, band, transfer, {
-    ...{ dt: seaStep, steps, components: 300 },
-    seed: given.seed === undefined ? 1 : plain('--seed', given.seed),
-  });
-  const from = Math.round(dyingAway / seaStep);
-  const stepped = steppedResponse(system, forcing, { dt: seaStep, steps, countFrom: from });
-  return seaQuantities(stepped, from, stochasticResponse(system, S, omegas, transfer));
+function seaState(given: Given, system: HeaveSystem, field: WaveField): Readonly<Record<string, MotionQuantity>> {
+  const [Hs, peakPeriod] = [needed(given, 'hs', 'length'), needed(given, 'tp', 'time')];
+  const S = jonswap(Hs, peakPeriod, given.gamma === undefined ? undefined : plain('--gamma', given.gamma));
+  const seed = given.seed === undefined ? 1 : plain('--seed', given.seed);
+  return inSeaState(system, field, { S, peakPeriod }, { ...history, seed }).quantities;
 }
 
 async function read(given: Given, on: Terminal): Promise<{ system: HeaveSystem; field: WaveField }> {
@@ -239,8 +235,8 @@ function plain(option: string, text: string): number {
 /** A natural period this near the waves' is told. */
 const nearPeriod = 0.2;
 
-function resonance(system: HeaveSystem, waves: number): Finding[] {
-  return naturalPeriods(system)
+function resonance(periods: readonly number[], waves: number): Finding[] {
+  return periods
     .filter((period) => Math.abs(period / waves - 1) < nearPeriod)
     .map((period) => ({
       id: 'resonance',

@@ -79,7 +79,7 @@ describe('the plate in a wave of the stated sea', () => {
   const inWave = (changed: object, deeper = 0) => {
     const model = modelWith(withSystem(changed));
     const { curve, report } = hydrodynamicsOf(model);
-    const found = motionInWave(model, curve, report.quantities['drag.referenceArea']!.value, deeper);
+    const found = motionInWave(model, curve, report.quantities['drag.referenceArea']!.value, { deeper });
     if ('missing' in found) throw new Error(found.missing);
     return { ...found, model };
   };
