@@ -321,7 +321,12 @@ export const texts = {
     addAir: 'Add a run in air…',
     takeDelay: (from: string) => `Take the delay back, by ${from}`,
     knownFrom: (from: string) => `delay by ${from}`,
-    also: { 'linear damping': 'Linear damping', 'dry friction': 'Dry friction', 'force drift': 'Drift of the load cell’s zero', delay: 'Delay of the force' },
+    also: {
+      'linear damping': 'Linear damping',
+      'dry friction': 'Dry friction',
+      'force drift': 'Drift of the load cell’s zero',
+      delay: 'Delay of the force',
+    },
     reading: 'Reading the record…',
     reducing: 'Fitting…',
     predicting: 'Computing added mass and drag of this plate at the amplitudes tested; this takes some seconds…',
@@ -854,6 +859,9 @@ export const texts = {
     making: 'The note is being made…',
     password: 'Password of the identity',
     signedFor: 'What is signed for',
+    timeStamp: 'Time-stamp by (address)',
+    timeStampHelp:
+      'Left empty, nobody is asked. An authority of your own (RFC 3161) at this address gets a digest of the signature, once, and stamps when it was there.',
     signIt: 'Sign and save…',
     signedBy: (signer: string, name: string) => `Signed by ${signer}; saved as ${name}.`,
     verify: 'Verify a note',
@@ -881,6 +889,8 @@ export const texts = {
     signature: (signer: string, role: string | null, stands: boolean) =>
       `${signer}${role === null ? '' : ` as ${role}`}: ${stands ? 'stands' : 'DOES NOT STAND'}.`,
     signatureBy: (issuer: string, claimed: string) => `Certificate by ${issuer}; time claimed ${claimed}.`,
+    stampedBy: (by: string, issuer: string, time: string) =>
+      `Time-stamped at ${time} by ${by} (certificate by ${issuer}).`,
   },
   fixings: { bolted: 'bolts', welded: 'welds' },
   loads: {

@@ -97,6 +97,8 @@ const verifyReport = z.strictObject({
       role: z.string().nullable(),
       /** The time that its signer claims, as the file writes it. */
       claimed: z.string(),
+      /** Who stamped it and when; null where nobody did. */
+      stamp: z.strictObject({ by: z.string(), issuer: z.string(), time: z.string() }).nullable(),
       faults: z.array(z.string()),
       remarks: z.array(z.string()),
     }),
@@ -244,6 +246,8 @@ export const hostSchema = {
       /** ISO 8601, UTC. */
       at: z.iso.datetime(),
       reason: shortText.nullable(),
+      /** A time-stamp authority of the user's own, asked once; null: nobody is asked. */
+      timeStampAt: z.string().max(2000).nullable(),
     }),
     gives: z.strictObject({ bytes, signer: z.string() }),
   },

@@ -8,26 +8,28 @@ import { exit } from './terminal.ts';
 import type { Verb } from './verbs.ts';
 
 const usage =
-  'sign NOTE.pdf --certificate ID.p12 --password-stdin --role ROLE --out SIGNED.pdf [--at TIME] [--reason TEXT]';
+  'sign NOTE.pdf --certificate ID.p12 --password-stdin --role ROLE --out SIGNED.pdf [--at TIME] [--reason TEXT] [--timestamp URL]';
 const text = { type: 'string' } as const;
 
 export const signVerb: Verb = {
   usage,
   purpose: 'signs a note with a certificate of your own, in the box of your role',
   help: [
-    '  --certificate ID.p12  key and certificate (PKCS#12); the key never leaves this machine, nothing is asked of a network',
+    '  --certificate ID.p12  key and certificate (PKCS#12); the key never leaves this machine, nothing is asked of a network without --timestamp',
     '  --password-stdin      its password comes on the standard input; it is neither kept nor printed',
     '  --role ROLE           author, checker or engineer: whose box; in this order, each once, a later one may come alone',
     '  --out SIGNED.pdf      the signed note; what was there before stays byte for byte, so that earlier signatures stand',
-    '  --at TIME             2026-03-31T14:00:00Z; now by default. No time-stamp of a third party is taken',
+    '  --at TIME             2026-03-31T14:00:00Z; now by default',
     '  --reason TEXT         what is signed for',
+    '  --timestamp URL       an authority of your own (RFC 3161) is asked to stamp the signature; only a digest is sent to it.',
+    '                        Its token must be of this signature and of this question; without this option nobody is asked',
     '',
-    'The signature follows PAdES baseline B-B. It is not by itself a professional seal under local law.',
+    'The signature follows PAdES baseline B-B, with a time-stamp B-T. It is not by itself a professional seal under local law.',
     '',
     'Example: stillplate sign middle.pdf --certificate id.p12 --password-stdin --role engineer --out signed.pdf',
   ].join('\n'),
   run: async (args, on) => {
-    const { values, file } = optionsOf(args, { certificate: text, 'password-stdin': { type: 'boolean' }, role: text, out: text, at: text, reason: text }, usage, 1); // prettier-ignore
+    const { values, file } = optionsOf(args, { certificate: text, 'password-stdin': { type: 'boolean' }, role: text, out: text, at: text, reason: text, timestamp: text }, usage, 1); // prettier-ignore
     const mend = `Usage: stillplate ${usage}`;
     const { certificate, out } = values;
     if (certificate === undefined || out === undefined || !values['password-stdin'])
@@ -41,9 +43,9 @@ export const signVerb: Verb = {
     const p12 = await openBytes(resolve(on.folder, certificate), 1_000_000);
     const [{ openIdentity }, { nameOf }, { signNote }] = await Promise.all([import('../host/sign/open-identity.ts'), import('../host/sign/name-of.ts'), import('../host/sign/sign-note.ts')]); // prettier-ignore
     const identity = openIdentity(p12, (await on.input()).replace(/\r?\n$/, ''));
-    const signed = await signNote(note, { identity, role, at, ...(values.reason === undefined ? {} : { reason: values.reason }) }); // prettier-ignore
+    const signed = await signNote(note, { identity, role, at, ...(values.reason === undefined ? {} : { reason: values.reason }), ...(values.timestamp === undefined ? {} : { timeStampAt: values.timestamp }) }); // prettier-ignore
     await writeFileWhole(resolve(on.folder, out), signed);
-    on.out(`Wrote ${out}: signed by ${nameOf(identity.certificates[0]!.subject)} as ${role}. Verify it: stillplate verify ${out}`); // prettier-ignore
+    on.out(`Wrote ${out}: signed by ${nameOf(identity.certificates[0]!.subject)} as ${role}${values.timestamp === undefined ? '' : ', time-stamped'}. Verify it: stillplate verify ${out}`); // prettier-ignore
     return exit.passes;
   },
 };

@@ -45,8 +45,8 @@ export const verifyVerb: Verb = {
     const { documentHash, madeBy, verifiedBy, sameBytes, pages, signatures, tolerance, roundedOtherwise, differs } =
       report;
     on.out(`Document ${documentHash}, note of Stillplate ${madeBy}, made anew by ${verifiedBy}`);
-    for (const { signer, role, issuer, claimed, subFilter, covers, faults, remarks } of signatures)
-      on.out(`  Signature of ${signer}${role === null ? '' : ` as ${role}`} (certificate by ${issuer}), ${claimed}, ${subFilter}, covers ${covers} of ${bytes.length} bytes: ${faults.length === 0 ? 'stands' : 'DOES NOT STAND'}; ${remarks.join('; ')}`); // prettier-ignore
+    for (const { signer, role, issuer, claimed, stamp, subFilter, covers, faults, remarks } of signatures)
+      on.out(`  Signature of ${signer}${role === null ? '' : ` as ${role}`} (certificate by ${issuer}), ${claimed}${stamp ? ` (stamped at ${stamp.time} by ${stamp.by}, certificate by ${stamp.issuer})` : ''}, ${subFilter}, covers ${covers} of ${bytes.length} bytes: ${faults.length === 0 ? 'stands' : 'DOES NOT STAND'}; ${remarks.join('; ')}`); // prettier-ignore
     if (differs.length === 0)
       on.out(sameBytes ? `Every number on ${pages} pages comes out again: the file is the same byte for byte.` : `Every number on ${pages} pages comes out again, results within ${tolerance}.`); // prettier-ignore
     for (const { page, printed, recomputed } of roundedOtherwise)

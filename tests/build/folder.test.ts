@@ -9,6 +9,7 @@ import { valueOf } from '../../core/host/answer.ts';
 import { verbs } from '../../electron/command/verbs.ts';
 import { serveStillplate } from '../browser/support/served.ts';
 import { testIdentity } from '../host/test-identity.ts';
+import { timeAuthority } from '../host/time-authority.ts';
 import { heardBy, watchedBy } from './network-watch.ts';
 
 // The folder that `npm run folder` makes, moved away from this project: nothing of it is within reach there.
@@ -78,6 +79,19 @@ it('every command runs from the folder as its help shows it, and none of them re
   expect(stdout).toContain('All as expected.');
   expect(heardBy(log)).toEqual([]);
 }, 600_000);
+
+it('a time-stamp that is asked for is the one use of the network, of its address alone', async () => {
+  const authority = await timeAuthority();
+  const sign = ['stillplate.mjs', 'sign', 'middle.pdf', '--certificate', 'id.p12', '--password-stdin', '--role', 'author', '--out', 'stamped.pdf', '--timestamp', authority.address]; // prettier-ignore
+  const child = promisify(execFile)(process.execPath, sign, { cwd: folder, env: watchedBy(log) });
+  child.child.stdin!.end('pw');
+  expect((await child).stdout).toContain('time-stamped');
+  await authority.close();
+  const to = new URL(authority.address);
+  for (const line of heardBy(log)) expect(line).toMatch(new RegExp(`^connect .*"${to.hostname}".*|^look up ${to.hostname}$`)); // prettier-ignore
+  expect(heardBy(log).filter((line) => line.startsWith('connect'))).toHaveLength(1);
+  expect(heardBy(log).join()).toContain(to.port);
+});
 
 it('the window is served from the folder to this machine alone, and keeps a document', async () => {
   const served = await serveStillplate(undefined, join(folder, 'start.mjs'));

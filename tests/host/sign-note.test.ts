@@ -10,15 +10,11 @@ import { readSignatures } from '../../electron/host/sign/read-signatures.ts';
 import { orderFaults } from '../../electron/host/sign/signature-order.ts';
 import { signNote } from '../../electron/host/sign/sign-note.ts';
 import { writeNote } from '../../electron/host/note/write-note.ts';
-import type { Note } from '../../core/note/note.ts';
 import { inFolder } from '../command/in-folder.ts';
 import { readPdf } from './read-pdf.ts';
-import { testIdentity } from './test-identity.ts';
+import { shortNote } from './short-note.ts';
+import { testChain, testIdentity } from './test-identity.ts';
 
-const note: Note = {
-  title: 'Short', stamp: 'ISSUED', paper: 'A4', titleBlock: [], documentHash: 'ab'.repeat(32), programVersion: '0.1.0', date: '2026-03-14', language: 'en-GB', attachments: [],
-  sections: [{ title: 'Sign-off', blocks: [{ kind: 'signOff', roles: ['Author', 'Checker', 'Licensed engineer'], fields: ['Name', 'Date', 'Signature'] }] }],
-}; // prettier-ignore
 const at = new Date(Date.now() + 60_000);
 const rsa = testIdentity();
 const ec = testIdentity({ kind: 'ec' });
@@ -26,7 +22,7 @@ let plain: Uint8Array;
 let once: Uint8Array;
 let twice: Uint8Array;
 beforeAll(async () => {
-  plain = await writeNote(note);
+  plain = await writeNote(shortNote);
   once = await signNote(plain, { identity: openIdentity(rsa, 'pw'), role: 'author', at });
   twice = await signNote(once, { identity: openIdentity(ec, 'pw'), role: 'licensed engineer', at });
 });
@@ -126,10 +122,41 @@ describe('a signed note', () => {
     expect(later!.faults).toEqual([]);
     expect(later!.remarks.join()).toMatch(/ran out on .* only a time-stamp/);
   });
+  it('an issuer whose certificate ran out is refused, and said of a signature that claims such a time', async () => {
+    const identity = openIdentity(testChain({ issuerDays: 1 }), 'pw');
+    expect(identity.certificates.map(({ subject }) => subject)).toEqual(['CN=Test signer', 'CN=Test issuer']);
+    const late = new Date(Date.now() + 3 * 86_400_000);
+    await expect(signNote(plain, { identity, role: 'author', at: late })).rejects.toThrow(/certificate of the issuer Test issuer is valid from/); // prettier-ignore
+    const signed = await signNote(plain, { identity, role: 'author', at });
+    expect((await readSignatures(signed))[0]).toMatchObject({
+      signer: 'Test signer',
+      issuer: 'Test issuer',
+      faults: [],
+    });
+    const claimed = Buffer.from(signed)
+      .toString('latin1')
+      .replace(/\/M \(D:\d{4}/, `/M (D:${at.getUTCFullYear() + 4}`);
+    expect((await readSignatures(Buffer.from(claimed, 'latin1')))[0]!.faults.join()).toMatch(
+      /the certificate of its issuer Test issuer is valid from .* not when it says/,
+    );
+  });
+  it('certificates that do not stand each before its issuer are said; a file that holds them so is put in order', async () => {
+    const { key, certificates } = openIdentity(testChain({ middle: true }), 'pw');
+    expect(certificates.map(({ subject }) => subject)).toEqual(['CN=Test signer', 'CN=Test middle', 'CN=Test issuer']);
+    const [own, middle, root] = certificates as [X509Certificate, X509Certificate, X509Certificate];
+    const remarks = async (order: readonly X509Certificate[]) => {
+      const [read] = await readSignatures(await signNote(plain, { identity: { key, certificates: order }, role: 'author', at })); // prettier-ignore
+      expect(read!.faults).toEqual([]);
+      return read!.remarks.join();
+    };
+    expect(await remarks([own, middle, root])).not.toContain('do not stand in order');
+    expect(await remarks([own, root, middle])).toContain('do not stand in order');
+    expect(await remarks([own, root])).toContain('do not stand in order');
+  });
   it('refuses what is no note of ours, and a box that is not there', async () => {
     const identity = openIdentity(rsa, 'pw');
     await expect(signNote(new TextEncoder().encode('%PDF-1.7 nothing'), { identity, role: 'author', at })).rejects.toThrow(/cannot be signed here/); // prettier-ignore
-    const without = await writeNote({ ...note, sections: [{ title: 'x', blocks: [] }] });
+    const without = await writeNote({ ...shortNote, sections: [{ title: 'x', blocks: [] }] });
     await expect(signNote(without, { identity, role: 'author', at })).rejects.toThrow(/no box in which the author/);
   });
 });

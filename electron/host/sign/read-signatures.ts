@@ -1,10 +1,8 @@
-import { createHash, verify, X509Certificate } from 'node:crypto';
-import type * as asn1js from 'asn1js';
-import { Certificate, ContentInfo, SignedData, type IssuerAndSerialNumber } from 'pkijs';
-import { issuedBy } from './open-identity.ts';
+import type { X509Certificate } from 'node:crypto';
 import { nameOf } from './name-of.ts';
+import { inOrder, outOfTime, readCms } from './read-cms.ts';
 import { orderFaults, type Signed } from './signature-order.ts';
-import { oid } from './signed-data.ts';
+import { readTimeStamp, type TimeStampReading } from './time-stamp.ts';
 
 /** One signature of a PDF as it was found. It stands when `faults` is empty; whom to trust is left to the reader. */
 export interface SignatureReading {
@@ -16,6 +14,8 @@ export interface SignatureReading {
   readonly claimed: string;
   /** The same as a time; null where it is none. */
   readonly time: Date | null;
+  /** Who stamped it, and when in words; null where nobody did. Whether it stands is among the faults. */
+  readonly stamp: { readonly by: string; readonly issuer: string; readonly time: string } | null;
   readonly subFilter: string;
   /** Bytes from the start that it covers, its own digits left out. */
   readonly covers: number;
@@ -45,21 +45,22 @@ export async function readSignatures(bytes: Uint8Array, now = new Date()): Promi
     const disorder = orderFaults(signed);
     const common = {
       role,
-      claimed: time ? `${time.toISOString().slice(0, 19).replace('T', ' ')} UTC` : claimed,
+      claimed: time ? inWords(time) : claimed,
       time,
       subFilter: /\/SubFilter\s*\/([\w.]+)/.exec(dictionary)?.[1] ?? 'none',
       covers: end,
     };
     const added = i === ordered.length - 1 && end < bytes.length ? [`${bytes.length - end} bytes were added after the last signature`] : []; // prettier-ignore
     try {
-      const { signer, issuer, faults, remarks } = readOne(bytes, range, claimed, now);
-      return { ...common, signer, issuer, remarks, faults: [...faults, ...disorder, ...added] };
+      const { faults, ...read } = readOne(bytes, range, claimed, now);
+      return { ...common, ...read, faults: [...faults, ...disorder, ...added] };
     } catch (error) {
       const why = error instanceof Error ? error.message : String(error);
       return {
         ...common,
         signer: 'unknown',
         issuer: 'unknown',
+        stamp: null,
         remarks: [],
         faults: [`it cannot be read: ${why}`, ...disorder, ...added],
       };
@@ -86,44 +87,63 @@ function readOne(
   if (a !== 0 || b >= c || c + d > bytes.length || !/^<[0-9a-fA-F]*>$/.test(gap))
     throw new Error('its byte range does not leave out its own digits and nothing else');
   const content = Buffer.from(gap.slice(1, -1), 'hex');
-  const data = new SignedData({ schema: ContentInfo.fromBER(content.subarray(0, derLength(content))).content });
-  const [info, ...more] = data.signerInfos;
-  if (!info || more.length > 0) throw new Error(`it holds ${data.signerInfos.length} signers`);
-  const held = (data.certificates ?? []).flatMap((one) => one instanceof Certificate ? [new X509Certificate(Buffer.from(one.toSchema().toBER()))] : []); // prettier-ignore
-  const sid = info.sid as IssuerAndSerialNumber;
-  const serial = Buffer.from(sid.serialNumber.valueBlock.valueHexView).toString('hex').toUpperCase().replace(/^0+/, '');
-  const own = held.find(({ serialNumber }) => serialNumber.replace(/^0+/, '') === serial);
-  if (!own) throw new Error('its signer’s certificate is not in it');
-  const digest = createHash('sha256')
-    .update(bytes.subarray(0, b))
-    .update(bytes.subarray(c, c + d))
-    .digest();
-  const attributes = new Map((info.signedAttrs?.attributes ?? []).map(({ type, values }) => [type, values[0] as asn1js.AsnType])); // prettier-ignore
-  const said = attributes.get(oid.messageDigest) as asn1js.OctetString | undefined;
-  const encoded = new Uint8Array(info.signedAttrs?.encodedValue ?? []);
-  const certificateHash = createHash('sha256').update(own.raw).digest();
-  const named = Buffer.from(attributes.get(oid.signingCertificateV2)?.toBER() ?? new ArrayBuffer(0));
+  const cms = readCms(content.subarray(0, derLength(content)));
+  const { own, held } = cms;
   const time = pdfTime(claimed);
-  const invalid = time && held.find(({ validFrom, validTo }) => time < new Date(validFrom) || time > new Date(validTo));
-  const disorder = held.findIndex((one, i) => i > 0 && !issuedBy(held[i - 1]!, one));
+  const stamped = stampOf(cms, time);
   return {
     signer: nameOf(own.subject),
     issuer: nameOf(own.issuer),
+    stamp: stamped.stamp && { by: stamped.stamp.by, issuer: stamped.stamp.issuer, time: inWords(stamped.stamp.time) },
     faults: [
-      ...(info.digestAlgorithm.algorithmId === oid.sha256 ? [] : ['its digest is not SHA-256']),
-      ...(said && Buffer.from(said.valueBlock.valueHexView).equals(digest) ? [] : ['what it signed was changed']),
-      ...(verify('sha256', encoded, own.publicKey, Buffer.from(info.signature.valueBlock.valueHexView)) ? [] : ['it was not made with the key of its certificate']), // prettier-ignore
-      ...(named.includes(certificateHash) ? [] : ['it does not name its certificate among what is signed (no baseline B-B)']), // prettier-ignore
-      ...(invalid ? [`${invalid === own ? 'its certificate' : `the certificate of its issuer ${nameOf(invalid.subject)}`} is valid from ${invalid.validFrom} to ${invalid.validTo}, not when it says that it was signed`] : []), // prettier-ignore
-      ...(time ? [] : ['it does not say when it was signed']),
+      ...(cms.digestName === 'sha256' ? [] : ['its digest is not SHA-256']),
+      ...cms.faultsFor((hash) => hash.update(bytes.subarray(0, b)).update(bytes.subarray(c, c + d))),
+      ...(time ? outOfTime(held, own, time, 'it says that it was signed') : ['it does not say when it was signed']),
+      ...stamped.faults,
     ],
     remarks: [
-      ...(now > new Date(own.validTo) ? [`its certificate ran out on ${own.validTo}: only a time-stamp could prove that it signed before`] : []), // prettier-ignore
+      ...(now > new Date(own.validTo) ? [ranOut(own, stamped)] : []),
       own.checkIssued(own) ? 'its certificate is self-signed: nobody else vouches for the name' : 'whether its issuer is trusted was not asked of anyone', // prettier-ignore
-      ...(held[0] !== own || disorder > 0 ? ['its certificates do not stand in order, each before the one that issued it'] : []), // prettier-ignore
+      ...(stamped.stamp ? ['whether the authority that stamped it is trusted was not asked of anyone'] : []),
+      ...(inOrder(held, own) ? [] : ['its certificates do not stand in order, each before the one that issued it']),
     ],
   };
 }
+
+/** Clocks of signer and authority may differ by this much (common practice, no source). */
+const clocksApart = 300_000;
+
+interface Stamped {
+  readonly stamp: TimeStampReading | null;
+  readonly faults: readonly string[];
+}
+
+/** The time-stamp over a signature, with what is wrong with it and with what it says of the signature. */
+function stampOf({ timeStampToken, signature, own }: ReturnType<typeof readCms>, claimed: Date | null): Stamped {
+  if (!timeStampToken) return { stamp: null, faults: [] };
+  try {
+    const stamp = readTimeStamp(timeStampToken, signature);
+    const { time } = stamp;
+    const outside = time < new Date(own.validFrom) || time > new Date(own.validTo);
+    return {
+      stamp,
+      faults: [
+        ...stamp.faults.map((fault) => `its time-stamp: ${fault}`),
+        ...(claimed && claimed.getTime() - time.getTime() > clocksApart ? [`it claims ${inWords(claimed)}, and was stamped before, at ${inWords(time)}`] : []), // prettier-ignore
+        ...(outside ? [`its certificate was not valid when it was stamped, ${inWords(time)}`] : []),
+      ],
+    };
+  } catch (error) {
+    return { stamp: null, faults: [`its time-stamp cannot be read: ${error instanceof Error ? error.message : String(error)}`] }; // prettier-ignore
+  }
+}
+
+const ranOut = ({ validTo }: X509Certificate, { stamp, faults }: Stamped): string =>
+  stamp && faults.length === 0
+    ? `its certificate ran out on ${validTo}; by its time-stamp it had signed before`
+    : `its certificate ran out on ${validTo}: only a time-stamp could prove that it signed before`;
+
+const inWords = (time: Date): string => `${time.toISOString().slice(0, 19).replace('T', ' ')} UTC`;
 
 /** Length of the first DER value, so that the zeros behind it are left out. */
 function derLength(bytes: Uint8Array): number {

@@ -8,6 +8,7 @@ import { signBox } from './sign-box.ts';
 import { orderFaults } from './signature-order.ts';
 import { signaturePicture } from './signature-picture.ts';
 import { signedData } from './signed-data.ts';
+import { timeStamp } from './time-stamp.ts';
 
 export interface Signing {
   readonly identity: Identity;
@@ -16,20 +17,26 @@ export interface Signing {
   /** Time that the signer claims. */
   readonly at: Date;
   readonly reason?: string;
+  /** Address of a time-stamp authority of the user's own; nobody is asked without it. */
+  readonly timeStampAt?: string;
 }
 
-/** Room for the signature and its certificates, in bytes. */
-const room = 16_384;
+/** Room for the signature and its certificates, in bytes; a time-stamp brings its authority's. */
+const roomFor = (stamped: boolean): number => (stamped ? 32_768 : 16_384);
 
 /**
  * The note with one signature more, as an incremental update: what was there stays byte for byte, so that earlier
- * signatures stand. Refuses a certificate that is not valid at `at`, a file that is no note of ours, and a signature out
- * of order.
+ * signatures stand. Refuses a certificate that is not valid at `at` or whose issuer's is not, a file that is no note of
+ * ours, a signature out of order, and a time-stamp that does not fit.
  */
-export async function signNote(bytes: Uint8Array, { identity, role, at, reason }: Signing): Promise<Uint8Array> {
+export async function signNote(
+  bytes: Uint8Array,
+  { identity, role, at, reason, timeStampAt }: Signing,
+): Promise<Uint8Array> {
   const [own] = identity.certificates as [Identity['certificates'][number]];
-  if (at < new Date(own.validFrom) || at > new Date(own.validTo))
-    throw refusal({ what: `The certificate of ${nameOf(own.subject)} is valid from ${own.validFrom} to ${own.validTo}, not on ${at.toISOString()}`, mend: 'Sign with a valid certificate.' }); // prettier-ignore
+  for (const { subject, validFrom, validTo } of identity.certificates)
+    if (at < new Date(validFrom) || at > new Date(validTo))
+      throw refusal({ what: `The certificate of ${subject === own.subject ? '' : 'the issuer '}${nameOf(subject)} is valid from ${validFrom} to ${validTo}, not on ${at.toISOString()}`, mend: 'Sign with a valid certificate of a valid issuer.' }); // prettier-ignore
   const pdf = pdfObjects(bytes);
   const { page, rectangle } = await signBox(bytes, role);
   const signed = (await readSignatures(bytes)).map(({ role: whose, time }) => ({ role: whose, time }));
@@ -47,6 +54,7 @@ export async function signNote(bytes: Uint8Array, { identity, role, at, reason }
   const name = nameOf(own.subject);
   const issuer = own.checkIssued(own) ? 'self-signed' : `certificate by ${nameOf(own.issuer)}`;
   const drawing = signaturePicture([`${name}, ${at.toISOString().slice(0, 16).replace('T', ' ')} UTC`, `digitally signed, ${issuer}`], x1 - x0, y1 - y0); // prettier-ignore
+  const room = roomFor(timeStampAt !== undefined);
   const objects: (readonly [number, string])[] = [
     [pageNumber, withAnnotation(pdf.dictionary(pageNumber), widget)],
     [formNumber, form.replace(/\/Fields \[/, `/Fields [${widget} 0 R `)],
@@ -56,7 +64,11 @@ export async function signNote(bytes: Uint8Array, { identity, role, at, reason }
     [picture, `<<\n/Type /XObject\n/Subtype /Form\n/BBox [0 0 ${(x1 - x0).toFixed(2)} ${(y1 - y0).toFixed(2)}]\n/Resources <<\n>>\n/Length ${drawing.length}\n>>\nstream\n${drawing}\nendstream`], // prettier-ignore
   ];
   const update = updateText(objects, bytes.length, pdf);
-  return filled(Buffer.concat([bytes, Buffer.from(update, 'latin1')]), bytes.length, identity);
+  const stamp = timeStampAt === undefined ? undefined : (signature: Uint8Array) => timeStamp(timeStampAt, signature);
+  const finished = await filled(Buffer.concat([bytes, Buffer.from(update, 'latin1')]), bytes.length, room, (digest) => signedData(digest, identity, stamp)); // prettier-ignore
+  const faults = (await readSignatures(finished)).at(-1)!.faults;
+  if (faults.length > 0) throw refusal({ what: `The signature would not stand: ${faults.join('; ')}`, mend: 'Check the time that is claimed and the certificate; nothing was signed.' }); // prettier-ignore
+  return finished;
 }
 
 const rangePlace = `[0 ${'0'.repeat(10)} ${'0'.repeat(10)} ${'0'.repeat(10)}]`;
@@ -84,14 +96,19 @@ function updateText(
 }
 
 /** Puts the byte range and then the signature over it in their places; both keep the length. */
-function filled(bytes: Buffer, from: number, identity: Identity): Uint8Array {
+async function filled(
+  bytes: Buffer,
+  from: number,
+  room: number,
+  sign: (digest: Uint8Array) => Promise<Uint8Array>,
+): Promise<Uint8Array> {
   const open = bytes.indexOf(`<${'0'.repeat(2 * room)}>`, from, 'latin1');
   const close = open + 2 * room + 2;
   const padded = (n: number): string => String(n).padStart(10, ' ');
   const range = `[0 ${padded(open)} ${padded(close)} ${padded(bytes.length - close)}]`;
   bytes.write(range, bytes.indexOf(rangePlace, from, 'latin1'), 'latin1');
   const digest = createHash('sha256').update(bytes.subarray(0, open)).update(bytes.subarray(close)).digest();
-  const signature = Buffer.from(signedData(digest, identity)).toString('hex');
+  const signature = Buffer.from(await sign(digest)).toString('hex');
   if (signature.length > 2 * room)
     throw refusal({ what: `The certificates need ${signature.length / 2} bytes, there is room for ${room}`, mend: 'Export the identity with fewer certificates.' }); // prettier-ignore
   bytes.write(signature, open + 1, 'latin1');

@@ -16,8 +16,8 @@ export function verifyReading(bytes: Uint8Array): VerifyReading {
     otherDifferences,
     roundedOtherwise,
   } = report;
-  const signatures = report.signatures.map(({ signer, issuer, role, claimed, faults, remarks }) => ({
-    ...{ signer, issuer, role, claimed, faults: [...faults], remarks: [...remarks] },
+  const signatures = report.signatures.map(({ signer, issuer, role, claimed, stamp, faults, remarks }) => ({
+    ...{ signer, issuer, role, claimed, stamp, faults: [...faults], remarks: [...remarks] },
   }));
   return {
     ...{ documentHash, madeBy, verifiedBy, sameBytes, tolerance, pages, signatures },

@@ -29,6 +29,7 @@ export function SignNote() {
   const [password, setPassword] = useState('');
   const [role, setRole] = useState<Role>('licensed engineer');
   const [reason, setReason] = useState('');
+  const [timeStampAt, setTimeStampAt] = useState('');
   const [making, setMaking] = useState(false);
   const [done, setDone] = useState('');
   const [fault, setFault] = useState<RefusalText | null>(null);
@@ -51,6 +52,7 @@ export function SignNote() {
       role,
       at: new Date().toISOString(),
       reason: reason.trim() || null,
+      timeStampAt: timeStampAt.trim() || null,
     });
     setFault(answer.ok ? null : answer.refusal);
     if (!answer.ok) return;
@@ -88,6 +90,11 @@ export function SignNote() {
       <OneOf label={t.role} value={role} onChange={setRole} choices={roles} words={t.roles} />
       <FieldFrame label={t.signedFor}>
         {(control) => <input {...control} value={reason} onChange={(event) => setReason(event.target.value)} />}
+      </FieldFrame>
+      <FieldFrame label={t.timeStamp} help={t.timeStampHelp}>
+        {(control) => (
+          <input {...control} value={timeStampAt} onChange={(event) => setTimeStampAt(event.target.value)} />
+        )}
       </FieldFrame>
       <div className="acts">
         <button type="button" className="primary" disabled={!note || !identity} onClick={() => void said(sign)}>

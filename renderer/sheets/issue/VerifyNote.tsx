@@ -78,12 +78,12 @@ function Report({ name, report }: { name: string; report: VerifyReading }) {
       <h3>{t.signatures}</h3>
       {signatures.length === 0 && <p>{t.unsigned}</p>}
       <ul>
-        {signatures.map(({ signer, issuer, role, claimed, faults, remarks }, i) => (
+        {signatures.map(({ signer, issuer, role, claimed, stamp, faults, remarks }, i) => (
           <li key={i}>
             <strong className={faults.length === 0 ? '' : 'loud'}>
               {t.signature(signer, role, faults.length === 0)}
             </strong>{' '}
-            {t.signatureBy(issuer, claimed)}
+            {t.signatureBy(issuer, claimed)} {stamp && t.stampedBy(stamp.by, stamp.issuer, stamp.time)}
             {[...faults, ...remarks].map((text) => (
               <p key={text} className={faults.includes(text) ? 'loud' : 'quiet small'}>
                 {text}

@@ -9,6 +9,7 @@ import { readSignatures } from '../../../electron/host/sign/read-signatures.ts';
 import { texts } from '../../../renderer/texts.ts';
 import { readPdf } from '../../host/read-pdf.ts';
 import { testIdentity } from '../../host/test-identity.ts';
+import { timeAuthority } from '../../host/time-authority.ts';
 import { program, withoutPicture } from '../support/program.ts';
 
 const at = program(withoutPicture);
@@ -52,10 +53,15 @@ it('takes a note from draft to issued by three people in their roles, and signs 
   await sheet.getByRole('button', { name: `${t.identity}: ${t.choose}` }).click();
   await (await chooser).setFiles(identity);
   await window.field(t.password).fill('pw');
+  const authority = await timeAuthority();
+  expect(await window.field(t.timeStamp).inputValue()).toBe('');
+  await window.field(t.timeStamp).fill(authority.address);
+  at.served.mayAsk(authority.address);
   const download = page.waitForEvent('download');
   await sheet.getByRole('button', { name: t.signIt }).click();
   const signed = new Uint8Array(await readFile(await (await download).path()));
-  expect(await readSignatures(signed)).toMatchObject([{ signer: 'Test rsa', faults: [] }]);
+  await authority.close();
+  expect(await readSignatures(signed)).toMatchObject([{ signer: 'Test rsa', faults: [], stamp: { by: 'Test time' } }]);
   expect(readPdf(signed).pages[0]).toMatch(/\bISSUED\b/);
   expect(readPdf(signed).pages[0]).not.toContain('NOT ISSUED');
   expect(await window.field(t.password).inputValue()).toBe('');
@@ -73,6 +79,7 @@ it('takes a note from draft to issued by three people in their roles, and signs 
   const words = (await found.textContent()) ?? '';
   expect(words).toContain(t.differs(1));
   expect(words).toContain(t.signature('Test rsa', 'licensed engineer', false));
+  expect(words).toMatch(/Time-stamped at .* UTC by Test time/);
   await rm(folder, { recursive: true });
   await window.close();
 });

@@ -27,7 +27,9 @@ export interface Served {
   readonly kill: () => Promise<void>;
   /** What the watch over its use of the network heard so far. */
   readonly network: () => readonly string[];
-  /** Ends the process and takes the folder away. Fails where the process ever reached out. */
+  /** An address that the journey itself has the program ask. */
+  readonly mayAsk: (address: string) => void;
+  /** Ends the process and takes the folder away. Fails where the process ever reached out to another address. */
   readonly close: () => Promise<void>;
 }
 
@@ -38,6 +40,7 @@ const bundled = resolve('build/bundled/desktop/serve.mjs');
 export async function serveStillplate(folder?: string, program = bundled): Promise<Served> {
   const data = folder ?? (await mkdtemp(join(tmpdir(), 'stillplate-journey-')));
   const log = `${data}-network.txt`;
+  const asked: string[] = [];
   const child = spawn(process.execPath, [program], {
     env: { ...watchedBy(log), STILLPLATE_DATA: data },
     stdio: ['ignore', 'pipe', 'pipe'],
@@ -63,9 +66,10 @@ export async function serveStillplate(folder?: string, program = bundled): Promi
     },
     kill: () => end('SIGKILL'),
     network: () => heardBy(log),
+    mayAsk: (address) => void asked.push(new URL(address).port),
     close: async () => {
       await end('SIGKILL');
-      const out = reachedOut(heardBy(log));
+      const out = reachedOut(heardBy(log)).filter((line) => !asked.some((port) => line.startsWith('connect') && line.includes(port))); // prettier-ignore
       await Promise.all([data, log].map((each) => rm(each, { recursive: true, force: true })));
       if (out.length > 0) throw new Error(`The program reached out: ${out.join('; ')}`);
     },
