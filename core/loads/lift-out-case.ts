@@ -15,8 +15,8 @@ const head = {
   title: 'Lifting out of the water',
 } as const;
 
-/** The plate leaves the water with what it holds: weight in air, trays full and flooded tubes
- *  full, times a dynamic factor, and the drag of leaving. */
+/** The plate leaves the water with what it holds: weight in air with the growth of the stated years, trays full and flooded
+ *  tubes full, times a dynamic factor, and the drag of leaving. */
 export function liftOutCase(context: CaseContext): CaseResult {
   const { document, plate, mass, factor, geometry, lifting } = context;
   const { liftOut } = document.loads;
@@ -31,16 +31,19 @@ export function liftOutCase(context: CaseContext): CaseResult {
   const dragFactor = factor('gamma_F_characteristic');
   const drag = dragFactor * 0.5 * mass.waterDensity * liftOut.dragCoefficient.value * liftOut.speed.si ** 2;
   const onTrays = mass.trays.reduce((sum, { effect }) => sum + effect, 0);
-  const onHook = plate.mass + onTrays - forceOf(plate.frame, plate.heldWater.all) / g;
+  const { growth } = plate;
+  const onHook = plate.mass + (growth?.mass ?? 0) + onTrays - forceOf(plate.frame, plate.heldWater.all) / g;
   const dynamic = liftDynamics(onHook, liftOut.dynamicFactor);
   const times = loadFactor * dynamic.value;
   const trays = new Map(mass.trays.map(({ bay, effect }) => [bay, times * g * effect]));
   const pressures = Float64Array.from(
     plate.fields,
-    ({ bay, area, weight }) => -times * weight.air - drag - (trays.get(bay) ?? 0) / area,
+    ({ bay, area, weight }) =>
+      -times * (weight.air + (growth?.air.onFields ?? 0)) - drag - (trays.get(bay) ?? 0) / area,
   );
   const terms = [
     { name: 'Weight in air with dynamic factor', force: -times * plate.weight.air },
+    { name: 'Marine growth, with dynamic factor', force: -times * (growth?.air.weight ?? 0) },
     { name: 'Water held like on trays, with dynamic factor', force: -times * g * onTrays },
     { name: 'Water still in the tubes, with dynamic factor', force: times * forceOf(plate.frame, plate.heldWater.all) },
     { name: 'Drag of leaving the water', force: -drag * plate.shares.solid },
@@ -48,7 +51,7 @@ export function liftOutCase(context: CaseContext): CaseResult {
   const force = terms.reduce((sum, term) => sum + term.force, 0);
   const solved = solveCase(plate, {
     ...head,
-    path: `${pathWords('Weight, held water and drag down on the plate', 'down', geometry)} All tubes and trays are taken as still full. Dynamic factor ${dynamic.value.toFixed(3)} on their weight (${dynamic.source}); drag without it, with a coefficient of ${liftOut.dragCoefficient.value} (${liftOut.dragCoefficient.source}) and a load factor of ${dragFactor}.`,
+    path: `${pathWords('Weight, held water and drag down on the plate', 'down', geometry)} All tubes and trays are taken as still full${growth ? ', and the growth of the stated years is on the plate' : ''}. Dynamic factor ${dynamic.value.toFixed(3)} on their weight (${dynamic.source}); drag without it, with a coefficient of ${liftOut.dragCoefficient.value} (${liftOut.dragCoefficient.source}) and a load factor of ${dragFactor}.`,
     accidental: false,
     loadFactor,
     force,
@@ -65,12 +68,13 @@ export function liftOutCase(context: CaseContext): CaseResult {
         pressures: Pressures.of(pressures),
         onTubes: [
           [plate.weightOfRest.air, times],
+          ...(growth ? [[growth.air.onTubes, times] as const] : []),
           [plate.heldWater.all, times],
           [plate.onTubes.area, -drag * plate.shares.solid],
         ],
       },
     ],
-    movingMass: plate.movingMass,
+    movingMass: plate.movingMass + (growth?.mass ?? 0),
     support: lifting,
     present: [everySupport(lifting)],
   });

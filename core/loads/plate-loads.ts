@@ -53,6 +53,13 @@ export interface FieldLoad extends FieldShare {
 
 export type Medium = 'air' | 'water';
 
+/** Growth as a load: N/m up on the tubes, Pa down on each field, N down in all. */
+export interface GrowthLoad {
+  readonly onTubes: Loaded;
+  readonly onFields: number;
+  readonly weight: number;
+}
+
 /** The plate as tubes that carry, and everything that may load it, ready to be scaled and added. */
 export interface PlateLoads {
   readonly shares: PlanShares;
@@ -68,8 +75,8 @@ export interface PlateLoads {
   readonly weightOfRest: Readonly<Record<Medium, Loaded>>;
   /** Weight of the whole, N down. */
   readonly weight: Readonly<Record<Medium, number>>;
-  /** Weight of marine growth in water: N/m up on the tubes, Pa down on each field, N down in all; and its mass, kg. Null where none has grown. */
-  readonly growth: { readonly onTubes: Loaded; readonly onFields: number; readonly weight: number; readonly mass: number } | null; // prettier-ignore
+  /** Weight of marine growth in water and in air, and its mass, kg; null where none has grown. */
+  readonly growth: { readonly water: GrowthLoad; readonly air: GrowthLoad; readonly mass: number } | null;
   /** Both again where weight helps (`leastWeight`). */
   readonly leastOfRest: Readonly<Record<Medium, Loaded>>;
   readonly least: Readonly<Record<Medium, number>>;
@@ -187,15 +194,15 @@ export function plateLoads(
     steelLoads.forEach((unit, i) => addLoad(load, unit, whole[i]! - own[i]! - panels[i]!));
     return solved(load);
   };
-  const growthLoad = ({ thickness, density, mass: grown, onTubes }: GrowthMass): NonNullable<PlateLoads['growth']> => {
+  const growthLoad = ({ thickness, density, onTubes }: GrowthMass, around: number): GrowthLoad => {
     const load = empty();
-    const force = -g * onTubes.mass * (1 - rho / density);
+    const force = -g * onTubes.mass * (1 - around / density);
     [force, force * onTubes.centre[0], force * onTubes.centre[1]].forEach((part, i) =>
       addLoad(load, steelLoads[i]!, part),
     );
-    const onFields = 2 * thickness * g * (density - rho);
+    const onFields = 2 * thickness * g * (density - around);
     const weight = -force + onFields * fields.reduce((sum, { area }) => sum + area, 0);
-    return { onTubes: solved(load), onFields, weight, mass: grown };
+    return { onTubes: solved(load), onFields, weight };
   };
   const inAir: Resultant = [-g * mass.total, -g * mass.total * mass.centre[0], -g * mass.total * mass.centre[1]];
   const buoyancy = g * rho * mass.displaced.asBuilt;
@@ -228,7 +235,7 @@ export function plateLoads(
     flowOnTubes: flow && { inertia: flowStrips('inertia'), edges: flowStrips('edges') },
     weightOfRest: { air: restOf('weight', 'air', inAir), water: restOf('weight', 'water', inWater) },
     weight: { air: -inAir[0], water: -inWater[0] },
-    growth: mass.growth && growthLoad(mass.growth),
+    growth: mass.growth && { water: growthLoad(mass.growth, rho), air: growthLoad(mass.growth, 0), mass: mass.growth.mass }, // prettier-ignore
     leastOfRest: { air: restOf('least', 'air', leastIn('air')), water: restOf('least', 'water', leastIn('water')) },
     least: { air: mass.least.air.weight, water: mass.least.water.weight },
     rising: solved(even.map((kg) => kg / whole)),

@@ -106,8 +106,8 @@ function serviceCase(context: CaseContext, service: ServiceForce, direction: Dir
   const which = sign > 0 ? 'least' : 'weight';
   // Growth makes it heavier where weight adds to the force; it may be missing where weight helps.
   const growth = sign < 0 ? plate.growth : null;
-  const grown = growth?.onFields ?? 0;
-  const whole = plate[which].water + (growth?.weight ?? 0);
+  const grown = growth?.water.onFields ?? 0;
+  const whole = plate[which].water + (growth?.water.weight ?? 0);
   const worse = sign > 0 === whole < 0;
   const ownWeight = service.holdsWeight ? 0 : 1;
   const weightFactor = ownWeight * (worse ? factor(accidental ? 'gamma_F_accidental' : 'gamma_F_permanent') : 1);
@@ -136,7 +136,7 @@ function serviceCase(context: CaseContext, service: ServiceForce, direction: Dir
       onTubes: [
         [plate.onTubes[of], scale],
         [plate[sign > 0 ? 'leastOfRest' : 'weightOfRest'].water, weightFactor],
-        ...(growth ? [[growth.onTubes, weightFactor] as const] : []),
+        ...(growth ? [[growth.water.onTubes, weightFactor] as const] : []),
       ],
     };
   };
@@ -157,7 +157,7 @@ function serviceCase(context: CaseContext, service: ServiceForce, direction: Dir
       [plate.flowOnTubes!.inertia, force * phase.inertia],
       [plate.flowOnTubes!.edges, force * phase.edges],
       [plate[sign > 0 ? 'leastOfRest' : 'weightOfRest'].water, weightFactor],
-      ...(growth ? [[growth.onTubes, weightFactor] as const] : []),
+      ...(growth ? [[growth.water.onTubes, weightFactor] as const] : []),
     ],
   });
   const loadings = [
@@ -234,7 +234,9 @@ function slackFindings(
   const holds = holdsWeight ? 0 : plate.least.water;
   const place = 'service-up';
   const word = legWord(context);
-  const slack = cases.filter((each) => each.slack && each.situation.direction === 'up').map(({ situation }) => situation);
+  const slack = cases
+    .filter((each) => each.slack && each.situation.direction === 'up')
+    .map(({ situation }) => situation);
   const lost = slack.filter(({ loadCase }) => loadCase !== 'service').map(({ title }) => title.toLowerCase());
   const too = lost.length === 0 ? '' : ` So it does with ${lost.join(', ')}.`;
   const common = { place, mend: 'More weight in water, a slower stroke, or a strut that can push.' };

@@ -76,7 +76,10 @@ function inSea(found: MotionInSea, model: Model, print: Print): Block[] {
 const rowsOf = (quantities: Readonly<Record<string, MotionQuantity>>, print: Print): string[][] =>
   Object.values(quantities)
     .filter(({ value }) => Number.isFinite(value))
-    .map(({ value, unit, title }) => [title, print.quantity(value, unit, 3)]);
+    .map(({ value, unit, title }) => [title, print.quantity(value, inThousands[unit] ?? unit, 3)]);
+
+/** Units of a line's pull and of power that are easier to read. */
+const inThousands: Readonly<Record<string, string>> = { N: 'kN', W: 'kW' };
 
 function regularWave(model: Model, print: Print): Block[] {
   const found = motionInRegularWave(model);
@@ -151,14 +154,14 @@ function ropeOut({ out, closed, open, waves }: HoistAgainstRope, print: Print): 
   const ends = [out[0]!, out.at(-1)!];
   return [
     linePlot({
-      caption: `Natural period under water on the hoist line, against the line that is out: with panels (strong) and the open grid (thin). Between the dashed lines lie nine tenths of the waves’ energy, ${seconds(shortest)} to ${seconds(longest)}`, // prettier-ignore
+      caption: `Natural period under water on the hoist line, against the line that is out: with panels (strong) and the open grid (thin). Between the level lines lie nine tenths of the waves’ energy, ${seconds(shortest)} to ${seconds(longest)}`, // prettier-ignore
       alt: 'Natural period on the hoist against line out',
       axes: ['line out, m', 'natural period, s'],
       curves: [
         { x: out, y: closed, pen: 'accent', name: 'panels' },
         { x: out, y: open, pen: 'thin', name: 'open' },
-        { x: ends, y: [shortest, shortest], pen: 'hidden' },
-        { x: ends, y: [longest, longest], pen: 'hidden' },
+        { x: ends, y: [shortest, shortest], pen: 'outline', name: 'waves from' },
+        { x: ends, y: [longest, longest], pen: 'outline', name: 'to' },
       ],
       shape: 0.3,
       fromZero: true,

@@ -114,7 +114,7 @@ function Part({
       ) : (
         <>
           <FieldList path={path} of={of} />
-          <button type="button" className="plain small" onClick={field.clear}>
+          <button type="button" className="link small" onClick={field.clear}>
             {t.takeOut(title)}
           </button>
         </>

@@ -52,12 +52,12 @@ export function MotionPart() {
         ) : (
           <>
             <FieldList path={['hydrodynamics', 'system', 'float']} of={float} />
-            <button type="button" className="plain small" onClick={hasFloat.clear}>
+            <button type="button" className="link small" onClick={hasFloat.clear}>
               {texts.hydrodynamics.takeOut(t.float)}
             </button>
           </>
         )}
-        <button type="button" className="plain small" onClick={system.clear}>
+        <button type="button" className="link small" onClick={system.clear}>
           {texts.hydrodynamics.takeOut(t.title)}
         </button>
       </FieldGroup>

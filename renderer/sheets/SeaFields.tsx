@@ -57,7 +57,7 @@ export function ScatterFields() {
             ]}
             blank={blank}
           />
-          <button type="button" className="plain small" onClick={field.clear}>
+          <button type="button" className="link small" onClick={field.clear}>
             {t.takeOut(t.scatter)}
           </button>
         </>
@@ -84,7 +84,7 @@ export function SpectrumFields() {
         {t.takeSpectrum}
       </button>
       {rows !== undefined && (
-        <button type="button" className="plain small" onClick={spectrum.clear}>
+        <button type="button" className="link small" onClick={spectrum.clear}>
           {t.takeOut(t.spectrum)}
         </button>
       )}
@@ -109,7 +109,7 @@ export function RecordedMotion() {
         {t.takeRecord}
       </button>
       {kept !== undefined && (
-        <button type="button" className="plain small" onClick={field.clear}>
+        <button type="button" className="link small" onClick={field.clear}>
           {t.takeOut(t.recorded)}
         </button>
       )}

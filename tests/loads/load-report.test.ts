@@ -332,6 +332,20 @@ it('takes the stated dynamic factor of lifting out, on weight and not on drag', 
   expect(two.path).toContain('Dynamic factor 2.000 on their weight (invented)');
 });
 
+it('lifts out the growth of the stated years as well: its weight in air, as thick over tubes and panels as the mass report has it', () => {
+  const growth = { years: 2, density: '1100 kg/m^3', source: 'invented' };
+  const { situation, mass } = loadedPlate(demoDocument(waterOnly, allCases, { hydrodynamics: { growth } }));
+  const out = situation('lift-out-down');
+  const byMass = (termOf(out, 'Weight in air with dynamic factor') * mass.growth!.mass) / mass.total;
+  // the mass report grows panels under their laps on tubes as well, pressures act on the bays alone
+  near(termOf(out, 'Marine growth, with dynamic factor'), byMass, 0.02);
+  expect(out.path).toContain('the growth of the stated years is on the plate');
+  // growth as heavy as the water still weighs in air
+  const light = loadedPlate(demoDocument(waterOnly, allCases, { hydrodynamics: { growth: { ...growth, density: '1025 kg/m^3' } } })); // prettier-ignore
+  expect(termOf(light.situation('lift-out-down'), 'Marine growth, with dynamic factor')).toBeLessThan(0);
+  expect(loadedPlate(demoDocument(waterOnly, allCases)).situation('lift-out-down').path).not.toContain('growth');
+});
+
 const waterIn = (out: Situation): number =>
   -out.balance.terms.reduce((sum, { name, force }) => (name.startsWith('Water') ? sum + force : sum), 0) / (1.35 * g);
 
