@@ -96,6 +96,7 @@ function varianceText(shares: VarianceShares, spreads: readonly Spread[]): reado
       ['Input', 'of the variance by itself', 'with all it does together'],
       ...spreads.map(({ input }, i) => [inputWords[input], shares.first[i]!.toFixed(2), shares.total[i]!.toFixed(2)]),
     ]),
+    `These parts are estimated: with ${shares.points} points they are off by about ${(1 / Math.sqrt(shares.points)).toFixed(2)}, and may come out below 0 or above 1. Four times the points halve that.`,
   ];
 }
 
