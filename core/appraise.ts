@@ -1,7 +1,7 @@
 import { catalogueWith } from './catalogue/catalogue.ts';
 import { designBasis, overrideFindings } from './catalogue/design-basis.ts';
 import { checkRows } from './checks/evaluate-check.ts';
-import { graver, type CheckRow } from './checks/check-row.ts';
+import { graver, isKeptRule, type CheckRow } from './checks/check-row.ts';
 import { checks } from './checks/index.ts';
 import { documentOfOption, type BayPlan } from './document/option.ts';
 import { builtAs } from './durability/as-built.ts';
@@ -87,11 +87,11 @@ export function appraise(
   };
 }
 
-/** The gravest row of each limit state. A detailing rule that is kept governs nothing. */
+/** The gravest row of each limit state. */
 function governingRows(rows: readonly CheckRow[]): Record<string, CheckRow> {
   const governing: Record<string, CheckRow> = {};
   for (const row of rows) {
-    if (row.detailing && row.verdict === 'passes') continue;
+    if (isKeptRule(row)) continue;
     const leader = governing[row.limitState];
     if (!leader || graver(row, leader) < 0) governing[row.limitState] = row;
   }

@@ -45,6 +45,10 @@ export interface CheckRow {
   readonly both: BothSides | null;
 }
 
+/** A rule on distances, sizes or hardness that is kept measures no strength: it governs nothing, however near its limit. */
+export const isKeptRule = ({ detailing, verdict }: Pick<CheckRow, 'detailing' | 'verdict'>): boolean =>
+  detailing && verdict === 'passes';
+
 export const nearFrom = 0.8;
 
 const rank = { 'cannot be judged': 2, fails: 3, passes: 1, 'not applicable': 0 } as const;

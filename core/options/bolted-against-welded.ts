@@ -1,6 +1,6 @@
 import { appraise, type Appraisal } from '../appraise.ts';
 import type { CheckRow } from '../checks/check-row.ts';
-import { graver } from '../checks/check-row.ts';
+import { graver, isKeptRule } from '../checks/check-row.ts';
 import { applyEdit, laidRaw, type Json, type RawOption } from '../document/edit.ts';
 import { readDocument, type RawDocument } from '../document/read-document.ts';
 import type { Rates } from '../document/schema.ts';
@@ -74,7 +74,7 @@ function fixedSo(kind: FixingKind, appraisal: Appraisal, rates: Rates | undefine
   const { model, rows } = appraisal;
   const gravest = (of: (row: CheckRow) => boolean): CheckRow | null =>
     [...rows]
-      .filter((row) => row.verdict !== 'not applicable' && !(row.detailing && row.verdict === 'passes') && of(row))
+      .filter((row) => row.verdict !== 'not applicable' && !isKeptRule(row) && of(row))
       .sort(graver)[0] ?? null;
   // What the two do not share: panels and their fixings. Tubes, crossings and eyes are the same in both but for weight.
   const ofPanel = (row: CheckRow) => /^(panel|bolt|weld)-|^fatigue-(weld|plate|bolt)/.test(row.id);

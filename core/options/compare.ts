@@ -1,5 +1,6 @@
 import { appraise, type Appraisal } from '../appraise.ts';
-import { graver, type CheckRow } from '../checks/check-row.ts';
+import { graver, isKeptRule, type CheckRow } from '../checks/check-row.ts';
+import { highestOf } from '../limit-states.ts';
 import type { SolvedForces } from '../loads/solved-forces.ts';
 import type { RawDocument } from '../document/read-document.ts';
 import type { PlateDocument } from '../document/schema.ts';
@@ -13,7 +14,7 @@ export interface ComparedOption {
   readonly change: Readonly<Record<ComparedQuantity, number>>;
   /** Gravest row of each limit state. */
   readonly governing: Readonly<Record<string, CheckRow>>;
-  /** Gravest of all rows that have a number. */
+  /** The highest utilisation of all rows that measure a strength, or break a rule. */
   readonly highest: CheckRow | null;
   /** Gravest row of each check, by check id. */
   readonly checks: Readonly<Record<string, CheckRow>>;
@@ -60,16 +61,13 @@ export function compared(appraisal: Appraisal, base: Appraisal): ComparedOption 
     const leader = checks[row.id];
     if (!leader || graver(row, leader) < 0) checks[row.id] = row;
   }
-  const numbered = made
-    .filter(({ utilisation }) => utilisation !== null)
-    .sort((a, b) => (b.utilisation as number) - (a.utilisation as number));
   return {
     id: appraisal.optionId,
     title: appraisal.optionTitle,
     quantities: record((id) => value(appraisal, id)),
     change: record((id) => value(appraisal, id) - value(base, id)),
     governing: appraisal.governing,
-    highest: numbered[0] ?? null,
+    highest: highestOf(made.filter((row) => !isKeptRule(row))),
     checks,
     fails: made.filter(({ verdict }) => verdict === 'fails').length,
     unjudged: made.filter(({ verdict }) => verdict === 'cannot be judged').length,

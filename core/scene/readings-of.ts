@@ -1,5 +1,5 @@
 import type { Appraisal } from '../appraise.ts';
-import { graver, type CheckRow } from '../checks/check-row.ts';
+import { graver, isKeptRule, type CheckRow } from '../checks/check-row.ts';
 import type { Model } from '../model.ts';
 import { printedUnit } from '../quantity/format-quantity.ts';
 import { partId } from './part-draft.ts';
@@ -107,7 +107,7 @@ function utilisation(model: Model, rows: readonly CheckRow[], ids: PartsOf): Rea
   const leaders = gravest(rows, ids);
   const most = largest(
     rows,
-    ({ utilisation: use, detailing, verdict }) => (detailing && verdict === 'passes' ? null : use),
+    (row) => (isKeptRule(row) ? null : row.utilisation),
     ids,
   );
   const open = rows.filter(

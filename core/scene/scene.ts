@@ -34,7 +34,7 @@ export interface ScenePart {
   readonly kind: PartKind;
   /** As geometry and checks name it. */
   readonly place: string;
-  /** In words: "Panel A1, under-6, 6 mm". */
+  /** In words: "Panel A1, underside, 6 mm". */
   readonly title: string;
   /** Bays that it belongs to: of a panel, its bolts and its welds; empty for tubes, crossings and attachments. */
   readonly bays: readonly string[];

@@ -3,7 +3,7 @@ import type { Reading } from '../../core/scene/reading.ts';
 import type { Scene } from '../../core/scene/scene.ts';
 import { sceneTexts as texts } from './scene-texts.ts';
 
-/** A part in words with what the reading says of it: "Panel A1, under-6, 6 mm: 0.87". Empty for none. */
+/** A part in words with what the reading says of it: "Panel A1, underside, 6 mm: 0.87". Empty for none. */
 export function titleWithValue(scene: Scene, reading: Reading | null, id: string | null): string {
   const part = scene.parts.find((other) => other.id === id);
   if (!part) return '';

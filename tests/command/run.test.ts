@@ -145,7 +145,7 @@ describe('exit code 2: the input is wrong', () => {
       JSON.stringify(
         middle(
           (d) => (
-            (d.options[1].changes = { designs: { 'under-6': { thickness: '8 kg' } } }),
+            (d.options[1].changes = { designs: { 'underside': { thickness: '8 kg' } } }),
             (d.options[2].changes = { water: { depth: '-1 m' } })
           ),
         ),
@@ -155,7 +155,7 @@ describe('exit code 2: the input is wrong', () => {
     expect(code).toBe(2);
     expect(out).toMatch(/The document as it stands: can be built/);
     expect(err.split('\n').map((line) => line.split(':')[0])).toEqual([
-      'options.under-8.designs.under-6.thickness',
+      'options.under-8.designs.underside.thickness',
       'options.under-6-clearance.water.depth',
     ]);
   });

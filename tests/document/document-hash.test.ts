@@ -84,7 +84,7 @@ describe('what the hash is of', () => {
   it('another for any changed value, however small', () => {
     const changed = [
       middle((d) => void (d.project.revision = 'C')),
-      middle((d) => void (d.designs['under-6'].thickness = '6.0 mm')),
+      middle((d) => void (d.designs['underside'].thickness = '6.0 mm')),
       middle((d) => void (d.mass.weld = 0.020000000000000004)),
       middle((d) => void d.options.reverse()),
       middle((d) => void (d.project.site += ' ')),

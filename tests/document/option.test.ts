@@ -26,14 +26,14 @@ describe('an option', () => {
     const before = JSON.stringify(raw);
     const { document, findings } = resolve(raw, 'under-8');
     const plain = readDocument(raw);
-    expect(document.designs['under-6']!.thickness).toEqual({ si: 0.008, typed: '8 mm' });
+    expect(document.designs['underside']!.thickness).toEqual({ si: 0.008, typed: '8 mm' });
     expect({ ...document, designs: plain.designs }).toEqual(plain);
     expect(findings).toEqual([]);
     expect(JSON.stringify(raw)).toBe(before);
   });
 
   it('null takes away: a slip factor, a panel', () => {
-    const fixing = resolve(middle(), 'under-6-clearance').document.designs['under-6']!.fixing;
+    const fixing = resolve(middle(), 'under-6-clearance').document.designs['underside']!.fixing;
     expect(fixing).toMatchObject({ kind: 'bolted', shear: 'clearance' });
     expect(fixing).not.toHaveProperty('slipFactor');
     expect(Object.keys(resolve(middle(), 'ends-open').document.panels).sort()).toEqual([
@@ -57,16 +57,16 @@ describe('an option', () => {
         id: 'both',
         title: 'Both',
         base: 'under-8',
-        changes: { designs: { 'under-6': { pitch: null, fixing: { pitch: '120 mm' } } } },
+        changes: { designs: { 'underside': { pitch: null, fixing: { pitch: '120 mm' } } } },
       });
       d.options.push({
         id: 'over',
         title: 'Over',
         base: 'both',
-        changes: { designs: { 'under-6': { thickness: '10 mm' } } },
+        changes: { designs: { 'underside': { thickness: '10 mm' } } },
       });
     });
-    const design = resolve(raw, 'over').document.designs['under-6']!;
+    const design = resolve(raw, 'over').document.designs['underside']!;
     expect(design.thickness.typed).toBe('10 mm');
     expect(design.fixing).toMatchObject({ pitch: { typed: '120 mm' } });
     expect(lineage(readDocument(raw).options, 'over').map(({ id }) => id)).toEqual(['under-8', 'both', 'over']);
@@ -76,15 +76,15 @@ describe('an option', () => {
     const raw = middle(
       (d) =>
         void (d.options[1].changes = {
-          designs: { 'under-6': { thickness: '8 kg', colour: 'red' } },
+          designs: { 'underside': { thickness: '8 kg', colour: 'red' } },
           water: { salinity: null },
         }),
     );
     expect(() => resolve(raw, 'under-8')).toThrow(
-      /^options\.under-8\.designs\.under-6\.thickness: “8 kg” is a mass, the field needs a length/m,
+      /^options\.under-8\.designs\.underside\.thickness: “8 kg” is a mass, the field needs a length/m,
     );
     expect(() => resolve(raw, 'under-8')).toThrow(
-      /^options\.under-8\.designs\.under-6\.colour: This field is not known here/m,
+      /^options\.under-8\.designs\.underside\.colour: This field is not known here/m,
     );
     const other = middle((d) => void (d.options[1].changes = { water: { salinity: null } }));
     expect(() => resolve(other, 'under-8')).toThrow(/^options\.under-8\.water: The water has neither/);
@@ -161,8 +161,8 @@ describe('an option', () => {
     });
 
     it('is left out where the option gives a panel to a bay that is left', () => {
-      const { document, findings } = resolve(whole({ crossTubes: { count: 5 } }, { A1: 'under-6' }), 'other');
-      expect(document.panels).toEqual({ A1: 'under-6' });
+      const { document, findings } = resolve(whole({ crossTubes: { count: 5 } }, { A1: 'underside' }), 'other');
+      expect(document.panels).toEqual({ A1: 'underside' });
       expect(findings.map(({ text }) => text)).toEqual([expect.stringMatching(/the panel is left out$/)]);
     });
 

@@ -6,99 +6,99 @@ import { refused } from './refused.ts';
 const read = (document: object) => readDocument(readDocumentText(JSON.stringify(document)));
 
 describe('a field that is wrong', () => {
-  const design = (field: string, value: unknown) => middle((d) => void (d.designs['under-6'][field] = value));
+  const design = (field: string, value: unknown) => middle((d) => void (d.designs['underside'][field] = value));
 
   it.each([
     [
       'a quantity that is missing',
       design('thickness', undefined),
-      'designs.under-6.thickness',
+      'designs.underside.thickness',
       /^This field is missing$/,
       /a length in quotation marks with its unit: 10 mm or 3\/8 in/,
     ],
     [
       'a bare number',
       design('thickness', 6),
-      'designs.under-6.thickness',
+      'designs.underside.thickness',
       /^6 has no unit, the field needs a length$/,
       /10 mm or 3\/8 in/,
     ],
     [
       'a quantity without unit',
       design('thickness', '6'),
-      'designs.under-6.thickness',
+      'designs.underside.thickness',
       /“6” has no unit/,
       /Write a length with its unit/,
     ],
     [
       'the wrong kind',
       design('thickness', '6 kg'),
-      'designs.under-6.thickness',
+      'designs.underside.thickness',
       /“6 kg” is a mass, the field needs a length/,
       /Write a length/,
     ],
     [
       'negative',
       design('thickness', '-6 mm'),
-      'designs.under-6.thickness',
+      'designs.underside.thickness',
       /“-6 mm” must be more than zero/,
       /above zero/,
     ],
-    ['zero', design('thickness', '0 mm'), 'designs.under-6.thickness', /“0 mm” must be more than zero/, /above zero/],
+    ['zero', design('thickness', '0 mm'), 'designs.underside.thickness', /“0 mm” must be more than zero/, /above zero/],
     [
       '1e400',
       design('thickness', '1e400 mm'),
-      'designs.under-6.thickness',
+      'designs.underside.thickness',
       /“1e400 mm” is not a finite number/,
       /smaller number/,
     ],
     [
       'NaN',
       design('thickness', 'NaN mm'),
-      'designs.under-6.thickness',
+      'designs.underside.thickness',
       /“NaN mm” does not begin with a number/,
       /Write a length/,
     ],
-    ['null', design('thickness', null), 'designs.under-6.thickness', /null is no quantity/, /Write a length/],
+    ['null', design('thickness', null), 'designs.underside.thickness', /null is no quantity/, /Write a length/],
     [
       'a group that is missing',
       design('overlap', undefined),
-      'designs.under-6.overlap',
+      'designs.underside.overlap',
       /This field is missing/,
       /group of fields in { }/,
     ],
     [
       'a text in place of a group',
       design('fixing', 'bolted'),
-      'designs.under-6.fixing',
+      'designs.underside.fixing',
       /“bolted” is not a group of fields/,
       /{ }/,
     ],
     [
       'a wrong kind of fixing',
       design('fixing', { kind: 'glued' }),
-      'designs.under-6.fixing.kind',
+      'designs.underside.fixing.kind',
       /“glued” is not one of the kinds allowed/,
       /"bolted", "welded"/,
     ],
     [
       'no kind of fixing',
       design('fixing', {}),
-      'designs.under-6.fixing.kind',
+      'designs.underside.fixing.kind',
       /This field is missing/,
       /"bolted", "welded"/,
     ],
     [
       'a word not allowed',
       design('side', 'left'),
-      'designs.under-6.side',
+      'designs.underside.side',
       /“left” is not one of the values allowed/,
       /"topside", "underside"/,
     ],
     [
       'a list in place of text',
       design('material', ['S355']),
-      'designs.under-6.material',
+      'designs.underside.material',
       /\["S355"\] is not a text/,
       /quotation marks/,
     ],
@@ -222,7 +222,7 @@ describe('a field that is wrong', () => {
         d.units = 'feet';
         delete d.water;
         d.colour = 'red';
-        d.designs['under-6'].thickness = '6';
+        d.designs['underside'].thickness = '6';
         d.designs['top-4'].fixing.throat = '3 kg';
         d.designs['top-4'].fixing.bolt = 'M12';
         d.grid.suspension.attachments[2].x = 1660;
@@ -230,20 +230,20 @@ describe('a field that is wrong', () => {
       }),
     );
     const paths = all.map(({ where }) => where!['path']);
-    expect(paths.sort()).toEqual(['colour', 'designs.top-4.fixing.bolt', 'designs.top-4.fixing.throat', 'designs.under-6.thickness', 'grid.suspension.attachments.2.x', 'options.1.changes.colour', 'units', 'water'].sort()); // prettier-ignore
+    expect(paths.sort()).toEqual(['colour', 'designs.top-4.fixing.bolt', 'designs.top-4.fixing.throat', 'designs.underside.thickness', 'grid.suspension.attachments.2.x', 'options.1.changes.colour', 'units', 'water'].sort()); // prettier-ignore
     expect(message.split('\n')).toHaveLength(8);
   });
 });
 
 describe('a quantity given twice', () => {
-  const thickness = (value: unknown) => middle((d) => void (d.designs['under-6'].thickness = value));
+  const thickness = (value: unknown) => middle((d) => void (d.designs['underside'].thickness = value));
 
   it('is read when both agree, and shows what was typed', () => {
-    expect(read(thickness({ si: 0.009525, typed: '3/8 in' })).designs['under-6']!.thickness).toEqual({
+    expect(read(thickness({ si: 0.009525, typed: '3/8 in' })).designs['underside']!.thickness).toEqual({
       si: expect.closeTo(0.009525, 15),
       typed: '3/8 in',
     });
-    expect(read(thickness({ typed: '6 mm' })).designs['under-6']!.thickness.typed).toBe('6 mm');
+    expect(read(thickness({ typed: '6 mm' })).designs['underside']!.thickness.typed).toBe('6 mm');
   });
 
   it('names both when they disagree', () =>
@@ -494,9 +494,9 @@ describe('a file that is no document', () => {
     ['a comment', `// plate\n${middleText}`, /\/\/ plate/, { line: 1 }],
     [
       'the same name twice',
-      middleText.replace('"top-4": {', '"under-6": {'),
-      /“under-6” is given twice in the same object/,
-      { path: 'designs.under-6' },
+      middleText.replace('"top-4": {', '"underside": {'),
+      /“underside” is given twice in the same object/,
+      { path: 'designs.underside' },
     ],
     ['a list', '[]', /no JSON object/, {}],
     [

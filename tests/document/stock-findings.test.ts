@@ -12,14 +12,14 @@ const found = (change: (d: Json) => void) => {
   return stockFindings(document, catalogueWith(userRows(document)));
 };
 const thickness = (typed: string, change: (d: Json) => void = () => {}) =>
-  found((d) => ((d.designs['under-6'].thickness = typed), (d.panels.A1 = 'under-6'), change(d)));
+  found((d) => ((d.designs['underside'].thickness = typed), (d.panels.A1 = 'underside'), change(d)));
 
 describe('a plate thickness that is off stock', () => {
   it('is a finding with a place and what is kept', () =>
     expect(thickness('6.2 mm')).toEqual([
       {
         id: 'thickness-off-stock',
-        place: 'designs.under-6.thickness',
+        place: 'designs.underside.thickness',
         text: '6.2 mm is no stock thickness: 6 mm or 8 mm',
         mend: 'Take a thickness that merchants keep, or add the plate that you can get to the document’s own rows ("stockPlates" of its catalogue).',
       },
@@ -48,14 +48,14 @@ describe('a plate thickness that is off stock', () => {
   });
 
   it('is told once for a design, of eyes too, and not of a design that no panel is of or of plastic', () => {
-    expect(thickness('6.2 mm', (d) => void ([d.panels.A2, d.panels.A3] = ['under-6', 'under-6']))).toHaveLength(1);
+    expect(thickness('6.2 mm', (d) => void ([d.panels.A2, d.panels.A3] = ['underside', 'underside']))).toHaveLength(1);
     expect(
       found((d) => ((d.grid.suspension.eye.thickness = '21 mm'), (d.grid.padEyes.eye.thickness = '22 mm'))).map(
         ({ place }) => place,
       ),
     ).toEqual(['grid.suspension.eye.thickness', 'grid.padEyes.eye.thickness']);
-    expect(found((d) => void (d.designs['unused'] = { ...d.designs['under-6'], thickness: '6.2 mm' }))).toEqual([]);
-    expect(thickness('6.2 mm', (d) => (d.designs['under-6'].material = 'HDPE PE100 sheet'))).toEqual([]);
+    expect(found((d) => void (d.designs['unused'] = { ...d.designs['underside'], thickness: '6.2 mm' }))).toEqual([]);
+    expect(thickness('6.2 mm', (d) => (d.designs['underside'].material = 'HDPE PE100 sheet'))).toEqual([]);
   });
 
   it('stands among the findings of an appraisal, under the option that takes it', () => {

@@ -206,7 +206,7 @@ describe('rows of every kind', () => {
     ).toEqual(['catalogue.boltClasses.0.yield', 'catalogue.bolts.0.pitch', 'catalogue.weldMetals.1.id'])); // prettier-ignore
 
   it('aluminium that is welded must say its strength beside the weld; bolted it need not', () => {
-    const bare = (kind: 'top-4' | 'under-6') =>
+    const bare = (kind: 'top-4' | 'underside') =>
       withOwn(
         (rows) => delete rows.materials[0].heatAffected,
         (d) => void (d.designs[kind].material = 'Yard aluminium'),
@@ -214,15 +214,15 @@ describe('rows of every kind', () => {
     const welded = refused(bare('top-4'));
     expect(welded.where['path']).toBe('catalogue.materials.0.heatAffected');
     expect(welded.what).toMatch(/“top-4” welds “yard aluminium”/);
-    expect(() => readDocument(bare('under-6'))).not.toThrow();
+    expect(() => readDocument(bare('underside'))).not.toThrow();
   });
 
   it('are judged with and printed: bolt and class enter a check, every row and its source stand in the note', () => {
     const raw = withOwn(
       () => {},
       (d) => {
-        d.panels = { A2: 'under-6' };
-        Object.assign(d.designs['under-6'].fixing, { bolt: 'M18', class: '9.8', edgeDistance: '30 mm' });
+        d.panels = { A2: 'underside' };
+        Object.assign(d.designs['underside'].fixing, { bolt: 'M18', class: '9.8', edgeDistance: '30 mm' });
       },
     );
     const appraisal = appraise(raw, readDocument(raw), null);

@@ -37,7 +37,7 @@ describe('an error planted in the sample', () => {
 
   it('a panel shifted off three of its tubes is named bay by bay', () => {
     const wrong = planted(
-      (d) => void (d['designs']['under-6'].overlap = { onMain: '46 mm', onCross: '2 mm', sides: { mainHigh: '2 mm' } }),
+      (d) => void (d['designs']['underside'].overlap = { onMain: '46 mm', onCross: '2 mm', sides: { mainHigh: '2 mm' } }),
     );
     const bare = wrong.findings.filter(({ id }) => id === 'panel-does-not-bear');
     expect(bare.map(({ place }) => place)).toContain('A1');
@@ -48,7 +48,7 @@ describe('an error planted in the sample', () => {
   it('40 ksi entered as 400 MPa is told beside the name of the plate', () => {
     const wrong = planted((d) => {
       d['catalogue'] = { materials: [{ id: 'A40', title: 'Plate of the yard, 40 ksi', family: 'carbon steel', density: '7850 kg/m^3', youngModulus: '200 GPa', poisson: 0.3, yieldStrength: '400 MPa', ultimateStrength: '480 MPa', upToThickness: '20 mm', source: { document: 'certificate 3.1', clause: 'heat 12' } }] }; // prettier-ignore
-      d['designs']['under-6'].material = 'A40';
+      d['designs']['underside'].material = 'A40';
     });
     const row = wrong.findings.find(({ id }) => id === 'row-far-from-catalogue');
     expect(row).toMatchObject({ place: 'A40' });
@@ -80,7 +80,7 @@ describe('an error planted in the sample', () => {
     const onTop = (support?: string) =>
       planted((d) => {
         d['grid'].suspension = { ...d['grid'].suspension, kind: 'bridle', apex: '3 m' };
-        Object.assign(d['designs']['under-6'], { side: 'topside' }, support && { support });
+        Object.assign(d['designs']['underside'], { side: 'topside' }, support && { support });
       });
     const rows = ({ rows: all }: Appraisal, of: string) => all.filter(({ id, direction, loadCase }) => id === 'bolt-tension' && direction === 'up' && loadCase === of); // prettier-ignore
     const four = onTop();

@@ -22,7 +22,7 @@ describe('opening a document file', () => {
         const { raw, document, bytes } = await openDocument(path);
         expect(Buffer.from(bytes).toString('utf8')).toBe(mark + middleText);
         expect(raw).toEqual(JSON.parse(middleText));
-        expect(document.designs['under-6']!.thickness).toEqual({ si: 0.006, typed: '6 mm' });
+        expect(document.designs['underside']!.thickness).toEqual({ si: 0.006, typed: '6 mm' });
       }
     }));
 

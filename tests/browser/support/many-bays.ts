@@ -5,7 +5,7 @@ export function manyBays(middle: Json): Json {
   const raw = structuredClone(middle);
   raw['grid'].mainTubes = { ...raw['grid'].mainTubes, count: 7, spacing: '1 m' };
   raw['grid'].crossTubes = { ...raw['grid'].crossTubes, count: 11 };
-  raw['designs']['under-6'].fixing.pitch = '110 mm';
+  raw['designs']['underside'].fixing.pitch = '110 mm';
   const bays = ['A', 'B', 'C', 'D', 'E', 'F'].flatMap((row) => Array.from({ length: 10 }, (_, i) => `${row}${i + 1}`));
-  return { ...raw, panels: Object.fromEntries(bays.map((bay) => [bay, 'under-6'])), options: [], chosen: null };
+  return { ...raw, panels: Object.fromEntries(bays.map((bay) => [bay, 'underside'])), options: [], chosen: null };
 }
