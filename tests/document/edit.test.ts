@@ -32,11 +32,13 @@ describe('an edit of the document as it stands', () => {
   });
   it('renames a design wherever it is named', () => {
     const raw = middle();
-    const [name] = Object.keys(raw['designs'] as object) as [string];
-    const after = applyEdit(raw, { kind: 'renameDesign', from: name, to: 'another' });
-    expect(JSON.stringify({ ...after, project: 0 })).not.toContain(`:"${name}"`);
+    const [first] = Object.keys(raw['designs'] as object) as [string];
+    const renamed = applyEdit(raw, { kind: 'renameDesign', from: first, to: 'a name of its own' });
+    expect(JSON.stringify(renamed)).toContain(':"a name of its own"');
+    const after = applyEdit(renamed, { kind: 'renameDesign', from: 'a name of its own', to: 'another' });
+    expect(JSON.stringify(after)).not.toContain('a name of its own');
     for (const id of [null, ...optionIds(raw)])
-      expect(Object.keys(readDocument(laidRaw(after, id)).designs)).not.toContain(name);
+      expect(Object.keys(readDocument(laidRaw(after, id)).designs)).toContain('another');
     expect(() => applyEdit(raw, { kind: 'renameDesign', from: 'nowhere', to: 'x' })).toThrow(/no panel design/);
   });
 });
