@@ -70,7 +70,7 @@ function Steps() {
   );
 }
 
-const loudness = { fails: 'loud', 'cannot be judged': 'unjudged', passes: '', 'not applicable': '' } as const;
+const loudnessOf = { fails: 'loud', 'cannot be judged': 'unjudged', passes: '', 'not applicable': '' } as const;
 
 function Deciding() {
   const result = useWorkbench((state) => state.result)!;
@@ -84,7 +84,7 @@ function Deciding() {
         <dd>
           {governing && (
             <button type="button" className="link" onClick={() => openCheck(governing)}>
-              <strong className={loudness[governing.verdict]}>
+              <strong className={loudnessOf[governing.verdict]}>
                 {governing.utilisation === null ? texts.verdict[governing.verdict] : governing.utilisation.toFixed(2)}
               </strong>
               {governing.title}, {governing.placeWords}
@@ -95,9 +95,9 @@ function Deciding() {
       <div>
         <dt>{t.verdicts}</dt>
         <dd className="counts">
-          <span className={result.fails > 0 ? 'count loud' : 'count'}>{t.fails(result.fails)}</span>
-          <span className={result.unjudged > 0 ? 'count unjudged' : 'count'}>{t.unjudged(result.unjudged)}</span>
-          <span className="count">{t.findings(result.findings.length)}</span>
+          <Count says={t.fails(result.fails)} loudness={result.fails > 0 ? 'loud' : ''} />
+          <Count says={t.unjudged(result.unjudged)} loudness={result.unjudged > 0 ? 'unjudged' : ''} />
+          <Count says={t.findings(result.findings.length)} />
         </dd>
       </div>
       {differs && (
@@ -110,6 +110,15 @@ function Deciding() {
       <Fact title={t.weight} id="weight.submerged" />
       <Fact title={t.open} id="ratio.open" />
     </dl>
+  );
+}
+
+/** How many lines of a kind there are; opens the sheet that lists them. */
+function Count({ says, loudness = '' }: { says: string; loudness?: 'loud' | 'unjudged' | '' }) {
+  return (
+    <button type="button" className={`count ${loudness}`} onClick={() => useWorkbench.setState({ sheet: 'strength' })}>
+      {says}
+    </button>
   );
 }
 

@@ -21,6 +21,8 @@ export interface Workbench {
   readonly type: (label: string, text: string) => Promise<void>;
   /** Puts a sample into the store and opens it from the list, with its chosen option or as it stands; gives its id. */
   readonly openSample: (sample: 'small' | 'middle' | 'large' | 'inch', as?: 'chosen' | 'it stands') => Promise<string>;
+  /** Puts the text of a document into the store and opens it from the list; gives its id. */
+  readonly openText: (text: string) => Promise<string>;
   /** Goes back to the start page. */
   readonly allPlates: () => Promise<void>;
   /** Does something that changes the document, and waits until the store has acknowledged it and the window says so. */
@@ -55,6 +57,14 @@ export async function openWorkbench(
   const found = await watch(page, new URL(served.address).origin);
   const sheet = page.locator('.sheet');
   const field = (label: string): Locator => sheet.getByLabel(label, { exact: true }).first();
+  const openText = async (text: string): Promise<string> => {
+    const { name } = (JSON.parse(text) as { project: { name: string } }).project;
+    const { id } = valueOf(await served.host.createDocument({ name, text, file: null }));
+    await page.goto(served.address);
+    await page.locator('.recent button.name', { hasText: name }).first().click();
+    await page.getByText(texts.headline.decides).waitFor();
+    return id;
+  };
   await page.goto(served.address);
 
   return {
@@ -69,16 +79,10 @@ export async function openWorkbench(
       await field(label).fill(text);
       await field(label).press('Enter');
     },
+    openText,
     openSample: async (sample, as = 'chosen') => {
       const file = await readFile(resolve(`samples/${sample}.stillplate.json`), 'utf8');
-      const raw = JSON.parse(file) as { project: { name: string } };
-      const text = as === 'chosen' ? file : JSON.stringify({ ...raw, chosen: null });
-      const { name } = raw.project;
-      const { id } = valueOf(await served.host.createDocument({ name, text, file: null }));
-      await page.goto(served.address);
-      await page.locator('.recent button.name', { hasText: name }).first().click();
-      await page.getByText(texts.headline.decides).waitFor();
-      return id;
+      return openText(as === 'chosen' ? file : JSON.stringify({ ...(JSON.parse(file) as object), chosen: null }));
     },
     allPlates: async () => {
       await page.getByRole('button', { name: texts.headline.home }).click();
