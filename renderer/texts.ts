@@ -446,6 +446,8 @@ export const texts = {
     reading: 'Working out areas, currents and intervals…',
   },
   hydrodynamics: {
+    jumpsTitle: 'What comes out, below:',
+    jumps: { water: 'coefficients and force', closing: 'order of closing', motion: 'motion left over' },
     motion: 'Motion of the plate',
     sea: 'Sea',
     growth: 'Marine growth',

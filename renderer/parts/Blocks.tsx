@@ -56,7 +56,7 @@ function BlockView({ block }: { block: Block }) {
               {block.rows.map((row, n) => (
                 <tr key={n} className={block.loud?.includes(n) ? 'loud' : undefined}>
                   {row.map((cell, i) => (
-                    <td key={i} className={block.columns[i]?.align === 'right' ? 'number' : undefined}>
+                    <td key={i} className={cellClass(block.columns[i], cell)}>
                       <CellView cell={cell} />
                     </td>
                   ))}
@@ -118,6 +118,11 @@ function FigureBlock({ figure }: { figure: Figure }) {
     </figure>
   );
 }
+
+/** A number and its unit stay on one line; words in a column of numbers may break. */
+const cellClass = (column: { readonly align?: 'left' | 'right' } | undefined, cell: Cell): string | undefined =>
+  column?.align !== 'right' ? undefined : cellText(cell).length <= longestUnbroken ? 'number unbroken' : 'number';
+const longestUnbroken = 20;
 
 const cellText = (cell: Cell): string => (typeof cell === 'string' ? cell : boxText(cell.box));
 

@@ -1,3 +1,4 @@
+import { useRef, type RefObject } from 'react';
 import { SectionView } from '../parts/Blocks.tsx';
 import { FieldGroup } from '../parts/FieldGroup.tsx';
 import { FieldList, type FieldSpec } from '../parts/FieldList.tsx';
@@ -8,6 +9,7 @@ import { useHydrodynamics } from '../state/use-hydrodynamics.ts';
 import { texts } from '../texts.ts';
 import { MotionPart } from './MotionPart.tsx';
 import { RecordedMotion, ScatterFields, SpectrumFields } from './SeaFields.tsx';
+import './hydrodynamics.css';
 
 const t = texts.hydrodynamics;
 const sourceOf = (part: keyof typeof t.sourceOf): FieldSpec => ({ at: ['source'], takes: 'text', label: t.sourceOf[part], help: t.sourceHelp }); // prettier-ignore
@@ -36,17 +38,26 @@ export function HydrodynamicsSheet() {
   const inch = useField(['units']).raw === 'inch';
   const { section, closing, current, refusals } = useHydrodynamics();
   const stated = { source: t.toBeStated };
+  const [water, order, left] = [
+    useRef<HTMLDivElement>(null),
+    useRef<HTMLDivElement>(null),
+    useRef<HTMLDivElement>(null),
+  ];
   return (
     <>
+      <Jumps to={{ water, closing: order, motion: left }} />
       <Part
         name="motion"
         title={t.motion}
         of={motion}
         blank={{ amplitude: inch ? '1 ft' : '0.3 m', period: '7 s', ...stated }}
-      />{' '}
-      {/* prettier-ignore */}
-      <Part name="sea" title={t.sea} of={sea} blank={{ significantHeight: inch ? '6 ft' : '2 m', peakPeriod: '7 s', ...stated }} />{' '}
-      {/* prettier-ignore */}
+      />
+      <Part
+        name="sea"
+        title={t.sea}
+        of={sea}
+        blank={{ significantHeight: inch ? '6 ft' : '2 m', peakPeriod: '7 s', ...stated }}
+      />
       <SpectrumFields />
       <Part name="wave" title={t.wave} of={wave} blank={{ height: inch ? '6 ft' : '2 m', period: '7 s', ...stated }} />
       <ScatterFields />
@@ -60,11 +71,31 @@ export function HydrodynamicsSheet() {
       {refusals.map(({ what, mend }) => (
         <p key={what} className="tone-loud">{`${what}. ${mend}`}</p>
       ))}
-      {section && <SectionView section={section} level={2} />}
-      {section && closing === undefined && current && <p className="quiet">{t.closing}</p>}
-      {closing && <SectionView section={closing} level={2} />}
-      <MotionPart />
+      <div ref={water}>{section && <SectionView section={section} level={2} />}</div>
+      <div ref={order}>
+        {section && closing === undefined && current && <p className="quiet">{t.closing}</p>}
+        {closing && <SectionView section={closing} level={2} />}
+      </div>
+      <div ref={left}>
+        <MotionPart />
+      </div>
     </>
+  );
+}
+
+type Result = keyof typeof t.jumps;
+
+/** The sheet is long: a press each to what comes out. */
+function Jumps({ to }: { to: Readonly<Record<Result, RefObject<HTMLDivElement | null>>> }) {
+  return (
+    <nav className="jumps" aria-label={t.jumpsTitle}>
+      <span className="quiet small">{t.jumpsTitle}</span>
+      {(Object.keys(t.jumps) as Result[]).map((result) => (
+        <button key={result} type="button" className="link small" onClick={() => to[result].current?.scrollIntoView()}>
+          {t.jumps[result]}
+        </button>
+      ))}
+    </nav>
   );
 }
 
