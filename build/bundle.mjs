@@ -11,7 +11,7 @@ const root = fileURLToPath(new URL('..', import.meta.url));
 const require = createRequire(import.meta.url);
 
 /** Packages that read files beside their own stay outside the bundle and have to lie beside it. */
-export const besideTheBundle = ['pdfkit', 'fontkit', 'pdfjs-dist', 'better-sqlite3'];
+export const besideTheBundle = ['pdfkit', 'fontkit', 'pdfjs-dist', 'png-js', 'better-sqlite3'];
 
 /** The same bytes wherever the sources lie: a linked node_modules is named as if it were a folder. */
 const alike = { preserveSymlinks: true, metafile: true };

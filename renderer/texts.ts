@@ -864,6 +864,10 @@ export const texts = {
     timeStamp: 'Time-stamp by (address)',
     timeStampHelp:
       'Left empty, nobody is asked. An authority of your own (RFC 3161) at this address gets a digest of the signature, once, and stamps when it was there.',
+    seal: 'Image of a seal (PNG or JPEG)',
+    sealHelp:
+      'Left out, words stand alone. It is drawn 5 mm high beside the words of the signature, and is not by itself a professional seal under local law.',
+    noSeal: 'Leave it out',
     signIt: 'Sign and save…',
     signedBy: (signer: string, name: string) => `Signed by ${signer}; saved as ${name}.`,
     verify: 'Verify a note',

@@ -248,6 +248,8 @@ export const hostSchema = {
       reason: shortText.nullable(),
       /** A time-stamp authority of the user's own, asked once; null: nobody is asked. */
       timeStampAt: z.string().max(2000).nullable(),
+      /** A PNG or JPEG that is drawn beside the words of the signature. */
+      seal: bytes.nullable(),
     }),
     gives: z.strictObject({ bytes, signer: z.string() }),
   },

@@ -126,7 +126,7 @@ export function contract(carrier: Gives<'about'>['carrier'], open: () => Promise
 
       const signOff: Section = { title: 'Sign-off', blocks: [{ kind: 'signOff', roles: ['Author'], fields: ['Name', 'Date', 'Signature'] }] }; // prettier-ignore
       const bytes = new Uint8Array(await writeNote({ ...sampleNote, sections: [signOff] }));
-      const message = { bytes, certificate: testIdentity(), role: 'author', at: new Date(Date.now() + 60_000).toISOString(), reason: null, timeStampAt: null } as const; // prettier-ignore
+      const message = { bytes, certificate: testIdentity(), role: 'author', at: new Date(Date.now() + 60_000).toISOString(), reason: null, timeStampAt: null, seal: null } as const; // prettier-ignore
       const refusal = await refusalOf('signNote', { ...message, password: 'not the password' });
       expect(refusal).toContain('does not open');
       expect(refusal).not.toContain('not the password');

@@ -74,7 +74,7 @@ function roleOf(text: string, value: string | undefined): string | null {
   if (at < 0) return null;
   const field = text.slice(text.lastIndexOf(' obj', at), text.indexOf('endobj', at));
   const name = Buffer.from(/\/TU\s*<FEFF([0-9A-F]*)>/i.exec(field)?.[1] ?? '', 'hex');
-  return /^Signature of the (.+)$/.exec(new TextDecoder('utf-16be').decode(name))?.[1] ?? null;
+  return /^Signature of the ([^.]+)/.exec(new TextDecoder('utf-16be').decode(name))?.[1] ?? null;
 }
 
 function readOne(

@@ -4,6 +4,7 @@ import type { Identity } from './open-identity.ts';
 import { nameOf } from './name-of.ts';
 import { pdfObjects } from './pdf-objects.ts';
 import { readSignatures } from './read-signatures.ts';
+import { sealImage, type SealImage } from './seal-image.ts';
 import { signBox } from './sign-box.ts';
 import { orderFaults } from './signature-order.ts';
 import { signaturePicture } from './signature-picture.ts';
@@ -19,6 +20,8 @@ export interface Signing {
   readonly reason?: string;
   /** Address of a time-stamp authority of the user's own; nobody is asked without it. */
   readonly timeStampAt?: string;
+  /** A PNG or JPEG that is drawn beside the words: a seal of the signer's own. */
+  readonly seal?: Uint8Array;
 }
 
 /** Room for the signature and its certificates, in bytes; a time-stamp brings its authority's. */
@@ -27,16 +30,17 @@ const roomFor = (stamped: boolean): number => (stamped ? 32_768 : 16_384);
 /**
  * The note with one signature more, as an incremental update: what was there stays byte for byte, so that earlier
  * signatures stand. Refuses a certificate that is not valid at `at` or whose issuer's is not, a file that is no note of
- * ours, a signature out of order, and a time-stamp that does not fit.
+ * ours, a signature out of order, a time-stamp that does not fit and a seal that is no picture.
  */
 export async function signNote(
   bytes: Uint8Array,
-  { identity, role, at, reason, timeStampAt }: Signing,
+  { identity, role, at, reason, timeStampAt, seal }: Signing,
 ): Promise<Uint8Array> {
   const [own] = identity.certificates as [Identity['certificates'][number]];
   for (const { subject, validFrom, validTo } of identity.certificates)
     if (at < new Date(validFrom) || at > new Date(validTo))
       throw refusal({ what: `The certificate of ${subject === own.subject ? '' : 'the issuer '}${nameOf(subject)} is valid from ${validFrom} to ${validTo}, not on ${at.toISOString()}`, mend: 'Sign with a valid certificate of a valid issuer.' }); // prettier-ignore
+  const image = seal === undefined ? null : await sealImage(seal);
   const pdf = pdfObjects(bytes);
   const { page, rectangle } = await signBox(bytes, role);
   const signed = (await readSignatures(bytes)).map(({ role: whose, time }) => ({ role: whose, time }));
@@ -49,26 +53,40 @@ export async function signNote(
   const form = formNumber === pdf.size ? '<<\n/Fields []\n/SigFlags 3\n>>' : pdf.dictionary(formNumber);
   const taken = [...form.matchAll(/ 0 R/g)].length;
   const fresh = formNumber === pdf.size ? pdf.size + 1 : pdf.size;
-  const [widget, value, picture] = [fresh, fresh + 1, fresh + 2];
+  const [widget, value, picture, sealed] = [fresh, fresh + 1, fresh + 2, fresh + 3];
   const [x0, y0, x1, y1] = rectangle;
   const name = nameOf(own.subject);
   const issuer = own.checkIssued(own) ? 'self-signed' : `certificate by ${nameOf(own.issuer)}`;
-  const drawing = signaturePicture([`${name}, ${at.toISOString().slice(0, 16).replace('T', ' ')} UTC`, `digitally signed, ${issuer}`], x1 - x0, y1 - y0); // prettier-ignore
+  const drawing = signaturePicture([`${name}, ${at.toISOString().slice(0, 16).replace('T', ' ')} UTC`, `digitally signed, ${issuer}`], x1 - x0, y1 - y0, image); // prettier-ignore
   const room = roomFor(timeStampAt !== undefined);
   const objects: (readonly [number, string])[] = [
     [pageNumber, withAnnotation(pdf.dictionary(pageNumber), widget)],
     [formNumber, form.replace(/\/Fields \[/, `/Fields [${widget} 0 R `)],
     ...(formNumber === pdf.size ? [[pdf.root, root.replace(/>>$/, `/AcroForm ${formNumber} 0 R\n>>`)] as const] : []),
-    [widget, `<<\n/Type /Annot\n/Subtype /Widget\n/FT /Sig\n/T (Signature ${taken + 1})\n/TU ${pdfText(`Signature of the ${role}`)}\n/F 132\n/Rect [${rectangle.map((c) => c.toFixed(2)).join(' ')}]\n/P ${pageNumber} 0 R\n/V ${value} 0 R\n/AP <<\n/N ${picture} 0 R\n>>\n>>`], // prettier-ignore
+    [widget, `<<\n/Type /Annot\n/Subtype /Widget\n/FT /Sig\n/T (Signature ${taken + 1})\n/TU ${pdfText(`Signature of the ${role}${image ? '. Its seal image is not by itself a professional seal under local law.' : ''}`)}\n/F 132\n/Rect [${rectangle.map((c) => c.toFixed(2)).join(' ')}]\n/P ${pageNumber} 0 R\n/V ${value} 0 R\n/AP <<\n/N ${picture} 0 R\n>>\n>>`], // prettier-ignore
     [value, `<<\n/Type /Sig\n/Filter /Adobe.PPKLite\n/SubFilter /ETSI.CAdES.detached\n/Name ${pdfText(name)}\n/M (D:${at.toISOString().replace(/[-:T]|\..*/g, '')}Z)\n/Reason ${pdfText(reason ?? `Signed as ${role}`)}\n/ByteRange ${rangePlace}\n/Contents <${'0'.repeat(2 * room)}>\n>>`], // prettier-ignore
-    [picture, `<<\n/Type /XObject\n/Subtype /Form\n/BBox [0 0 ${(x1 - x0).toFixed(2)} ${(y1 - y0).toFixed(2)}]\n/Resources <<\n>>\n/Length ${drawing.length}\n>>\nstream\n${drawing}\nendstream`], // prettier-ignore
+    [picture, `<<\n/Type /XObject\n/Subtype /Form\n/BBox [0 0 ${(x1 - x0).toFixed(2)} ${(y1 - y0).toFixed(2)}]\n/Resources <<\n${image ? `/XObject <<\n/Seal ${sealed} 0 R\n>>\n` : ''}>>\n/Length ${drawing.length}\n>>\nstream\n${drawing}\nendstream`], // prettier-ignore
+    ...(image ? imageObjects(image, sealed) : []),
   ];
   const update = updateText(objects, bytes.length, pdf);
   const stamp = timeStampAt === undefined ? undefined : (signature: Uint8Array) => timeStamp(timeStampAt, signature);
   const finished = await filled(Buffer.concat([bytes, Buffer.from(update, 'latin1')]), bytes.length, room, (digest) => signedData(digest, identity, stamp)); // prettier-ignore
-  const faults = (await readSignatures(finished)).at(-1)!.faults;
+  const found = await readSignatures(finished);
+  if (found.length !== signed.length + 1) throw refusal({ what: 'The image of the seal holds what reads as a signature', where: { field: 'seal' }, mend: 'Take another image; nothing was signed.' }); // prettier-ignore
+  const { faults } = found.at(-1)!;
   if (faults.length > 0) throw refusal({ what: `The signature would not stand: ${faults.join('; ')}`, mend: 'Check the time that is claimed and the certificate; nothing was signed.' }); // prettier-ignore
   return finished;
+}
+
+/** Image and, under the number after it, its opacity. They stand last: places are looked for before what a file brought. */
+function imageObjects({ width, height, entries, data, alpha }: SealImage, number: number): [number, string][] {
+  const object = (more: string, bytes: Uint8Array): string =>
+    `<<\n/Type /XObject\n/Subtype /Image\n/Width ${width}\n/Height ${height}\n${more}\n/Length ${bytes.length}\n>>\nstream\n${Buffer.from(bytes).toString('latin1')}\nendstream`;
+  if (!alpha) return [[number, object(entries, data)]];
+  return [
+    [number, object(`${entries}\n/SMask ${number + 1} 0 R`, data)],
+    [number + 1, object('/ColorSpace /DeviceGray\n/BitsPerComponent 8\n/Filter /FlateDecode', alpha)],
+  ];
 }
 
 const rangePlace = `[0 ${'0'.repeat(10)} ${'0'.repeat(10)} ${'0'.repeat(10)}]`;

@@ -11,11 +11,27 @@ interface DrawnFont {
   };
 }
 
+/** Space between a seal and the words, in points. */
+const gap = 3;
+
 /**
  * Drawing operators that set lines of text as outlines in a box of this size in points: no font needs to be embedded
- * in a file that is finished. Lines are made smaller until they fit.
+ * in a file that is finished. Lines are made smaller until they fit. A seal (its sides in any unit) stands before them
+ * as the image /Seal: as high as the box, a third of it wide at the most, its sides in their ratio.
  */
-export function signaturePicture(lines: readonly string[], width: number, height: number): string {
+export function signaturePicture(
+  lines: readonly string[],
+  width: number,
+  height: number,
+  seal: { readonly width: number; readonly height: number } | null,
+): string {
+  if (seal) {
+    const scale = Math.min(width / 3 / seal.width, height / seal.height);
+    const [across, up] = [scale * seal.width, scale * seal.height];
+    const words = signaturePicture(lines, width - across - gap, height, null);
+    const at = [across, 0, 0, up, 0, (height - up) / 2].map((n) => n.toFixed(3)).join(' ');
+    return `q ${at} cm /Seal Do Q\nq 1 0 0 1 ${(across + gap).toFixed(3)} 0 cm\n${words}\nQ`;
+  }
   const font = openFaces().font('SourceSans') as unknown as DrawnFont;
   const leading = height / lines.length;
   const drawn = lines.map((line, n) => {

@@ -30,6 +30,7 @@ export function SignNote() {
   const [role, setRole] = useState<Role>('licensed engineer');
   const [reason, setReason] = useState('');
   const [timeStampAt, setTimeStampAt] = useState('');
+  const [seal, setSeal] = useState<ChosenBytes | null>(null);
   const [making, setMaking] = useState(false);
   const [done, setDone] = useState('');
   const [fault, setFault] = useState<RefusalText | null>(null);
@@ -53,6 +54,7 @@ export function SignNote() {
       at: new Date().toISOString(),
       reason: reason.trim() || null,
       timeStampAt: timeStampAt.trim() || null,
+      seal: seal?.bytes ?? null,
     });
     setFault(answer.ok ? null : answer.refusal);
     if (!answer.ok) return;
@@ -96,6 +98,13 @@ export function SignNote() {
           <input {...control} value={timeStampAt} onChange={(event) => setTimeStampAt(event.target.value)} />
         )}
       </FieldFrame>
+      <FileField label={t.seal} help={t.sealHelp} accept=".png,.jpg,.jpeg" file={seal} onChoose={setSeal}>
+        {seal && (
+          <button type="button" onClick={() => setSeal(null)}>
+            {t.noSeal}
+          </button>
+        )}
+      </FileField>
       <div className="acts">
         <button type="button" className="primary" disabled={!note || !identity} onClick={() => void said(sign)}>
           {t.signIt}
@@ -110,12 +119,14 @@ export function SignNote() {
 /** Chooses a file whose bytes stay in the page; its button is named by the label and by the file. */
 function FileField({
   label,
+  help,
   accept,
   file,
   onChoose,
   children,
 }: {
   label: string;
+  help?: string;
   accept: string;
   file: ChosenBytes | null;
   onChoose: (file: ChosenBytes) => void;
@@ -127,7 +138,7 @@ function FileField({
     if (chosen) onChoose(chosen);
   };
   return (
-    <FieldFrame label={label}>
+    <FieldFrame label={label} help={help}>
       {(control) => (
         <span className="chosen-file">
           <button {...control} type="button" aria-label={`${label}: ${shown}`} onClick={() => void said(choose)}>

@@ -1,6 +1,6 @@
 import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { join, resolve } from 'node:path';
 import { expect, it } from 'vitest';
 import { valueOf } from '../../../core/host/answer.ts';
 import { noteLife } from '../../../core/issue/note-life.ts';
@@ -57,11 +57,16 @@ it('takes a note from draft to issued by three people in their roles, and signs 
   expect(await window.field(t.timeStamp).inputValue()).toBe('');
   await window.field(t.timeStamp).fill(authority.address);
   at.served.mayAsk(authority.address);
+  const sealChooser = page.waitForEvent('filechooser');
+  await sheet.getByRole('button', { name: `${t.seal}: ${t.choose}` }).click();
+  await (await sealChooser).setFiles(resolve('build/pictures/note-check.png'));
+  await sheet.getByRole('button', { name: `${t.seal}: note-check.png` }).waitFor();
   const download = page.waitForEvent('download');
   await sheet.getByRole('button', { name: t.signIt }).click();
   const signed = new Uint8Array(await readFile(await (await download).path()));
   await authority.close();
   expect(await readSignatures(signed)).toMatchObject([{ signer: 'Test rsa', faults: [], stamp: { by: 'Test time' } }]);
+  expect(Buffer.from(signed).includes('/Seal Do')).toBe(true);
   expect(readPdf(signed).pages[0]).toMatch(/\bISSUED\b/);
   expect(readPdf(signed).pages[0]).not.toContain('NOT ISSUED');
   expect(await window.field(t.password).inputValue()).toBe('');
