@@ -112,12 +112,12 @@ async function searched(problem: Problem, file: string | null): Promise<SearchSt
   }
   const steps = search(problem, from);
   let state = from;
-  let putAway = Date.now();
+  let putAway = performance.now();
   for (let step = steps.next(); ; step = steps.next()) {
     state = step.value;
-    if (file !== null && (step.done || Date.now() - putAway > 1000)) {
+    if (file !== null && (step.done || performance.now() - putAway > 1000)) {
       await writeFile(file, JSON.stringify({ of: key, state }));
-      putAway = Date.now();
+      putAway = performance.now();
     }
     if (step.done) return state;
   }

@@ -85,7 +85,7 @@ export function openWindow({
   const crashes: number[] = [];
   webContents.on('render-process-gone', (_event, { reason }) => {
     if (reason === 'clean-exit' || window.isDestroyed()) return;
-    const now = Date.now();
+    const now = performance.now();
     crashes.push(now);
     if (crashes.filter((time) => now - time < soon).length <= reloads) return webContents.reload();
     const answer = dialog.showMessageBoxSync(window, {
