@@ -25,7 +25,9 @@ const { survived } = await runTypeScript('build/mutate/survived.ts');
 const { mutationText } = await runTypeScript('build/mutate/mutation-text.ts');
 const { checks } = await runTypeScript('core/checks/index.ts');
 
-/** What CI runs in short: wrong words of every kind in every field, and 300 frames of orbit. */
+/** What CI runs in short: memory over 1,000 edits and 100 solves. */
+const inNode = ['tests/engine/memory.test.ts'];
+/** And in a browser: wrong words of every kind in every field, and 300 frames of orbit. */
 const inBrowser = ['tests/browser/journeys/wrong-words.test.ts', 'tests/browser/scene/plate-scene.test.ts'];
 const { coverage, coverageText } = await runTypeScript('build/night/coverage.ts');
 
@@ -34,10 +36,13 @@ const minutes = () => `${((Date.now() - start) / 60_000).toFixed(1)} minutes aft
 await bundle(['desktop', 'page']);
 const kills = await killPoints(500, seed);
 const killed = `Killed while writing: ${kills.points} points from seed ${seed}, ${kills.inWrite} in a write, ${kills.acknowledged} acknowledged edits; ${kills.failures.length} failures. ${minutes()}.`;
-const journeys = spawnSync('npx', ['vitest', 'run', '--project', 'browser', ...inBrowser], {
-  env: { ...process.env, STILLPLATE_BUNDLED: '1', STILLPLATE_NIGHT: '1' },
-  stdio: 'inherit',
-});
+const inFull = (project, files) =>
+  spawnSync('npx', ['vitest', 'run', '--project', project, ...files], {
+    env: { ...process.env, STILLPLATE_BUNDLED: '1', STILLPLATE_NIGHT: '1' },
+    stdio: 'inherit',
+  }).status === 0;
+const memoryHolds = inFull('shared', inNode);
+const journeysPass = inFull('browser', inBrowser);
 const { documents, refused, appraised, quantities, slowest, failures } = await fuzz(count, seed);
 const readers = await fuzzReaders(50 * count, seed);
 const doors = [
@@ -50,7 +55,7 @@ const head = [
   '',
   killed,
   ...kills.failures.map((failure) => `    ${failure}`),
-  `In the window: ${inBrowser.join(', ')} in full ${journeys.status === 0 ? 'passed' : 'FAILED'}.`,
+  `In the window: ${inBrowser.join(', ')} in full ${journeysPass ? 'passed' : 'FAILED'}. Memory over 1,000 edits and 100 solves: ${memoryHolds ? 'steady' : 'GROWS'}.`,
   '',
   `Random documents: ${documents} from seed ${seed}, ${refused} refused in words, ${appraised} appraised; ${quantities} random quantities; ${failures.length} failures. ${minutes()}.`,
   `Slowest document: seed ${slowest.seed}, ${slowest.seconds.toFixed(1)} s.`,
@@ -94,7 +99,8 @@ console.log(write(report, true));
 console.log(`Written: ${file}`);
 process.exitCode =
   kills.failures.length > 0 ||
-  journeys.status !== 0 ||
+  !memoryHolds ||
+  !journeysPass ||
   failures.length > 0 ||
   readers.failures.length > 0 ||
   doors.some(([, { failures: found }]) => found.length > 0) ||

@@ -73,19 +73,19 @@ function madeFrom(raw: RawDocument, option: string | null): string {
   return JSON.stringify([laid, optionLine(raw, option), readOnce(raw) ? '' : raw]);
 }
 
-const readings = new WeakMap<RawDocument, PlateDocument | null>();
+/** The whole document read, or null when something in it is wrong. Only the newest is kept: the steps back hold every document
+ *  of the session, and would hold what was read of each. */
+let newest: { readonly raw: RawDocument; readonly read: PlateDocument | null } | null = null;
 
-/** The whole document read, or null when something in it is wrong; each is read once. */
 function readOnce(raw: RawDocument): PlateDocument | null {
-  const known = readings.get(raw);
-  if (known !== undefined) return known;
+  if (newest?.raw === raw) return newest.read;
   let read: PlateDocument | null = null;
   try {
     read = readDocument(raw);
   } catch (error) {
     if (!(error instanceof Refusal)) throw error;
   }
-  readings.set(raw, read);
+  newest = { raw, read };
   return read;
 }
 
