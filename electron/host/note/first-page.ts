@@ -66,7 +66,7 @@ function titlePieces({ ink, column, under }: Desk, title: string): Piece[] {
 function blockRows(note: Note): readonly (readonly [string, string])[] {
   const said = (value: string): boolean => note.titleBlock.some(([, text]) => text.includes(value));
   const own = [
-    ['Date of the revision (UTC)', note.date],
+    ['Date (UTC)', note.date],
     ['Program', programName(note)],
     ['Document hash', note.documentHash],
   ] as const;
