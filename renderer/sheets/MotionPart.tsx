@@ -41,25 +41,26 @@ export function MotionPart() {
         </button>
       </FieldGroup>
     ); // prettier-ignore
+  const floats = hasFloat.raw !== undefined && hasFloat.raw !== null;
   return (
     <>
       <FieldGroup title={t.title}>
         <FieldList path={['hydrodynamics', 'system']} of={link} />
-        {hasFloat.raw === undefined || hasFloat.raw === null ? (
-          <button type="button" onClick={() => hasFloat.set(blankFloat)}>
-            {texts.hydrodynamics.state(t.float)}
-          </button>
-        ) : (
-          <>
-            <FieldList path={['hydrodynamics', 'system', 'float']} of={float} />
+        {floats && <FieldList path={['hydrodynamics', 'system', 'float']} of={float} />}
+        <div className="acts">
+          {floats ? (
             <button type="button" className="link small" onClick={hasFloat.clear}>
               {texts.hydrodynamics.takeOut(t.float)}
             </button>
-          </>
-        )}
-        <button type="button" className="link small" onClick={system.clear}>
-          {texts.hydrodynamics.takeOut(t.title)}
-        </button>
+          ) : (
+            <button type="button" onClick={() => hasFloat.set(blankFloat)}>
+              {texts.hydrodynamics.state(t.float)}
+            </button>
+          )}
+          <button type="button" className="link small" onClick={system.clear}>
+            {texts.hydrodynamics.takeOut(t.title)}
+          </button>
+        </div>
       </FieldGroup>
       <Answer answer={asked} waiting={ready ? t.reading : null}>
         {(section) => <SectionView section={section} level={2} />}
