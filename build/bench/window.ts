@@ -399,9 +399,5 @@ async function longestTask(browser: Browser, served: Served): Promise<Measure> {
   await page.close();
   const each = { 'an edit': edit, 'a search': search, 'a solve': solve, 'a note with its pages drawn': note };
   const told = Object.entries(each).map(([what, ms]) => `${what} ${ms.toFixed(0)}`);
-  return measure(
-    `longest task of the interface thread, ms: ${told.join(', ')}`,
-    Math.max(...Object.values(each)),
-    50,
-  );
+  return measure(`longest task of the interface thread, ms: ${told.join(', ')}`, Math.max(...Object.values(each)), 50);
 }
