@@ -78,14 +78,18 @@ it('keeps edits, revisions, notes and register in the order they came in while t
     const back = undone(history)!;
     expect(back.history.raw['project']).toMatchObject({ name: `name ${head - 1}` });
     now = clock[1]!;
-    expect(await got(host.appendEdits({ id, writer: 'w', after: head, name: 'back', entries: [...back.entries] }))).toEqual({
+    expect(
+      await got(host.appendEdits({ id, writer: 'w', after: head, name: 'back', entries: [...back.entries] })),
+    ).toEqual({
       written: true,
       head: head + 1,
     });
     expect((await opened()).raw['project']).toMatchObject({ name: `name ${head - 1}` });
     // a message that lost its answer is found again although it is sent at another time
     now = clock[2]!;
-    expect(await got(host.appendEdits({ id, writer: 'w', after: head, name: 'back', entries: [...back.entries] }))).toEqual({
+    expect(
+      await got(host.appendEdits({ id, writer: 'w', after: head, name: 'back', entries: [...back.entries] })),
+    ).toEqual({
       written: true,
       head: head + 1,
     });
