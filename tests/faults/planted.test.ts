@@ -15,6 +15,9 @@ function planted(plant: (document: Json) => void = () => undefined, option?: str
   return appraise(raw, readDocument(raw), option ?? (json['chosen'] as string));
 }
 
+const plantOf = (finding: string) =>
+  plants.find(({ toldBy }) => 'finding' in toldBy && toldBy.finding === finding)!.plant;
+
 const found = ({ findings }: Appraisal) => findings.map(({ id, place }) => `${id} ${place}`);
 const stateOf = ({ limitStates }: Appraisal, name: string) => limitStates.find((state) => state.name === name)!;
 
@@ -27,7 +30,7 @@ describe('an error planted in the sample', () => {
   });
 
   it('a range typed as an amplitude stands beside the history of the force', () => {
-    const wrong = planted((d) => void (d['loads'].service.force = '92 kN'));
+    const wrong = planted(plantOf('range-beside-amplitude'));
     expect(found(wrong)).toEqual(['range-beside-amplitude loads.service.force']);
     expect(wrong.findings[0]!.text).toContain('184.0 kN');
     expect(wrong.findings[0]!.text).toContain('0.50');
@@ -37,9 +40,7 @@ describe('an error planted in the sample', () => {
   });
 
   it('a panel shifted off three of its tubes is named bay by bay', () => {
-    const wrong = planted(
-      (d) => void (d['designs']['underside'].overlap = { onMain: '46 mm', onCross: '2 mm', sides: { mainHigh: '2 mm' } }),
-    );
+    const wrong = planted(plantOf('panel-does-not-bear'));
     const bare = wrong.findings.filter(({ id }) => id === 'panel-does-not-bear');
     expect(bare.map(({ place }) => place)).toContain('A1');
     expect(bare[0]!.text).toContain('four sides');
@@ -47,19 +48,14 @@ describe('an error planted in the sample', () => {
   });
 
   it('40 ksi entered as 400 MPa is told beside the name of the plate', () => {
-    const wrong = planted((d) => {
-      d['catalogue'] = { materials: [{ id: 'A40', title: 'Plate of the yard, 40 ksi', family: 'carbon steel', density: '7850 kg/m^3', youngModulus: '200 GPa', poisson: 0.3, yieldStrength: '400 MPa', ultimateStrength: '480 MPa', upToThickness: '20 mm', source: { document: 'certificate 3.1', clause: 'heat 12' } }] }; // prettier-ignore
-      d['designs']['underside'].material = 'A40';
-    });
+    const wrong = planted(plantOf('row-far-from-catalogue'));
     const row = wrong.findings.find(({ id }) => id === 'row-far-from-catalogue');
     expect(row).toMatchObject({ place: 'A40' });
     expect(row!.text).toMatch(/40 ksi|276/);
   });
 
   it('an upward load that a bridle cannot hold down fails by name, with every case that it makes void', () => {
-    const wrong = planted((d) => {
-      d['grid'].suspension = { ...d['grid'].suspension, kind: 'bridle', apex: '3 m' };
-    });
+    const wrong = planted(plantOf('line-slack'));
     expect(found(wrong).some((each) => each.startsWith('line-slack'))).toBe(true);
     const slack = wrong.rows.filter(({ id, verdict }) => id === 'suspension-slack' && verdict === 'fails');
     expect(slack.length).toBeGreaterThan(0);
@@ -67,9 +63,7 @@ describe('an error planted in the sample', () => {
   });
 
   it('an upward load on a bridle with a bolt row missing: the loss is named with the force up that no leg can hold, and judged', () => {
-    const wrong = planted(
-      (d) => void (d['grid'].suspension = { ...d['grid'].suspension, kind: 'bridle', apex: '3 m' }),
-    );
+    const wrong = planted(plantOf('line-slack'));
     const slack = wrong.findings.find(({ id, place }) => id === 'line-slack' && place === 'service-up')!;
     expect(slack.text).toContain('goes slack at');
     expect(slack.text).toContain('So it does with one bolt row lost, ');
@@ -80,7 +74,7 @@ describe('an error planted in the sample', () => {
   it('the same on top of the tubes, where the force up pulls: the other rows take the lost one’s part, and two rows fail', () => {
     const onTop = (support?: string) =>
       planted((d) => {
-        d['grid'].suspension = { ...d['grid'].suspension, kind: 'bridle', apex: '3 m' };
+        plantOf('line-slack')(d);
         Object.assign(d['designs']['underside'], { side: 'topside' }, support && { support });
       });
     const rows = ({ rows: all }: Appraisal, of: string) => all.filter(({ id, direction, loadCase }) => id === 'bolt-tension' && direction === 'up' && loadCase === of); // prettier-ignore

@@ -23,8 +23,8 @@ export const oid = {
 
 /**
  * Detached CMS signature over the SHA-256 `digest` of bytes, as PAdES baseline B-B asks for it (EN 319 142-1, from
- * memory): signed content type, message digest and signing certificate (version 2), no signing time among them. `stamp` gives a token over the signature, which then stands among what is not
- * signed (baseline B-T).
+ * memory): signed content type, message digest and signing certificate (version 2), no signing time among them. `stamp`
+ * gives a token over the signature, which then stands among what is not signed (baseline B-T).
  */
 export async function signedData(
   digest: Uint8Array,

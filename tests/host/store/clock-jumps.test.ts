@@ -77,22 +77,13 @@ it('keeps edits, revisions, notes and register in the order they came in while t
     expect(history.past).toHaveLength(2);
     const back = undone(history)!;
     expect(back.history.raw['project']).toMatchObject({ name: `name ${head - 1}` });
+    const stepBack = () => got(host.appendEdits({ id, writer: 'w', after: head, name: 'back', entries: [...back.entries] })); // prettier-ignore
     now = clock[1]!;
-    expect(
-      await got(host.appendEdits({ id, writer: 'w', after: head, name: 'back', entries: [...back.entries] })),
-    ).toEqual({
-      written: true,
-      head: head + 1,
-    });
+    expect(await stepBack()).toEqual({ written: true, head: head + 1 });
     expect((await opened()).raw['project']).toMatchObject({ name: `name ${head - 1}` });
     // a message that lost its answer is found again although it is sent at another time
     now = clock[2]!;
-    expect(
-      await got(host.appendEdits({ id, writer: 'w', after: head, name: 'back', entries: [...back.entries] })),
-    ).toEqual({
-      written: true,
-      head: head + 1,
-    });
+    expect(await stepBack()).toEqual({ written: true, head: head + 1 });
 
     /** The document as a window finds it. */
     async function opened() {
