@@ -557,33 +557,24 @@ export const texts = {
   },
   sensitivity: {
     title: 'What moves it most',
-    help: 'Each input by itself from end to end of its spread, as parts of its value: what the check that governs does. No verdict is changed by it.',
+    help: 'How far inputs may be off, as parts of their value: each by itself from end to end, then all at once. No verdict is changed by it.',
     spreads: 'How far inputs may be off',
     input: 'Input',
     low: 'Low',
     high: 'High',
     source: 'By whose word',
     toBeStated: 'to be stated',
-    inputs: {
-      force: 'Stated force of service',
-      thickness: 'Thickness of the panels',
-      yield: 'Yield strength of panels and tubes',
-      overlap: 'Overlap of the panels',
-      loss: 'Corrosion by the end of life',
-      drag: 'Drag coefficient of lifting through the water',
-    },
     start: 'See what moves it',
+    stop: 'Stop',
     far: (done: number, of: number) => `${done} of ${of} states judged.`,
-    stale: 'The document has changed since: these are the bars of before.',
-    bars: 'Governing utilisation over the spread of each input',
-    axis: 'Utilisation of the check that governs; the upright line is as the document stands',
-    governs: ({ title, place, use }: { title: string; place: string; use: number }) =>
-      `Governs: ${title} at ${place}, ${use.toFixed(3)}.`,
-    line: (input: string, low: number, high: number, atLow: number | null, atHigh: number | null) =>
-      `${input}, ${percent(low)} to ${percent(high)}: ${atLow?.toFixed(3) ?? 'cannot be judged'} to ${atHigh?.toFixed(3) ?? 'cannot be judged'}`,
-    other: (input: string, isLow: boolean, { title, use }: { title: string; use: number }) =>
-      `${input} at its ${isLow ? 'low' : 'high'}: ${title} governs there (${use.toFixed(3)}).`,
-    caution: 'By forces by hand. A spread is the user’s own statement, and so are the bars.',
+    stale: 'The document has changed since: this is of before.',
+    points: 'Points',
+    pointsHelp:
+      'All inputs at once, each anywhere in its spread: two states a point, and one more an input and point for its part of the variance. Four times the points halve the error.',
+    seed: 'Seed',
+    seedHelp: 'Decides which states are taken; the same seed gives the same.',
+    keep: 'Keep for the note',
+    keepHelp: 'With the document; the note tells it as long as nothing else changes.',
   },
   against: {
     title: 'Bolted against welded',
@@ -1515,7 +1506,3 @@ export const texts = {
 } as const;
 
 export type FieldName = keyof typeof texts.fields;
-
-function percent(part: number): string {
-  return `${part > 0 ? '+' : ''}${Math.round(1000 * part) / 10} %`;
-}

@@ -11,6 +11,7 @@ import { ratesField } from './rates-field.ts';
 import { recoveryField } from './recovery-field.ts';
 import { testUsedFaults, testUsedField, testsField } from './tests-field.ts';
 import { searchField } from './search-field.ts';
+import { sensitivityField } from './sensitivity-field.ts';
 import { spreadsField } from './spreads-field.ts';
 import { text } from './text-field.ts';
 import { userCatalogue } from './user-catalogue.ts';
@@ -575,6 +576,8 @@ const wholeDocument = withRule(
       search: searchField.optional(),
       /** How far inputs may be off, for the sensitivity. */
       spreads: spreadsField.optional(),
+      /** How the spreads are sampled together, and what they were found to do. */
+      sensitivity: sensitivityField.optional(),
       catalogue: userCatalogue.prefault({}),
       forces: forces.optional(),
       options: options.default([]),

@@ -68,6 +68,7 @@ function madeFrom(raw: RawDocument, option: string | null): string {
     view: _view,
     search: _search,
     spreads: _spreads,
+    sensitivity: _sensitivity,
     ...laid
   } = laidRaw(raw, option);
   return JSON.stringify([laid, optionLine(raw, option), readOnce(raw) ? '' : raw]);
@@ -94,10 +95,10 @@ function laidOn(attempt: Attempt, raw: RawDocument): Attempt {
   const read = readOnce(raw);
   if (!attempt.ok || !read) return attempt;
   const { appraisal } = attempt;
-  const { options, chosen, view, search, spreads } = read;
+  const { options, chosen, view, search, spreads, sensitivity } = read;
   const model = {
     ...appraisal.model,
-    document: { ...appraisal.model.document, options, chosen, view, search, spreads },
+    document: { ...appraisal.model.document, options, chosen, view, search, spreads, sensitivity },
   };
   return { ok: true, appraisal: { ...appraisal, model, documentHash: documentHash(raw) } };
 }

@@ -1,7 +1,6 @@
 import type { RawOption } from '../document/edit.ts';
-import { planOf } from '../appraise.ts';
-import { documentOfOption } from '../document/option.ts';
-import { sensitivity, type Sensitivity } from '../options/sensitivity/sensitivity.ts';
+import { sensitivityRecord } from '../options/sensitivity/sensitivity-record.ts';
+import type { SensitivityRecord } from '../document/sensitivity-field.ts';
 import { readDocument, type RawDocument } from '../document/read-document.ts';
 import type { SearchRecord } from '../document/search-field.ts';
 import { laidRaw } from '../document/edit.ts';
@@ -70,7 +69,7 @@ export type FromSearch =
       readonly record: SearchRecord;
     }
   | { readonly kind: 'varying'; readonly edit: number; readonly done: number; readonly of: number }
-  | { readonly kind: 'sensitive'; readonly edit: number; readonly found: Sensitivity }
+  | { readonly kind: 'sensitive'; readonly edit: number; readonly found: SensitivityRecord }
   | { readonly kind: 'stopped'; readonly edit: number }
   | { readonly kind: 'refused'; readonly edit: number; readonly refusals: readonly RefusalText[] }
   | { readonly kind: 'broken'; readonly why: string };
@@ -164,7 +163,7 @@ function* varying({
   raw,
   option,
 }: Extract<ToSearch, { readonly kind: 'sensitivity' }>): Generator<FromSearch | null, void> {
-  const steps = sensitivity(documentOfOption(raw, readDocument(raw), option, planOf).document);
+  const steps = sensitivityRecord(raw, option);
   let step = steps.next();
   for (; !step.done; step = steps.next()) yield { kind: 'varying', edit, ...step.value };
   yield { kind: 'sensitive', edit, found: step.value };

@@ -95,7 +95,7 @@ export interface SolvedLeg {
  * alone.
  */
 export function solvedKey(document: PlateDocument): string {
-  const { project: _project, options: _options, chosen: _chosen, view: _view, units: _units, paper: _paper, search: _search, spreads: _spreads, forces, ...rest } = document;
+  const { project: _project, options: _options, chosen: _chosen, view: _view, units: _units, paper: _paper, search: _search, spreads: _spreads, sensitivity: _sensitivity, forces, ...rest } = document;
   const meaning = canonicalize({ ...(inSi(rest) as object), mesh: forces?.mesh?.si ?? null }) as string;
   return bytesToHex(sha256(utf8ToBytes(meaning)));
 } // prettier-ignore

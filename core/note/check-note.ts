@@ -27,6 +27,7 @@ import { motionSection } from './motion-section.ts';
 import { testsSection } from './tests-section.ts';
 import type { Model } from '../model.ts';
 import { searchSection } from './search-section.ts';
+import { sensitivitySection } from './sensitivity-section.ts';
 import type { Note } from './note.ts';
 import { emptyRegister, type Register } from '../issue/register.ts';
 import { resultSummary } from '../issue/result-summary.ts';
@@ -90,6 +91,7 @@ export function checkNote(
       ...checkSections(appraisal),
       ...bothForcesSection(appraisal, print),
       comparisonSection(comparison, print),
+      ...sensitivitySection(raw, model, appraisal.optionId),
       ...searchSection(raw, model, print),
       // Who gives rates wants the page; without them most of it says what is missing.
       ...(model.document.rates ? [againstSection(boltedAgainstWelded(raw, appraisal.optionId), print)] : []),

@@ -86,7 +86,8 @@ export function linePlot({
   };
 }
 
-interface Scale {
+/** An axis with even steps. */
+export interface Scale {
   readonly from: number;
   readonly to: number;
   readonly step: number;
@@ -94,7 +95,7 @@ interface Scale {
 }
 
 /** An axis over all values, in steps of 1, 2 or 5, none under `leastStep`; `whole`: it ends at whole steps. */
-function scaleOf(values: readonly (readonly number[])[], whole: boolean, leastStep = 0): Scale {
+export function scaleOf(values: readonly (readonly number[])[], whole: boolean, leastStep = 0): Scale {
   let [low, high] = [Infinity, -Infinity];
   for (const list of values)
     for (const value of list) {
@@ -113,7 +114,7 @@ function scaleOf(values: readonly (readonly number[])[], whole: boolean, leastSt
 }
 
 /** As many decimals as the step asks for. */
-function tick(value: number, step: number): string {
+export function tick(value: number, step: number): string {
   const decimals = Math.max(0, -Math.floor(Math.log10(step) + 1e-9));
   if (decimals > 6 || Math.abs(value) >= 1e7) return significant(value, 3);
   return value

@@ -1,11 +1,11 @@
 import type { Model } from '../model.ts';
+import { keyIfThere } from '../options/key-if-there.ts';
 import { aimIds, aimWords, isWaterAim, type AimId } from '../options/search/aims.ts';
 import { searchCautions, searchKey } from '../options/search/search-record.ts';
 import type { RawDocument } from '../document/read-document.ts';
 import type { SearchField, SearchRecord } from '../document/search-field.ts';
 import type { Print } from '../print-in.ts';
 import { significant } from '../quantity/format-quantity.ts';
-import { Refusal } from '../refusal.ts';
 import type { Block, Section } from './note.ts';
 
 /** What was searched and within which bounds, what was found, and what turned the others down: as kept with the document. None where nothing was asked. */
@@ -16,7 +16,7 @@ export function searchSection(raw: RawDocument, model: Model, print: Print): rea
   const found: readonly Block[] =
     !record
       ? [{ kind: 'paragraph', text: 'No search is kept with the document: nothing is told of what it would find.' }]
-      : isOf(raw, record)
+      : keyIfThere(searchKey, raw, record.from) === record.of
         ? outcome(record, model, print)
         : [{ kind: 'paragraph', tone: 'loud', text: 'The search that is kept with the document is of another state of it. It is not told here: search again and keep it.' }]; // prettier-ignore
   return [
@@ -37,16 +37,6 @@ export function searchSection(raw: RawDocument, model: Model, print: Print): rea
       ],
     },
   ];
-}
-
-/** False where the option that was searched from is gone as well. */
-function isOf(raw: RawDocument, record: SearchRecord): boolean {
-  try {
-    return searchKey(raw, record.from) === record.of;
-  } catch (error) {
-    if (!(error instanceof Refusal)) throw error;
-    return false;
-  }
 }
 
 function bounds(asked: SearchField): [string, string][] {

@@ -1,12 +1,22 @@
 import { resolve } from 'node:path';
 import { documentOfOption } from '../../core/document/option.ts';
 import { planOf } from '../../core/appraise.ts';
+import type { SensitivityRecord } from '../../core/document/sensitivity-field.ts';
 import { spreadInputs, type Spread, type SpreadInput } from '../../core/document/spreads-field.ts';
-import { sensitivity, sensitivityShares, type Sensitivity } from '../../core/options/sensitivity/sensitivity.ts';
-import { inputWords } from '../../core/options/sensitivity/varied-model.ts';
-import type { VarianceShares } from '../../core/options/sensitivity/variance-shares.ts';
+import {
+  otherwiseGoverns,
+  partWords,
+  sharesWords,
+  spreadWords,
+  togetherWords,
+  useWords,
+} from '../../core/note/sensitivity-words.ts';
+import { inputWords } from '../../core/options/sensitivity/input-words.ts';
+import { spreadsJudged } from '../../core/options/sensitivity/sensitivity-record.ts';
+import { sensitivity, type Sensitivity } from '../../core/options/sensitivity/sensitivity.ts';
 import { refusal } from '../../core/refusal.ts';
 import { programVersion } from '../../core/result.ts';
+import { drained } from '../../core/solve/drained.ts';
 import { openDocument } from '../host/open-document.ts';
 import { chosenOption } from './chosen-option.ts';
 import { optionsOf } from './options-of.ts';
@@ -35,70 +45,45 @@ export const sensitivityVerb: Verb = {
     const { raw, document } = await openDocument(resolve(on.folder, file));
     const resolved = documentOfOption(raw, document, chosenOption(document, values.option), planOf).document;
     const given = values.spread === undefined ? resolved : { ...resolved, spreads: listed(values.spread) };
-    const steps = sensitivity(given);
-    let step = steps.next();
-    while (!step.done) step = steps.next();
-    const shares =
-      values.points === undefined
-        ? null
-        : sensitivityShares(given, step.value.governing, {
-            points: whole('--points', values.points),
-            seed: whole('--seed', values.seed ?? '1'),
-          });
-    on.out(values.json ? asJson(step.value, shares, given.spreads!) : asText(step.value, shares, given.spreads!));
+    if (values.points === undefined) {
+      const found = drained(sensitivity(given));
+      on.out(values.json ? asJson(found) : apartText(found));
+    } else {
+      const sampling = { points: whole('--points', values.points), seed: whole('--seed', values.seed ?? '1') };
+      const found = drained(spreadsJudged(given, sampling));
+      on.out(values.json ? asJson(found, found.together) : `${apartText(found)}\n\n${togetherText(found.together)}`);
+    }
     return exit.passes;
   },
 };
 
-const distributionOf = ({ sorted }: VarianceShares) => {
-  const at = (part: number) => sorted[Math.min(sorted.length - 1, Math.floor(part * sorted.length))]!;
-  return { p05: at(0.05), p50: at(0.5), p95: at(0.95), partOverOne: sorted.filter((use) => use > 1).length / sorted.length }; // prettier-ignore
-};
+type Together = SensitivityRecord['together'];
 
-function asJson({ governing, moved }: Sensitivity, shares: VarianceShares | null, spreads: readonly Spread[]): string {
-  const variance = shares && {
-    seed: shares.seed,
-    points: shares.points,
-    mean: shares.mean,
-    variance: shares.variance,
-    ...distributionOf(shares),
-    inputs: spreads.map(({ input }, i) => ({ input, first: shares.first[i], total: shares.total[i] })),
-  };
-  return JSON.stringify({ schema: 'stillplate-sensitivity/1', programVersion, governing, moved, variance }, null, 2);
-}
+const asJson = ({ governing, moved }: Sensitivity, together?: Together): string =>
+  JSON.stringify({ schema: 'stillplate-sensitivity/1', programVersion, governing, moved, together }, null, 2);
 
-function asText({ governing, moved }: Sensitivity, shares: VarianceShares | null, spreads: readonly Spread[]): string {
-  const use = (value: number | null) => (value === null ? 'cannot be judged' : value.toFixed(3));
-  const parts = (part: number) => `${part > 0 ? '+' : ''}${(100 * part).toFixed(1)} %`;
-  return [
-    `Governs: ${governing.title} at ${governing.place}, ${governing.use.toFixed(3)}. Forces by hand; no verdict is changed by what follows.`,
+const apartText = ({ governing, moved }: Sensitivity): string =>
+  [
+    `Governs: ${governing.title} at ${governing.place}, ${useWords(governing.use)}. Forces by hand; no verdict is changed by what follows.`,
     '',
     tableText([
-      ['Input', 'low', 'then', 'high', 'then', 'stated by'],
+      ['Input', 'spread', 'at low', 'at high', 'stated by'],
       ...moved.map(({ input, low, high, atLow, atHigh, source }) => [
-        inputWords[input], parts(low), use(atLow), parts(high), use(atHigh), source,
+        inputWords[input], spreadWords(low, high), useWords(atLow), useWords(atHigh), source,
       ]),
     ]), // prettier-ignore
-    ...moved.flatMap(({ input, otherAtLow, otherAtHigh }) =>
-      ([['low', otherAtLow], ['high', otherAtHigh]] as const).flatMap(([end, other]) =>
-        other ? [`${inputWords[input]} at its ${end}: ${other.title} at ${other.place} governs (${other.use.toFixed(3)}).`] : [],
-      ),
-    ), // prettier-ignore
-    ...(shares ? ['', ...varianceText(shares, spreads)] : []),
+    ...otherwiseGoverns(moved),
   ].join('\n');
-}
 
-function varianceText(shares: VarianceShares, spreads: readonly Spread[]): readonly string[] {
-  const { p05, p50, p95, partOverOne } = distributionOf(shares);
-  return [
-    `All at once, each equally likely anywhere in its spread (seed ${shares.seed}, ${shares.sorted.length} points): 5 % below ${p05.toFixed(3)}, half below ${p50.toFixed(3)}, 95 % below ${p95.toFixed(3)}; ${(100 * partOverOne).toFixed(1)} % above 1.`,
+const togetherText = (together: Together): string =>
+  [
+    togetherWords(together),
     tableText([
       ['Input', 'of the variance by itself', 'with all it does together'],
-      ...spreads.map(({ input }, i) => [inputWords[input], shares.first[i]!.toFixed(2), shares.total[i]!.toFixed(2)]),
+      ...together.shares.map(({ input, first, total }) => [inputWords[input], partWords(first), partWords(total)]),
     ]),
-    `These parts are estimated: with ${shares.points} points they are off by about ${(1 / Math.sqrt(shares.points)).toFixed(2)}, and may come out below 0 or above 1. Four times the points halve that.`,
-  ];
-}
+    sharesWords(together),
+  ].join('\n');
 
 function listed(typed: string): Spread[] {
   return typed.split(',').map((one) => {

@@ -16,15 +16,16 @@ export function SectionView({ section, level = 3 }: { section: Section; level?: 
   return (
     <section className="blocks">
       <Title>{section.title}</Title>
-      {section.blocks.map((block, n) => (
-        <BlockView key={n} block={block} />
-      ))}
+      <BlockList blocks={section.blocks} />
       {section.sections?.map((inner) => (
         <SectionView key={inner.title} section={inner} />
       ))}
     </section>
   );
 }
+
+export const BlockList = ({ blocks }: { blocks: readonly Block[] }) =>
+  blocks.map((block, n) => <BlockView key={n} block={block} />);
 
 function BlockView({ block }: { block: Block }) {
   switch (block.kind) {

@@ -1,4 +1,5 @@
 import { useMemo } from 'react';
+import { keyIfThere } from '../../core/options/key-if-there.ts';
 import { searchKey } from '../../core/options/search/search-record.ts';
 import { startSearch, useSearch } from '../state/search.ts';
 import { useSession } from '../state/session-context.ts';
@@ -57,14 +58,8 @@ export function SearchSheet() {
   );
 }
 
-function keyOf(raw: unknown, option: string | null): string | null {
-  try {
-    return searchKey(raw as Parameters<typeof searchKey>[0], option);
-  } catch {
-    // The option that was searched from is there no more.
-    return null;
-  }
-}
+const keyOf = (raw: unknown, option: string | null): string | null =>
+  keyIfThere(searchKey, raw as Parameters<typeof searchKey>[0], option);
 
 const options = (raw: unknown): readonly { readonly id: string; readonly title: string }[] => {
   const list = (raw as { readonly options?: unknown } | undefined)?.options;

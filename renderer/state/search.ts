@@ -1,6 +1,6 @@
 import { create } from 'zustand';
 import type { FoundView, FromSearch, SearchProgress, ToSearch } from '../../core/engine/search-service.ts';
-import type { Sensitivity } from '../../core/options/sensitivity/sensitivity.ts';
+import type { SensitivityRecord } from '../../core/document/sensitivity-field.ts';
 import type { RefusalText } from '../../core/refusal.ts';
 import { notify, useWorkbench } from './workbench.ts';
 
@@ -15,9 +15,9 @@ export interface SearchState {
   readonly appraising: { readonly done: number; readonly of: number } | null;
   readonly found: Found | null;
   readonly refusals: readonly RefusalText[];
-  /** How far the sensitivity is, and the last that was found, of which document and option. */
+  /** How far the sensitivity is, and the last that was found; it names what it is of. */
   readonly varying: { readonly done: number; readonly of: number } | null;
-  readonly sensitive: { readonly found: Sensitivity; readonly raw: unknown; readonly option: string | null } | null;
+  readonly sensitive: SensitivityRecord | null;
   /** Place of the option looked at among those found. */
   readonly at: number;
 }
@@ -50,14 +50,11 @@ export function startSearch(): void {
   send({ kind: 'search', edit, raw: view.raw, option: view.option });
 }
 
-let varied: { readonly raw: unknown; readonly option: string | null } | null = null;
-
 /** What moves the governing check of the option shown most. */
 export function startSensitivity(): void {
   const { document: view } = useWorkbench.getState();
   if (!view) return;
   const edit = useSearch.getState().edit + 1;
-  varied = { raw: view.raw, option: view.option };
   useSearch.setState({ edit, varying: { done: 0, of: 1 }, refusals: [] });
   send({ kind: 'sensitivity', edit, raw: view.raw, option: view.option });
 }
@@ -87,9 +84,9 @@ function hear(news: FromSearch): void {
   if (news.kind === 'progress') useSearch.setState({ progress: news.progress });
   else if (news.kind === 'appraising') useSearch.setState({ appraising: news });
   else if (news.kind === 'varying') useSearch.setState({ varying: news });
-  else if (news.kind === 'sensitive')
-    useSearch.setState({ varying: null, sensitive: varied && { found: news.found, ...varied } });
-  else if (news.kind === 'stopped') useSearch.setState({ state: 'stopped' });
+  else if (news.kind === 'sensitive') useSearch.setState({ varying: null, sensitive: news.found });
+  else if (news.kind === 'stopped')
+    useSearch.setState(({ varying }) => (varying ? { varying: null } : { state: 'stopped' }));
   else if (news.kind === 'refused') useSearch.setState({ state: 'idle', varying: null, refusals: news.refusals });
   else useSearch.setState({ state: 'idle', appraising: null, progress: news.progress, found: news });
 }

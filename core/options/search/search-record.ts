@@ -12,7 +12,7 @@ import type { Problem, SearchState } from './search.ts';
 
 /** Key of all that a search depends on: the document under the option it starts from, and what it was asked. */
 export function searchKey(raw: RawDocument, from: string | null): string {
-  const { options: _options, chosen: _chosen, view: _view, project: _project, paper: _paper, spreads: _spreads, search, ...plate } = laidRaw(raw, from); // prettier-ignore
+  const { options: _options, chosen: _chosen, view: _view, project: _project, paper: _paper, spreads: _spreads, sensitivity: _sensitivity, search, ...plate } = laidRaw(raw, from); // prettier-ignore
   const { record: _record, ...asked } = (search ?? {}) as Record<string, unknown>;
   return documentHash({ ...plate, search: asked, from });
 }

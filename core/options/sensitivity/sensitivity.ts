@@ -5,7 +5,7 @@ import type { PlateDocument } from '../../document/schema.ts';
 import type { Spread } from '../../document/spreads-field.ts';
 import type { Model } from '../../model.ts';
 import { refusal } from '../../refusal.ts';
-import { varianceShares, type VarianceShares } from './variance-shares.ts';
+import { varianceShares, type Sampling, type VarianceShares } from './variance-shares.ts';
 import { variedModel } from './varied-model.ts';
 
 /** A check at its gravest place. */
@@ -62,28 +62,41 @@ export function* sensitivity(
 export const swing = ({ atLow, atHigh }: Pick<Moved, 'atLow' | 'atHigh'>, { use }: Reading): number =>
   atLow === null || atHigh === null ? Infinity : Math.max(atLow, atHigh, use) - Math.min(atLow, atHigh, use);
 
+/** The check that governs as the document stands, and each that governs at an end of a spread; by id, with titles. */
+export function watchedChecks({ governing, moved }: Sensitivity): ReadonlyMap<string, string> {
+  const others = moved.flatMap(({ otherAtLow, otherAtHigh }) =>
+    [otherAtLow, otherAtHigh].filter((one) => one !== null),
+  );
+  return new Map([governing, ...others].map(({ check, title }) => [check, title]));
+}
+
 /**
- * Parts of the governing check's variance that each input has, all moving at once, each equally likely anywhere in its
- * spread: an assumption, and said wherever it is shown. The seed decides all.
+ * Parts of the variance of the watched checks' highest utilisation that each input has, all moving at once, each equally
+ * likely anywhere in its spread: an assumption, and said wherever it is shown. Yields how many points are done.
  */
 export function sensitivityShares(
   document: PlateDocument,
-  governing: Reading,
-  sampling: { readonly points: number; readonly seed: number },
-): VarianceShares {
+  watched: ReadonlyMap<string, string>,
+  sampling: Sampling,
+): Generator<number, VarianceShares> {
   const spreads = statedSpreads(document);
   return varianceShares(
     (x) => {
       const factors = Object.fromEntries(
         spreads.map(({ input, low, high }, i) => [input, 1 + low + (high - low) * x[i]!]),
       );
-      const use = useOfCheck(variedModel(document, factors), governing.check);
-      if (use !== null) return use;
-      throw refusal({
-        what: `Within the spreads “${governing.title}” cannot be judged everywhere`,
-        where: { path: 'spreads' },
-        mend: 'Narrow the spreads.',
-      });
+      const model = variedModel(document, factors);
+      return Math.max(
+        ...[...watched].map(([id, title]) => {
+          const use = useOfCheck(model, id);
+          if (use !== null) return use;
+          throw refusal({
+            what: `Within the spreads “${title}” cannot be judged everywhere`,
+            where: { path: 'spreads' },
+            mend: 'Narrow the spreads.',
+          });
+        }),
+      );
     },
     spreads.length,
     sampling,

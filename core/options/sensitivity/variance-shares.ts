@@ -1,6 +1,11 @@
 import { refusal } from '../../refusal.ts';
 import { countedRandom } from '../../counted-random.ts';
 
+export interface Sampling {
+  readonly points: number;
+  readonly seed: number;
+}
+
 /** Parts of a result's variance that each input has: by itself, and with all that it does together with others. */
 export interface VarianceShares {
   readonly first: readonly number[];
@@ -9,22 +14,20 @@ export interface VarianceShares {
   readonly variance: number;
   /** Results at the sampled points, lowest first: the distribution. */
   readonly sorted: Float64Array;
-  readonly seed: number;
-  readonly points: number;
 }
 
 /**
  * First-order and total indices of a function of d inputs, each uniform on [0, 1) (the caller maps them), by two
  * independent samples A, B and the d samples that are A with one column of B:
  *    V S_i  ≈ 1/n Σ f(B) (f(A_B^i) − f(A)),    V T_i ≈ 1/(2n) Σ (f(A) − f(A_B^i))²
- * n (d + 2) calls of f. The seed decides all. The error falls as 1/√n. Refuses n under 8, and no spread at all.
+ * n (d + 2) calls of f; yields how many of n are done. The seed decides all. The error falls as 1/√n. Refuses n under 8, and no spread at all.
  * Source: Saltelli et al. (2010), Computer Physics Communications 181, Table 2 (b) and (f), from memory.
  */
-export function varianceShares(
+export function* varianceShares(
   f: (x: Float64Array) => number,
   d: number,
-  { points: n, seed }: { readonly points: number; readonly seed: number },
-): VarianceShares {
+  { points: n, seed }: Sampling,
+): Generator<number, VarianceShares> {
   if (!(Number.isInteger(n) && n >= 8))
     throw refusal({
       what: `${n} points are too few`,
@@ -38,6 +41,7 @@ export function varianceShares(
   const sorted = new Float64Array(2 * n);
   const rows: { readonly fA: number; readonly fB: number; readonly mixed: Float64Array }[] = [];
   for (let k = 0; k < n; k++) {
+    yield k;
     for (let i = 0; i < d; i++) {
       a[i] = countedRandom(seed, 2 * (k * d + i));
       b[i] = countedRandom(seed, 2 * (k * d + i) + 1);
@@ -68,5 +72,5 @@ export function varianceShares(
       first[i]! += ((fB - mean) * (mixed[i]! - fA)) / (n * variance);
       total[i]! += (fA - mixed[i]!) ** 2 / (2 * n * variance);
     }
-  return { first: [...first], total: [...total], mean, variance, sorted: sorted.sort(), seed, points: n };
+  return { first: [...first], total: [...total], mean, variance, sorted: sorted.sort() };
 }

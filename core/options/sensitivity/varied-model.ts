@@ -6,16 +6,6 @@ import { userRows } from '../../document/user-rows.ts';
 import type { Model } from '../../model.ts';
 import type { Quantity } from '../../quantity/kinds.ts';
 
-/** What a spread is of, in words. */
-export const inputWords: Readonly<Record<SpreadInput, string>> = {
-  force: 'Stated force of service',
-  thickness: 'Thickness of the panels',
-  yield: 'Yield strength of panels and tubes',
-  overlap: 'Overlap of the panels',
-  loss: 'Corrosion by the end of life',
-  drag: 'Drag coefficient of lifting through the water',
-};
-
 /** The model of a document with inputs multiplied by factors, each 1 where it is not named; forces by hand. */
 export function variedModel(
   { forces: _forces, ...document }: PlateDocument,

@@ -39,3 +39,36 @@ it('leads from what may vary to an option of the document and a record for the n
   await sheet.getByText(t.stale).waitFor();
   await window.close();
 });
+
+it('shows what stated spreads do to the margin, each by itself and all at once, and keeps it for the note', async () => {
+  const { sensitivity: s } = texts;
+  const window = await at.open();
+  const { page, sheet } = window;
+  const id = await window.openSample('small');
+  await window.open('search');
+  const part = sheet.locator('.sensitivity');
+  const start = part.getByRole('button', { name: s.start, exact: true });
+  expect(await start.isDisabled()).toBe(true);
+  await window.kept(id, () => part.getByRole('button', { name: texts.table.add, exact: true }).click());
+  await window.kept(id, () => window.type(s.points, '8'));
+  await start.click();
+  await part.getByRole('button', { name: s.stop, exact: true }).click();
+  await start.click();
+
+  const keep = part.getByRole('button', { name: s.keep, exact: true });
+  await keep.waitFor();
+  expect(await part.locator('figure svg').count()).toBe(2);
+  expect(await part.textContent()).toContain('16 states');
+  await window.kept(id, () => keep.click());
+  const { record } = readDocument((await at.served.stored(id)).raw).sensitivity!;
+  expect(record!.moved.map(({ input }) => input)).toEqual(['force']);
+  expect(await keep.isDisabled()).toBe(false);
+
+  // What is kept is shown when the document is opened again, and said to be of before once another spread is stated.
+  await page.reload();
+  await window.open('search');
+  await keep.waitFor();
+  await window.kept(id, () => window.type(s.points, '16'));
+  await part.getByText(s.stale).waitFor();
+  await window.close();
+});
