@@ -98,11 +98,14 @@ function governingRows(rows: readonly CheckRow[]): Record<string, CheckRow> {
   return governing;
 }
 
+/** Why there are no forces of the whole plate where a document asks for them and none are given. */
+export const notSolvedYet = 'the plate is not solved yet as one structure';
+
 /** True where an option's document has its checks take forces from the whole plate as well. */
 export const asksSolver = ({ forces }: Pick<PlateDocument, 'forces'>): boolean => forces?.from === 'hand and solver';
 
 function solvedFor(document: PlateDocument, solved: SolvedForces | undefined): Model['solved'] {
-  if (!solved) return asksSolver(document) ? { missing: 'the plate is not solved yet as one structure' } : null;
+  if (!solved) return asksSolver(document) ? { missing: notSolvedYet } : null;
   return solved.key === solvedKey(document)
     ? solved
     : { missing: 'the plate was solved as it stood before a change, and not since' };

@@ -645,8 +645,12 @@ export const texts = {
       `${decided} of ${options} options decided; ${front === 1 ? '1 is' : `${front} are`} beaten by none so far.`,
     counts: (judged: number, passing: number, beaten: number) =>
       `${judged} judged by checks, ${passing} pass, ${beaten} put aside because one found is better in what is wanted.`,
+    solved: (solved: number, left: number) =>
+      `${solved} solved as a whole plate, because they hold by hand; ${left === 0 ? 'none is' : `at most ${left} more are`} to be. A solve may take minutes: fewer options, or a wider mesh, make it shorter.`,
+    solving: (what: string, done: number, of: number) => `Solving: ${what}${of > 0 ? ` (${done} of ${of})` : ''}.`,
     gap: (part: number) => `The best may still get better by ${(100 * part).toFixed(1)} %.`,
-    appraising: (done: number, of: number) => `Appraising in full what was found: ${done} of ${of}.`,
+    appraising: (done: number, of: number, what: string) =>
+      `Appraising in full what was found: ${done} of ${of}${what && `; solving: ${what}`}.`,
     turnedDown: 'What stopped the others',
     stoppedBy: 'Stopped first by',
     options: 'Options',
@@ -664,8 +668,8 @@ export const texts = {
     take: 'Make it an option',
     keep: 'Keep for the note',
     keepHelp: 'Puts what was searched, found and turned down into the document, so that the note tells it.',
-    caution:
-      'Each was appraised in full before it was shown, by forces by hand. A search is no design: the engineer chooses, and who signs reviews.',
+    caution: (bySolver: boolean) =>
+      `Each was appraised in full before it was shown, by forces by hand${bySolver ? ' and by the whole plate’s solution' : ''}. A search is no design: the engineer chooses, and who signs reviews.`,
   },
   panels: {
     planOfBays: 'Bays in plan',

@@ -19,14 +19,15 @@ export function stepsOf(check: Check, safety: Safety): readonly Step[] {
   return [...(check.steps[safety] ?? []), ...check.second.steps];
 }
 
-/** Every row of a check: at each place, in each situation. */
+/** Every row of a check: at each place, in each situation (or in those given). */
 export function checkRows(
   check: Check,
   model: Model,
+  of: readonly Situation[] = model.loads.situations,
 ): { readonly rows: readonly CheckRow[]; readonly findings: readonly Finding[] } {
   const rows: CheckRow[] = [];
   const findings = new Map<string, Finding>();
-  const situations = check.once ? model.loads.situations.slice(0, 1) : model.loads.situations;
+  const situations = check.once ? of.slice(0, 1) : of;
   for (const place of check.places(model)) {
     let idle = '';
     let made = 0;

@@ -18,6 +18,8 @@ const record = z.strictObject({
   judged: count,
   passing: count,
   beaten: count,
+  /** Solved as a whole plate; left out where the search judged by forces by hand alone. */
+  solved: count.optional(),
   stopped: z.array(z.strictObject({ title: text, count })).max(200),
   found: z
     .array(

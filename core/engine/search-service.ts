@@ -13,6 +13,7 @@ import { askedSpace } from '../options/search/default-space.ts';
 import { search, searchProblem, type Problem, type SearchState } from '../options/search/search.ts';
 import { governingWords, mostFirst, searchRecord, thinnerWords } from '../options/search/search-record.ts';
 import { formatQuantity, printedUnit, unitText } from '../quantity/format-quantity.ts';
+import type { SolveProgress } from '../plate/solve-cases.ts';
 import { Refusal, type RefusalText } from '../refusal.ts';
 
 export type ToSearch =
@@ -47,6 +48,8 @@ export interface SearchProgress {
   readonly judged: number;
   readonly passing: number;
   readonly beaten: number;
+  /** Where plates are solved: how many were, how many options at most are still to be, and what is being done. */
+  readonly solver: { readonly solved: number; readonly left: number; readonly doing: SolveProgress | null } | null;
   readonly stopped: readonly { readonly title: string; readonly count: number }[];
   /** Aims of what was found so far, in the order of `aims`. */
   readonly front: readonly (readonly number[])[];
@@ -58,7 +61,14 @@ export interface SearchProgress {
 export type FromSearch =
   | { readonly kind: 'progress'; readonly edit: number; readonly progress: SearchProgress }
   /** Options found are being appraised in full. */
-  | { readonly kind: 'appraising'; readonly edit: number; readonly done: number; readonly of: number }
+  | {
+      readonly kind: 'appraising';
+      readonly edit: number;
+      readonly done: number;
+      readonly of: number;
+      /** What is being solved for it, in words; empty where nothing is. */
+      readonly what: string;
+    }
   | {
       readonly kind: 'found';
       readonly edit: number;
@@ -145,8 +155,12 @@ function* searching({
   const front = inOrder(raw, state.front);
   const shown: ShownOption[] = [];
   for (const { found, id } of front) {
-    yield { kind: 'appraising', edit, done: shown.length, of: front.length };
-    shown.push(shownOption(raw, problem, found, id));
+    const at = { kind: 'appraising', edit, done: shown.length, of: front.length } as const;
+    yield { ...at, what: '' };
+    const appraising = shownOption(raw, problem, found, id);
+    let part = appraising.next();
+    for (; !part.done; part = appraising.next()) yield { ...at, what: part.value.what };
+    shown.push(part.value);
   }
   yield {
     kind: 'found',
@@ -169,8 +183,8 @@ function* varying({
   yield { kind: 'sensitive', edit, found: step.value };
 }
 
-function progressOf({ options, space }: Problem, state: SearchState): SearchProgress {
-  const { decided, judged, passing, beaten, front, bound, next } = state;
+function progressOf({ options, space, solver }: Problem, state: SearchState): SearchProgress {
+  const { decided, judged, passing, beaten, front, bound, next, solved, solving } = state;
   const best = front.reduce((least, { aims }) => Math.min(least, aims[0]!), Infinity);
   return {
     options,
@@ -178,6 +192,7 @@ function progressOf({ options, space }: Problem, state: SearchState): SearchProg
     judged,
     passing,
     beaten,
+    solver: solver ? { solved, left: options - decided, doing: solving } : null,
     stopped: mostFirst(state),
     front: front.map(({ aims }) => aims),
     aims: space.aims,

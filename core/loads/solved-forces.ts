@@ -91,12 +91,13 @@ export interface SolvedLeg {
 
 /**
  * Names the plate that forces are of: SHA-256 of everything in an option's document that loads, geometry and stiffness can
- * follow from, in SI. How a quantity was typed, the project's names, other options and what is chosen of two demands leave it
- * alone.
+ * follow from, in SI. How a quantity was typed, the names of project and designs, designs that no panel has, other options and
+ * what is chosen of two demands leave it alone.
  */
 export function solvedKey(document: PlateDocument): string {
-  const { project: _project, options: _options, chosen: _chosen, view: _view, units: _units, paper: _paper, search: _search, spreads: _spreads, sensitivity: _sensitivity, forces, ...rest } = document;
-  const meaning = canonicalize({ ...(inSi(rest) as object), mesh: forces?.mesh?.si ?? null }) as string;
+  const { project: _project, options: _options, chosen: _chosen, view: _view, units: _units, paper: _paper, search: _search, spreads: _spreads, sensitivity: _sensitivity, forces, designs, panels, ...rest } = document;
+  const placed = Object.fromEntries(Object.entries(panels).map(([bays, design]) => [bays, designs[design] ?? null]));
+  const meaning = canonicalize({ ...(inSi({ ...rest, panels: placed }) as object), mesh: forces?.mesh?.si ?? null }) as string;
   return bytesToHex(sha256(utf8ToBytes(meaning)));
 } // prettier-ignore
 

@@ -76,14 +76,14 @@ function bounds(asked: SearchField): [string, string][] {
 }
 
 function outcome(record: SearchRecord, model: Model, print: Print): Block[] {
-  const { options, decided, judged, passing, beaten, stopped, found, from } = record;
+  const { options, decided, judged, passing, beaten, solved, stopped, found, from } = record;
   const start = from === null ? 'the document as it stands' : `the option “${from}”`;
   const aims = aimIds.filter((aim) => found[0]?.aims[aim] !== undefined);
   const width = 0.5 / Math.max(1, aims.length);
   return [
     {
       kind: 'paragraph',
-      text: `Searched from ${start}: ${options} options, ${decided} decided. ${judged} were judged by checks, ${passing} pass, ${beaten} were put aside because one found is at least as good in all that is wanted. ${decided === options ? 'No option outside this list does better in what was wanted and passes.' : 'The search was not ended: others may do better.'}`,
+      text: `Searched from ${start}: ${options} options, ${decided} decided. ${judged} were judged by checks, ${passing} pass, ${beaten} were put aside because one found is at least as good in all that is wanted. ${forcesWords(solved)} ${decided === options ? 'No option outside this list does better in what was wanted and passes.' : 'The search was not ended: others may do better.'}`,
     },
     found.length === 0
       ? { kind: 'paragraph', tone: 'loud', text: 'Nothing passed.' }
@@ -120,6 +120,11 @@ function outcome(record: SearchRecord, model: Model, print: Print): Block[] {
     },
   ];
 }
+
+const forcesWords = (solved: number | undefined): string =>
+  solved === undefined
+    ? 'Forces are by hand.'
+    : `Forces are by hand and by the whole plate’s solution, and the larger demand governs: ${solved} held by hand and were solved.`;
 
 function told(aim: AimId, value: number, { document }: Model, print: Print): string {
   if (aim === 'holes') return String(value);

@@ -15,6 +15,8 @@ export interface SolveRequest {
   readonly cases: 'service' | 'all';
   /** Also with each leg lost; `true`: and with the worst bolt row, panel and joint; `all`: with every one of them in turn. */
   readonly losses: boolean | 'legs' | 'all';
+  /** Hears each loading as soon as it is solved. */
+  readonly each?: (on: ReadyPlate, solved: SolvedLoading) => void;
   /** Follows the loss of each row that is lost to its end: what a fixing carries, over its resistance. */
   readonly use?: UseOfFixing;
 }
@@ -80,7 +82,10 @@ export function* solveCases(model: Model, request: SolveRequest): Generator<Solv
   const count = work.reduce((sum, s) => sum + s.loadings.length * s.present.length, 0);
   let done = 0;
   const ends = model.document.grid.joints?.range ? (['low', 'high'] as const) : [];
-  const total = count * (1 + ends.length) + (request.losses && request.losses !== 'legs' ? 12 : 0) + (request.size === undefined ? 2 : 0);
+  const total =
+    count * (1 + ends.length) +
+    (request.losses && request.losses !== 'legs' ? 12 : 0) +
+    (request.size === undefined ? 2 : 0);
   const progress = (what: string): SolveProgress => ({ done: done++, of: Math.max(total, done), what });
 
   let study: MeshStudy | null = null;
@@ -113,6 +118,7 @@ export function* solveCases(model: Model, request: SolveRequest): Generator<Solv
             yield { done, of: Math.max(total, done), what: `${what}: contact, step ${step.value + 1}` };
           }
           solved.push(step.value);
+          request.each?.(on, step.value);
           settled.set(situation.direction, step.value.answer.closed);
         }
     return solved;

@@ -34,32 +34,65 @@ import type { ReadyPlate, SolvedLoading } from './solve-plate.ts';
  * the panel, hinged at its ends, would buckle within `bucklingWithin` times it: every panel is held better than that strip.
  */
 export function* solvedForcesOf(model: Model): Generator<SolveProgress, SolvedForces> {
-  const size = model.document.forces?.mesh?.si ?? firstSize(model);
-  refuseFineMesh(model, size);
-  const cases = yield* solveCases(model, { stage: 'contact', cases: 'all', losses: 'legs', size });
-  const { plate } = cases;
-  // where joints may be as stiff as a range says, each end of it is solved, and the larger of each force is taken
-  const all = [cases, ...cases.jointEnds].flatMap(({ plate: on, solved }) => solved.map((one) => ({ on, one })));
+  const solving = solvedInTurn(model);
+  let step = solving.next();
+  for (; !step.done; step = solving.next()) {
+    const { done, of, what } = step.value;
+    yield { done, of, what };
+  }
+  return step.value;
+}
+
+/** Forces of a situation of which every loading is solved. Buckling is looked for at the end of all: until then it stands as
+ *  if there were none, so that these forces ask no more of a plate than those that come out. */
+export interface KnownSituation {
+  readonly id: string;
+  readonly forces: SituationForces;
+}
+
+/** The same in the same order, telling each situation as soon as it is known: who needs no more may leave. */
+export function* solvedInTurn(
+  model: Model,
+): Generator<SolveProgress & { readonly known?: KnownSituation }, SolvedForces> {
+  const size = meshOf(model);
   const situations = new Map<string, SituationForces>();
   const pressed = new Map<string, { readonly by: number; readonly on: ReadyPlate; readonly solved: SolvedLoading }>();
-  let [stressError, residual] = [0, 0];
-  for (const [i, { on, one }] of all.entries()) {
-    const { id, title } = one.situation;
-    yield { done: i, of: all.length, what: `${title}, ${one.loading}: forces` };
-    const stresses = panelStress(on, one);
-    const own = forcesOf(on, one, stresses);
-    const known = situations.get(id);
-    situations.set(id, known ? larger(known, own) : own);
-    const by = pressedBy(model, stresses);
-    if (by > (pressed.get(id)?.by ?? 0)) pressed.set(id, { by, on, solved: one });
-    stressError = Math.max(stressError, errorEstimate(on, one).clear);
-    residual = Math.max(residual, balanceReport(on, one).residual);
+  let mesh: SolvedForces['mesh'] = { size, unknowns: 0, stressError: 0, residual: 0 };
+  // where joints may be as stiff as a range says, each end of it is solved, and the larger of each force is taken
+  const plates = model.document.grid.joints?.range ? 3 : 1;
+  const waiting: { readonly on: ReadyPlate; readonly one: SolvedLoading }[] = [];
+  const each = (on: ReadyPlate, one: SolvedLoading) => void waiting.push({ on, one });
+  const solving = solveCases(model, { stage: 'contact', cases: 'all', losses: 'legs', size, each });
+  let progress = { done: 0, of: 0 };
+  for (let step = solving.next(); ; step = solving.next()) {
+    if (step.done) mesh = { ...mesh, unknowns: 2 * step.value.plate.structure.coordinates.length - 6 };
+    else progress = step.value;
+    for (const { on, one } of waiting.splice(0)) {
+      const { id, title, loadings, present } = one.situation;
+      yield { ...progress, what: `${title}, ${one.loading}: forces` };
+      const stresses = panelStress(on, one);
+      const own = forcesOf(on, one, stresses);
+      const before = situations.get(id);
+      const forces = before ? larger(before, own) : own;
+      situations.set(id, forces);
+      const by = pressedBy(model, stresses);
+      if (by > (pressed.get(id)?.by ?? 0)) pressed.set(id, { by, on, solved: one });
+      mesh = {
+        ...mesh,
+        stressError: Math.max(mesh.stressError, errorEstimate(on, one).clear),
+        residual: Math.max(mesh.residual, balanceReport(on, one).residual),
+      };
+      if (forces.loadings === loadings.length * present.length * plates)
+        yield { ...progress, what: `${title}: checks`, known: { id, forces } };
+    }
+    if (step.done) break;
+    yield step.value;
   }
   for (const [id, { by, on, solved: one }] of pressed)
     if (by > 1 / bucklingWithin) situations.set(id, { ...situations.get(id)!, buckling: yield* bucklingOf(on, one) });
   return {
     key: solvedKey(model.document),
-    mesh: { size, unknowns: 2 * plate.structure.coordinates.length - 6, stressError, residual },
+    mesh,
     situations: Object.fromEntries(situations),
   };
 }
@@ -84,7 +117,10 @@ function pressedBy(model: Model, panels: readonly PanelStress[]): number {
 /** More would take hours and gigabytes. */
 const mostCells = 300_000;
 
-function refuseFineMesh({ geometry }: Model, size: number): void {
+/** Widest cell, m, that a model's forces are solved with. Refuses one that would never end. */
+export function meshOf(model: Model): number {
+  const { geometry } = model;
+  const size = model.document.forces?.mesh?.si ?? firstSize(model);
   const cells = geometry.panels.reduce((sum, { outline: { x0, x1, y0, y1 } }) => sum + ((x1 - x0) * (y1 - y0)) / size ** 2, 0); // prettier-ignore
   if (cells > mostCells)
     throw refusal({
@@ -92,6 +128,7 @@ function refuseFineMesh({ geometry }: Model, size: number): void {
       where: { path: 'forces.mesh' },
       mend: `Take wider cells: up to ${mostCells / 1e3} thousand are solved.`,
     });
+  return size;
 }
 
 function* bucklingOf(plate: ReadyPlate, solved: SolvedLoading): Generator<SolveProgress, SituationForces['buckling']> {

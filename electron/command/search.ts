@@ -4,10 +4,12 @@ import { laidRaw } from '../../core/document/edit.ts';
 import { readDocument } from '../../core/document/read-document.ts';
 import { aimIds, aimWords, asSmall, type AimId } from '../../core/options/search/aims.ts';
 import { askedOf } from '../../core/options/search/asked-of.ts';
-import { checkedFront, type ShownOption } from '../../core/options/search/checked-front.ts';
+import { inOrder, shownOption, type ShownOption } from '../../core/options/search/checked-front.ts';
 import { askedSpace, type Asked } from '../../core/options/search/default-space.ts';
+import { searchKey } from '../../core/options/search/search-record.ts';
 import { search, searchProblem, type Piece, type Problem, type SearchState } from '../../core/options/search/search.ts';
 import { formatQuantity, printedUnit, unitText, type UnitSystem } from '../../core/quantity/format-quantity.ts';
+import type { SolveProgress } from '../../core/plate/solve-cases.ts';
 import { refusal } from '../../core/refusal.ts';
 import { programVersion } from '../../core/result.ts';
 import { openDocument } from '../host/open-document.ts';
@@ -79,8 +81,17 @@ export const searchVerb: Verb = {
       },
     } as Asked;
     const problem = searchProblem(raw, askedSpace(raw, option, asked), pieceOf(values.piece));
-    const state = await searched(problem, values.state === undefined ? null : resolve(on.folder, values.state));
-    const found = checkedFront(raw, problem, state.front);
+    const tell = teller(problem, on);
+    const key = JSON.stringify([searchKey(raw, option), problem.space, problem.piece, problem.options]);
+    const state = await searched(
+      problem,
+      key,
+      values.state === undefined ? null : resolve(on.folder, values.state),
+      tell,
+    );
+    const found = inOrder(raw, state.front).map(({ found: one, id }) =>
+      heard(shownOption(raw, problem, one, id), (step) => tell(step, id)),
+    );
     on.out(values.json ? searchJson(problem, state, found) : searchText(problem, state, found));
     return found.length > 0 &&
       found.every(({ appraisal }) =>
@@ -92,8 +103,7 @@ export const searchVerb: Verb = {
 };
 
 /** Runs a search to its end, from where a file says it was left; each second or so it is put away there again. */
-async function searched(problem: Problem, file: string | null): Promise<SearchState> {
-  const key = JSON.stringify([problem.space, problem.piece, problem.options]);
+async function searched(problem: Problem, key: string, file: string | null, tell: Tell): Promise<SearchState> {
   let from: SearchState | undefined;
   if (file !== null) {
     const text = await readFile(file, 'utf8').catch((error: NodeJS.ErrnoException) =>
@@ -115,12 +125,35 @@ async function searched(problem: Problem, file: string | null): Promise<SearchSt
   let putAway = performance.now();
   for (let step = steps.next(); ; step = steps.next()) {
     state = step.value;
+    if (state.solving) tell(state.solving, `option ${state.solved + 1}`);
     if (file !== null && (step.done || performance.now() - putAway > 1000)) {
       await writeFile(file, JSON.stringify({ of: key, state }));
       putAway = performance.now();
     }
     if (step.done) return state;
   }
+}
+
+type Tell = (step: SolveProgress, of: string) => void;
+
+/** Says on the second channel what is being solved: a line for each loading of each option. */
+function teller({ options, solver }: Problem, on: { readonly err: (text: string) => void }): Tell {
+  if (solver)
+    on.err(
+      `Options that hold by hand are solved as whole plates, each of which takes a while: up to ${options} of them.`,
+    );
+  let said = '';
+  return ({ what }, of) => {
+    const line = `  ${of}: ${what.replace(/: (contact|forces|checks|buckling).*$/, '').replace(/(contact|buckling).*$/, '$1')}`;
+    if (line !== said) on.err((said = line));
+  };
+}
+
+/** What a computation comes to, each of whose steps is told. */
+function heard<Step, T>(steps: Generator<Step, T>, tell: (step: Step) => void): T {
+  let step = steps.next();
+  for (; !step.done; step = steps.next()) tell(step.value);
+  return step.value;
 }
 
 function searchJson(problem: Problem, state: SearchState, found: readonly ShownOption[]): string {
@@ -138,6 +171,8 @@ function searchJson(problem: Problem, state: SearchState, found: readonly ShownO
       judged: state.judged,
       passing: state.passing,
       beaten: state.beaten,
+      forces: problem.solver ? 'hand and solver' : 'hand',
+      solved: state.solved,
       stopped: state.stopped,
       best: found[0]?.aims[space.aims[0]] ?? null,
       bound: state.bound === null ? null : asSmall(space.aims[0], state.bound),
@@ -180,7 +215,7 @@ function searchText(problem: Problem, state: SearchState, found: readonly ShownO
     ),
   ];
   return [
-    `${options} options${piece.of > 1 ? `, piece ${piece.index + 1} of ${piece.of}` : ''}: ${state.decided} decided, ${state.judged} judged by checks, ${state.passing} pass, ${state.beaten} put aside because one found is better.`,
+    `${options} options${piece.of > 1 ? `, piece ${piece.index + 1} of ${piece.of}` : ''}: ${state.decided} decided, ${state.judged} judged by checks, ${state.passing} pass, ${state.beaten} put aside because one found is better.${problem.solver ? ` ${state.solved} held by hand and were solved as whole plates: what is found passes with both forces.` : ''}`,
     ...(space.aside.length > 0 ? [`SET ASIDE, not judged by in this search: ${space.aside.join(', ')}.`] : []),
     ...(unjudged.length > 0 ? [`CANNOT BE JUDGED in what is found: ${unjudged.join('; ')}.`] : []),
     ...(stops.length > 0 ? [`Stopped by: ${stops.map(({ title, count }) => `${title} (${count})`).join('; ')}.`] : []),

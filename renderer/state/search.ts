@@ -12,7 +12,7 @@ export interface SearchState {
   readonly of: { readonly raw: unknown; readonly option: string | null } | null;
   readonly state: 'idle' | 'running' | 'stopped';
   readonly progress: SearchProgress | null;
-  readonly appraising: { readonly done: number; readonly of: number } | null;
+  readonly appraising: { readonly done: number; readonly of: number; readonly what: string } | null;
   readonly found: Found | null;
   readonly refusals: readonly RefusalText[];
   /** How far the sensitivity is, and the last that was found; it names what it is of. */

@@ -124,6 +124,10 @@ describe('forces and the plate that they are of', () => {
     expect(key({ designs: { deck: { thickness: '0.01 m' } } })).toBe(own);
     expect(key({ project: { name: 'Another name' }, units: 'inch' })).toBe(own);
     expect(key({ forces: { from: 'hand and solver', choose: [{ check: 'bolt-tension', take: 'hand', reason: 'x' }] } })).toBe(own);
+    const { designs, panels, ...rest } = demoDocument();
+    const renamed = Object.fromEntries(Object.entries(designs).map(([name, design]) => [`${name}-2`, design]));
+    const placed = Object.fromEntries(Object.entries(panels).map(([bays, name]) => [bays, `${name}-2`]));
+    expect(solvedKey({ ...rest, designs: { ...renamed, spare: Object.values(designs)[0]! }, panels: placed })).toBe(own);
     expect(key({ designs: { deck: { thickness: '11 mm' } } })).not.toBe(own);
     expect(key({ loads: { service: { force: '61 kN' } } })).not.toBe(own);
     expect(key({ basis: { table: 'AISC 360 ASD' } })).not.toBe(own);

@@ -3,10 +3,15 @@ import { catalogueWith } from '../../catalogue/catalogue.ts';
 import { applyEdit, type RawOption } from '../../document/edit.ts';
 import { readDocument, type RawDocument } from '../../document/read-document.ts';
 import { userRows } from '../../document/user-rows.ts';
+import type { SolvedForces } from '../../loads/solved-forces.ts';
+import type { SolveProgress } from '../../plate/solve-cases.ts';
+import { Refusal } from '../../refusal.ts';
+import { drained } from '../../solve/drained.ts';
 import { aimIds, asSmall, isWaterAim, plainAims, sameAim, type AimId } from './aims.ts';
 import { foundOption, type Digits } from './option-document.ts';
-import { stopOf, useOf, worstStop, type Stop } from './judge.ts';
-import { broken, type Found, type Problem } from './search.ts';
+import { handRow, stopOf, useOf, worstStop, type Stop } from './judge.ts';
+import { broken, refusedBySolver } from './judged-option.ts';
+import type { Found, Problem } from './search.ts';
 
 /** An option of the front as it is shown: appraised in full, as if it had been written by hand. */
 export interface ShownOption {
@@ -25,7 +30,8 @@ export interface ShownOption {
 export interface Thinner {
   readonly zone: string;
   readonly thickness: string;
-  /** Every check that it fails, at its gravest place; none: thinner would pass, and was not among what was searched. */
+  /** Every check that it fails, at its gravest place; where plates are solved and it fails by hand already, those that it fails by
+   *  hand. None: thinner would pass, and was not among what was searched. */
   readonly stops: readonly Stop[];
 }
 
@@ -33,9 +39,8 @@ export interface Thinner {
  * The front, lightest (first aim) first, each option appraised from its written form. Throws where the appraisal and the
  * search do not agree: that would be a fault of ours, and no such option may be shown.
  */
-export function checkedFront(raw: RawDocument, problem: Problem, front: readonly Found[]): readonly ShownOption[] {
-  return inOrder(raw, front).map(({ found, id }) => shownOption(raw, problem, found, id));
-}
+export const checkedFront = (raw: RawDocument, problem: Problem, front: readonly Found[]): readonly ShownOption[] =>
+  inOrder(raw, front).map(({ found, id }) => drained(shownOption(raw, problem, found, id)));
 
 /** The front, lightest (first aim) first, each with the id that its option is to have. */
 export const inOrder = (raw: RawDocument, front: readonly Found[]): readonly { found: Found; id: string }[] =>
@@ -43,39 +48,78 @@ export const inOrder = (raw: RawDocument, front: readonly Found[]): readonly { f
     .sort((a, b) => firstDifference(a.aims, b.aims) || firstDifference(a.digits, b.digits))
     .map((found, at) => ({ found, id: freeId(raw, `found-${at + 1}`) }));
 
-/** One found option, appraised in full. */
-export function shownOption(raw: RawDocument, problem: Problem, found: Found, id: string): ShownOption {
+/** One found option, appraised in full; tells what it solves. */
+export function* shownOption(
+  raw: RawDocument,
+  problem: Problem,
+  found: Found,
+  id: string,
+): Generator<SolveProgress, ShownOption> {
   const { space, zones } = problem;
-  const { option, appraisal, aims, stops } = appraised(raw, problem, found.digits, id);
+  const { option, appraisal, aims, stops } = yield* appraised(raw, problem, found.digits, id);
   const again = space.aims.map((aim) => asSmall(aim, aims[aim]!));
   if (stops.length > 0 || again.some((value, k) => Math.abs(value - found.aims[k]!) > sameAim * Math.abs(value)))
     throw new Error(
       `The search and the full appraisal do not agree on ${option.title}: ${stops.map(({ check }) => check).join(', ') || again.join(' ')}`,
     );
   const failing = appraisal.rows.filter(({ verdict }) => verdict === 'fails').map(({ title }) => title);
+  const thinner: Thinner[] = [];
+  for (const zone of zones.keys()) {
+    const one = yield* thinnerIn(raw, problem, found.digits, zone);
+    if (one) thinner.push(one);
+  }
   return {
     digits: found.digits,
     option,
     appraisal,
     aims,
     aside: [...new Set(failing)],
-    thinner: zones.flatMap((_, zone) => thinnerIn(raw, problem, found.digits, zone) ?? []),
+    thinner,
   };
 }
 
-/** Appraises an option of the space from its written form, with every aim that can be had and all that stops it. */
-export function appraised(
+/**
+ * Appraises an option of the space from its written form, with every aim that can be had and all that stops it. Where the document takes
+ * forces from the whole plate as well, the plate is solved; not where `unlessByHand` and it is stopped by hand already.
+ */
+export function* appraised(
   raw: RawDocument,
   problem: Problem,
   digits: Digits,
   id: string,
-  change: (option: RawOption) => RawOption = (option) => option,
-) {
-  const { space, zones, aside } = problem;
+  {
+    change = (option) => option,
+    unlessByHand = false,
+  }: { readonly change?: (option: RawOption) => RawOption; readonly unlessByHand?: boolean } = {},
+): Generator<SolveProgress, AppraisedOption> {
+  const { space, zones, solver } = problem;
   const option = change(foundOption(zones, digits, space.from, id));
-  const { forces: _forces, ...byHand } = applyEdit(raw, { kind: 'addOption', option });
-  const laid = byHand as RawDocument;
-  const appraisal = appraise(laid, readDocument(laid), id);
+  const laid = applyEdit(raw, { kind: 'addOption', option });
+  if (!solver) return withAims(problem, option, appraise(laid, readDocument(laid), id));
+  const document = readDocument(laid);
+  // The plate is not solved yet: each row that takes its forces has its hand's side, no more.
+  const unsolved = appraise(laid, document, id);
+  const byHand = unsolved.rows.flatMap((row) => handRow(row, unsolved.model.document) ?? []);
+  const first = withAims(problem, option, { ...unsolved, rows: byHand });
+  if (unlessByHand && first.stops.length > 0) return first;
+  let solved: SolvedForces;
+  try {
+    solved = yield* solver.solve(unsolved.model);
+  } catch (error) {
+    if (!(error instanceof Refusal)) throw error;
+    return { ...first, stops: [refusedBySolver(error), ...first.stops] };
+  }
+  return withAims(problem, option, appraise(laid, document, id, solved));
+}
+
+/** An option of the space as it is written, appraised. */
+export interface AppraisedOption extends Pick<ShownOption, 'option' | 'appraisal' | 'aims'> {
+  /** Gravest place of each check that stops it, a limit that it breaks before them. */
+  readonly stops: readonly Stop[];
+}
+
+function withAims(problem: Problem, option: RawOption, appraisal: Appraisal): AppraisedOption {
+  const { space, aside } = problem;
   const { model, rows } = appraisal;
   const plain = plainAims(model.geometry, model.mass, model.document.rates);
   const use = useOf(rows, aside);
@@ -107,7 +151,12 @@ export function appraised(
 }
 
 /** What stops the next thinner plate in stock in one zone; null where the zone is open or nothing thinner is kept. */
-function thinnerIn(raw: RawDocument, problem: Problem, digits: Digits, zone: number): Thinner | null {
+function* thinnerIn(
+  raw: RawDocument,
+  problem: Problem,
+  digits: Digits,
+  zone: number,
+): Generator<SolveProgress, Thinner | null> {
   const choices = problem.zones[zone]!;
   const design = choices.designOf(digits[zone]!);
   if (!design) return null;
@@ -121,7 +170,7 @@ function thinnerIn(raw: RawDocument, problem: Problem, digits: Digits, zone: num
   );
   if (!next) return null;
   const thickness = next.id;
-  const { stops } = appraised(raw, problem, digits, freeId(raw, 'thinner'), (option) => {
+  const change = (option: RawOption): RawOption => {
     const name = Object.keys(option.changes['designs'] as object).find((key) => key.endsWith(`-${zone + 1}`))!;
     return {
       ...option,
@@ -133,7 +182,8 @@ function thinnerIn(raw: RawDocument, problem: Problem, digits: Digits, zone: num
         },
       },
     };
-  });
+  };
+  const { stops } = yield* appraised(raw, problem, digits, freeId(raw, 'thinner'), { change, unlessByHand: true });
   return { zone: choices.zone.name, thickness, stops };
 }
 

@@ -1,10 +1,14 @@
-import type { CheckRow } from '../../checks/check-row.ts';
+import { notSolvedYet } from '../../appraise.ts';
+import type { CheckRow, Side } from '../../checks/check-row.ts';
 import { checkRows } from '../../checks/evaluate-check.ts';
 import { checks } from '../../checks/index.ts';
+import type { Check } from '../../checks/check.ts';
+import type { PlateDocument } from '../../document/schema.ts';
 import type { Model } from '../../model.ts';
 
 /** What stops an option: the gravest of the first rows met that the search does not allow. */
 export interface Stop {
+  /** With the whole plate's forces: `<id>-by-solution`. */
   readonly check: string;
   readonly title: string;
   readonly place: string;
@@ -23,13 +27,14 @@ export type Judgement =
  * Judges a model by every check that is not set aside, in the given order, and leaves off at the first that stops it:
  * the same rows as `appraise` makes, without findings, quantities and words for what nobody will look at.
  * `order`: indices into `checks`. `beatenAt`: true where an option with this utilisation, or more, is beaten by one found;
- * the highest so far only grows, so that the checks that are left need not be made.
+ * the highest so far only grows, so that the checks that are left need not be made. `rowsOf`: see `handRows`.
  */
 export function judge(
   model: Model,
   order: readonly number[],
   { aside, judged }: { readonly aside: ReadonlySet<string>; readonly judged: boolean },
   beatenAt: (use: number) => boolean = () => false,
+  rowsOf: (check: Check, model: Model) => readonly CheckRow[] = (check) => checkRows(check, model).rows,
 ): Judgement {
   let use = 0;
   let governs: number | null = null;
@@ -37,19 +42,42 @@ export function judge(
   for (const at of order) {
     const check = checks[at]!;
     if (aside.has(check.id)) continue;
-    const { rows } = checkRows(check, model);
+    const rows = rowsOf(check, model);
     const stopping = worstStop(rows, { aside, judged });
     if (stopping) return { holds: false, stop: stopOf(stopping) };
     for (const row of rows) {
       if (aside.has(row.limitState)) continue;
       if (row.verdict === 'cannot be judged') unjudged++;
-      if (row.detailing || row.utilisation === null || row.utilisation <= use) continue;
-      use = row.utilisation;
+      const own = knownUse(row);
+      if (row.detailing || own === null || own <= use) continue;
+      use = own;
       governs = at;
     }
     if (governs === at && beatenAt(use)) return { holds: false, beaten: true, governs };
   }
   return { holds: true, use, unjudged, governs };
+}
+
+/** A check's rows by hand, of a model that is to be judged with the whole plate's forces as well: see `handRow`. */
+export function handRows(check: Check, model: Model): readonly CheckRow[] {
+  return checkRows(check, asUnsolved(model)).rows.flatMap((row) => handRow(row, model.document) ?? []);
+}
+
+const unsolved = new WeakMap<Model, Model>();
+function asUnsolved(model: Model): Model {
+  const made = unsolved.get(model) ?? { ...model, solved: { missing: notSolvedYet } };
+  unsolved.set(model, made);
+  return made;
+}
+
+/**
+ * The hand's side of a row of a plate that is not solved yet: the row that comes of both sides is no less grave. Null for a row that
+ * says nothing before the plate is solved, and where the engineer takes the solver's demand even if it is the smaller.
+ */
+export function handRow(row: CheckRow, { forces }: Pick<PlateDocument, 'forces'>): CheckRow | null {
+  if (row.both === null) return row.verdict === 'cannot be judged' && row.reason === notSolvedYet ? null : row;
+  const falls = (forces?.choose ?? []).some(({ check, place, take }) => take === 'solver' && check === row.id && (!place || place === row.place)); // prettier-ignore
+  return falls ? null : { ...row, ...row.both.hand, both: null };
 }
 
 /** The gravest row that the search does not allow, or null. */
@@ -66,26 +94,33 @@ export function worstStop(
   return worst;
 }
 
-export const stopOf = ({ id, title, place, situation, utilisation, reason }: CheckRow): Stop => ({
-  check: id,
-  title,
-  place,
-  situation,
-  utilisation,
-  reason,
-});
+export function stopOf({ id, title, place, situation, utilisation, reason, both }: CheckRow): Stop {
+  const bySolver = both?.governs === 'solver';
+  return {
+    check: bySolver ? `${id}-by-solution` : id,
+    title: bySolver ? `${title}, with the whole plate’s forces` : title,
+    place,
+    situation,
+    utilisation,
+    reason,
+  };
+}
+
+/** A row's utilisation; of one that cannot be judged with both forces, that of the side that is known. */
+export function knownUse({ utilisation, both, verdict }: CheckRow): number | null {
+  if (utilisation !== null || both === null || verdict !== 'cannot be judged') return utilisation;
+  const of = (side: Side) => side.utilisation ?? -1;
+  const known = Math.max(of(both.hand), of(both.solver));
+  return known < 0 ? null : known;
+}
 
 /** The governing utilisation among rows that are not set aside; a detailing rule governs nothing. */
 export function useOf(rows: readonly CheckRow[], aside: ReadonlySet<string>): number {
   return rows.reduce(
     (most, row) =>
-      row.detailing ||
-      row.utilisation === null ||
-      row.verdict === 'not applicable' ||
-      aside.has(row.id) ||
-      aside.has(row.limitState)
+      row.detailing || row.verdict === 'not applicable' || aside.has(row.id) || aside.has(row.limitState)
         ? most
-        : Math.max(most, row.utilisation),
+        : Math.max(most, knownUse(row) ?? 0),
     0,
   );
 }

@@ -7,20 +7,25 @@ import { isWaterAim } from './aims.ts';
 import { asksSolver } from '../../appraise.ts';
 import type { CheckRow } from '../../checks/check-row.ts';
 import type { ShownOption } from './checked-front.ts';
-import type { Stop } from './judge.ts';
+import { knownUse, stopOf, type Stop } from './judge.ts';
 import type { Problem, SearchState } from './search.ts';
 
-/** Key of all that a search depends on: the document under the option it starts from, and what it was asked. */
+/** Key of all that a search depends on: the document under the option it starts from, what it was asked, and whose forces judge. */
 export function searchKey(raw: RawDocument, from: string | null): string {
   const { options: _options, chosen: _chosen, view: _view, project: _project, paper: _paper, spreads: _spreads, sensitivity: _sensitivity, search, ...plate } = laidRaw(raw, from); // prettier-ignore
   const { record: _record, ...asked } = (search ?? {}) as Record<string, unknown>;
-  return documentHash({ ...plate, search: asked, from });
+  // Before plates were solved in a search, a document that asks for it was searched by hand: such a record is of another search.
+  const judgedBy = bySolver(plate) ? { judgedBy: 'hand and solver' } : {};
+  return documentHash({ ...plate, search: asked, from, ...judgedBy });
 }
+
+const bySolver = ({ forces }: RawDocument): boolean =>
+  (forces as { readonly from?: unknown } | undefined)?.from === 'hand and solver';
 
 /** What is kept of a finished search with the document, for the note. */
 export function searchRecord(
   raw: RawDocument,
-  { space, options }: Problem,
+  { space, options, solver }: Problem,
   state: SearchState,
   found: readonly ShownOption[],
 ): SearchRecord {
@@ -32,6 +37,7 @@ export function searchRecord(
     judged: state.judged,
     passing: state.passing,
     beaten: state.beaten,
+    ...(solver ? { solved: state.solved } : {}),
     stopped: mostFirst(state),
     found: found.map((one) => ({
       title: one.option.title,
@@ -53,9 +59,9 @@ export const mostFirst = ({ stopped }: SearchState): { title: string; count: num
 /** The check with the highest utilisation of an option that was found, in words. */
 export function governingWords({ appraisal, aims }: ShownOption): string {
   const row = appraisal.rows.find(
-    (each): each is CheckRow => !each.detailing && each.utilisation !== null && each.utilisation === aims.use,
+    (each): each is CheckRow => !each.detailing && knownUse(each) !== null && knownUse(each) === aims.use,
   );
-  return row ? `${row.title} at ${row.place}` : '';
+  return row ? `${stopOf(row).title} at ${row.place}` : '';
 }
 
 /** "Why not thinner?" in words. */
@@ -71,7 +77,9 @@ export const searchCautions = (
 ): readonly string[] => [
   'Each option that is found was appraised in full before it was shown. A search is no design: the engineer chooses, and who signs reviews.',
   ...(asksSolver(document)
-    ? ['A search judges by forces by hand. What it finds has to be solved as a whole plate before it is relied on.']
+    ? [
+        'What is found passes by hand and with the whole plate’s forces; what fails by hand, or is beaten by hand, was not solved.',
+      ]
     : []),
   ...(document.search?.aims.some(isWaterAim)
     ? [

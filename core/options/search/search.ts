@@ -1,4 +1,4 @@
-import { modelOf } from '../../appraise.ts';
+import { asksSolver, modelOf } from '../../appraise.ts';
 import { catalogueWith } from '../../catalogue/catalogue.ts';
 import { checks } from '../../checks/index.ts';
 import { laidRaw } from '../../document/edit.ts';
@@ -8,13 +8,16 @@ import { userRows } from '../../document/user-rows.ts';
 import type { Geometry } from '../../geometry/geometry.ts';
 import { geometryOf } from '../../geometry/geometry-of.ts';
 import { massReport } from '../../mass/mass-report-of.ts';
+import { meshOf } from '../../plate/solved-forces-of.ts';
+import type { SolveProgress } from '../../plate/solve-cases.ts';
 import { Refusal, refusal } from '../../refusal.ts';
 import type { Rectangle } from '../../water/lattice/plan.ts';
 import { asSmall, dominates, isWaterAim, plainAims, plainPart, requireAims, sameAim, type PlainAims } from './aims.ts';
-import { isBeaten, withGain } from './beaten.ts';
+import { isBeaten } from './beaten.ts';
 import { zoneChoices, type ZoneChoices } from './candidates.ts';
-import { judge, type Stop } from './judge.ts';
+import { judgedBySolver, judgedOption, type Verdict } from './judged-option.ts';
 import { optionDocument, type Digits } from './option-document.ts';
+import { optionSolver, type OptionSolver } from './option-solver.ts';
 import type { SearchSpace } from './search-space.ts';
 import { thickerIsBetter } from './thicker-is-better.ts';
 import { waterAims, type WaterAims, type WaterGain } from './water-aims.ts';
@@ -31,11 +34,16 @@ export interface Found {
 export interface SearchState {
   /** Next place: for each zone but the last its candidate in the order of the first aim, for the last its column; null when all is done. */
   readonly next: readonly number[] | null;
+  /** How many of the column at that place are decided already: only where plates are solved, each of which takes long. */
+  readonly within: number;
   readonly front: readonly Found[];
   /** Options decided so far, one way or another. */
   readonly decided: number;
   /** Judged by checks. */
   readonly judged: number;
+  /** Of these solved as a whole plate, because they hold by forces by hand; and what is being done about the one at hand. */
+  readonly solved: number;
+  readonly solving: SolveProgress | null;
   readonly passing: number;
   /** Put aside because one found is as good in all and better in some: by their aims alone, or by the utilisation of the checks made so far. */
   readonly beaten: number;
@@ -66,11 +74,15 @@ export interface Problem {
   readonly thinnestLeads: boolean;
   /** Where the water is among the aims. */
   readonly water: WaterAims | null;
+  /** Where the document takes forces from the whole plate's solution as well as by hand. */
+  readonly solver: OptionSolver | null;
 }
 
-/** Reads a space. A search judges by forces by hand, whatever the document asks. Refuses aims that cannot be had, zones that overlap, and what the document's own rules refuse. */
+/** Reads a space. Refuses aims that cannot be had, zones that overlap, a mesh that would never end, and what the document's own rules refuse. */
 export function searchProblem(raw: RawDocument, space: SearchSpace, piece: Piece = { index: 0, of: 1 }): Problem {
-  const { forces: _forces, ...base } = readDocument(laidRaw(raw, space.from));
+  const base = readDocument(laidRaw(raw, space.from));
+  const solver = asksSolver(base) ? optionSolver() : null;
+  if (solver) meshOf(modelOf(base));
   requireAims(space.aims, base);
   if (space.zones.length === 0)
     throw refusal({
@@ -116,15 +128,17 @@ export function searchProblem(raw: RawDocument, space: SearchSpace, piece: Piece
     // The water does not see a thickness.
     thinnestLeads: !space.aims.includes('use'),
     water,
+    solver,
   };
 }
 
 /**
  * The front of best compromises: every option that passes and that none beats. Exact: zones are counted through depth
  * first, candidates in the order of the first aim; what a found option beats already in the least that it could still
- * have (with the utilisation of the checks made so far) is left out with all that follows from it, and nothing else is. A generator: each step decides a column (options
- * that differ in the last zone's thickness alone) and hands out its state; leave it at any step and go on from that state
- * later. Memory: the aims of each zone's candidates and the front, however long it runs. The same input gives the same
+ * have (with the utilisation of the checks made so far) is left out with all that follows from it, and nothing else is. Where plates
+ * are solved, the graver of two demands governs, so that what fails or is beaten by hand is so without being solved. A generator: each
+ * step decides a column (options that differ in the last zone's thickness alone), or does a part of a solve, and hands out its state;
+ * leave it at any step and go on from that state later. Memory: the aims of each zone's candidates and the front, however long it runs. The same input gives the same
  * answer, cut in pieces or whole.
  */
 export function* search(
@@ -156,15 +170,15 @@ export function* search(
 
   while (state.next) {
     const at = [...state.next];
-    const beaten = firstBeaten(at);
+    const beaten = state.within > 0 ? null : firstBeaten(at);
     if (beaten !== null) {
       // Beaten in the least it can have: with all that follows from it.
       const lost = beaten === last ? columnMembers(zones[last]!, orders[last]![at[last]!]!).length : sizeBelow[beaten]!;
       for (let deeper = beaten + 1; deeper <= last; deeper++) at[deeper] = orders[deeper]!.length - 1;
       state = { ...state, decided: state.decided + lost, beaten: state.beaten + lost };
-    } else state = decided(at, state);
+    } else state = yield* decided(at, state);
     const next = after(at);
-    state = { ...state, next, bound: next ? boundAt(next) : null };
+    state = { ...state, next, within: 0, bound: next ? boundAt(next) : null };
     yield state;
   }
   return state;
@@ -231,10 +245,10 @@ export function* search(
   }
 
   /** Decides one column: options that differ in the last zone's thickness alone. */
-  function decided(at: readonly number[], before: SearchState): SearchState {
+  function* decided(at: readonly number[], before: SearchState): Generator<SearchState, SearchState> {
     const prefix = at.slice(0, last).map((place, zone) => orders[zone]![place]!);
     const members = columnMembers(zones[last]!, orders[last]![at[last]!]!);
-    let { front, judged, passing, beaten, order } = before;
+    let { front, judged, passing, beaten, order, solved } = before;
     const stopped = { ...before.stopped };
     const count = (key: string, title: string, by: number) => {
       stopped[key] = { title, count: (stopped[key]?.count ?? 0) + by };
@@ -243,8 +257,8 @@ export function* search(
     const leads =
       problem.thinnestLeads &&
       rows.every((row, i) => i === 0 || row.every((value, k) => value >= rows[i - 1]![k]! * (1 - sameAim)));
-    let start = 0;
-    if (leads && !space.judged && members.length > 2) {
+    let start = before.within;
+    if (start === 0 && leads && !space.judged && members.length > 2) {
       // What is declared to get no worse with thickness: the thinnest that keeps it lies between two that were looked at.
       const declared = order.filter((check) => thickerIsBetter.has(checks[check]!.id));
       let [low, high] = [0, members.length];
@@ -260,9 +274,18 @@ export function* search(
       }
       start = low;
     }
+    const stateAt = (within: number, solving: SolveProgress | null): SearchState => ({ ...before, within, front, judged, passing, beaten, order, stopped: { ...stopped }, solved, solving }); // prettier-ignore
     for (let i = start; i < members.length; i++) {
       const digits = [...prefix, members[i]!];
-      const verdict = by.judge(digits, order, front);
+      let verdict = by.judge(digits, order, front);
+      if (verdict.holds && by.solve) {
+        const solving = by.solve(digits, order, front, verdict.aims);
+        let step = solving.next();
+        for (; !step.done; step = solving.next())
+          yield i > 0 ? stateAt(i, step.value) : { ...before, solving: step.value };
+        verdict = step.value;
+        solved++;
+      }
       if (!verdict.holds) {
         if (verdict.plain === 'beaten') {
           beaten++;
@@ -286,7 +309,7 @@ export function* search(
           { digits, aims: verdict.aims, unjudged: verdict.unjudged },
         ];
     }
-    return { ...before, front, judged, passing, beaten, order, stopped, decided: before.decided + members.length };
+    return { ...stateAt(0, null), decided: before.decided + members.length };
   }
 }
 
@@ -303,6 +326,13 @@ export interface Evaluation {
   readonly plain: (one: { readonly zone: number; readonly candidate: number } | null) => PlainAims;
   /** `order`: indices of the checks to make, in this order. `front`: what was found so far. */
   readonly judge: (digits: Digits, order: readonly number[], front: readonly Found[]) => Verdict;
+  /** Judges what holds by `judge` once more, with the whole plate's forces; `before`: its aims so far. Left out where nothing is solved. */
+  readonly solve?: (
+    digits: Digits,
+    order: readonly number[],
+    front: readonly Found[],
+    before: readonly number[],
+  ) => Generator<SolveProgress, Verdict>;
   /** What options that begin with these candidates gain in the water at most; what one gains, where all zones are given. Asked only where the water is among the aims. */
   readonly most: (begins: Digits) => WaterGain;
 }
@@ -319,6 +349,7 @@ export function evaluationOf(problem: Problem): Evaluation {
       return aims;
     },
     judge: (digits, order, front) => judgedOption(problem, digits, order, front),
+    ...(problem.solver ? { solve: (...of) => judgedBySolver(problem, ...of) } : {}),
     most: (begins) => {
       const open = problem.zones.map((zone, at) => (at < begins.length ? zone : { ...zone, designOf: () => null }));
       const digits = open.map((_, at) => begins[at] ?? 0);
@@ -330,109 +361,6 @@ export function evaluationOf(problem: Problem): Evaluation {
       );
     },
   };
-}
-
-export type Verdict =
-  /** `governs`: the check to make first for the next option, for it is the likeliest to decide it; null: as before. */
-  | {
-      readonly holds: true;
-      readonly aims: readonly number[];
-      readonly unjudged: number;
-      readonly governs?: number | null;
-    }
-  | { readonly holds: false; readonly stop: Stop; readonly plain?: 'beaten' | 'limit'; readonly governs?: number };
-
-/** Judges one option from its document: limits first, then whether it is beaten, then the checks in the order given. */
-export function judgedOption(
-  problem: Problem,
-  digits: Digits,
-  order: readonly number[],
-  front: readonly Found[] = [],
-): Verdict {
-  const { space, base, zones, aside } = problem;
-  const document = optionDocument(base, zones, digits);
-  try {
-    const catalogue = catalogueWith(userRows(document));
-    const geometry = geometryOf(document, catalogue);
-    const mass = massReport(document, geometry, catalogue);
-    const plain = plainAims(geometry, mass, document.rates);
-    const limit = broken(
-      space.limits,
-      geometry.areas.openRatio,
-      plain.mass,
-      Math.max(0, ...geometry.panels.map((panel) => panel.area * panel.thickness * panel.material.density)),
-    );
-    if (limit) return { holds: false, stop: limit, plain: 'limit' };
-    const low = space.aims.map((aim) => plainPart(aim, plain));
-    const gain = () => problem.water!.gainOf(geometry);
-    if (isBeaten(front, space.aims, low, gain)) return { holds: false, stop: beatenStop, plain: 'beaten' };
-    const useAt = space.aims.indexOf('use');
-    const beatenAt = (use: number): boolean => {
-      if (useAt < 0) return false;
-      const soFar = withUse(low, useAt, use);
-      return isBeaten(front, space.aims, soFar, gain);
-    };
-    const verdict = judge(modelOf(document), order, { aside, judged: space.judged }, beatenAt);
-    if ('beaten' in verdict) return { holds: false, stop: beatenStop, plain: 'beaten', governs: verdict.governs };
-    if (!verdict.holds) return verdict;
-    return {
-      holds: true,
-      unjudged: verdict.unjudged,
-      governs: verdict.governs,
-      aims: withUse(problem.water ? withGain(space.aims, low, gain()) : low, useAt, verdict.use),
-    };
-  } catch (error) {
-    if (!(error instanceof Refusal)) throw error;
-    return {
-      holds: false,
-      stop: {
-        check: 'cannot be built',
-        title: 'Cannot be built',
-        place: '',
-        situation: null,
-        utilisation: null,
-        reason: error.what,
-      },
-    };
-  }
-}
-
-const withUse = (aims: readonly number[], at: number, use: number): readonly number[] =>
-  aims.map((value, k) => (k === at ? use : value));
-
-const beatenStop: Stop = {
-  check: 'beaten',
-  title: 'Beaten by one found',
-  place: '',
-  situation: null,
-  utilisation: null,
-  reason: '',
-};
-
-/** The limit that an option breaks, as a stop, or null. */
-export function broken(
-  limits: SearchSpace['limits'],
-  openRatio: number,
-  mass: number,
-  heaviestPanel: number,
-): Stop | null {
-  const of = (check: string, title: string, utilisation: number | null): Stop => ({
-    check,
-    title,
-    place: 'plate',
-    situation: null,
-    utilisation,
-    reason: title,
-  });
-  if (limits.lift !== undefined && mass > limits.lift)
-    return of('limit-lift', 'Heavier than the crane lifts', mass / limits.lift);
-  if (limits.panelByHand !== undefined && heaviestPanel > limits.panelByHand)
-    return of('limit-panel', 'A panel is heavier than may be handled', heaviestPanel / limits.panelByHand);
-  if (limits.openLeast !== undefined && openRatio < limits.openLeast)
-    return of('limit-open', 'Too little of it is open', null);
-  if (limits.openMost !== undefined && openRatio > limits.openMost)
-    return of('limit-open', 'Too much of it is open', null);
-  return null;
 }
 
 /** Plain aims of the base with one zone's panels of a candidate and all other zones open; without: all zones open. */
@@ -505,6 +433,9 @@ function fresh({ piece, zones }: Problem): SearchState {
     judged: 0,
     passing: 0,
     beaten: 0,
+    solved: 0,
+    within: 0,
+    solving: null,
     stopped: {},
     order: checks.map((_, at) => at),
     bound: null,

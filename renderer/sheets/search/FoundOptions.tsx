@@ -87,7 +87,7 @@ export function FoundOptions({ found, isCurrent }: { found: Found; isCurrent: bo
         </button>
         <p className="quiet">{t.keepHelp}</p>
       </div>
-      <p className="quiet">{t.caution}</p>
+      <p className="quiet">{t.caution(found.progress.solver !== null)}</p>
     </>
   );
 }

@@ -7,14 +7,18 @@ const t = texts.search;
 export function SearchProgressView() {
   const { state, progress, appraising } = useSearch();
   if (!progress) return state === 'running' ? <p className="quiet">{t.beginning}</p> : null;
-  const { options, decided, judged, passing, beaten, stopped, front, gap } = progress;
+  const { options, decided, judged, passing, beaten, solver, stopped, front, gap } = progress;
   return (
     <div className="search-progress">
       <p aria-live="polite">{t.far(decided, options, front.length)}</p>
       <progress max={options} value={decided} aria-label={t.progress} />
       <p className="quiet">{t.counts(judged, passing, beaten)}</p>
+      {solver && <p className="quiet">{t.solved(solver.solved, solver.left)}</p>}
+      {state !== 'idle' && solver?.doing && (
+        <p className="quiet">{t.solving(solver.doing.what, solver.doing.done, solver.doing.of)}</p>
+      )}
       {state !== 'idle' && gap !== null && <p className="quiet">{t.gap(gap)}</p>}
-      {appraising && <p className="quiet">{t.appraising(appraising.done, appraising.of)}</p>}
+      {appraising && <p className="quiet">{t.appraising(appraising.done, appraising.of, appraising.what)}</p>}
       {state !== 'idle' && (
         <div className="acts">
           {state === 'running' ? (

@@ -16,6 +16,7 @@ import {
   type SearchState,
 } from '../../../core/options/search/search.ts';
 import type { SearchSpace } from '../../../core/options/search/search-space.ts';
+import { drained } from '../../../core/solve/drained.ts';
 
 const raw = readDocumentText(readFileSync('samples/small.stillplate.json', 'utf8'));
 const aside = ['fatigue', 'suspension-slack'];
@@ -48,7 +49,7 @@ describe('search of the small sample against appraising every combination', () =
   function brute(problem: Problem): Pick<Found, 'digits' | 'aims'>[] {
     const passing: { digits: number[]; aims: number[] }[] = [];
     for (let index = 0; index < problem.options; index++) {
-      const { aims, stops } = appraised(raw, problem, [index], 'one');
+      const { aims, stops } = drained(appraised(raw, problem, [index], 'one'));
       if (stops.length === 0) passing.push({ digits: [index], aims: problem.space.aims.map((aim) => aims[aim]!) });
     }
     return passing.filter(({ aims }) => !passing.some((other) => dominates(other.aims, aims)));

@@ -12,6 +12,7 @@ import {
   type Problem,
   type SearchState,
 } from '../../../core/options/search/search.ts';
+import { drained } from '../../../core/solve/drained.ts';
 
 const raw = readDocumentText(readFileSync('samples/small.stillplate.json', 'utf8'));
 const { motion: _motion, ...calm } = raw['hydrodynamics'] as Record<string, unknown>;
@@ -46,7 +47,7 @@ describe('a search for what is gained in the water, against appraising every com
       const asked = { aims: aims as unknown as [AimId], aside, thickness: ['6 mm'], zones: 'panels', open: true } as const; // prettier-ignore
       const problem = searchProblem(document, askedSpace(document, null, asked));
       const passing = every(problem.zones.map(({ count }) => count)).flatMap((digits) => {
-        const { aims: all, stops } = appraised(document, problem, digits, 'one');
+        const { aims: all, stops } = drained(appraised(document, problem, digits, 'one'));
         return stops.length > 0 ? [] : [{ digits, aims: aims.map((aim) => asSmall(aim, all[aim]!)) }];
       });
       const front = passing.filter(({ aims: own }) => !passing.some((other) => dominates(other.aims, own)));

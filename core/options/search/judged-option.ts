@@ -1,0 +1,182 @@
+import { modelOf } from '../../appraise.ts';
+import { catalogueWith } from '../../catalogue/catalogue.ts';
+import { checkRows } from '../../checks/evaluate-check.ts';
+import { userRows } from '../../document/user-rows.ts';
+import { geometryOf } from '../../geometry/geometry-of.ts';
+import type { SituationForces } from '../../loads/solved-forces.ts';
+import { massReport } from '../../mass/mass-report-of.ts';
+import type { Model } from '../../model.ts';
+import type { SolveProgress } from '../../plate/solve-cases.ts';
+import { Refusal } from '../../refusal.ts';
+import { dominates, plainAims, plainPart } from './aims.ts';
+import { isBeaten, withGain } from './beaten.ts';
+import { handRows, judge, type Judgement, type Stop } from './judge.ts';
+import { optionDocument, type Digits } from './option-document.ts';
+import type { Found, Problem } from './search.ts';
+import type { SearchSpace } from './search-space.ts';
+
+export type Verdict =
+  /** `governs`: the check to make first for the next option, for it is the likeliest to decide it; null: as before. */
+  | {
+      readonly holds: true;
+      readonly aims: readonly number[];
+      readonly unjudged: number;
+      readonly governs?: number | null;
+    }
+  | { readonly holds: false; readonly stop: Stop; readonly plain?: 'beaten' | 'limit'; readonly governs?: number };
+
+/**
+ * Judges one option from its document: limits first, then whether it is beaten, then the checks in the order given, with forces by
+ * hand. Where the document takes the whole plate's forces as well, what holds here is still to be judged with them
+ * (`judgedBySolver`), and what does not hold here does not hold there.
+ */
+export function judgedOption(
+  problem: Problem,
+  digits: Digits,
+  order: readonly number[],
+  front: readonly Found[] = [],
+): Verdict {
+  const { space, base, zones, aside } = problem;
+  const document = optionDocument(base, zones, digits);
+  try {
+    const catalogue = catalogueWith(userRows(document));
+    const geometry = geometryOf(document, catalogue);
+    const mass = massReport(document, geometry, catalogue);
+    const plain = plainAims(geometry, mass, document.rates);
+    const limit = broken(
+      space.limits,
+      geometry.areas.openRatio,
+      plain.mass,
+      Math.max(0, ...geometry.panels.map((panel) => panel.area * panel.thickness * panel.material.density)),
+    );
+    if (limit) return { holds: false, stop: limit, plain: 'limit' };
+    const low = space.aims.map((aim) => plainPart(aim, plain));
+    const gain = () => problem.water!.gainOf(geometry);
+    if (isBeaten(front, space.aims, low, gain)) return { holds: false, stop: beatenStop, plain: 'beaten' };
+    const useAt = space.aims.indexOf('use');
+    const beatenAt = (use: number): boolean =>
+      useAt >= 0 && isBeaten(front, space.aims, withUse(low, useAt, use), gain);
+    const rowsOf = problem.solver ? handRows : undefined;
+    const verdict = judge(modelOf(document), order, { aside, judged: space.judged }, beatenAt, rowsOf);
+    const left = leaves(verdict);
+    if (left || !('use' in verdict)) return left!;
+    return {
+      holds: true,
+      unjudged: verdict.unjudged,
+      governs: verdict.governs,
+      aims: withUse(problem.water ? withGain(space.aims, low, gain()) : low, useAt, verdict.use),
+    };
+  } catch (error) {
+    if (!(error instanceof Refusal)) throw error;
+    return { holds: false, stop: refused('cannot be built', 'Cannot be built', error) };
+  }
+}
+
+/**
+ * Judges an option that holds by hand with the whole plate's forces as well. `before`: its aims by hand, of which the utilisation is
+ * the least that it can come to. Each situation is judged as soon as it is solved, and an option that fails one or is beaten by then
+ * is left; what holds in all is judged once more by everything, with the very forces that `check` takes.
+ */
+export function* judgedBySolver(
+  problem: Problem,
+  digits: Digits,
+  order: readonly number[],
+  front: readonly Found[],
+  before: readonly number[],
+): Generator<SolveProgress, Verdict> {
+  const { space, base, zones, aside, solver } = problem;
+  const allowed = { aside, judged: space.judged };
+  const useAt = space.aims.indexOf('use');
+  const beatenAt = (use: number): boolean =>
+    useAt >= 0 && front.some((one) => dominates(one.aims, withUse(before, useAt, Math.max(use, before[useAt]!))));
+  const model = modelOf(optionDocument(base, zones, digits));
+  const situations: Record<string, SituationForces> = {};
+  try {
+    const solving = solver!.solve(model);
+    let step = solving.next();
+    for (; !step.done; step = solving.next()) {
+      const { done, of, what, known } = step.value;
+      yield { done, of, what };
+      if (!known) continue;
+      situations[known.id] = known.forces;
+      const soFar: Model = { ...model, solved: { key: '', mesh: noMesh, situations } };
+      const only = model.loads.situations.filter(({ id }) => id === known.id);
+      const verdict = judge(soFar, order, allowed, beatenAt, (check) =>
+        check.once ? [] : checkRows(check, soFar, only).rows,
+      );
+      const left = leaves(verdict);
+      if (left) return left;
+    }
+    const verdict = judge({ ...model, solved: step.value }, order, allowed, beatenAt);
+    const left = leaves(verdict);
+    if (left || !('use' in verdict)) return left!;
+    return {
+      holds: true,
+      unjudged: verdict.unjudged,
+      governs: verdict.governs,
+      aims: withUse(before, useAt, verdict.use),
+    };
+  } catch (error) {
+    if (!(error instanceof Refusal)) throw error;
+    return { holds: false, stop: refusedBySolver(error) };
+  }
+}
+
+/** Until all situations are known: nothing judges by it. */
+const noMesh = { size: 0, unknowns: 0, stressError: 0, residual: 0 };
+
+/** What an option is left for, or null where it still holds. */
+function leaves(verdict: Judgement): Verdict | null {
+  if ('beaten' in verdict) return { holds: false, stop: beatenStop, plain: 'beaten', governs: verdict.governs };
+  return verdict.holds ? null : verdict;
+}
+
+export const refusedBySolver = (error: Refusal): Stop =>
+  refused('cannot be solved', 'Cannot be solved as one structure', error);
+
+const refused = (check: string, title: string, { what }: Refusal): Stop => ({
+  check,
+  title,
+  place: '',
+  situation: null,
+  utilisation: null,
+  reason: what,
+});
+
+const withUse = (aims: readonly number[], at: number, use: number): readonly number[] =>
+  aims.map((value, k) => (k === at ? use : value));
+
+const beatenStop: Stop = {
+  check: 'beaten',
+  title: 'Beaten by one found',
+  place: '',
+  situation: null,
+  utilisation: null,
+  reason: '',
+};
+
+/** The limit that an option breaks, as a stop, or null. */
+export function broken(
+  limits: SearchSpace['limits'],
+  openRatio: number,
+  mass: number,
+  heaviestPanel: number,
+): Stop | null {
+  const of = (check: string, title: string, utilisation: number | null): Stop => ({
+    check,
+    title,
+    place: 'plate',
+    situation: null,
+    utilisation,
+    reason: title,
+  });
+  if (limits.lift !== undefined && mass > limits.lift)
+    return of('limit-lift', 'Heavier than the crane lifts', mass / limits.lift);
+  if (limits.panelByHand !== undefined && heaviestPanel > limits.panelByHand)
+    return of('limit-panel', 'A panel is heavier than may be handled', heaviestPanel / limits.panelByHand);
+  if (limits.openLeast !== undefined && openRatio < limits.openLeast)
+    return of('limit-open', 'Too little of it is open', null);
+  if (limits.openMost !== undefined && openRatio > limits.openMost)
+    return of('limit-open', 'Too much of it is open', null);
+  return null;
+}
