@@ -1175,7 +1175,10 @@ export const texts = {
     spacing: ['Spacing', 'Between the centre lines of neighbouring tubes.'],
     overhang: ['Overhang', 'How far each tube runs past the outermost tubes that it crosses, from their centre lines.'],
     jointThroat: ['Throat of crossing welds', 'Effective throat, not the leg.'],
-    flareProcess: ['Welding of rounded flanks', 'Of stacked tubes: how deep a flare weld reaches depends on it.'],
+    flareProcess: [
+      'Welding on rounded corners',
+      'On flanks and corners of tubes: how deep a flare weld reaches depends on it.',
+    ],
     flareProof: [
       'Proof of the throat',
       'Record of a section through a trial weld, where the throat is more than the table gives.',
@@ -1480,6 +1483,10 @@ export const texts = {
     ],
     plugPitch: ['Pitch of plugs', 'Largest distance along a row; four diameters at the least.'],
     plugEdge: ['Edge distance of plugs', 'From their row to the panel’s edge: the hole must lie on the tube’s flat.'],
+    cornerThroat: [
+      'Throat on a tube’s corner',
+      'Only where a section through a trial weld shows it; left out: by corner radius, gap and process.',
+    ],
     endReturn: ['End return', 'How far the weld goes on round a corner where it ends: two legs or more.'],
     pattern: ['Pattern', 'Intermittent welds fail under water by EN 1993-1-8; they are for comparison only.'],
     run: ['Length of each run', 'Of weld between two gaps.'],

@@ -4,6 +4,8 @@ export const fatigueMends: Readonly<Record<string, string>> = {
     'A thicker throat (stress falls in proportion, life with its third power or more), a smaller panel field, or bolts.',
   'fatigue-weld-toe':
     'A thicker panel, a smaller field, or a ground or peened toe where the code that is used lets that count.',
+  'fatigue-weld-corner':
+    'Lap the panel past the corner radius (a heel then takes the moment), bolt it, or take a smaller panel field.',
   'fatigue-weld-end':
     'Stop welding to this tube (bolts, or sides on the other tubes), a deeper tube or thicker wall, a ground transverse end, or an attachment point that bends the tube less.',
   'fatigue-weld-intermittent': 'A continuous weld.',

@@ -12,7 +12,7 @@ import { panelWeld, weldClass } from './fatigue-panel-weld.ts';
 import { atBothEnds, restOfField } from './fatigue-swing.ts';
 import { throatAtEnd } from './fatigue-weld-stress.ts';
 import { fieldPlaces } from './field-inputs.ts';
-import { weldStrengthInputs, welded } from './weld-inputs.ts';
+import { weldedOnFlat, weldStrengthInputs } from './weld-inputs.ts';
 
 /** Crack from the root of a panel's fillet weld through its throat. */
 export const fatigueWeldRoot: Check = {
@@ -21,7 +21,7 @@ export const fatigueWeldRoot: Check = {
   title: 'Fatigue of a panel’s weld: root, through the throat',
   source: detailSources('5(6); Table 8.5, detail 3, category 36'),
   places: fieldPlaces,
-  applies: welded,
+  applies: weldedOnFlat,
   inputs: {
     ...atBothEnds(panelWeld, 'f_z', 'f_z', 'N/mm', 'pull per length off the tube'),
     ...atBothEnds(panelWeld, 'f_h', 'f_h', 'N/mm', 'pull per length across the weld'),

@@ -11,7 +11,7 @@ import {
 import { panelWeld, weldClass } from './fatigue-panel-weld.ts';
 import { atBothEnds, restOfField } from './fatigue-swing.ts';
 import { fieldInputs, fieldPlaces } from './field-inputs.ts';
-import { welded } from './weld-inputs.ts';
+import { weldedOnFlat } from './weld-inputs.ts';
 
 /** Crack from the toe of the fillet at a lapped panel's edge into the panel. */
 export const fatigueWeldToe: Check = {
@@ -20,7 +20,7 @@ export const fatigueWeldToe: Check = {
   title: 'Fatigue of a panel’s weld: toe at the lapped edge, into the panel',
   source: detailSources('Table 8.5, detail 5, category 45'),
   places: fieldPlaces,
-  applies: welded,
+  applies: weldedOnFlat,
   inputs: {
     ...atBothEnds(panelWeld, 'f_h', 'f_h', 'N/mm', 'pull per length in the panel'),
     ...atBothEnds(panelWeld, 'm_r', 'm', 'N', 'moment per length at the panel’s edge'),

@@ -3970,38 +3970,214 @@ export function weldEdge_allowableStress(v: Readonly<Record<"a_0" | "t_p" | "t_6
   return [_z, _z_max, _z_high, _z_low];
 }
 
-export function weldFlare_partialFactors(v: Readonly<Record<"a_0" | "R" | "l_a" | "k_f" | "g_5", number>>): number[] {
+export function weldCorner_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h_x" | "h_y" | "k_r" | "a_0" | "R" | "s" | "k_f" | "a_t" | "g_5" | "c_w" | "f_u" | "beta_w" | "gamma_M2", number>>, k: Readonly<Record<"plate.hinged.reaction" | "plate.held.reaction" | "plate.held.momentEdge" | "plate.hinged.cornerForce" | "inPlanePull.hinged", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _k_r = v.k_r;
   const _a_0 = v.a_0;
   const _R = v.R;
-  const _l_a = v.l_a;
+  const _s = v.s;
   const _k_f = v.k_f;
+  const _a_t = v.a_t;
   const _g_5 = v.g_5;
-  const _s = finite(_R - _l_a, "s");
+  const _c_w = v.c_w;
+  const _f_u = v.f_u;
+  const _beta_w = v.beta_w;
+  const _gamma_M2 = v.gamma_M2;
   const _g_e = finite(_R - Math.sqrt(Math.pow(_R, 2) - Math.pow(_s, 2)), "g_e");
   const _a_g = finite(_a_0 - _g_e / finite(Math.sqrt(2), "sqrt(2)"), "a_g");
   const _a_f = finite(_k_f * _R, "a_f");
-  const _a_e = finite(Math.min(_a_g, _a_f), "a_e");
-  const _a_low = finite(Math.min(finite(_a_0 - _g_e, "a_0 - g_e"), _a_f), "a_low");
-  const _a_high = finite(_a_0, "a_high");
-  const _range0 = finite(_g_e <= _g_5 ? 1 : 0, "range0");
-  return [_s, _g_e, _a_g, _a_f, _a_e, _a_low, _a_high, _range0];
+  const _a_e = finite(_a_t > finite(0 * _a_0, "0 * a_0") ? _a_t : Math.min(_a_g, _a_f), "a_e");
+  const _a_w = finite(_a_e - _c_w, "a_w");
+  const _V_hinged = finite(k["plate.hinged.reaction"](_a, _b, _t, _E, _nu, _p), "V_hinged");
+  const _V_held = finite(k["plate.held.reaction"](_a, _b, _t, _E, _nu, _p), "V_held");
+  const _M_held = finite(k["plate.held.momentEdge"](_a, _b, _t, _E, _nu, _p), "M_held");
+  const _R_c = finite(k["plate.hinged.cornerForce"](_a, _b, _t, _E, _nu, _p), "R_c");
+  const _L_n = finite(_h_x > 0 ? (_h_y > 0 ? Math.min(_a, _b) : _a) : _b, "L_n");
+  const _V_e = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_V_hinged, _V_held) : _p * _L_n / 2, "V_e");
+  const _M_e = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? _M_held : _p * Math.pow(_L_n, 2) / 12, "M_e");
+  const _f_c = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.abs(_R_c) / finite(2 * _t, "2 * t") : 0 * _V_e, "f_c");
+  const _f_z = finite(_k_r * Math.max(_V_e, _f_c), "f_z");
+  const _N_pull = finite(k["inPlanePull.hinged"](_L_n, _L_n, _t, _E, _nu, _p), "N_pull");
+  const _f_h = finite(_k_r * _N_pull, "f_h");
+  const _e_r = finite(_a_w / finite(2 * Math.sqrt(2), "2 * sqrt(2)"), "e_r");
+  const _m_r = finite(_f_z * _e_r + _k_r * _M_e, "m_r");
+  const _f_r = finite(Math.sqrt(Math.pow(_f_z, 2) + Math.pow(_f_h, 2)), "f_r");
+  const _f_w = finite(_f_r + 6 * _m_r / _a_w, "f_w");
+  const _f_Rd = finite(_f_u / finite(Math.sqrt(3) * _beta_w * _gamma_M2, "sqrt(3) * beta_w * gamma_M2") * _a_w, "f_Rd");
+  const _f_low = finite(Math.max(_f_r, finite(6 * _m_r / _a_w, "6 * m_r / a_w")) / finite(Math.sqrt(3), "sqrt(3)"), "f_low");
+  const _f_high = finite(Math.sqrt(3) * (Math.abs(_f_z) + Math.abs(_f_h) + Math.abs(6 * _m_r / _a_w)), "f_high");
+  const _range0 = finite(_a_t > finite(0 * _a_0, "0 * a_0") || _g_e <= _g_5 ? 1 : 0, "range0");
+  const _range1 = finite(_a_t > finite(0 * _a_0, "0 * a_0") || _s <= finite(_R / 2, "R / 2") ? 1 : 0, "range1");
+  const _range2 = finite(_a_w > finite(0 * _a_0, "0 * a_0") ? 1 : 0, "range2");
+  return [_g_e, _a_g, _a_f, _a_e, _a_w, _V_hinged, _V_held, _M_held, _R_c, _L_n, _V_e, _M_e, _f_c, _f_z, _N_pull, _f_h, _e_r, _m_r, _f_r, _f_w, _f_Rd, _f_low, _f_high, _range0, _range1, _range2];
 }
 
-export function weldFlare_allowableStress(v: Readonly<Record<"a_0" | "R" | "l_a" | "k_f" | "g_5", number>>): number[] {
+export function weldCorner_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h_x" | "h_y" | "k_r" | "a_0" | "R" | "s" | "k_f" | "a_t" | "g_5" | "c_w" | "f_u" | "F_EXX" | "f_yb" | "t_b" | "Omega_J" | "Omega_v", number>>, k: Readonly<Record<"plate.hinged.reaction" | "plate.held.reaction" | "plate.held.momentEdge" | "plate.hinged.cornerForce" | "inPlanePull.hinged", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _k_r = v.k_r;
   const _a_0 = v.a_0;
   const _R = v.R;
-  const _l_a = v.l_a;
+  const _s = v.s;
   const _k_f = v.k_f;
+  const _a_t = v.a_t;
   const _g_5 = v.g_5;
-  const _s = finite(_R - _l_a, "s");
+  const _c_w = v.c_w;
+  const _f_u = v.f_u;
+  const _F_EXX = v.F_EXX;
+  const _f_yb = v.f_yb;
+  const _t_b = v.t_b;
+  const _Omega_J = v.Omega_J;
+  const _Omega_v = v.Omega_v;
   const _g_e = finite(_R - Math.sqrt(Math.pow(_R, 2) - Math.pow(_s, 2)), "g_e");
   const _a_g = finite(_a_0 - _g_e / finite(Math.sqrt(2), "sqrt(2)"), "a_g");
   const _a_f = finite(_k_f * _R, "a_f");
-  const _a_e = finite(Math.min(_a_g, _a_f), "a_e");
+  const _a_e = finite(_a_t > finite(0 * _a_0, "0 * a_0") ? _a_t : Math.min(_a_g, _a_f), "a_e");
+  const _a_w = finite(_a_e - _c_w, "a_w");
+  const _V_hinged = finite(k["plate.hinged.reaction"](_a, _b, _t, _E, _nu, _p), "V_hinged");
+  const _V_held = finite(k["plate.held.reaction"](_a, _b, _t, _E, _nu, _p), "V_held");
+  const _M_held = finite(k["plate.held.momentEdge"](_a, _b, _t, _E, _nu, _p), "M_held");
+  const _R_c = finite(k["plate.hinged.cornerForce"](_a, _b, _t, _E, _nu, _p), "R_c");
+  const _L_n = finite(_h_x > 0 ? (_h_y > 0 ? Math.min(_a, _b) : _a) : _b, "L_n");
+  const _V_e = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_V_hinged, _V_held) : _p * _L_n / 2, "V_e");
+  const _M_e = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? _M_held : _p * Math.pow(_L_n, 2) / 12, "M_e");
+  const _f_c = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.abs(_R_c) / finite(2 * _t, "2 * t") : 0 * _V_e, "f_c");
+  const _f_z = finite(_k_r * Math.max(_V_e, _f_c), "f_z");
+  const _N_pull = finite(k["inPlanePull.hinged"](_L_n, _L_n, _t, _E, _nu, _p), "N_pull");
+  const _f_h = finite(_k_r * _N_pull, "f_h");
+  const _e_r = finite(_a_w / finite(2 * Math.sqrt(2), "2 * sqrt(2)"), "e_r");
+  const _m_r = finite(_f_z * _e_r + _k_r * _M_e, "m_r");
+  const _f_r = finite(Math.sqrt(Math.pow(_f_z, 2) + Math.pow(_f_h, 2)), "f_r");
+  const _f_w = finite(_f_r + 6 * _m_r / _a_w, "f_w");
+  const _f_Rd = finite(Math.min(finite(0.6 * _F_EXX * _a_w / _Omega_J, "0.6 * F_EXX * a_w / Omega_J"), finite(0.6 * _f_u * _t_b / _Omega_J, "0.6 * f_u * t_b / Omega_J"), finite(0.6 * _f_yb * _t_b / _Omega_v, "0.6 * f_yb * t_b / Omega_v")), "f_Rd");
+  const _f_low = finite(Math.max(_f_r, finite(6 * _m_r / _a_w, "6 * m_r / a_w")) / finite(Math.sqrt(3), "sqrt(3)"), "f_low");
+  const _f_high = finite(Math.sqrt(3) * (Math.abs(_f_z) + Math.abs(_f_h) + Math.abs(6 * _m_r / _a_w)), "f_high");
+  const _range0 = finite(_a_t > finite(0 * _a_0, "0 * a_0") || _g_e <= _g_5 ? 1 : 0, "range0");
+  const _range1 = finite(_a_t > finite(0 * _a_0, "0 * a_0") || _s <= finite(_R / 2, "R / 2") ? 1 : 0, "range1");
+  const _range2 = finite(_a_w > finite(0 * _a_0, "0 * a_0") ? 1 : 0, "range2");
+  return [_g_e, _a_g, _a_f, _a_e, _a_w, _V_hinged, _V_held, _M_held, _R_c, _L_n, _V_e, _M_e, _f_c, _f_z, _N_pull, _f_h, _e_r, _m_r, _f_r, _f_w, _f_Rd, _f_low, _f_high, _range0, _range1, _range2];
+}
+
+export function weldCornerBySolution_partialFactors(v: Readonly<Record<"k_r" | "a_0" | "R" | "s" | "k_f" | "a_t" | "g_5" | "c_w" | "f_u" | "beta_w" | "gamma_M2" | "f_1z" | "f_1h" | "f_1l" | "m_1", number>>): number[] {
+  const _k_r = v.k_r;
+  const _a_0 = v.a_0;
+  const _R = v.R;
+  const _s = v.s;
+  const _k_f = v.k_f;
+  const _a_t = v.a_t;
+  const _g_5 = v.g_5;
+  const _c_w = v.c_w;
+  const _f_u = v.f_u;
+  const _beta_w = v.beta_w;
+  const _gamma_M2 = v.gamma_M2;
+  const _f_1z = v.f_1z;
+  const _f_1h = v.f_1h;
+  const _f_1l = v.f_1l;
+  const _m_1 = v.m_1;
+  const _g_e = finite(_R - Math.sqrt(Math.pow(_R, 2) - Math.pow(_s, 2)), "g_e");
+  const _a_g = finite(_a_0 - _g_e / finite(Math.sqrt(2), "sqrt(2)"), "a_g");
+  const _a_f = finite(_k_f * _R, "a_f");
+  const _a_e = finite(_a_t > finite(0 * _a_0, "0 * a_0") ? _a_t : Math.min(_a_g, _a_f), "a_e");
+  const _a_w = finite(_a_e - _c_w, "a_w");
+  const _f_z = finite(_k_r * _f_1z, "f_z");
+  const _f_h = finite(_k_r * _f_1h, "f_h");
+  const _e_r = finite(_a_w / finite(2 * Math.sqrt(2), "2 * sqrt(2)"), "e_r");
+  const _m_r = finite(Math.abs(_f_z) * _e_r + _k_r * _m_1, "m_r");
+  const _f_r = finite(Math.sqrt(Math.pow(_f_z, 2) + Math.pow(_f_h, 2) + Math.pow(finite(_k_r * _f_1l, "k_r * f_1l"), 2)), "f_r");
+  const _f_w = finite(_f_r + 6 * _m_r / _a_w, "f_w");
+  const _f_Rd = finite(_f_u / finite(Math.sqrt(3) * _beta_w * _gamma_M2, "sqrt(3) * beta_w * gamma_M2") * _a_w, "f_Rd");
+  const _f_low = finite(Math.max(_f_r, finite(6 * _m_r / _a_w, "6 * m_r / a_w")) / finite(Math.sqrt(3), "sqrt(3)"), "f_low");
+  const _f_high = finite(Math.sqrt(3) * (Math.abs(_f_z) + Math.abs(_f_h) + Math.abs(6 * _m_r / _a_w)), "f_high");
+  const _range0 = finite(_a_t > finite(0 * _a_0, "0 * a_0") || _g_e <= _g_5 ? 1 : 0, "range0");
+  const _range1 = finite(_a_t > finite(0 * _a_0, "0 * a_0") || _s <= finite(_R / 2, "R / 2") ? 1 : 0, "range1");
+  const _range2 = finite(_a_w > finite(0 * _a_0, "0 * a_0") ? 1 : 0, "range2");
+  return [_g_e, _a_g, _a_f, _a_e, _a_w, _f_z, _f_h, _e_r, _m_r, _f_r, _f_w, _f_Rd, _f_low, _f_high, _range0, _range1, _range2];
+}
+
+export function weldCornerBySolution_allowableStress(v: Readonly<Record<"k_r" | "a_0" | "R" | "s" | "k_f" | "a_t" | "g_5" | "c_w" | "f_u" | "F_EXX" | "f_yb" | "t_b" | "Omega_J" | "Omega_v" | "f_1z" | "f_1h" | "f_1l" | "m_1", number>>): number[] {
+  const _k_r = v.k_r;
+  const _a_0 = v.a_0;
+  const _R = v.R;
+  const _s = v.s;
+  const _k_f = v.k_f;
+  const _a_t = v.a_t;
+  const _g_5 = v.g_5;
+  const _c_w = v.c_w;
+  const _f_u = v.f_u;
+  const _F_EXX = v.F_EXX;
+  const _f_yb = v.f_yb;
+  const _t_b = v.t_b;
+  const _Omega_J = v.Omega_J;
+  const _Omega_v = v.Omega_v;
+  const _f_1z = v.f_1z;
+  const _f_1h = v.f_1h;
+  const _f_1l = v.f_1l;
+  const _m_1 = v.m_1;
+  const _g_e = finite(_R - Math.sqrt(Math.pow(_R, 2) - Math.pow(_s, 2)), "g_e");
+  const _a_g = finite(_a_0 - _g_e / finite(Math.sqrt(2), "sqrt(2)"), "a_g");
+  const _a_f = finite(_k_f * _R, "a_f");
+  const _a_e = finite(_a_t > finite(0 * _a_0, "0 * a_0") ? _a_t : Math.min(_a_g, _a_f), "a_e");
+  const _a_w = finite(_a_e - _c_w, "a_w");
+  const _f_z = finite(_k_r * _f_1z, "f_z");
+  const _f_h = finite(_k_r * _f_1h, "f_h");
+  const _e_r = finite(_a_w / finite(2 * Math.sqrt(2), "2 * sqrt(2)"), "e_r");
+  const _m_r = finite(Math.abs(_f_z) * _e_r + _k_r * _m_1, "m_r");
+  const _f_r = finite(Math.sqrt(Math.pow(_f_z, 2) + Math.pow(_f_h, 2) + Math.pow(finite(_k_r * _f_1l, "k_r * f_1l"), 2)), "f_r");
+  const _f_w = finite(_f_r + 6 * _m_r / _a_w, "f_w");
+  const _f_Rd = finite(Math.min(finite(0.6 * _F_EXX * _a_w / _Omega_J, "0.6 * F_EXX * a_w / Omega_J"), finite(0.6 * _f_u * _t_b / _Omega_J, "0.6 * f_u * t_b / Omega_J"), finite(0.6 * _f_yb * _t_b / _Omega_v, "0.6 * f_yb * t_b / Omega_v")), "f_Rd");
+  const _f_low = finite(Math.max(_f_r, finite(6 * _m_r / _a_w, "6 * m_r / a_w")) / finite(Math.sqrt(3), "sqrt(3)"), "f_low");
+  const _f_high = finite(Math.sqrt(3) * (Math.abs(_f_z) + Math.abs(_f_h) + Math.abs(6 * _m_r / _a_w)), "f_high");
+  const _range0 = finite(_a_t > finite(0 * _a_0, "0 * a_0") || _g_e <= _g_5 ? 1 : 0, "range0");
+  const _range1 = finite(_a_t > finite(0 * _a_0, "0 * a_0") || _s <= finite(_R / 2, "R / 2") ? 1 : 0, "range1");
+  const _range2 = finite(_a_w > finite(0 * _a_0, "0 * a_0") ? 1 : 0, "range2");
+  return [_g_e, _a_g, _a_f, _a_e, _a_w, _f_z, _f_h, _e_r, _m_r, _f_r, _f_w, _f_Rd, _f_low, _f_high, _range0, _range1, _range2];
+}
+
+export function weldFlare_partialFactors(v: Readonly<Record<"a_0" | "R" | "s" | "k_f" | "a_t" | "g_5", number>>): number[] {
+  const _a_0 = v.a_0;
+  const _R = v.R;
+  const _s = v.s;
+  const _k_f = v.k_f;
+  const _a_t = v.a_t;
+  const _g_5 = v.g_5;
+  const _g_e = finite(_R - Math.sqrt(Math.pow(_R, 2) - Math.pow(_s, 2)), "g_e");
+  const _a_g = finite(_a_0 - _g_e / finite(Math.sqrt(2), "sqrt(2)"), "a_g");
+  const _a_f = finite(_k_f * _R, "a_f");
+  const _a_e = finite(_a_t > finite(0 * _a_0, "0 * a_0") ? _a_t : Math.min(_a_g, _a_f), "a_e");
   const _a_low = finite(Math.min(finite(_a_0 - _g_e, "a_0 - g_e"), _a_f), "a_low");
-  const _a_high = finite(_a_0, "a_high");
-  const _range0 = finite(_g_e <= _g_5 ? 1 : 0, "range0");
-  return [_s, _g_e, _a_g, _a_f, _a_e, _a_low, _a_high, _range0];
+  const _a_high = finite(Math.max(_a_0, _a_t), "a_high");
+  const _range0 = finite(_a_t > finite(0 * _a_0, "0 * a_0") || _g_e <= _g_5 ? 1 : 0, "range0");
+  return [_g_e, _a_g, _a_f, _a_e, _a_low, _a_high, _range0];
+}
+
+export function weldFlare_allowableStress(v: Readonly<Record<"a_0" | "R" | "s" | "k_f" | "a_t" | "g_5", number>>): number[] {
+  const _a_0 = v.a_0;
+  const _R = v.R;
+  const _s = v.s;
+  const _k_f = v.k_f;
+  const _a_t = v.a_t;
+  const _g_5 = v.g_5;
+  const _g_e = finite(_R - Math.sqrt(Math.pow(_R, 2) - Math.pow(_s, 2)), "g_e");
+  const _a_g = finite(_a_0 - _g_e / finite(Math.sqrt(2), "sqrt(2)"), "a_g");
+  const _a_f = finite(_k_f * _R, "a_f");
+  const _a_e = finite(_a_t > finite(0 * _a_0, "0 * a_0") ? _a_t : Math.min(_a_g, _a_f), "a_e");
+  const _a_low = finite(Math.min(finite(_a_0 - _g_e, "a_0 - g_e"), _a_f), "a_low");
+  const _a_high = finite(Math.max(_a_0, _a_t), "a_high");
+  const _range0 = finite(_a_t > finite(0 * _a_0, "0 * a_0") || _g_e <= _g_5 ? 1 : 0, "range0");
+  return [_g_e, _a_g, _a_f, _a_e, _a_low, _a_high, _range0];
 }
 
 export function weldLength_partialFactors(v: Readonly<Record<"l_0" | "a_0" | "l_30" | "l_38", number>>): number[] {
@@ -7947,6 +8123,90 @@ export function fatigueWeldToe_allowableStress(v: Readonly<Record<"f_h_up" | "f_
   return [_s_up, _s_dn, _sigma_r, _sigma_2, _k_t, _x_1, _x_2, _x_s, _D_w, _D_s, _D, _D_lim, _sigma_D, _y_1, _y_2, _D_low, _D_high];
 }
 
+export function fatigueWeldCorner_partialFactors(v: Readonly<Record<"f_z_up" | "f_z_dn" | "f_h_up" | "f_h_dn" | "m_up" | "m_dn" | "a_w" | "z" | "sigma_C" | "S_k" | "N_k" | "m_1" | "m_2" | "t_d" | "t_ref" | "k_x" | "n_eq" | "n_s" | "k_s" | "DFF", number>>): number[] {
+  const _f_z_up = v.f_z_up;
+  const _f_z_dn = v.f_z_dn;
+  const _f_h_up = v.f_h_up;
+  const _f_h_dn = v.f_h_dn;
+  const _m_up = v.m_up;
+  const _m_dn = v.m_dn;
+  const _a_w = v.a_w;
+  const _z = v.z;
+  const _sigma_C = v.sigma_C;
+  const _S_k = v.S_k;
+  const _N_k = v.N_k;
+  const _m_1 = v.m_1;
+  const _m_2 = v.m_2;
+  const _t_d = v.t_d;
+  const _t_ref = v.t_ref;
+  const _k_x = v.k_x;
+  const _n_eq = v.n_eq;
+  const _n_s = v.n_s;
+  const _k_s = v.k_s;
+  const _DFF = v.DFF;
+  const _sigma_up = finite((_f_z_up + _f_h_up) / finite(Math.sqrt(2) * _a_w, "sqrt(2) * a_w") + 6 * _m_up / finite(Math.pow(_a_w, 2), "a_w ^ 2"), "sigma_up");
+  const _tau_up = finite(Math.abs(_f_z_up - _f_h_up) / finite(Math.sqrt(2) * _a_w, "sqrt(2) * a_w"), "tau_up");
+  const _s_up = finite(Math.sqrt(Math.pow(_sigma_up, 2) + Math.pow(_tau_up, 2)), "s_up");
+  const _sigma_dn = finite((_f_z_dn + _f_h_dn) / finite(Math.sqrt(2) * _a_w, "sqrt(2) * a_w") + 6 * _m_dn / finite(Math.pow(_a_w, 2), "a_w ^ 2"), "sigma_dn");
+  const _tau_dn = finite(Math.abs(_f_z_dn - _f_h_dn) / finite(Math.sqrt(2) * _a_w, "sqrt(2) * a_w"), "tau_dn");
+  const _s_dn = finite(Math.sqrt(Math.pow(_sigma_dn, 2) + Math.pow(_tau_dn, 2)), "s_dn");
+  const _sigma_r = finite(finite(Math.abs(_z), "abs(z)") < 1 ? _s_up + _s_dn : Math.abs(_s_up - _s_dn), "sigma_r");
+  const _k_t = finite(_t_d > _t_ref ? Math.pow(finite(_t_d / _t_ref, "t_d / t_ref"), _k_x) : 1, "k_t");
+  const _x_1 = finite(_k_t * _sigma_r / _S_k, "x_1");
+  const _x_s = finite(_k_s * _x_1, "x_s");
+  const _D_w = finite(_n_eq / _N_k * (_x_1 > 1 ? Math.pow(_x_1, _m_1) : Math.pow(_x_1, _m_2)), "D_w");
+  const _D_s = finite(_n_s / _N_k * (_x_s > 1 ? Math.pow(_x_s, _m_1) : Math.pow(_x_s, _m_2)), "D_s");
+  const _D = finite(_D_w + _D_s, "D");
+  const _D_lim = finite(1 / _DFF, "D_lim");
+  const _sigma_D = finite(Math.cbrt(2 / 5) * _sigma_C, "sigma_D");
+  const _y_1 = finite(_k_t * _sigma_r / _sigma_D, "y_1");
+  const _D_low = finite(_n_eq / 5000000 * (_y_1 > 1 ? Math.pow(_y_1, 3) : Math.pow(_y_1, 5)), "D_low");
+  const _D_high = finite(1.02 * 3 / 5000000 * (_n_eq * Math.pow(_y_1, 3) + _n_s * Math.pow(finite(_k_s * _y_1, "k_s * y_1"), 3)), "D_high");
+  return [_sigma_up, _tau_up, _s_up, _sigma_dn, _tau_dn, _s_dn, _sigma_r, _k_t, _x_1, _x_s, _D_w, _D_s, _D, _D_lim, _sigma_D, _y_1, _D_low, _D_high];
+}
+
+export function fatigueWeldCorner_allowableStress(v: Readonly<Record<"f_z_up" | "f_z_dn" | "f_h_up" | "f_h_dn" | "m_up" | "m_dn" | "a_w" | "z" | "sigma_C" | "S_k" | "N_k" | "m_1" | "m_2" | "t_d" | "t_ref" | "k_x" | "n_eq" | "n_s" | "k_s" | "DFF", number>>): number[] {
+  const _f_z_up = v.f_z_up;
+  const _f_z_dn = v.f_z_dn;
+  const _f_h_up = v.f_h_up;
+  const _f_h_dn = v.f_h_dn;
+  const _m_up = v.m_up;
+  const _m_dn = v.m_dn;
+  const _a_w = v.a_w;
+  const _z = v.z;
+  const _sigma_C = v.sigma_C;
+  const _S_k = v.S_k;
+  const _N_k = v.N_k;
+  const _m_1 = v.m_1;
+  const _m_2 = v.m_2;
+  const _t_d = v.t_d;
+  const _t_ref = v.t_ref;
+  const _k_x = v.k_x;
+  const _n_eq = v.n_eq;
+  const _n_s = v.n_s;
+  const _k_s = v.k_s;
+  const _DFF = v.DFF;
+  const _sigma_up = finite((_f_z_up + _f_h_up) / finite(Math.sqrt(2) * _a_w, "sqrt(2) * a_w") + 6 * _m_up / finite(Math.pow(_a_w, 2), "a_w ^ 2"), "sigma_up");
+  const _tau_up = finite(Math.abs(_f_z_up - _f_h_up) / finite(Math.sqrt(2) * _a_w, "sqrt(2) * a_w"), "tau_up");
+  const _s_up = finite(Math.sqrt(Math.pow(_sigma_up, 2) + Math.pow(_tau_up, 2)), "s_up");
+  const _sigma_dn = finite((_f_z_dn + _f_h_dn) / finite(Math.sqrt(2) * _a_w, "sqrt(2) * a_w") + 6 * _m_dn / finite(Math.pow(_a_w, 2), "a_w ^ 2"), "sigma_dn");
+  const _tau_dn = finite(Math.abs(_f_z_dn - _f_h_dn) / finite(Math.sqrt(2) * _a_w, "sqrt(2) * a_w"), "tau_dn");
+  const _s_dn = finite(Math.sqrt(Math.pow(_sigma_dn, 2) + Math.pow(_tau_dn, 2)), "s_dn");
+  const _sigma_r = finite(finite(Math.abs(_z), "abs(z)") < 1 ? _s_up + _s_dn : Math.abs(_s_up - _s_dn), "sigma_r");
+  const _k_t = finite(_t_d > _t_ref ? Math.pow(finite(_t_d / _t_ref, "t_d / t_ref"), _k_x) : 1, "k_t");
+  const _x_1 = finite(_k_t * _sigma_r / _S_k, "x_1");
+  const _x_s = finite(_k_s * _x_1, "x_s");
+  const _D_w = finite(_n_eq / _N_k * (_x_1 > 1 ? Math.pow(_x_1, _m_1) : Math.pow(_x_1, _m_2)), "D_w");
+  const _D_s = finite(_n_s / _N_k * (_x_s > 1 ? Math.pow(_x_s, _m_1) : Math.pow(_x_s, _m_2)), "D_s");
+  const _D = finite(_D_w + _D_s, "D");
+  const _D_lim = finite(1 / _DFF, "D_lim");
+  const _sigma_D = finite(Math.cbrt(2 / 5) * _sigma_C, "sigma_D");
+  const _y_1 = finite(_k_t * _sigma_r / _sigma_D, "y_1");
+  const _D_low = finite(_n_eq / 5000000 * (_y_1 > 1 ? Math.pow(_y_1, 3) : Math.pow(_y_1, 5)), "D_low");
+  const _D_high = finite(1.02 * 3 / 5000000 * (_n_eq * Math.pow(_y_1, 3) + _n_s * Math.pow(finite(_k_s * _y_1, "k_s * y_1"), 3)), "D_high");
+  return [_sigma_up, _tau_up, _s_up, _sigma_dn, _tau_dn, _s_dn, _sigma_r, _k_t, _x_1, _x_s, _D_w, _D_s, _D, _D_lim, _sigma_D, _y_1, _D_low, _D_high];
+}
+
 export function fatigueWeldEnd_partialFactors(v: Readonly<Record<"M_up" | "M_dn" | "N_up" | "N_dn" | "W_el" | "A" | "z" | "sigma_C" | "S_k" | "N_k" | "m_1" | "m_2" | "t_d" | "t_ref" | "k_x" | "n_eq" | "n_s" | "k_s" | "DFF", number>>): number[] {
   const _M_up = v.M_up;
   const _M_dn = v.M_dn;
@@ -9306,6 +9566,8 @@ export const compiled: Readonly<Record<string, Readonly<Record<string, Run>>>> =
   "weld-throat-by-solution": { "partial factors": weldThroatBySolution_partialFactors as Run, "allowable stress": weldThroatBySolution_allowableStress as Run },
   "weld-size": { "partial factors": weldSize_partialFactors as Run, "allowable stress": weldSize_allowableStress as Run },
   "weld-edge": { "partial factors": weldEdge_partialFactors as Run, "allowable stress": weldEdge_allowableStress as Run },
+  "weld-corner": { "partial factors": weldCorner_partialFactors as Run, "allowable stress": weldCorner_allowableStress as Run },
+  "weld-corner-by-solution": { "partial factors": weldCornerBySolution_partialFactors as Run, "allowable stress": weldCornerBySolution_allowableStress as Run },
   "weld-flare": { "partial factors": weldFlare_partialFactors as Run, "allowable stress": weldFlare_allowableStress as Run },
   "weld-length": { "partial factors": weldLength_partialFactors as Run, "allowable stress": weldLength_allowableStress as Run },
   "weld-intermittent": { "partial factors": weldIntermittent_partialFactors as Run, "allowable stress": weldIntermittent_allowableStress as Run },
@@ -9391,6 +9653,7 @@ export const compiled: Readonly<Record<string, Readonly<Record<string, Run>>>> =
   "panel-buckling": { "partial factors": panelBuckling_partialFactors as Run, "allowable stress": panelBuckling_allowableStress as Run },
   "fatigue-weld-root": { "partial factors": fatigueWeldRoot_partialFactors as Run, "allowable stress": fatigueWeldRoot_allowableStress as Run },
   "fatigue-weld-toe": { "partial factors": fatigueWeldToe_partialFactors as Run, "allowable stress": fatigueWeldToe_allowableStress as Run },
+  "fatigue-weld-corner": { "partial factors": fatigueWeldCorner_partialFactors as Run, "allowable stress": fatigueWeldCorner_allowableStress as Run },
   "fatigue-weld-end": { "partial factors": fatigueWeldEnd_partialFactors as Run, "allowable stress": fatigueWeldEnd_allowableStress as Run },
   "fatigue-weld-intermittent": { "partial factors": fatigueWeldIntermittent_partialFactors as Run, "allowable stress": fatigueWeldIntermittent_allowableStress as Run },
   "fatigue-weld-plug": { "partial factors": fatigueWeldPlug_partialFactors as Run, "allowable stress": fatigueWeldPlug_allowableStress as Run },

@@ -37,6 +37,7 @@ import { weldDirectional } from './weld-directional.ts';
 import { weldThroat } from './weld-throat.ts';
 import { weldSize } from './weld-size.ts';
 import { weldEdge } from './weld-edge.ts';
+import { weldCorner } from './weld-corner.ts';
 import { weldFlare } from './weld-flare.ts';
 import { weldLength } from './weld-length.ts';
 import { weldIntermittent } from './weld-intermittent.ts';
@@ -97,6 +98,7 @@ import { recoveryCanister } from './recovery-canister.ts';
 import { recoveryCanisterBolts } from './recovery-canister-bolts.ts';
 import { panelBucklingByHand } from './panel-buckling-by-hand.ts';
 import { panelBuckling } from './panel-buckling.ts';
+import { fatigueWeldCorner } from './fatigue-weld-corner.ts';
 import { fatigueWeldRoot } from './fatigue-weld-root.ts';
 import { fatigueWeldToe } from './fatigue-weld-toe.ts';
 import { fatigueWeldEnd } from './fatigue-weld-end.ts';
@@ -158,6 +160,7 @@ export const checks: readonly Check[] = [
   weldThroat,
   weldSize,
   weldEdge,
+  weldCorner,
   weldFlare,
   weldLength,
   weldIntermittent,
@@ -220,6 +223,7 @@ export const checks: readonly Check[] = [
   panelBuckling,
   fatigueWeldRoot,
   fatigueWeldToe,
+  fatigueWeldCorner,
   fatigueWeldEnd,
   fatigueWeldIntermittent,
   fatigueWeldPlug,

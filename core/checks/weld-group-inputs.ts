@@ -1,10 +1,12 @@
 import type { Side } from '../geometry/geometry.ts';
 import type { Model } from '../model.ts';
 import { hungInputs, hungWeight } from './bolt-group-in-plane.ts';
-import { missing, type Check, type Input, type Reading, type Step } from './check.ts';
+import { missing, type Check, type Input, type Missing, type Reading, type Step } from './check.ts';
+import { valuesAt } from './evaluate-check.ts';
 import { fieldPlaces, panelAt } from './field-inputs.ts';
 import { basisFactor } from './inputs.ts';
-import { weldRule, weldStrengthInputs, welded } from './weld-inputs.ts';
+import { weldFlare } from './weld-flare.ts';
+import { throatLoss, weldRule, weldStrengthInputs, welded } from './weld-inputs.ts';
 
 /** Bays at which a panel's weld as a group is judged: the first of each panel. */
 const panelPlaces = (model: Model): readonly string[] =>
@@ -87,11 +89,25 @@ export const weldGroupCheck = {
   rule: weldRule,
 } as const satisfies Partial<Check>;
 
+/** Throat at the end of life; where an edge ends on a tube's corner, what the check of that corner leaves of it. */
+const throatOfGroup: Input = {
+  ...weldStrengthInputs.a_w,
+  read: (model, bay, situation) => {
+    if (weldFlare.applies(model, bay, situation) !== true) return weldStrengthInputs.a_w.read(model, bay);
+    const corner = valuesAt(weldFlare, model, bay, situation);
+    if ('missing' in corner) return corner as Missing;
+    if (corner.outOfRange) return missing(corner.outOfRange);
+    const left = corner.all.a_e! - throatLoss(model);
+    return left > 0 ? left : missing('a throat: gap and corrosion take all of it within the life');
+  },
+};
+
 /** Group, weight and strength; what a check adds stands before the factors. */
 export const weldGroupInputs = (own: Check['inputs'] = {}): Check['inputs'] => ({
   ...groupInputs,
   ...panelWeightInputs,
   ...weldStrengthInputs,
+  a_w: throatOfGroup,
   ...own,
   gamma_M2: basisFactor('gamma_M2', 'partial factor on welds', 'partial factors'),
   Omega_J: basisFactor('Omega_J', 'safety factor on welds and rupture', 'allowable stress'),

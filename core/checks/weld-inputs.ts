@@ -25,8 +25,24 @@ export const judgedBy =
     const applies = welded(model, bay);
     if (applies !== true) return applies;
     if (ofAluminium(model, bay)) return 'the parts are of aluminium: their weld is judged by EN 1999-1-1';
-    return weldAt(model, bay).method === method || otherwise;
+    return weldAt(model, bay).method === method ? weldedOnFlat(model, bay) : otherwise;
   };
+
+/** Whether the edge on a side ends on its tube's rounding: before the flat begins, or anywhere on a round tube. */
+export const onCorner = (model: Model, { tube, flatLap }: Bearing): boolean =>
+  flatLap <= 0 || tubeAt(model, tube).section.shape === 'round';
+
+/** False where the panel is welded on corners alone. */
+const onSomeFlat = (model: Model, bay: string): boolean => {
+  const sides = weldedSides(model, bay);
+  return sides.length === 0 || sides.some((side) => !onCorner(model, side));
+};
+
+/** True where an edge of a welded panel lies on a flat, or why not: on a corner the weld is pulled and pushed, not let go. */
+export function weldedOnFlat(model: Model, bay: string): true | string {
+  const applies = welded(model, bay);
+  return applies === true ? onSomeFlat(model, bay) || 'every edge ends on the corner of its tube: its weld is judged there' : applies; // prettier-ignore
+}
 
 /** True where all that the weld joins is aluminium and the basis is one whose rules for it are held. */
 export const ofAluminium = (model: Model, bay: string): boolean =>
@@ -36,7 +52,8 @@ export const ofAluminium = (model: Model, bay: string): boolean =>
 /** The fixing of a welded panel; only asked where `welded` is true. */
 export const weldAt = (model: Model, bay: string): WeldedFixing => panelAt(model, bay).design.fixing as WeldedFixing;
 
-const weldedSides = (model: Model, bay: string): readonly Bearing[] =>
+/** Sides along which the panel is welded. */
+export const weldedSides = (model: Model, bay: string): readonly Bearing[] =>
   panelAt(model, bay).bearings.filter(({ fixed }) => fixed);
 
 /** The panel and the tubes it is welded to, thicknesses as ordered. */
@@ -76,11 +93,13 @@ function tooThin(model: Model, bay: string): Missing | undefined {
     : undefined;
 }
 
-/** Throat less what its one open face loses: the larger loss of panel and tube. */
-function throatLeft(model: Model, bay: string): number {
+/** What the one open face of a panel's weld loses within the life, m: the larger loss of panel and tube. */
+export function throatLoss(model: Model): number {
   const { panel, tubeOutside } = model.document.protection.lossPerFace;
-  return weldAt(model, bay).throat.si - (panel.si > tubeOutside.si ? panel.si : tubeOutside.si);
+  return panel.si > tubeOutside.si ? panel.si : tubeOutside.si;
 }
+
+const throatLeft = (model: Model, bay: string): number => weldAt(model, bay).throat.si - throatLoss(model);
 
 /** Runs of an intermittent weld carry what lies over the gaps too. The geometry has refused one without run and gap. */
 function lengthOverRun(model: Model, bay: string): number {
@@ -89,15 +108,17 @@ function lengthOverRun(model: Model, bay: string): number {
   return (run!.si + gap!.si) / run!.si;
 }
 
-/** Least flat lap on the tubes it is welded to. */
+/** Least flat lap on the tubes it is welded to, of the sides that have one: those on corners are judged by themselves. */
 function flatLap(model: Model, bay: string): Reading {
-  const laps = weldedSides(model, bay).map(({ flatLap }) => flatLap);
-  if (laps.length === 0)
+  const sides = weldedSides(model, bay);
+  if (sides.length === 0)
     return missing('a side on which the panel can be welded: none meets its tube at the same level');
-  const least = Math.min(...laps);
-  return least > 0
-    ? least
-    : missing("a lap onto the flat of the tube: the edge lies on the corner's radius, where the weld is no fillet and the panel has nothing to heel on");
+  const laps = sides.filter((side) => !onCorner(model, side)).map(({ flatLap }) => flatLap);
+  return laps.length > 0
+    ? Math.min(...laps)
+    : missing(
+        "a lap onto the flat of the tube: the edge lies on the corner's radius, and the panel has nothing to heel on",
+      );
 }
 
 const holds = (model: Model, bay: string, situation: Situation, not: 'main tubes' | 'cross tubes'): number =>

@@ -44,6 +44,7 @@ const words: Readonly<Record<string, string>> = {
   outer: 'outside',
   plugs: 'plug welds',
   endReturn: 'end return',
+  cornerThroat: 'throat on a tube’s corner',
   flareWeld: 'flare weld',
   plateWasher: 'plate washer',
   threadsInShearPlane: 'threads in the shear plane',

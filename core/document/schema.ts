@@ -278,6 +278,8 @@ const fixing = z.discriminatedUnion('kind', [
       gap: length().optional(),
       /** How far ends at corners of the panel are welded on round the corner. */
       endReturn: length().optional(),
+      /** Throat on a tube's rounded corner, with the trial weld whose section shows it; left out: by radius and gap. */
+      cornerThroat: z.strictObject({ value: length(), source: text }).optional(),
       /** Round holes over the tubes' flats, filled with weld: beside the weld of the edge, against shear only. */
       plugs: z.strictObject({ diameter: length(), pitch: length(), edgeDistance: length() }).optional(),
       metal: text.default('matching'),

@@ -123,6 +123,10 @@ export const notWhere: Readonly<Record<string, readonly string[]>> = {
   "weld-edge": [
     "the panel is bolted"
   ],
+  "weld-corner": [
+    "the panel is bolted",
+    "the panel's edges lie on the flats of their tubes"
+  ],
   "weld-flare": [
     "the panel is bolted",
     "the panel's edges lie on the flats of their tubes"
@@ -237,6 +241,10 @@ export const notWhere: Readonly<Record<string, readonly string[]>> = {
   ],
   "fatigue-weld-toe": [
     "the panel is bolted"
+  ],
+  "fatigue-weld-corner": [
+    "the panel is bolted",
+    "the panel's edges lie on the flats of their tubes"
   ],
   "fatigue-weld-end": [
     "no panel is welded to this tube"

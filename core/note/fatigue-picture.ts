@@ -48,6 +48,23 @@ const arrow = (from: Point, to: Point): Shape => ({ kind: 'arrow', from, to, pen
 const along = (y: number): Shape[] => [arrow([14, y], [2, y]), arrow([86, y], [98, y])];
 
 const lap = [box(0, 8, 100, 14, 'tube'), box(36, 22, 64, 14, 'panel'), weld([36, 22], [36, 36], [22, 22])];
+/** The panel's edge stands over the rounding of a tube that ends beside it. */
+const onCorner = [
+  ring(
+    [
+      [0, 4],
+      [58, 4],
+      [58, 8],
+      [55, 14],
+      [50, 18],
+      [42, 20],
+      [0, 20],
+    ],
+    'tube',
+  ),
+  box(44, 24, 56, 12, 'panel'),
+  weld([44, 19.5], [44, 36], [28, 20]),
+];
 const sideOfTube = [box(0, 8, 100, 18, 'tube'), box(42, 26, 58, 9, 'panel')];
 const twoSheets = [box(0, 30, 70, 12, 'panel'), box(30, 18, 70, 12, 'tube')];
 const crossing = [
@@ -70,6 +87,7 @@ const eyeFront: readonly Point[] = [
 const sketches: Readonly<Record<string, readonly Shape[]>> = {
   'fatigue-weld-root': [...lap, crack([36, 22], [27, 31]), arrow([70, 40], [70, 54])],
   'fatigue-weld-toe': [...lap, crack([36, 36], [44, 22]), arrow([84, 29], [98, 29])],
+  'fatigue-weld-corner': [...onCorner, crack([44, 24], [34, 29]), arrow([70, 36], [70, 50]), arrow([70, 20], [70, 6])],
   'fatigue-weld-end': [...sideOfTube, weld([42, 26], [42, 35], [33, 26]), crack([33, 26], [31, 12]), ...along(16)],
   'fatigue-weld-intermittent': [
     ...sideOfTube.slice(0, 1),

@@ -165,7 +165,7 @@ function designTable({ geometry }: Model, print: Print): Table {
       const fixingText =
         fixing.kind === 'bolted'
           ? `${fixing.bolt} class ${fixing.class}, ${fixing.shear}, ${fixing.into}, ${fixing.hole === 'normal' ? '' : `${fixing.hole}${fixing.hole.endsWith('slot') ? ` ${fixing.slot}` : ' holes'}, `}pitch up to ${fixing.pitch.typed}, ${fixing.edgeDistance.typed} to the edge`
-          : `fillet weld, throat ${fixing.throat.typed}, ${fixing.pattern}${fixing.run && fixing.gap ? ` (${fixing.run.typed} on, ${fixing.gap.typed} off)` : ''}${fixing.plugs ? `, plugs ⌀ ${fixing.plugs.diameter.typed} up to ${fixing.plugs.pitch.typed} apart` : ''}${fixing.endReturn ? `, ends returned ${fixing.endReturn.typed}` : ''}`;
+          : `fillet weld, throat ${fixing.throat.typed}, ${fixing.pattern}${fixing.run && fixing.gap ? ` (${fixing.run.typed} on, ${fixing.gap.typed} off)` : ''}${fixing.plugs ? `, plugs ⌀ ${fixing.plugs.diameter.typed} up to ${fixing.plugs.pitch.typed} apart` : ''}${fixing.endReturn ? `, ends returned ${fixing.endReturn.typed}` : ''}${fixing.cornerThroat ? `, throat on a tube’s corner ${fixing.cornerThroat.value.typed} (${fixing.cornerThroat.source})` : ''}`;
       const ids = geometry.panels.filter((panel) => panel.designName === designName).map(({ id }) => id);
       return [
         designName,

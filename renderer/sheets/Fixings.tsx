@@ -220,6 +220,7 @@ function TighteningFields({ at }: { at: At }) {
 function WeldFields({ at }: { at: At }) {
   const choices = useWorkbench((state) => state.choices);
   const pattern = useField(at('pattern')).raw;
+  const cornerThroat = useField(at('cornerThroat')).raw;
   return (
     <FieldGroup title={texts.groups.weld}>
       <QuantityField path={at('throat')} kind="length" {...fieldTexts('throat')} />
@@ -236,6 +237,15 @@ function WeldFields({ at }: { at: At }) {
       )}
       <PlugFields at={at} />
       <QuantityField path={at('endReturn')} kind="length" {...fieldTexts('endReturn')} optional />
+      <QuantityField
+        path={at('cornerThroat', 'value')}
+        kind="length"
+        {...fieldTexts('cornerThroat')}
+        optional={cornerThroat === undefined || cornerThroat === null}
+      />
+      {cornerThroat !== undefined && cornerThroat !== null && (
+        <TextField path={at('cornerThroat', 'source')} {...fieldTexts('source')} />
+      )}
       <CatalogueField path={at('metal')} {...fieldTexts('metal')} rows={choices?.weldMetals ?? []} optional />
       <ChoiceField
         path={at('method')}

@@ -147,11 +147,9 @@ function rename(points: unknown): never {
   return list.map((point, n) => ({ ...point, id: `P${n + 1}` })) as never;
 }
 
-/** Only stacked tubes are welded along their rounded flanks. */
+/** How welds on rounded flanks and corners are made: of stacked tubes, of wide tubes let in, of panels that end there. */
 function FlareWeldFields() {
-  const arrangement = useField(['grid', 'arrangement']).raw;
   const process = useField(['grid', 'flareWeld', 'process']).raw;
-  if (arrangement !== 'stacked') return null;
   return (
     <>
       <ChoiceField

@@ -36,6 +36,8 @@ const notInSamples: Readonly<Record<string, string>> = {
   'bolt-washer-pressure': 'soft panels on bolts',
   'fatigue-weld-plug': 'plug welds',
   'weld-flare': 'edges on the corner of a tube',
+  'weld-corner': 'edges on the corner of a tube',
+  'fatigue-weld-corner': 'edges on the corner of a tube',
   'eye-foot-plate': 'bolted foot plates of eyes',
   'eye-foot-bolts': 'bolted foot plates of eyes',
   'eye-foot-wall': 'bolted foot plates of eyes',

@@ -256,7 +256,7 @@ describe('what it reads from the model', () => {
       missingFrom(
         weldDirectional,
         'l_f',
-        demoModel(welded({}, { overlap: { onMain: '8 mm', onCross: '60 mm' } })),
+        demoModel(welded({}, { overlap: { onMain: '8 mm', onCross: '8 mm' } })),
         'A1',
       ),
     ).toMatch(/corner's radius/);

@@ -7,7 +7,7 @@ import { demoModel, reads, situationOf } from './model-of.ts';
 import { welded } from './welded.ts';
 
 const at = (l_a: number, k_f = 5 / 16) =>
-  valuesGiven(weldFlare, 'partial factors', { R: 16, l_a, a_0: 6, k_f, a_3: 3, g_5: 5 });
+  valuesGiven(weldFlare, 'partial factors', { R: 16, s: 16 - l_a, a_0: 6, a_t: 0, k_f, a_3: 3, g_5: 5 });
 
 it('corner of 16 mm: 8 mm short of the flat the gap is 16 (1 - cos 30°) = 2.144 mm, a throat of 6 mm keeps 4.48 mm; at the tangent it has no gap and 5/16 R = 5 mm (AISC 360, Table J2.2, from memory; by hand)', () => {
   expect(at(8).g_e).toBeCloseTo(2.1436, 4);
@@ -27,7 +27,7 @@ it('is asked only where an edge ends on the corner; too far off it cannot be jud
   const R = flat.tubes.get(flat.panels.get('A1')!.bearings[0]!.tube)!.section.outerRadius;
   const near = lapped(`${R * 0.8e3} mm`);
   expect(weldFlare.applies(near, 'A1', situationOf(near))).toBe(true);
-  expect(reads(weldFlare, 'l_a', near, 'A1')).toBeCloseTo(0.8 * R, 9);
+  expect(reads(weldFlare, 's', near, 'A1')).toBeCloseTo(0.2 * R, 9);
   expect(reads(weldFlare, 'R', near, 'A1')).toBe(R);
   expect(checkRows(weldFlare, near).rows.map(({ verdict }) => verdict)).toContain('passes');
   expect(checkRows(weldFlare, lapped(`${R * 0.8e3} mm`, '2 mm')).rows.map(({ verdict }) => verdict)).toContain('fails');
@@ -39,7 +39,10 @@ it('panel at a plug: category E of AISC 360, (11e8 · 329 / 2e6)^(1/3) = 56.6 MP
   const plugs = { diameter: '18 mm', pitch: '100 mm', edgeDistance: '35 mm' };
   const model = demoModel(welded({ plugs }));
   expect(reads(fatigueWeldPlug, 'sigma_C', model, 'A1')).toBe(56e6);
-  expect(valuesGiven(fatigueWeldPlug, 'partial factors', { b_up: 80, p_near: 0.1, d_p: 0.02 }).s_up).toBeCloseTo(100, 9);
+  expect(valuesGiven(fatigueWeldPlug, 'partial factors', { b_up: 80, p_near: 0.1, d_p: 0.02 }).s_up).toBeCloseTo(
+    100,
+    9,
+  );
   const plain = demoModel(welded());
   expect(fatigueWeldPlug.applies(plain, 'A1', situationOf(plain))).toMatch(/no plug welds/);
   expect(checkRows(fatigueWeldPlug, model).rows.some(({ utilisation }) => utilisation !== null)).toBe(true);

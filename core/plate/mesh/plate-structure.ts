@@ -378,12 +378,13 @@ function meetings(
   }
 
   const contacts: ContactPart[] = [];
+  const welds = new Set(panel.weldRuns.map(({ tube }) => tube));
   tubes.forEach((tube, t) => {
     const level = toFace < 0 ? tube.top - panel.bottom : panel.top - tube.bottom;
     if (Math.abs(level) > 1e-6) return;
     const main = tube.set === 'main';
     const [along, across] = main ? [xs, ys] : [ys, xs];
-    const half = reachOf(tube, across);
+    const half = reachOf(tube, across, welds.has(tube.id));
     across.forEach((place, n) => {
       if (Math.abs(place - tube.at) > half + touch) return;
       // a line at the very edge stands for a strip at least as wide as the wall is thick
@@ -411,12 +412,12 @@ function meetings(
 }
 
 /** How far from a tube's centre line a panel bears on it, m: to the edge of the flat (nothing, on a round tube), or to the
- *  panel's own edge where that ends on the corner's rounding. */
-function reachOf({ at, section }: Tube, across: Float64Array): number {
+ *  panel's own edge where that ends on the corner's rounding, unless a weld there holds it off the tube. */
+function reachOf({ at, section }: Tube, across: Float64Array, welded: boolean): number {
   const flat = section.width / 2 - section.outerRadius;
   const edges = [across[0]!, across.at(-1)!].map((edge) => Math.abs(edge - at));
   const inside = across[0]! < at && across.at(-1)! > at;
-  const onRounding = inside ? [] : edges.filter((edge) => edge > flat && edge <= section.width / 2 + touch);
+  const onRounding = inside || welded ? [] : edges.filter((edge) => edge > flat && edge <= section.width / 2 + touch);
   return Math.max(flat, ...onRounding, 0);
 }
 

@@ -23,7 +23,17 @@ const plate = { t_e: 0.02, d_0: 0.03, d: 0.03, f_y: 355e6, f_u: 470e6, gamma_M0:
 const weld = { F_z: 150e3, F_l: 100e3, F_q: 0, h_e: 0, t_e: 0.02, a_w: 0.004, l_0: 0.208, f_u: 430e6, beta_w: 0.85, gamma_M2: 1.25 }; // prettier-ignore
 
 /** Flange of 20.5 mm at 265 MPa with a pair of M24 8.8 of 203 kN each, m = 33.4 mm, e = 79.4 mm. */
-const stub = { t_f: 0.0205, f_yf: 265e6, m: 0.0334, n: 0.0418, n_p: 1, F_t_Rd: 203e3, l_1: 0.21, l_2: 0.233, gamma_M0: 1 };
+const stub = {
+  t_f: 0.0205,
+  f_yf: 265e6,
+  m: 0.0334,
+  n: 0.0418,
+  n_p: 1,
+  F_t_Rd: 203e3,
+  l_1: 0.21,
+  l_2: 0.233,
+  gamma_M0: 1,
+};
 const foot = { N: 200e3, m: 0.035, n: 0.04, n_p: 2, A_s: 157e-6, f_ub: 800e6, alpha_v: 0.6, gamma_M2: 1.25 };
 
 export const eyeValues: readonly PublishedValue[] = [

@@ -9,6 +9,7 @@ import { fatigueEyeHole } from '../../checks/fatigue-eye-hole.ts';
 import { fatigueEyeOnTube } from '../../checks/fatigue-eye-on-tube.ts';
 import { fatigueEyeRoot } from '../../checks/fatigue-eye-root.ts';
 import { fatiguePlateEdge } from '../../checks/fatigue-plate-edge.ts';
+import { fatigueWeldCorner } from '../../checks/fatigue-weld-corner.ts';
 import { fatigueWeldEnd } from '../../checks/fatigue-weld-end.ts';
 import { fatigueWeldIntermittent } from '../../checks/fatigue-weld-intermittent.ts';
 import { fatigueWeldRoot } from '../../checks/fatigue-weld-root.ts';
@@ -34,6 +35,7 @@ const rim = { d_0: 0.04, c_e: 0.02, t_e: 0.02 };
 export const fatigueDamageValues: readonly PublishedValue[] = [
   { check: fatigueWeldRoot, about: 'throat 4 mm pulled by 144 N/mm: 36 MPa', source: category('5(6)'), ...whole, given: { ...twoMillion(36), ...weld, f_z_up: 144e3, f_h_up: 0, m_up: 0 } },
   { check: fatigueWeldRoot, about: 'throat 4 mm bent by 96 N: 36 MPa', source: category('5(6)'), ...whole, given: { ...twoMillion(36), ...weld, f_z_up: 0, f_h_up: 0, m_up: 96 } },
+  { check: fatigueWeldCorner, about: 'throat 4 mm on a corner, 72 N/mm off it and onto it: 36 MPa', source: category('5(6)'), ...whole, given: { ...twoMillion(36), ...weld, f_z_up: 72e3, f_z_dn: 72e3, f_h_up: 0, m_up: 0 } },
   { check: fatigueWeldToe, about: '8 mm, 200 N/mm and 213.33 N: 25 and 20 MPa', source: category('category 45'), ...whole, given: { ...twoMillion(45), t: 0.008, f_h_up: 200e3, m_up: 213.3333, f_h_dn: 0, m_dn: 0 } },
   { check: fatigueWeldEnd, about: '2.5 kN m on 100 cm³ and 3 kN on 10 cm², up and down: 56 MPa', source: category('category 56'), ...whole, given: { ...twoMillion(56), ...bent(2.5e3) } },
   { check: fatigueWeldIntermittent, about: '40 MPa up and down', source: category('category 80'), ...whole, given: { ...twoMillion(80), s_up: 40e6, s_dn: 40e6 } },

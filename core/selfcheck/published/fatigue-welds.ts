@@ -4,6 +4,7 @@ import { fatigueEyeFoot } from '../../checks/fatigue-eye-foot.ts';
 import { fatigueEyeOnTube } from '../../checks/fatigue-eye-on-tube.ts';
 import { fatigueEyeRoot } from '../../checks/fatigue-eye-root.ts';
 import { fatigueSealedWall } from '../../checks/fatigue-sealed-wall.ts';
+import { fatigueWeldCorner } from '../../checks/fatigue-weld-corner.ts';
 import { fatigueWeldEnd } from '../../checks/fatigue-weld-end.ts';
 import { fatigueWeldIntermittent } from '../../checks/fatigue-weld-intermittent.ts';
 import { fatigueWeldRoot } from '../../checks/fatigue-weld-root.ts';
@@ -24,6 +25,7 @@ const sealed = { z: 50, rho: 1025, g: 9.80665, gamma_F: 1, round: 0, H: 0.2, B: 
 /** The load swings from one way to the other, half as far; each line says its ranges of stress. */
 export const fatigueWeldValues: readonly PublishedValue[] = [
   { check: fatigueWeldRoot, about: '50 √2 N/mm off and across on a throat of 5 mm, half of it back: 20 and 10 MPa, 100,000 cycles', origin: 'by hand', source: c203, given: { ...w3, f_z_up: square, f_h_up: square, f_z_dn: square / 2, f_h_dn: square / 2, m_up: 0, m_dn: 0, a_w: 0.005, n_eq: 1e5 }, symbol: 'D_w', ...printed('0.02892') },
+  { check: fatigueWeldCorner, about: 'the same on a corner, pushed back half as far: 30 MPa in all, 100,000 cycles', origin: 'by hand', source: c203, given: { ...w3, f_z_up: square, f_h_up: square, f_z_dn: square / 2, f_h_dn: square / 2, m_up: 0, m_dn: 0, a_w: 0.005, n_eq: 1e5 }, symbol: 'D_w', ...printed('0.08677') },
   { check: fatigueWeldToe, about: '80 N/mm and 64 N in 8 mm, half of it back: 16 and 8 MPa, 100,000 cycles', origin: 'by hand', source: c203, given: { ...w3, f_h_up: 80e3, m_up: 64, f_h_dn: 40e3, m_dn: 32, t: 0.008, n_eq: 1e5 }, symbol: 'D_w', ...printed('0.014809') },
   { check: fatigueWeldEnd, about: '10 kN·m over 200 cm³ and 20 kN over 40 cm², half of it back: 82.5 MPa, 10,000 cycles', origin: 'by hand', source: c203, given: { ...w3, ...tube, n_eq: 1e4 }, symbol: 'D_w', ...printed('0.18045') },
   { check: fatigueWeldIntermittent, about: '20 MPa, 10 MPa back: 30 MPa, 100,000 cycles', origin: 'by hand', source: c203, given: { ...w3, s_up: 20e6, s_dn: 10e6, n_eq: 1e5 }, symbol: 'D_w', ...printed('0.08677') },

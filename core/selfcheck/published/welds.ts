@@ -1,4 +1,5 @@
 import { weldAluminium } from '../../checks/weld-aluminium.ts';
+import { weldCorner } from '../../checks/weld-corner.ts';
 import { weldDirectional } from '../../checks/weld-directional.ts';
 import { weldEdge } from '../../checks/weld-edge.ts';
 import { weldEndReturn } from '../../checks/weld-end-return.ts';
@@ -26,6 +27,9 @@ const line = { a_p: 1, b_p: 1, l_x: 1, l_y: 0, n_x: 1, n_y: 0, r_x: 1, r_y: 0 };
 /** Square of 1 m, continuous: with one side lost 3 m, its centroid 1/6 m off the middle, I = 1/3 m³ about the line through it. */
 const square = { ...line, l_y: 1, n_y: 1, r_y: 1 };
 
+/** Held by two sides 0.5 m apart, no pull in the plane. */
+const strip = { h_x: 1, h_y: 0, a: 0.5, b: 1, p: 1e4, k_r: 1, N_pull: 0 };
+
 export const weldValues: readonly PublishedValue[] = [
   { check: weldDirectional, about: '150 kN on two runs of 4 × 200 mm, S275: equivalent stress', origin: 'by hand', source: `${en}4.5.3.2`, given: pull, symbol: 'sigma_v', ...printed('132.58', 'MPa') },
   { check: weldDirectional, about: 'the same, against 430/(0.85 · 1.25) MPa', origin: 'by hand', source: `${en}4.5.3.2`, given: pull, symbol: 'u', ...printed('0.32760') },
@@ -45,6 +49,8 @@ export const weldValues: readonly PublishedValue[] = [
   { check: weldGroupUltimate, about: 'the same, force along the run, half its length off, rise for direction counted: 1.72 of 2.784 (k = 0, a = 0.5; φ = 0.75)', origin: 'printed', source: 'AISC Manual (metric, LRFD), Table 8-38', given: { ...line, k_theta: 0.5 }, symbol: 'l_C', ...printed('618', 'mm') },
   { check: weldGroupAcross, about: '10 kN in the middle of a square of 1 m with one side lost: W/L + W e c/I = 3.333 + 10/6 · (2/3) · 3 N/mm', origin: 'by hand', source: 'Shigley, Mechanical Engineering Design, welded joints in bending', memory: true, given: { ...square, W: 1e4 }, symbol: 'f_z', ...printed('6.67', 'N/mm') },
   { check: weldAluminium, about: '100 N/mm off and 50 N/mm across on a throat of 5 mm, no moment: equivalent stress √(21.21² + 3 · 7.07²) over 240/1.25 MPa', origin: 'by hand', source: 'EN 1999-1-1, 8.6.3.3', memory: true, given: { a_w: 0.005, f_z: 100e3, f_h: 50e3, m_r: 0, f_w_k: 240e6, gamma_Mw: 1.25 }, symbol: 'u_w', ...printed('0.1276') },
-  { check: weldFlare, about: 'corner of 16 mm, edge 8 mm short of the flat: gap 16 (1 − cos 30°)', origin: 'by hand', source: 'circle and its chord', given: { R: 0.016, l_a: 0.008, a_0: 0.005, k_f: 0.3125 }, symbol: 'g_e', ...printed('2.144', 'mm') },
-  { check: weldFlare, about: 'the same, throat as made 5 mm: 5/16 R or the fillet less the gap over √2', origin: 'by hand', source: 'AISC 360, Table J2.2; AWS D1.1', memory: true, given: { R: 0.016, l_a: 0.008, a_0: 0.005, k_f: 0.3125 }, symbol: 'a_e', ...printed('3.484', 'mm') },
+  { check: weldFlare, about: 'corner of 16 mm, edge 8 mm short of the flat: gap 16 (1 − cos 30°)', origin: 'by hand', source: 'circle and its chord', given: { R: 0.016, s: 0.008, a_0: 0.005, a_t: 0, k_f: 0.3125 }, symbol: 'g_e', ...printed('2.144', 'mm') },
+  { check: weldFlare, about: 'the same, throat as made 5 mm: 5/16 R or the fillet less the gap over √2', origin: 'by hand', source: 'AISC 360, Table J2.2; AWS D1.1', memory: true, given: { R: 0.016, s: 0.008, a_0: 0.005, a_t: 0, k_f: 0.3125 }, symbol: 'a_e', ...printed('3.484', 'mm') },
+  { check: weldCorner, about: 'strip of 0.5 m under 10 kPa on a throat of 4 mm: p L/2 + 6 (p L/2 · a/√8 + p L²/12)/a', origin: 'by hand', source: 'beam tables; elastic section of the throat', given: { ...strip, a_w: 0.004 }, symbol: 'f_w', ...printed('320.30', 'N/mm') },
+  { check: weldCorner, about: 'throat of 4 mm, S355 at 470 MPa', origin: 'by hand', source: `${en}4.5.3.3`, given: { ...strip, a_w: 0.004, f_u: 470e6, beta_w: 0.9, gamma_M2: 1.25 }, symbol: 'f_Rd', ...printed('964.82', 'N/mm') },
 ]; // prettier-ignore
