@@ -1,7 +1,7 @@
 import type { HollowSection } from '../catalogue/rows.ts';
 import type { Model } from '../model.ts';
 import type { Check, Step } from './check.ts';
-import { braceAt, crossingPlaces } from './crossing-inputs.ts';
+import { braceAt, chordAt, crossingPlaces } from './crossing-inputs.ts';
 
 /** Effective throat of a flare bevel weld filled flush, in radii of the curved part. */
 export const flareThroat = {
@@ -14,12 +14,30 @@ const table: readonly Step[] = [
   { symbol: 'a_flare', expression: 'k_f * R', unit: 'mm', meaning: 'throat of the flare weld, filled flush' },
 ];
 
-const flank = (model: Model, id: string): HollowSection => braceAt(model, id).section;
+/** The section whose rounding the weld lies in: stacked, the flank of the cross tube; let in, the corner of the main tube. */
+const rounded = (model: Model, id: string): HollowSection =>
+  (model.geometry.arrangement === 'stacked' ? braceAt(model, id) : chordAt(model, id)).section;
 
-/** Throat of the weld along a tube's rounded flank on the flat of the tube below. */
+/**
+ * True where the end of a tube let in reaches so far round the corner of the main tube that its weld is a flare weld, or why
+ * not. Up to 1.6 mm of gap a fillet keeps its leg (AWS D1.1), up to 120° between its faces it is a fillet (EN 1993-1-8,
+ * 4.3.2.1: half the radius); both from memory.
+ */
+function roundCornerOfMain(model: Model, id: string): true | string {
+  const [main, cross] = [chordAt(model, id).section, braceAt(model, id).section];
+  if (main.shape === 'round' || cross.shape === 'round')
+    return 'a round tube has no corners: its weld is a fillet all round';
+  const R = main.outerRadius;
+  const past = cross.height / 2 - (main.height / 2 - R);
+  if (past <= 0) return 'the cross tubes end on the flat of the main tubes: their welds are fillets';
+  if (past > R / 2 || R - Math.sqrt(R ** 2 - past ** 2) > 0.0016) return true;
+  return 'the cross tubes end on the corners of the main tubes where these still are nearly flat: their welds are fillets';
+}
+
+/** Throat of the weld in the groove beside a tube's rounding: along a stacked tube's flank, or level with the corners of a tube that another is let into. */
 export const crossingFlare: Check = {
   id: 'crossing-flare',
-  title: 'Throat of the flare weld along a stacked tube',
+  title: 'Throat of the flare weld at a crossing',
   limitState: 'strength',
   source: [
     {
@@ -39,8 +57,11 @@ export const crossingFlare: Check = {
   places: crossingPlaces,
   applies: (model, id) => {
     const { flareWeld } = model.document.grid;
-    if (model.geometry.arrangement !== 'stacked') return 'the cross tubes are let in: their welds are fillets';
-    if (flank(model, id).outerRadius === 0) return 'the tube has sharp corners: its welds are fillets';
+    if (rounded(model, id).outerRadius === 0) return 'the tube has sharp corners: its welds are fillets';
+    if (model.geometry.arrangement !== 'stacked') {
+      const lands = roundCornerOfMain(model, id);
+      if (lands !== true) return lands;
+    }
     return flareWeld?.proof ? `the throat is proved: ${flareWeld.proof}` : true;
   },
   once: true,
@@ -56,7 +77,7 @@ export const crossingFlare: Check = {
       unit: 'mm',
       meaning: 'outer radius of the corner, or of a round tube',
       from: 'catalogue: sections',
-      read: (model, id) => flank(model, id).outerRadius,
+      read: (model, id) => rounded(model, id).outerRadius,
     },
     k_f: {
       unit: '1',

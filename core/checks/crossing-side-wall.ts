@@ -184,7 +184,7 @@ export const crossingSideWall: Check = {
   },
   cautions: [
     'Every such joint is taken as loaded from both sides (X-joint) and every pull as a push: both are safe.',
-    'At the whole width the sides of the cross tube land on the corner radius of the main tube: the weld there is a flare weld and its throat is to be proved by a section (EN 1993-1-8, 7.3; AISC 360, Table J2.2).',
+    'At the whole width the sides of the cross tube land on the corner radius of the main tube: the weld there is a flare weld (see its throat).',
     'Moments in plan, about the upright axis, are not in the forces of the grid by hand.',
   ],
 };

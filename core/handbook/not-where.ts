@@ -207,7 +207,8 @@ export const notWhere: Readonly<Record<string, readonly string[]>> = {
     "a formula is held: see the walls of the tubes"
   ],
   "crossing-flare": [
-    "the cross tubes are let in: their welds are fillets"
+    "the cross tubes end on the corners of the main tubes where these still are nearly flat: their welds are fillets",
+    "the cross tubes end on the flat of the main tubes: their welds are fillets"
   ],
   "eye-cheek-weld": [
     "the eye has no cheek plates"

@@ -33,5 +33,18 @@ it('holds the stated throat against it at every stacked crossing, and stands bac
   const proof = { process: 'gas-shielded wire', proof: 'section 12, trial weld 3' };
   const proved = demoModel({ grid: { ...stacked, flareWeld: proof } });
   expect(crossingFlare.applies(proved, 'A/1', situationOf(proved))).toMatch(/proved: section 12/);
-  expect(crossingFlare.applies(demoModel(), 'A/1', situationOf(proved))).toMatch(/fillets/);
+  expect(crossingFlare.applies(proved, 'A/1', situationOf(proved))).toMatch(/proved/);
+});
+
+it('tubes let in: as high as the main tube they land on its corners, within the flat their welds are fillets', () => {
+  const at = (section: string, main = 'SHS 150x150x8 hot') =>
+    demoModel({ grid: { jointThroat: '3 mm', mainTubes: { section: main }, crossTubes: { section } } });
+  const applies = (model: ReturnType<typeof at>) => crossingFlare.applies(model, 'A/1', situationOf(model));
+  expect(applies(at('SHS 120x120x6.3 hot'))).toMatch(/on the flat/); // 150 − 2 · 12 = 126 mm
+  expect(applies(at('SHS 120x120x6.3 hot', 'SHS 120x120x5 hot'))).toBe(true);
+  expect(applies(at('SHS 100x100x5 hot', 'SHS 120x120x8 hot'))).toMatch(/nearly flat/); // 2 mm round the corner of 12 mm
+  const wide = at('RHS 150x100x6.3 hot', 'SHS 150x150x8 cold');
+  expect(applies(wide)).toBe(true);
+  expect(reads(crossingFlare, 'R', wide, 'A/1')).toBeCloseTo(0.02, 12); // of the main tube: 2.5 · 8 mm
+  expect(applies(at('CHS 114.3x5 hot'))).toMatch(/round tube/);
 });

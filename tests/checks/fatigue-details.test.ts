@@ -12,10 +12,12 @@ import { fatigueEyeHole } from '../../core/checks/fatigue-eye-hole.ts';
 import { fatigueEyeOnTube } from '../../core/checks/fatigue-eye-on-tube.ts';
 import { fatigueEyeRoot } from '../../core/checks/fatigue-eye-root.ts';
 import { fatiguePlateEdge } from '../../core/checks/fatigue-plate-edge.ts';
+import { fatigueWeldCorner } from '../../core/checks/fatigue-weld-corner.ts';
 import { fatigueWeldEnd } from '../../core/checks/fatigue-weld-end.ts';
 import { fatigueWeldIntermittent } from '../../core/checks/fatigue-weld-intermittent.ts';
 import { fatigueWeldRoot } from '../../core/checks/fatigue-weld-root.ts';
 import { fatigueWeldToe } from '../../core/checks/fatigue-weld-toe.ts';
+import { checks } from '../../core/checks/index.ts';
 import { valuesGiven } from './bolt-values.ts';
 import { demoModel, missingFrom, reads } from './model-of.ts';
 import { welded } from './welded.ts';
@@ -112,6 +114,18 @@ describe('stress at each detail, worked by hand', () => {
     const f = 50 * Math.SQRT2 * 1e3;
     const { sigma_up, tau_up, s_up } = given(fatigueWeldRoot, { f_z_up: f, f_h_up: f, m_up: 0, a_w: 0.005 });
     expect([sigma_up, tau_up, s_up].map((s) => s! / MPa)).toEqual([expect.closeTo(20, 9), 0, expect.closeTo(20, 9)]);
+  });
+
+  it('weld on a corner: across alone, it shears as much as it pulls, at either end: 20 √2 N/mm on 5 mm is 4 √2 MPa', () => {
+    const f = 20e3 * Math.SQRT2;
+    for (const end of ['up', 'dn']) {
+      const all = given(fatigueWeldCorner, { [`f_z_${end}`]: 0, [`f_h_${end}`]: f, [`m_${end}`]: 0, a_w: 0.005 });
+      expect(['sigma', 'tau', 's'].map((of) => all[`${of}_${end}`]! / MPa)).toEqual([
+        expect.closeTo(4, 9),
+        expect.closeTo(4, 9),
+        expect.closeTo(4 * Math.SQRT2, 9),
+      ]);
+    }
   });
 
   it('weld root: a moment of 100 N about a throat of 5 mm adds 6 m / a² = 24 MPa; across alone shears as much as it pulls', () => {
@@ -244,5 +258,45 @@ describe('classes of the details', () => {
       checkRows(fatigueWeldIntermittent, demoModel(welded(pattern))).rows.map(({ verdict }) => verdict);
     expect(verdicts({ pattern: 'intermittent', run: '60 mm', gap: '60 mm' })).not.toContain('not applicable');
     expect(new Set(verdicts({}))).toEqual(new Set(['not applicable']));
+  });
+});
+
+describe.each(
+  checks
+    .filter(
+      ({ limitState, steps }) =>
+        limitState === 'fatigue' && steps['partial factors']!.some(({ symbol }) => symbol === 'x_s'),
+    )
+    .map((check) => [check.id, check] as const),
+)('%s: from its stresses to its damage, worked by hand', (_, check) => {
+  const sides = check.steps['partial factors']!.some(({ symbol }) => symbol === 'sigma_2') ? 'same' : 'opposite';
+  /** Category 36 under protection: 36 MPa at 2 million, knee at 5 million. */
+  const inAir = { ...free36, S_k: 36 * 0.7368063 * MPa, N_k: 5e6, m_2: 5 };
+
+  it('both slopes of waves and of slams, a thick part, the factor', () => {
+    const at = (s: number, more: Record<string, number> = {}) =>
+      given(check, { ...inAir, s_up: s * MPa, s_dn: 0, z: 0, n_eq: 2e6, n_s: 0, ...more });
+    const knee = 36 * 0.7368063;
+    expect(at(36).D! / 1).toBeCloseTo(1, 5);
+    expect(at(knee / 2, { n_eq: 5e6 }).D).toBeCloseTo(0.5 ** 5, 9);
+    expect(at(knee / 4, { n_s: 5e6, k_s: 2 }).D_s).toBeCloseTo(0.5 ** 5, 9);
+    expect(at(knee / 4, { n_s: 5e6, k_s: 8 }).D_s).toBeCloseTo(2 ** 3, 9);
+    expect(at(36, { t_d: 0.4 }).k_t).toBeCloseTo(2, 9);
+    expect(at(36, { t_d: 0.4 }).x_1! / at(36).x_1!).toBeCloseTo(2, 9);
+    const { D, D_w, D_s, D_lim } = at(36, { n_s: 1e5, k_s: 3 });
+    expect([D, D_lim]).toEqual([D_w! + D_s!, 0.1]);
+  });
+
+  it('has the category in air below and a third of the life above', () => {
+    const at = (s: number, n_s = 0) => given(check, { ...inAir, s_up: s * MPa, s_dn: 0, z: 0, n_eq: 2e6, n_s, k_s: 2 });
+    expect(at(36).D_low).toBeCloseTo(1, 9);
+    expect(at(36 * 0.7368063 * 0.5).D_low).toBeCloseTo(0.4 * 0.5 ** 5, 9);
+    expect(at(36).D_high).toBeCloseTo(3.06, 9);
+    expect(at(36, 1e6).D_high! - at(36).D_high!).toBeCloseTo(3.06 * 0.5 * 8, 9);
+  });
+
+  it('at rest within the cycle or beyond it', () => {
+    const at = (z: number) => given(check, { ...inAir, s_up: 20 * MPa, s_dn: 8 * MPa, z, n_eq: 1 }).sigma_r! / MPa;
+    expect([at(0.99), at(-0.99), at(1.01), at(-1.01)]).toEqual(sides === 'same' ? [20, 20, 12, 12] : [28, 28, 12, 12]);
   });
 });

@@ -16,7 +16,6 @@ const notInSamples: Readonly<Record<string, string>> = {
   'bolt-sleeve': 'stated torques',
   'crossing-round': 'round tubes',
   'crossing-weld': 'stacked tubes',
-  'crossing-flare': 'stacked tubes',
   'weld-end-return': 'welds that end at a corner',
   'weld-plug': 'plug welds',
   'weld-plug-size': 'plug welds',

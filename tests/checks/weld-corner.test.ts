@@ -119,6 +119,8 @@ describe('in a document', () => {
     const shown = lapped(0.4 * R, 0.4 * R, { cornerThroat: { value: '4 mm', source: 'trial weld 3' } });
     expect(values(weldCorner, shown, 'A1')['a_e']).toBeCloseTo(0.004, 12);
     expect(checkRows(weldCorner, shown).rows.some(({ utilisation }) => utilisation! > 0)).toBe(true);
+    const far = lapped(0.02 * R, 0.02 * R, { cornerThroat: { value: '4 mm', source: 'trial weld 3' } });
+    expect(checkRows(weldCorner, far).rows.some(({ utilisation }) => utilisation! > 0)).toBe(true);
     expect(values(weldFlare, shown, 'A1')['a_e']).toBeCloseTo(0.004, 12);
   }); // prettier-ignore
 
