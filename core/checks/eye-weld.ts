@@ -11,7 +11,7 @@ import {
   onTube,
 } from './eye-inputs.ts';
 import { directionalSteps, lineForceSteps, simplifiedResistance, throatStressSteps } from './fillet-steps.ts';
-import { basisFactor } from './inputs.ts';
+import { basisFactor, constant } from './inputs.ts';
 import { cannotBeWelded, correlationOfParts, ultimateOfParts, type WeldedPart } from './weld-strength.ts';
 import { solvedLegs } from './solved-inputs.ts';
 
@@ -25,6 +25,14 @@ function partsOf(model: Model, id: string): readonly WeldedPart[] {
     { material: materialOfEye(model, id), thickness: eye.thickness.si },
     ...(tube ? [{ material: tube.material, thickness: tube.section.nominalWall }] : []),
   ];
+}
+
+/** How far the faces of an eye stand past the flat of its tube, m; 0 on the flat and on a foot plate. */
+function pastFlat(model: Model, id: string): number {
+  const { eye, tube } = eyeAt(model, id);
+  if (!tube || eye.footPlate) return 0;
+  const past = eye.thickness.si / 2 - (tube.section.width / 2 - tube.section.outerRadius);
+  return past > 0 ? past : 0;
 }
 
 /** Two fillets along the foot of an eye. */
@@ -62,6 +70,19 @@ export const eyeWeld: Check = {
       from: 'document: eye',
       read: (model, id) => eyeAt(model, id).eye.width.si,
     },
+    s_e: {
+      unit: 'mm',
+      meaning: 'face of the eye past the flat of its tube, on the corner or off the crown; 0: on the flat',
+      from: 'document: eye, geometry',
+      read: pastFlat,
+    },
+    R: {
+      unit: 'mm',
+      meaning: 'outer radius of that corner, or of a round tube',
+      from: 'catalogue: sections',
+      read: (model, id) => onTube(model, id, ({ section }) => section.outerRadius),
+    },
+    g_2: constant(1.6, 'mm', 'gap up to which a fillet keeps its leg', 'AWS D1.1, from memory'),
     f_u: {
       unit: 'MPa',
       meaning: 'ultimate strength of the weaker part',
@@ -102,7 +123,19 @@ export const eyeWeld: Check = {
   solved: { inputs: solvedLegs },
   demand: 'u',
   capacity: 'u_Rd',
-  range: [{ holds: 'l_w > 0 * l_0', otherwise: 'the weld is shorter than its two ends' }],
+  range: [
+    { holds: 'l_w > 0 * l_0', otherwise: 'the weld is shorter than its two ends' },
+    {
+      holds: 's_e <= R / 2',
+      otherwise:
+        'the eye is so thick that its fillets lie on the corner of the tube at more than 120° (EN 1993-1-8, 4.3.2.1): take a thinner eye, a wider tube or a foot plate',
+    },
+    {
+      holds: 'R - sqrt(R^2 - s_e^2) <= g_2',
+      otherwise:
+        'the eye stands on the corner of the tube with more than 1.6 mm of gap under its fillets: shape its foot to the tube, or take a thinner eye',
+    },
+  ],
   second: {
     title: 'simplified method: the resultant whatever its direction, an upper bound; and its 1/√3, a lower one',
     source: [{ document: 'EN 1993-1-8', edition: '2005', clause: '4.5.3.3' }],

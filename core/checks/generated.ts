@@ -6474,7 +6474,7 @@ export function eyeFootBySolution_allowableStress(v: Readonly<Record<"F_z" | "F_
   return [_sigma, _tau, _sigma_v, _sigma_Rd, _sigma_p, _sigma_low, _sigma_high];
 }
 
-export function eyeWeld_partialFactors(v: Readonly<Record<"F_z" | "F_l" | "F_q" | "t_e" | "h_e" | "a_w" | "l_0" | "f_u" | "beta_w" | "gamma_M2", number>>): number[] {
+export function eyeWeld_partialFactors(v: Readonly<Record<"F_z" | "F_l" | "F_q" | "t_e" | "h_e" | "a_w" | "l_0" | "s_e" | "R" | "g_2" | "f_u" | "beta_w" | "gamma_M2", number>>): number[] {
   const _F_z = v.F_z;
   const _F_l = v.F_l;
   const _F_q = v.F_q;
@@ -6482,6 +6482,9 @@ export function eyeWeld_partialFactors(v: Readonly<Record<"F_z" | "F_l" | "F_q" 
   const _h_e = v.h_e;
   const _a_w = v.a_w;
   const _l_0 = v.l_0;
+  const _s_e = v.s_e;
+  const _R = v.R;
+  const _g_2 = v.g_2;
   const _f_u = v.f_u;
   const _beta_w = v.beta_w;
   const _gamma_M2 = v.gamma_M2;
@@ -6502,10 +6505,12 @@ export function eyeWeld_partialFactors(v: Readonly<Record<"F_z" | "F_l" | "F_q" 
   const _u_high = finite(_f_r / _f_Rd, "u_high");
   const _u_low = finite(_f_r / finite(Math.sqrt(3) * _f_Rd, "sqrt(3) * f_Rd"), "u_low");
   const _range0 = finite(_l_w > finite(0 * _l_0, "0 * l_0") ? 1 : 0, "range0");
-  return [_l_w, _f_z, _f_h, _f_l, _sigma_s, _tau_s, _tau_l, _sigma_v, _f_r, _f_Rd, _sigma_v_Rd, _sigma_s_Rd, _u, _u_Rd, _u_high, _u_low, _range0];
+  const _range1 = finite(_s_e <= finite(_R / 2, "R / 2") ? 1 : 0, "range1");
+  const _range2 = finite(finite(_R - Math.sqrt(Math.pow(_R, 2) - Math.pow(_s_e, 2)), "R - sqrt(R ^ 2 - s_e ^ 2)") <= _g_2 ? 1 : 0, "range2");
+  return [_l_w, _f_z, _f_h, _f_l, _sigma_s, _tau_s, _tau_l, _sigma_v, _f_r, _f_Rd, _sigma_v_Rd, _sigma_s_Rd, _u, _u_Rd, _u_high, _u_low, _range0, _range1, _range2];
 }
 
-export function eyeWeld_allowableStress(v: Readonly<Record<"F_z" | "F_l" | "F_q" | "t_e" | "h_e" | "a_w" | "l_0" | "f_u" | "Omega_J", number>>): number[] {
+export function eyeWeld_allowableStress(v: Readonly<Record<"F_z" | "F_l" | "F_q" | "t_e" | "h_e" | "a_w" | "l_0" | "s_e" | "R" | "g_2" | "f_u" | "Omega_J", number>>): number[] {
   const _F_z = v.F_z;
   const _F_l = v.F_l;
   const _F_q = v.F_q;
@@ -6513,6 +6518,9 @@ export function eyeWeld_allowableStress(v: Readonly<Record<"F_z" | "F_l" | "F_q"
   const _h_e = v.h_e;
   const _a_w = v.a_w;
   const _l_0 = v.l_0;
+  const _s_e = v.s_e;
+  const _R = v.R;
+  const _g_2 = v.g_2;
   const _f_u = v.f_u;
   const _Omega_J = v.Omega_J;
   const _l_w = finite(_l_0 - 2 * _a_w, "l_w");
@@ -6526,10 +6534,12 @@ export function eyeWeld_allowableStress(v: Readonly<Record<"F_z" | "F_l" | "F_q"
   const _u_high = finite(_f_r / _f_Rd, "u_high");
   const _u_low = finite(_f_r / finite(Math.sqrt(3) * _f_Rd, "sqrt(3) * f_Rd"), "u_low");
   const _range0 = finite(_l_w > finite(0 * _l_0, "0 * l_0") ? 1 : 0, "range0");
-  return [_l_w, _f_z, _f_h, _f_l, _f_r, _f_Rd, _u, _u_Rd, _u_high, _u_low, _range0];
+  const _range1 = finite(_s_e <= finite(_R / 2, "R / 2") ? 1 : 0, "range1");
+  const _range2 = finite(finite(_R - Math.sqrt(Math.pow(_R, 2) - Math.pow(_s_e, 2)), "R - sqrt(R ^ 2 - s_e ^ 2)") <= _g_2 ? 1 : 0, "range2");
+  return [_l_w, _f_z, _f_h, _f_l, _f_r, _f_Rd, _u, _u_Rd, _u_high, _u_low, _range0, _range1, _range2];
 }
 
-export function eyeWeldBySolution_partialFactors(v: Readonly<Record<"F_z" | "F_l" | "F_q" | "t_e" | "h_e" | "a_w" | "l_0" | "f_u" | "beta_w" | "gamma_M2", number>>): number[] {
+export function eyeWeldBySolution_partialFactors(v: Readonly<Record<"F_z" | "F_l" | "F_q" | "t_e" | "h_e" | "a_w" | "l_0" | "s_e" | "R" | "g_2" | "f_u" | "beta_w" | "gamma_M2", number>>): number[] {
   const _F_z = v.F_z;
   const _F_l = v.F_l;
   const _F_q = v.F_q;
@@ -6537,6 +6547,9 @@ export function eyeWeldBySolution_partialFactors(v: Readonly<Record<"F_z" | "F_l
   const _h_e = v.h_e;
   const _a_w = v.a_w;
   const _l_0 = v.l_0;
+  const _s_e = v.s_e;
+  const _R = v.R;
+  const _g_2 = v.g_2;
   const _f_u = v.f_u;
   const _beta_w = v.beta_w;
   const _gamma_M2 = v.gamma_M2;
@@ -6557,10 +6570,12 @@ export function eyeWeldBySolution_partialFactors(v: Readonly<Record<"F_z" | "F_l
   const _u_high = finite(_f_r / _f_Rd, "u_high");
   const _u_low = finite(_f_r / finite(Math.sqrt(3) * _f_Rd, "sqrt(3) * f_Rd"), "u_low");
   const _range0 = finite(_l_w > finite(0 * _l_0, "0 * l_0") ? 1 : 0, "range0");
-  return [_l_w, _f_z, _f_h, _f_l, _sigma_s, _tau_s, _tau_l, _sigma_v, _f_r, _f_Rd, _sigma_v_Rd, _sigma_s_Rd, _u, _u_Rd, _u_high, _u_low, _range0];
+  const _range1 = finite(_s_e <= finite(_R / 2, "R / 2") ? 1 : 0, "range1");
+  const _range2 = finite(finite(_R - Math.sqrt(Math.pow(_R, 2) - Math.pow(_s_e, 2)), "R - sqrt(R ^ 2 - s_e ^ 2)") <= _g_2 ? 1 : 0, "range2");
+  return [_l_w, _f_z, _f_h, _f_l, _sigma_s, _tau_s, _tau_l, _sigma_v, _f_r, _f_Rd, _sigma_v_Rd, _sigma_s_Rd, _u, _u_Rd, _u_high, _u_low, _range0, _range1, _range2];
 }
 
-export function eyeWeldBySolution_allowableStress(v: Readonly<Record<"F_z" | "F_l" | "F_q" | "t_e" | "h_e" | "a_w" | "l_0" | "f_u" | "Omega_J", number>>): number[] {
+export function eyeWeldBySolution_allowableStress(v: Readonly<Record<"F_z" | "F_l" | "F_q" | "t_e" | "h_e" | "a_w" | "l_0" | "s_e" | "R" | "g_2" | "f_u" | "Omega_J", number>>): number[] {
   const _F_z = v.F_z;
   const _F_l = v.F_l;
   const _F_q = v.F_q;
@@ -6568,6 +6583,9 @@ export function eyeWeldBySolution_allowableStress(v: Readonly<Record<"F_z" | "F_
   const _h_e = v.h_e;
   const _a_w = v.a_w;
   const _l_0 = v.l_0;
+  const _s_e = v.s_e;
+  const _R = v.R;
+  const _g_2 = v.g_2;
   const _f_u = v.f_u;
   const _Omega_J = v.Omega_J;
   const _l_w = finite(_l_0 - 2 * _a_w, "l_w");
@@ -6581,7 +6599,9 @@ export function eyeWeldBySolution_allowableStress(v: Readonly<Record<"F_z" | "F_
   const _u_high = finite(_f_r / _f_Rd, "u_high");
   const _u_low = finite(_f_r / finite(Math.sqrt(3) * _f_Rd, "sqrt(3) * f_Rd"), "u_low");
   const _range0 = finite(_l_w > finite(0 * _l_0, "0 * l_0") ? 1 : 0, "range0");
-  return [_l_w, _f_z, _f_h, _f_l, _f_r, _f_Rd, _u, _u_Rd, _u_high, _u_low, _range0];
+  const _range1 = finite(_s_e <= finite(_R / 2, "R / 2") ? 1 : 0, "range1");
+  const _range2 = finite(finite(_R - Math.sqrt(Math.pow(_R, 2) - Math.pow(_s_e, 2)), "R - sqrt(R ^ 2 - s_e ^ 2)") <= _g_2 ? 1 : 0, "range2");
+  return [_l_w, _f_z, _f_h, _f_l, _f_r, _f_Rd, _u, _u_Rd, _u_high, _u_low, _range0, _range1, _range2];
 }
 
 export function eyeWeldUltimate_partialFactors(v: Readonly<Record<"F_z" | "F_l" | "F_q" | "t_e" | "h_e" | "a_w" | "l_0" | "f_u" | "beta_w" | "gamma_M2" | "k_theta", number>>, k: Readonly<Record<"welds.foot.length", (...values: number[]) => number>>): number[] {

@@ -37,6 +37,7 @@ export function startingDocument(units: 'metric' | 'inch') {
         overhang: q('60 mm', '2 1/2 in'),
       },
       jointThroat: q('4 mm', '3/16 in'),
+      flareWeld: { process: 'gas-shielded wire' },
       suspension: {
         kind: 'strut',
         attachments: [

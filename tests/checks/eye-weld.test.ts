@@ -34,8 +34,21 @@ describe('EN 1993-1-8, 4.5.3.2 (worked by hand)', () => {
 
   it('leaves a throat out at each end of a run', () => {
     expect(at({}).l_w).toBeCloseTo(0.2, 12);
-    const range = (l_0: number) => outOfRangeWith(eyeWeld, 'partial factors', { ...S275, l_0 });
+    const range = (l_0: number) =>
+      outOfRangeWith(eyeWeld, 'partial factors', { ...S275, s_e: 0, R: 0, g_2: 0.0016, l_0 });
     expect([range(0.009), range(0.007)]).toEqual([undefined, expect.stringMatching(/shorter/)]);
+  });
+
+  it('knows no fillet beyond 120° (half the radius) or with more than 1.6 mm of gap: 6 mm on 12 mm leave 1.608 mm (by hand)', () => {
+    const range = (s_e: number, R: number) => outOfRangeWith(eyeWeld, 'partial factors', { ...S275, l_0: 0.1, g_2: 0.0016, s_e, R }); // prettier-ignore
+    expect([range(0, 0), range(0, 0.012), range(0.0059, 0.012), range(0.0049, 0.01)]).toEqual([undefined, undefined, undefined, undefined]); // prettier-ignore
+    expect(range(0.006, 0.012)).toMatch(/1.6 mm of gap/);
+    expect(range(0.0051, 0.01)).toMatch(/120°/);
+    const eye = (thickness: string) => ({ grid: { suspension: { eye: { thickness } } } });
+    expect(reads(eyeWeld, 's_e', demoModel(eye('25 mm')), 'S1')).toBe(0);
+    expect(reads(eyeWeld, 's_e', demoModel(eye('130 mm')), 'S1')).toBeCloseTo(0.002, 12); // 65 mm on a flat of 63
+    expect(reads(eyeWeld, 'R', demoModel(), 'S1')).toBeCloseTo(0.012, 12);
+    expect(reads(eyeWeld, 'g_2', demoModel(), 'S1')).toBeCloseTo(0.0016, 12);
   });
 });
 

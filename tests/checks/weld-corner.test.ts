@@ -202,6 +202,13 @@ describe('in a document', () => {
     expect(all['D_lim']).toBe(0.1);
   }); // prettier-ignore
 
+  it('lasts under a light swing, not under a heavy one, within its bounds', () => {
+    const under = (force: string) => checkRows(fatigueWeldCorner, lapped(0.8 * R, 0.8 * R, {}, { loads: { service: { force } } })); // prettier-ignore
+    expect(under('0.2 kN').rows.map(({ verdict }) => verdict)).toContain('passes');
+    expect(under('20 kN').rows.map(({ verdict }) => verdict)).toContain('fails');
+    for (const force of ['0.2 kN', '20 kN']) expect(under(force).findings).toEqual([]);
+  });
+
   it('turns its whole stress round with every wave: category 36, the sum of both ends', () => {
     const near = lapped(0.8 * R, 0.8 * R);
     const all = values(fatigueWeldCorner, near, 'A1');
