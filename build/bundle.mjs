@@ -75,6 +75,7 @@ const parts = {
         'water-worker': 'renderer/engine/water-worker.ts',
         'gains-worker': 'renderer/engine/gains-worker.ts',
         'record-worker': 'renderer/engine/record-worker.ts',
+        'pages-worker': 'renderer/engine/pages-worker.ts',
       },
       outdir,
       bundle: true,

@@ -15,10 +15,12 @@ export function localHost(): Host {
 
   async function call(name: string, message: unknown): Promise<Answer<unknown>> {
     try {
+      const wire = toWire(message) as Uint8Array<ArrayBuffer>;
       const response = await fetch(`/call/${name}`, {
         method: 'POST',
         headers: { 'Content-Type': wireType },
-        body: toWire(message) as Uint8Array<ArrayBuffer>,
+        // Megabytes as they are would hold the window until the browser has taken them over.
+        body: wire.length > 65_536 ? new Blob([wire]) : wire,
         // What a page says as it goes outlives it (64 kB at most).
         keepalive: isLeaving,
       });
