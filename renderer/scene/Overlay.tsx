@@ -22,8 +22,11 @@ export function Overlay({
   return (
     <svg className="scene-overlay" width={size.width} height={size.height} aria-hidden="true">
       <DepthScale scene={scene} view={view} size={size} />
-      <ScaleBar units={scene.units} view={view} size={size} />
-      {dimensioned && <DimensionLines dimensions={scene.dimensions} view={view} size={size} />}
+      {dimensioned ? (
+        <DimensionLines dimensions={scene.dimensions} view={view} size={size} />
+      ) : (
+        <ScaleBar units={scene.units} view={view} size={size} />
+      )}
       <GridNames labels={scene.labels.filter(({ at }) => !isCutAway(at, cut))} view={view} size={size} standOff={22} />
       <MeasureLine points={points} units={scene.units} view={view} size={size} />
     </svg>

@@ -90,7 +90,7 @@ export function Plate(props: PlateSceneProps & { readonly palette: Palette }) {
       <Struts struts={struts} colour={palette.attachment} />
       {slings && <Ropes ropes={lifting} colour={palette.quiet} dashed />}
       {shownLoad && shownLoad.arrows.length > 0 && (
-        <LoadArrows load={shownLoad} box={scene.box} colour={palette.accent} apart={apart} />
+        <LoadArrows load={shownLoad} box={scene.box} colour={palette.accent} rim={palette.paper} apart={apart} />
       )}
       <Outline edges={isMoved ? none : failing} colour={palette.fail} width={2.25} />
       <Outline edges={hovered} colour={palette.accent} width={1.75} />

@@ -36,12 +36,18 @@ export function ScaleBar({
 export function DepthScale({ scene, view, size }: { readonly scene: Scene; readonly view: View; readonly size: Size }) {
   const { water, units } = scene;
   const metrePx = view.scale;
-  if (Math.abs(view.elevation) > 0.02)
+  if (Math.abs(view.elevation) > 0.02) {
+    const [depth, below] = texts.below(water.depth);
+    // Two lines in the corner: beside the dimension lines of the plan there is no room for one.
     return (
-      <text className="scene-depth-said" x={16} y={size.height - 14}>
-        {texts.below(water.depth)}
+      <text className="scene-depth-said" x={16} y={16}>
+        <tspan>{depth} </tspan>
+        <tspan x={16} dy="1.25em">
+          {below}
+        </tspan>
       </text>
     );
+  }
   const unit = printedUnit('m', units);
   const metre = fromUnit(1, unit);
   const [, surface] = projected([view.target[0], view.target[1], water.surface], view, size);
