@@ -33,7 +33,7 @@ export function Legend({
   const unit = reading.unit === '1' ? '' : `, ${unitText(reading.unit)}`;
   const several = scene.parts.some(({ kind, bays }) => kind === 'panel' && bays.length > 1);
   return (
-    <section className="scene-legend" aria-label={reading.title}>
+    <section className="scene-legend reading" aria-label={reading.title}>
       <div className="what">
         <h3>
           {reading.title}

@@ -36,10 +36,10 @@ function Which() {
         {t.home}
       </button>
       <h1>{name}</h1>
-      <span className="quiet">{[title ?? t.asItStands, basis].filter(Boolean).join(' · ')}</span>
       <span className={`keeping ${keeping === 'not kept' ? 'loud' : 'quiet'}`} role="status">
         {keeping === 'kept' ? t.kept : keeping === 'writing' ? t.writing : t.notKept}
       </span>
+      <span className="quiet by">{[title ?? t.asItStands, basis].filter(Boolean).join(' · ')}</span>
     </div>
   );
 }

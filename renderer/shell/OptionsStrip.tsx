@@ -57,10 +57,12 @@ function Numbers({ id, numbers }: { id: string | null; numbers: OptionNumbers })
   const t = texts.headline;
   return (
     <>
-      <span>
-        {mass.text} <span className="quiet">{mass.change}</span>
+      <span className="amounts">
+        <span>
+          {mass.text} <span className="quiet">{mass.change}</span>
+        </span>
+        <AddedMass id={id} />
       </span>
-      <AddedMass id={id} />
       {highest && (
         <span className={highest.utilisation > 1 ? 'loud' : ''}>
           {highest.utilisation.toFixed(2)} {highest.title}
@@ -81,6 +83,12 @@ function AddedMass({ id }: { id: string | null }) {
   const isAsked = useWorkbench((state) => state.document?.read?.hydrodynamics !== undefined);
   const t = texts.options.water;
   if (!isAsked) return null;
-  if (!gains) return <span className="quiet">{t.addedMass(t.workingOut)}</span>;
+  // As short as a number: the strip may not grow while it is worked out.
+  if (!gains)
+    return (
+      <span className="quiet" title={t.workingOut}>
+        {t.addedMass('…')}
+      </span>
+    );
   return 'rows' in gains ? <span>{t.addedMass(gains.rows[0]!.text)}</span> : null;
 }
