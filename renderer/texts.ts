@@ -53,7 +53,14 @@ export const texts = {
     dialogs: { finder: 'Find', history: 'Revisions', shortcuts: 'Keys', about: 'About' },
     asItStands: 'As it stands',
   },
-  shell: { stages: 'Stages of the work', topics: 'Topics of this stage', widen: 'Wider', narrow: 'Beside the plate' },
+  shell: {
+    stages: 'Stages of the work',
+    topics: 'Topics of this stage',
+    widen: 'Wider',
+    narrow: 'Beside the plate',
+    foldAll: 'Fold all',
+    openAll: 'Open all',
+  },
   notices: {
     close: 'Put away',
     label: 'Notices',
@@ -1132,7 +1139,7 @@ export const texts = {
       parts: 'Of each part',
     },
     surface: 'Water surface',
-    below: (depth: string) => `${depth} below the surface`,
+    below: (depth: string) => [depth, 'below the surface'] as const,
     noPicture: 'The picture of the plate needs WebGL, and this computer or browser does not offer it.',
     noPictureMend:
       'Turn hardware acceleration on in the settings, update the graphics driver, or open Stillplate’s local address in another browser. All else works: inputs, checks, options and the note.',

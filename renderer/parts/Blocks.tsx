@@ -5,21 +5,42 @@ import { texts } from '../texts.ts';
 import { CopyButton } from './CopyButton.tsx';
 import { figureItem } from './figure-item.ts';
 import { FigureView } from './FigureView.tsx';
+import { Folding } from './Folding.tsx';
 import { Formula } from './Formula.tsx';
 import { formulaItem } from './formula-item.ts';
 import { tableItem } from './table-item.ts';
 import './blocks.css';
 
 /** A section of the note, read in the window: the same text, formulas and figures that are printed. */
-export function SectionView({ section, level = 3 }: { section: Section; level?: 2 | 3 }) {
+export function SectionView({
+  section,
+  level = 3,
+  folds = level === 2,
+}: {
+  section: Section;
+  level?: 2 | 3;
+  folds?: boolean;
+}) {
+  const { title } = section;
+  const inside = (
+    <>
+      <BlockList blocks={section.blocks} />
+      {section.sections?.map((inner) => (
+        <SectionView key={inner.title} section={inner} folds={folds} />
+      ))}
+    </>
+  );
+  if (folds)
+    return (
+      <Folding title={title} level={level} className="blocks">
+        {inside}
+      </Folding>
+    );
   const Title = level === 2 ? 'h2' : 'h3';
   return (
     <section className="blocks">
-      <Title>{section.title}</Title>
-      <BlockList blocks={section.blocks} />
-      {section.sections?.map((inner) => (
-        <SectionView key={inner.title} section={inner} />
-      ))}
+      <Title>{title}</Title>
+      {inside}
     </section>
   );
 }

@@ -1,11 +1,11 @@
 import type { ReactNode } from 'react';
+import { Folding } from './Folding.tsx';
 
 /** Fields that belong together, under their name. */
 export function FieldGroup({ title, children }: { title: string; children: ReactNode }) {
   return (
-    <fieldset className="group">
-      <legend>{title}</legend>
+    <Folding title={title} className="group">
       {children}
-    </fieldset>
+    </Folding>
   );
 }

@@ -1,5 +1,5 @@
 import { SectionView } from '../parts/Blocks.tsx';
-import { Fold } from '../parts/Fold.tsx';
+import { Folding } from '../parts/Folding.tsx';
 import { FieldGroup } from '../parts/FieldGroup.tsx';
 import { FieldList, type FieldSpec } from '../parts/FieldList.tsx';
 import type { Json } from '../../core/document/edit.ts';
@@ -33,18 +33,18 @@ export function DeploymentAndRecoverySheet() {
             <FieldList path={['recovery']} of={plan} />
             <ChosenWay />
           </FieldGroup>
-          <Fold title={t.ways}>
+          <Folding isUsuallyFolded title={t.ways}>
             <Ways />
-          </Fold>
-          <Fold title={`${t.rope}, ${t.float.toLowerCase()}`}>
+          </Folding>
+          <Folding isUsuallyFolded title={`${t.rope}, ${t.float.toLowerCase()}`}>
             <FieldGroup title={t.rope}>
               <FieldList path={['recovery', 'rope']} of={rope} />
             </FieldGroup>
             <FieldGroup title={t.float}>
               <FieldList path={['recovery', 'float']} of={float} />
             </FieldGroup>
-          </Fold>
-          <Fold title={t.releases}>
+          </Folding>
+          <Folding isUsuallyFolded title={t.releases}>
             <Releases />
             <Part
               name="acoustic"
@@ -54,8 +54,8 @@ export function DeploymentAndRecoverySheet() {
               of={acoustic}
               first={newAcoustic(inch)}
             />
-          </Fold>
-          <Fold title={t.lift}>
+          </Folding>
+          <Folding isUsuallyFolded title={t.lift}>
             <Lift />
             <Part
               name="mainFloat"
@@ -65,7 +65,7 @@ export function DeploymentAndRecoverySheet() {
               of={mainFloat}
               first={newMainFloat(inch)}
             />
-          </Fold>
+          </Folding>
         </>
       )}
       {section ? <SectionView section={section} level={2} /> : <p className="quiet">{t.reading}</p>}

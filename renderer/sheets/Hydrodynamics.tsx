@@ -1,4 +1,4 @@
-import { useRef, type RefObject } from 'react';
+import { useRef, type ReactNode, type RefObject } from 'react';
 import { SectionView } from '../parts/Blocks.tsx';
 import { FieldGroup } from '../parts/FieldGroup.tsx';
 import { FieldList, type FieldSpec } from '../parts/FieldList.tsx';
@@ -65,8 +65,9 @@ export function HydrodynamicsSheet() {
       <FieldGroup title={t.bed[0]}>
         <FieldList path={['hydrodynamics']} of={bed} />
       </FieldGroup>
-      <Part name="growth" title={t.growth} of={growth} blank={{ years: 2, ...stated }} />
-      <GrowthRows inch={inch} />
+      <Part name="growth" title={t.growth} of={growth} blank={{ years: 2, ...stated }}>
+        <GrowthRows inch={inch} />
+      </Part>
       <div aria-live="polite">{!current && <p className="quiet">{section ? t.again : t.reading}</p>}</div>
       {refusals.map(({ what, mend }) => (
         <p key={what} className="tone-loud">{`${what}. ${mend}`}</p>
@@ -101,8 +102,6 @@ function Jumps({ to }: { to: Readonly<Record<Result, RefObject<HTMLDivElement | 
 
 /** Thicknesses of the user's own place, in place of the guidance's. */
 function GrowthRows({ inch }: { inch: boolean }) {
-  const stated = useField(['hydrodynamics', 'growth']).raw !== undefined;
-  if (!stated) return null;
   return (
     <TableField
       path={['hydrodynamics', 'growth', 'rows']}
@@ -127,13 +126,14 @@ function Part({
   title,
   of,
   blank,
+  children,
 }: {
   name: 'motion' | 'sea' | 'wave' | 'growth';
   title: string;
   of: readonly FieldSpec[];
   blank: Json;
+  children?: ReactNode;
 }) {
-  // prettier-ignore
   const path: FieldPath = ['hydrodynamics', name];
   const field = useField(path);
   return (
@@ -145,6 +145,7 @@ function Part({
       ) : (
         <>
           <FieldList path={path} of={of} />
+          {children}
           <button type="button" className="link small" onClick={field.clear}>
             {t.takeOut(title)}
           </button>

@@ -1,7 +1,8 @@
-import { useEffect } from 'react';
+import { memo, useDeferredValue, useEffect } from 'react';
 import type { SolveWish } from '../../core/engine/solve-service.ts';
 import type { BesideHand, LoadingView } from '../../core/engine/solver-view.ts';
 import { printedUnit, quantityText, significant, type UnitSystem } from '../../core/quantity/format-quantity.ts';
+import { Folding } from '../parts/Folding.tsx';
 import { cancelSolving, shownSet, startSolver, useSolver, wish } from '../state/solver.ts';
 import { useWorkbench } from '../state/workbench.ts';
 import { texts } from '../texts.ts';
@@ -24,6 +25,8 @@ export function WholePlateSheet() {
   const { sets, progress, cancelled, refusals, edit, study, changed, direction } = solver;
   const view = set?.views[Math.min(solver.loading, set.views.length - 1)] ?? null;
   const stale = set !== null && set.edit !== edit;
+  // Many rows: laid out in slices between what a person does.
+  const told = useDeferredValue(view);
   return (
     <div className="whole-plate">
       <p className="quiet">{t.about}</p>
@@ -99,7 +102,7 @@ export function WholePlateSheet() {
             <strong>{t.sets[set.name]}.</strong> {stale ? t.stale : t.current}
           </p>
           <PictureSettings set={set} />
-          <Shown view={view} units={units} />
+          {told && <Shown view={told} units={units} />}
         </>
       )}
       {set && <Wishes />}
@@ -135,7 +138,7 @@ const textIn = (units: UnitSystem) => (si: number, unit: string) => quantityText
 /** A part of the load that is none but for rounding is nought. */
 const percent = (part: number): string => (Math.abs(part) < 1e-9 ? '0 %' : `${significant(100 * part, 3)} %`);
 
-function Shown({ view, units }: { view: LoadingView; units: UnitSystem }) {
+const Shown = memo(function Shown({ view, units }: { view: LoadingView; units: UnitSystem }) {
   const text = textIn(units);
   const { path } = view;
   return (
@@ -164,7 +167,7 @@ function Shown({ view, units }: { view: LoadingView; units: UnitSystem }) {
       ))}
     </>
   ); // prettier-ignore
-}
+});
 
 function Numbers({ numbers, text }: { numbers: readonly BesideHand[]; text: (si: number, unit: string) => string }) {
   return (
@@ -195,34 +198,38 @@ function Numbers({ numbers, text }: { numbers: readonly BesideHand[]; text: (si:
   ); // prettier-ignore
 }
 
+/** So many rows of a table may lie open among other tables. */
+const most = 16;
+
 /** A table whose first column names the row; nothing where there is none. */
 function List({ title, head, rows }: { title: string; head: readonly string[]; rows: readonly (readonly string[])[] }) {
   if (rows.length === 0) return null;
   return (
-    <table className="solver-list">
-      <caption>{title}</caption>
-      <thead>
-        <tr>
-          {head.map((name, i) => (
-            <th key={name} scope="col" className={i > 0 ? 'number' : undefined}>
-              {name}
-            </th>
-          ))}
-        </tr>
-      </thead>
-      <tbody>
-        {rows.map(([name, ...values], i) => (
-          <tr key={i}>
-            <th scope="row">{name}</th>
-            {values.map((value, k) => (
-              <td key={k} className="number">
-                {value}
-              </td>
+    <Folding title={title} isUsuallyFolded={rows.length > most}>
+      <table className="solver-list" aria-label={title}>
+        <thead>
+          <tr>
+            {head.map((name, i) => (
+              <th key={name} scope="col" className={i > 0 ? 'number' : undefined}>
+                {name}
+              </th>
             ))}
           </tr>
-        ))}
-      </tbody>
-    </table>
+        </thead>
+        <tbody>
+          {rows.map(([name, ...values], i) => (
+            <tr key={i}>
+              <th scope="row">{name}</th>
+              {values.map((value, k) => (
+                <td key={k} className="number">
+                  {value}
+                </td>
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </Folding>
   );
 }
 

@@ -1,5 +1,6 @@
 import { useEffect, useRef } from 'react';
 import { stageOf, stages, type SheetName, type StageName } from '../state/stages.ts';
+import { useFoldAll } from '../parts/Folding.tsx';
 import { useWorkbench } from '../state/workbench.ts';
 import { texts } from '../texts.ts';
 import './topics.css';
@@ -10,6 +11,7 @@ export function Topics() {
   const isWide = useWorkbench((state) => state.wide);
   const lastIn = useRef<Partial<Record<StageName, SheetName>>>({});
   const here = stageOf(sheet);
+  const folding = useFoldAll();
   useEffect(() => {
     lastIn.current[here] = sheet;
   }, [here, sheet]);
@@ -52,6 +54,11 @@ export function Topics() {
               {texts.sheets[name]}
             </button>
           ))}
+        {folding && (
+          <button type="button" className="plain widen small" onClick={folding.turn}>
+            {folding.isFolded ? texts.shell.openAll : texts.shell.foldAll}
+          </button>
+        )}
       </nav>
     </div>
   );

@@ -144,6 +144,7 @@ function focusField(label: string): void {
   const found = [...document.querySelectorAll<HTMLLabelElement>('.sheet label')].find(
     ({ textContent }) => textContent?.trim() === label,
   );
+  for (let part = found?.closest('details'); part; part = part.parentElement?.closest('details')) part.open = true;
   found?.scrollIntoView({ block: 'center' });
   document.getElementById(found?.htmlFor ?? '')?.focus();
 }

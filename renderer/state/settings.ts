@@ -9,11 +9,14 @@ export interface Settings {
   readonly theme: 'system' | 'light' | 'dark';
   /** How files of readings were read before. */
   readonly layouts: readonly KnownLayout[];
+  /** Titles of the parts of sheets that are folded away, or open, against what is usual. */
+  readonly turned: readonly string[];
 }
 
 export const smallestText = 0.85;
 export const largestText = 1.6;
-const usual: Settings = { textScale: 1, theme: 'system', layouts: [] };
+const usual: Settings = { textScale: 1, theme: 'system', layouts: [], turned: [] };
+const mostTurned = 400;
 const themes: readonly string[] = ['system', 'light', 'dark'] satisfies readonly Settings['theme'][];
 
 export const useSettings = create<Settings>(() => usual);
@@ -41,13 +44,14 @@ export function readSettings(text: string): Settings {
     if (!(error instanceof SyntaxError)) throw error;
     return usual;
   }
-  const { textScale, theme, layouts } = kept;
+  const { textScale, theme, layouts, turned } = kept;
   return {
     textScale:
       typeof textScale === 'number' && textScale >= smallestText && textScale <= largestText
         ? textScale
         : usual.textScale,
     layouts: readLayouts(layouts),
+    turned: Array.isArray(turned) ? turned.filter((title) => typeof title === 'string').slice(0, mostTurned) : [],
     theme: typeof theme === 'string' && themes.includes(theme) ? (theme as Settings['theme']) : usual.theme,
   };
 }
