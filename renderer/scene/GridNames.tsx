@@ -16,6 +16,7 @@ export function GridNames({
   readonly standOff: number;
 }) {
   const inPlan = isPlan(view);
+  const across = 26 * textScale();
   const drawn = labels
     .filter(({ role }) => role === 'tube' || inPlan)
     .map(({ role, at, away, text }) => {
@@ -31,8 +32,8 @@ export function GridNames({
         foot,
         x: x + out * (u - x),
         y: y + out * (v - y),
-        width: role === 'tube' ? 26 : 10 + 9 * text.length,
-        height: role === 'tube' ? 26 : 18,
+        width: role === 'tube' ? across : 10 + 9 * text.length,
+        height: role === 'tube' ? across : 18,
         // Seen end on, a tube's name would lie on the tube.
         hidden: role === 'tube' && length < 0.2 * view.scale,
       };
@@ -56,3 +57,6 @@ export function GridNames({
     </g>
   );
 }
+
+/** Size of text against the usual one, as the window has set it. */
+const textScale = (): number => Number(document.documentElement.style.getPropertyValue('--text-scale')) || 1;

@@ -22,7 +22,7 @@ export function ScaleBar({
   return (
     <g className="scene-scale">
       <path d={`M${x} ${y - 5}v5h${length}v-5`} />
-      <text x={x + length / 2} y={y - 8}>
+      <text x={x + length / 2} y={y - 4}>
         {quantityText(step * metre, unit, 3).replace(/\.?0+(?=\s)/, '')}
       </text>
     </g>

@@ -33,16 +33,21 @@ export function ProblemDialog({ onClose }: { onClose: () => void }) {
   return (
     <Dialog title={t.title} onClose={onClose}>
       <p>{t.lead}</p>
-      <textarea aria-label={t.what} rows={6} data-first value={what} onChange={({ target }) => setWhat(target.value)} />
+      <label>
+        {t.what}
+        <textarea rows={6} data-first value={what} onChange={({ target }) => setWhat(target.value)} />
+      </label>
       <p>
         <label className="tick">
           <input type="checkbox" checked={withDocument} onChange={({ target }) => setWithDocument(target.checked)} />
           {t.withDocument}
         </label>
       </p>
-      <button type="button" className="primary" onClick={() => void save()}>
-        {t.save}
-      </button>
+      <p>
+        <button type="button" className="primary" onClick={() => void save()}>
+          {t.save}
+        </button>
+      </p>
     </Dialog>
   );
 }
