@@ -1508,6 +1508,10 @@ export const texts = {
       'Widest cell',
       'Of the mesh that forces are taken from; left empty, an eighth of the smallest opening.',
     ],
+    forcesLosses: [
+      'With each part lost',
+      'The whole plate is solved with each row of bolts and each panel lost in turn as well: many solutions, minutes for a small plate. Without it those cases are judged by hand alone.',
+    ],
     table: ['Table of factors', 'Factors of two tables cannot be mixed.'],
     life: ['Design life', 'How long the plate is to serve; corrosion and fatigue count over it.'],
     cathodic: ['Cathodic protection', 'Charges hard bolts with hydrogen.'],

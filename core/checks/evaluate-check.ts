@@ -55,7 +55,7 @@ function onBothSides(
   situation: Situation,
 ): { row: CheckRow; findings: readonly Finding[] } {
   const hand = judged(check, model, place, situation);
-  const asked = check.solved && !check.once && partLost(situation) === undefined && !situation.missing;
+  const asked = check.solved && !check.once && partLost(model, situation) === undefined && !situation.missing;
   if (!asked || model.solved === null) return { row: hand.row, findings: hand.finding ? [hand.finding] : [] };
   const { solved } = model;
   const unjudged = (reason: string) => ({

@@ -24,7 +24,7 @@ export const panelBucklingByHand: Check = {
   ],
   places: fieldPlaces,
   applies: (model, _, situation) =>
-    model.solved === null || partLost(situation) !== undefined || 'the whole plate is solved: its own buckling factor judges',
+    model.solved === null || partLost(model, situation) !== undefined || 'the whole plate is solved: its own buckling factor judges',
   inputs: {
     ...beam('main', '0'),
     ...beam('cross', '1'),

@@ -15,7 +15,7 @@ export const panelBuckling: Check = {
   applies: (model, _, situation) =>
     model.solved === null
       ? 'the plate is not solved as one structure: panels are judged by what tubes with panels on them can hand over'
-      : (partLost(situation) ?? true),
+      : (partLost(model, situation) ?? true),
   inputs: {
     sigma_n: membraneStress,
     alpha_n: bucklingFactor,

@@ -23,7 +23,7 @@ export const panelStress: Check = {
   places: fieldPlaces,
   applies: (model, _, situation) => {
     if (model.solved === null) return 'the document takes its forces by hand';
-    return partLost(situation) ?? true;
+    return partLost(model, situation) ?? true;
   },
   inputs: {
     sigma_n: ofPanel(

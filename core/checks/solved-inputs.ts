@@ -32,14 +32,17 @@ export const ofPanel = (
   value: (panel: SolvedPanel, model: Model, bay: string, forces: SituationForces) => Reading | null | undefined,
 ): Input =>
   fromSolution(unit, meaning, (forces, model, bay) => {
-    const panel = forces.panels[panelAt(model, bay).id];
+    const { id } = panelAt(model, bay);
+    const free = forces.free[id];
+    if (free !== undefined) return missing(free);
+    const panel = forces.panels[id];
     return panel && value(panel, model, bay, forces);
   });
 
-/** Cases that the whole plate is not solved for, because by hand each part is lost by itself; or undefined. */
-export const partLost = ({ loadCase }: Situation): string | undefined =>
-  loadCase === 'lost bolt row' || loadCase === 'lost panel'
-    ? 'with a bolt row or a panel lost, forces are by hand alone'
+/** Cases that the whole plate is not solved for, where the document does not ask for them; or undefined. */
+export const partLost = ({ document }: Model, { loadCase }: Situation): string | undefined =>
+  (loadCase === 'lost bolt row' || loadCase === 'lost panel') && !document.forces?.losses
+    ? 'with a bolt row or a panel lost, forces are by hand alone, as the document asks'
     : undefined;
 
 export const thicknessAsMade: Input = {

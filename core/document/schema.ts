@@ -503,6 +503,8 @@ const forces = withRule(
     from: z.enum(['hand', 'hand and solver']).default('hand'),
     /** Widest cell of the mesh; an eighth of the smallest opening where it is left out. */
     mesh: length().optional(),
+    /** The whole plate is solved with each row of bolts and each panel lost in turn as well: as many solutions as there are of them. */
+    losses: z.boolean().default(false),
     choose: z
       .array(
         z.strictObject({

@@ -29,6 +29,8 @@ export interface SituationForces {
   readonly settled: boolean;
   readonly tubes: Readonly<Record<string, SolvedTube>>;
   readonly panels: Readonly<Record<string, SolvedPanel>>;
+  /** Panels that move freely once a part is lost, and what then moves. */
+  readonly free: Readonly<Record<string, string>>;
   readonly crossings: Readonly<Record<string, SolvedCrossing>>;
   /** By attachment or pad eye. */
   readonly legs: Readonly<Record<string, SolvedLeg>>;
@@ -97,7 +99,7 @@ export interface SolvedLeg {
 export function solvedKey(document: PlateDocument): string {
   const { project: _project, options: _options, chosen: _chosen, view: _view, units: _units, paper: _paper, search: _search, spreads: _spreads, sensitivity: _sensitivity, forces, designs, panels, ...rest } = document;
   const placed = Object.fromEntries(Object.entries(panels).map(([bays, design]) => [bays, designs[design] ?? null]));
-  const meaning = canonicalize({ ...(inSi({ ...rest, panels: placed }) as object), mesh: forces?.mesh?.si ?? null }) as string;
+  const meaning = canonicalize({ ...(inSi({ ...rest, panels: placed }) as object), mesh: forces?.mesh?.si ?? null, losses: forces?.losses ?? false }) as string;
   return bytesToHex(sha256(utf8ToBytes(meaning)));
 } // prettier-ignore
 

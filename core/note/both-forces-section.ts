@@ -4,6 +4,7 @@ import { checks } from '../checks/index.ts';
 import { bucklingWords } from './buckling-words.ts';
 import { placeWords } from '../place-words.ts';
 import type { Block, Section } from './note.ts';
+import type { Model } from '../model.ts';
 import type { Print } from '../print-in.ts';
 import { situationWords } from './situation-words.ts';
 
@@ -56,7 +57,7 @@ export function bothForcesSection({ model, rows }: Appraisal, print: Print): Sec
           ? 'Contact settled in every loading: no closed point pulls, no open one overlaps.'
           : `CONTACT DID NOT SETTLE in ${open.map(([id]) => situationWords(model, id)).join('; ')}: these cases are not judged.`,
         bucklingWords(model, solved),
-        'With a bolt row, a panel or a leg lost, forces are by hand alone: by hand each part is lost by itself.',
+        lossWords(model),
       ],
     },
     ...kinds.flatMap(([title, begins]) => kindTable(title, both.filter(({ id }) => id.startsWith(begins)))), // prettier-ignore
@@ -139,3 +140,10 @@ const cautions = [
   'Pulls in bolts include prying on rigid walls, without preload. Small deflections, elastic; stress within a washer and twice the thickness of a bolt is not read.',
   'A smaller demand stands on the engineer’s reason alone: whoever signs must agree with it.',
 ];
+
+function lossWords({ document }: Model): string {
+  const legs = 'Each line or leg is lost in turn.';
+  return document.forces?.losses
+    ? `${legs} So is each row of bolts and each panel, by the load cases made for that; joints of tubes are then at the stiffness stated, not at the ends of its range.`
+    : `${legs} With a bolt row or a panel lost, forces are by hand alone, as the document asks.`;
+}

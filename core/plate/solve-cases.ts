@@ -1,5 +1,6 @@
 import type { Situation } from '../loads/situation.ts';
 import type { Model } from '../model.ts';
+import { Refusal } from '../refusal.ts';
 import { meshStudy, type MeshStudy } from './mesh-study.ts';
 import { beamEndForces } from '../solve/elements/beam-forces.ts';
 import { jointForce } from '../solve/structure/tie.ts';
@@ -13,8 +14,9 @@ export interface SolveRequest {
   readonly stage: SolvedLoading['stage'];
   /** `service`: the stated force down and up. `all`: every load case that has its data. */
   readonly cases: 'service' | 'all';
-  /** Also with each leg lost; `true`: and with the worst bolt row, panel and joint; `all`: with every one of them in turn. */
-  readonly losses: boolean | 'legs' | 'all';
+  /** Also with each leg lost; `true`: and with the worst bolt row, panel and joint; `all`: with every one of them in turn;
+   *  `cases`: with every row of bolts and panel, as far as load cases are made for their loss. */
+  readonly losses: boolean | 'legs' | 'all' | 'cases';
   /** Hears each loading as soon as it is solved. */
   readonly each?: (on: ReadyPlate, solved: SolvedLoading) => void;
   /** Follows the loss of each row that is lost to its end: what a fixing carries, over its resistance. */
@@ -34,6 +36,8 @@ export interface LostPart {
   readonly why: string;
   readonly plate: ReadyPlate;
   readonly solved: readonly SolvedLoading[];
+  /** A panel that moves freely without it, and how; nothing is solved then. Null where all is held. */
+  readonly free: { readonly panel: string; readonly how: string } | null;
   /** Where the loss of a row leads, if that was asked for. */
   readonly unzipping: Unzipping | null;
 }
@@ -124,6 +128,19 @@ export function* solveCases(model: Model, request: SolveRequest): Generator<Solv
     return solved;
   }
 
+  /** A panel that a lost row sets free is told of, not solved, where the checks ask. */
+  function* heldOrFree(
+    on: ReadyPlate,
+    { cases, loadings, row }: ToLose,
+  ): Generator<SolveProgress, Pick<LostPart, 'solved' | 'free'>> {
+    try {
+      return { solved: yield* allOf(on, cases, loadings), free: null };
+    } catch (error) {
+      if (!(error instanceof Refusal) || !row || request.losses !== 'cases') throw error;
+      return { solved: [], free: { panel: row.panel, how: error.message } };
+    }
+  }
+
   const solved = yield* allOf(plate, work);
   const jointEnds: JointEndSolved[] = [];
   for (const end of ends) {
@@ -133,12 +150,13 @@ export function* solveCases(model: Model, request: SolveRequest): Generator<Solv
   const losses: LostPart[] = [];
   if (request.losses && request.losses !== 'legs') {
     const service = solved.filter(({ situation }) => situation.loadCase === 'service');
-    const parts = partsToLose(plate, service, request.losses === 'all');
-    for (const { kind, id, why, cases, without, loadings, row } of parts) {
+    const parts = partsToLose(plate, service, request.losses);
+    for (const part of parts) {
+      const { kind, id, why, cases, without, row } = part;
       const on = readyPlate(model, { size, without });
-      const lost = { kind, id, why, plate: on, solved: yield* allOf(on, cases, loadings) };
+      const lost = { kind, id, why, plate: on, ...(yield* heldOrFree(on, part)) };
       let followed: Unzipping | null = null;
-      if (row && request.use) {
+      if (row && request.use && lost.free === null) {
         const following = unzipping(model, { size, start: row, cases, use: request.use, stage: request.stage });
         let step = following.next();
         for (; !step.done; step = following.next()) yield { done, of: Math.max(total, done), what: `${kind} ${id} lost: ${step.value}` }; // prettier-ignore
@@ -159,16 +177,18 @@ interface ToLose extends Pick<LostPart, 'kind' | 'id' | 'why'> {
   readonly row?: FixingRow;
 }
 
-function partsToLose(plate: ReadyPlate, service: readonly SolvedLoading[], all: boolean): ToLose[] {
+function partsToLose(plate: ReadyPlate, service: readonly SolvedLoading[], losses: SolveRequest['losses']): ToLose[] {
+  const byCase = losses === 'cases';
+  const all = losses === 'all' || byCase;
   const { model } = plate;
   const { situations } = model.loads;
   const of = (loadCase: Situation['loadCase']): Situation[] =>
     situations.filter((s) => s.loadCase === loadCase && s.supports !== null && s.loadings.length > 0);
-  const asIs = of('lost bolt row').length > 0 ? of('lost bolt row') : of('service');
+  const asIs = byCase || of('lost bolt row').length > 0 ? of('lost bolt row') : of('service');
   const parts: ToLose[] = [];
 
   const pulls = rowPulls(plate, service);
-  const rows = fixingRows(model).filter(({ id }) => pulls.has(id));
+  const rows = fixingRows(model).filter(({ id, kind }) => pulls.has(id) && (!byCase || kind === 'bolt row'));
   const worst = rows.reduce<FixingRow | null>((best, row) => (!best || pulls.get(row.id)! > pulls.get(best.id)! ? row : best), null); // prettier-ignore
   for (const row of all ? rows : worst ? [worst] : [])
     parts.push({ kind: row.kind, id: row.id, why: row === worst ? `carries most of all ${row.kind === 'bolt row' ? 'rows of bolts' : 'sides of weld'} in service` : 'each in turn', without: new Set(row.parts), cases: asIs, row }); // prettier-ignore
@@ -176,7 +196,7 @@ function partsToLose(plate: ReadyPlate, service: readonly SolvedLoading[], all: 
   const lost = of('lost panel');
   const byLoad = [...new Set(lost[0]?.loadings.flatMap((one) => (one.lost === null ? [] : [one.lost])) ?? [])];
   const [largest] = byLoad;
-  const others = all ? model.geometry.panels.map(({ id }) => id).filter((id) => !byLoad.includes(id)) : [];
+  const others = losses === 'all' ? model.geometry.panels.map(({ id }) => id).filter((id) => !byLoad.includes(id)) : [];
   for (const panel of [...(all ? byLoad : byLoad.slice(0, 1)), ...others])
     parts.push({
       kind: 'panel',
@@ -192,6 +212,7 @@ function partsToLose(plate: ReadyPlate, service: readonly SolvedLoading[], all: 
         : { cases: asIs }),
     });
 
+  if (byCase) return parts;
   const joint = worstJoint(plate, service);
   for (const id of all ? model.geometry.crossings.map((c) => c.id) : joint ? [joint] : [])
     parts.push({ kind: 'joint', id, why: id === joint ? 'hands over the largest shear in service' : 'each in turn', without: new Set([id]), cases: asIs }); // prettier-ignore

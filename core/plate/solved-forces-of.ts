@@ -21,14 +21,14 @@ import { errorEstimate } from './results/error-estimate.ts';
 import { fixingForces, type WeldForce } from './results/fixing-forces.ts';
 import { panelStress, type PanelStress } from './results/panel-stress.ts';
 import { tubeForces, type TubeForces } from './results/tube-forces.ts';
-import { solveCases, type SolveProgress } from './solve-cases.ts';
+import { solveCases, type LostPart, type SolveProgress } from './solve-cases.ts';
 import type { ReadyPlate, SolvedLoading } from './solve-plate.ts';
 
 /**
  * Solves every load case of a model that has its data, each loading on each set of supports with contact settled, and gives
  * the largest forces of each: what the checks take from the whole plate. The mesh is the document's, or the first of a mesh
- * study. A lost leg is lost in turn; with a bolt row or a panel lost the checks ask each part by itself. Refuses a mesh of more than
- * `mostCells` cells. Yields what it is about to do.
+ * study. Each leg is lost in turn, and where the document asks for it each row of bolts and each panel. Refuses a mesh of
+ * more than `mostCells` cells. Yields what it is about to do.
  *
  * Buckling is looked for once a situation, under the loading that presses a panel hardest, and only where a strip as long as
  * the panel, hinged at its ends, would buckle within `bucklingWithin` times it: every panel is held better than that strip.
@@ -55,6 +55,7 @@ export function* solvedInTurn(
   model: Model,
 ): Generator<SolveProgress & { readonly known?: KnownSituation }, SolvedForces> {
   const size = meshOf(model);
+  const losses = model.document.forces?.losses ? 'cases' : 'legs';
   const situations = new Map<string, SituationForces>();
   const pressed = new Map<string, { readonly by: number; readonly on: ReadyPlate; readonly solved: SolvedLoading }>();
   let mesh: SolvedForces['mesh'] = { size, unknowns: 0, stressError: 0, residual: 0 };
@@ -62,13 +63,16 @@ export function* solvedInTurn(
   const plates = model.document.grid.joints?.range ? 3 : 1;
   const waiting: { readonly on: ReadyPlate; readonly one: SolvedLoading }[] = [];
   const each = (on: ReadyPlate, one: SolvedLoading) => void waiting.push({ on, one });
-  const solving = solveCases(model, { stage: 'contact', cases: 'all', losses: 'legs', size, each });
+  const solving = solveCases(model, { stage: 'contact', cases: 'all', losses, size, each });
   let progress = { done: 0, of: 0 };
+  let lost: readonly LostPart[] = [];
   for (let step = solving.next(); ; step = solving.next()) {
-    if (step.done) mesh = { ...mesh, unknowns: 2 * step.value.plate.structure.coordinates.length - 6 };
-    else progress = step.value;
+    if (step.done) {
+      mesh = { ...mesh, unknowns: 2 * step.value.plate.structure.coordinates.length - 6 };
+      lost = step.value.losses;
+    } else progress = step.value;
     for (const { on, one } of waiting.splice(0)) {
-      const { id, title, loadings, present } = one.situation;
+      const { id, title, loadings, present, loadCase } = one.situation;
       yield { ...progress, what: `${title}, ${one.loading}: forces` };
       const stresses = panelStress(on, one);
       const own = forcesOf(on, one, stresses);
@@ -82,7 +86,9 @@ export function* solvedInTurn(
         stressError: Math.max(mesh.stressError, errorEstimate(on, one).clear),
         residual: Math.max(mesh.residual, balanceReport(on, one).residual),
       };
-      if (forces.loadings === loadings.length * present.length * plates)
+      // with parts lost in turn a situation is known at the end of all
+      const inTurn = loadCase === 'lost bolt row' || loadCase === 'lost panel';
+      if (!inTurn && forces.loadings === loadings.length * present.length * plates)
         yield { ...progress, what: `${title}: checks`, known: { id, forces } };
     }
     if (step.done) break;
@@ -90,12 +96,20 @@ export function* solvedInTurn(
   }
   for (const [id, { by, on, solved: one }] of pressed)
     if (by > 1 / bucklingWithin) situations.set(id, { ...situations.get(id)!, buckling: yield* bucklingOf(on, one) });
+  for (const { id: row, free } of lost)
+    for (const { id } of free ? model.loads.situations.filter(({ loadCase }) => loadCase === 'lost bolt row') : []) {
+      const known = situations.get(id) ?? nothing;
+      situations.set(id, { ...known, free: { ...known.free, [free!.panel]: `panel ${free!.panel} without ${row}: ${free!.how}` } }); // prettier-ignore
+    }
   return {
     key: solvedKey(model.document),
     mesh,
     situations: Object.fromEntries(situations),
   };
 }
+
+/** A case of which nothing could be solved. */
+const nothing: SituationForces = { loadings: 0, settled: true, tubes: {}, panels: {}, free: {}, crossings: {}, legs: {}, buckling: null }; // prettier-ignore
 
 /** Factors beyond this are not looked for: there a plate yields first. */
 const bucklingWithin = 100;
@@ -166,6 +180,7 @@ function forcesOf(plate: ReadyPlate, solved: SolvedLoading, stresses: readonly P
     loadings: 1,
     buckling: { factor: bucklingWithin, within: bucklingWithin, part: '' },
     settled: solved.answer.settled,
+    free: {},
     tubes: Object.fromEntries(tubes.map((tube) => [tube.id, tubeOf(tube, model.tubes.get(tube.id)!.section)])),
     panels: Object.fromEntries(panels),
     crossings: Object.fromEntries(model.geometry.crossings.map(({ id, main, cross }) => [id, crossingOf(model, tubes, main, cross)])), // prettier-ignore
@@ -237,6 +252,7 @@ export function larger(a: SituationForces, b: SituationForces): SituationForces 
   return {
     loadings: a.loadings + b.loadings,
     settled: a.settled && b.settled,
+    free: { ...a.free, ...b.free },
     tubes: merged(a.tubes, b.tubes, (p, q): SolvedTube => largest(p, q)),
     crossings: merged(a.crossings, b.crossings, (p, q): SolvedCrossing => largest(p, q)),
     legs: merged(a.legs, b.legs, (p, q): SolvedLeg => largest(p, q)),

@@ -75,6 +75,7 @@ function Forces() {
             {forces?.from === 'waiting' ? t.waiting(forces.why, solving) : t.judgedByBoth(forces?.smaller ?? 0)}
           </p>
           <QuantityField path={['forces', 'mesh']} kind="length" optional {...fieldTexts('forcesMesh')} />
+          <SwitchField path={['forces', 'losses']} {...fieldTexts('forcesLosses')} />
           <h3>{t.choices}</h3>
           <TableField
             path={['forces', 'choose']}

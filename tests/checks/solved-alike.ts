@@ -17,6 +17,7 @@ export function solvedAlike(
         {
           loadings: 1,
           settled: true,
+          free: {},
           tubes: Object.fromEntries(
             [...tubes].map(([tube, { moment, shear, torque, axial, deflection }]) => [
               tube,

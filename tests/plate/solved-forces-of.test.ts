@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { modelOf } from '../../core/appraise.ts';
+import { boltTension } from '../../core/checks/bolt-tension.ts';
 import { tubeBending } from '../../core/checks/tube-bending.ts';
 import { tubeShear } from '../../core/checks/tube-shear.ts';
 import { checkRows } from '../../core/checks/evaluate-check.ts';
 import { solvedKey, type SituationForces } from '../../core/loads/solved-forces.ts';
+import type { Model } from '../../core/model.ts';
 import { larger, solvedForcesOf } from '../../core/plate/solved-forces-of.ts';
 import { drained } from '../../core/solve/drained.ts';
 import { demoDocument } from '../geometry/demo-document.ts';
@@ -117,6 +119,40 @@ describe('a plate with bolted panels', () => {
   });
 });
 
+describe('a plate with each bolt row and each panel lost in turn', () => {
+  const document = demoDocument({ forces: { from: 'hand and solver', mesh: '200 mm', losses: true } });
+  const model = modelOf(document);
+  const forces = drained(solvedForcesOf(model));
+  const whole = drained(solvedForcesOf(modelOf(demoDocument({ forces: { from: 'hand and solver', mesh: '200 mm' } }))));
+  const lostOnes = (loadCase: string) => model.loads.situations.filter((s) => s.loadCase === loadCase);
+
+  it('solves every loading of those cases, rows each with all of them and panels with their own', () => {
+    const rows = new Set(model.geometry.panels.flatMap(({ id, bolts }) => bolts.map(({ side }) => `${id} ${side}`)));
+    expect(rows.size).toBe(16);
+    for (const { id, loadings, present } of lostOnes('lost bolt row'))
+      expect(forces.situations[id]!.loadings).toBe(rows.size * loadings.length * present.length);
+    for (const { id, loadings, present } of lostOnes('lost panel'))
+      expect(forces.situations[id]!.loadings).toBe(loadings.length * present.length);
+    for (const id in whole.situations) expect(forces.situations[id]).toEqual(whole.situations[id]);
+  });
+
+  it('lays what a lost row carried on the bolts that are left: the worst carries their even share or more (equilibrium)', () => {
+    for (const { id, panelForces } of lostOnes('lost bolt row').filter(({ direction }) => direction === 'up'))
+      for (const { id: panel, bolts } of model.geometry.panels) {
+        const inRow = Math.min(...[...new Set(bolts.map(({ side }) => side))].map((side) => bolts.filter((bolt) => bolt.side === side).length)); // prettier-ignore
+        const left = bolts.length - inRow;
+        expect(forces.situations[id]!.panels[panel]!.pull!.force).toBeGreaterThan(Math.abs(panelForces.get(panel)!) / left); // prettier-ignore
+      }
+  });
+
+  it('judges bolts and panels in those cases by both, where without them they are judged by hand alone', () => {
+    const bothOf = (given: Model) =>
+      checkRows(boltTension, given).rows.filter(({ loadCase, both }) => loadCase === 'lost bolt row' && both !== null);
+    expect(bothOf(modelOf(document, forces)).length).toBeGreaterThan(0);
+    expect(bothOf(modelOf(demoDocument({ forces: { from: 'hand and solver', mesh: '200 mm' } }), whole))).toEqual([]);
+  });
+});
+
 describe('forces and the plate that they are of', () => {
   it('are of one plate however its quantities are typed and whatever it is called, and of another once it changes', () => {
     const key = (...changes: unknown[]) => solvedKey(demoDocument(...changes));
@@ -132,6 +168,7 @@ describe('forces and the plate that they are of', () => {
     expect(key({ loads: { service: { force: '61 kN' } } })).not.toBe(own);
     expect(key({ basis: { table: 'AISC 360 ASD' } })).not.toBe(own);
     expect(key({ forces: { mesh: '50 mm' } })).not.toBe(own);
+    expect(key({ forces: { losses: true } })).not.toBe(own);
   });
 
   it('refuses a mesh that would never end, and says how wide is wide enough', () => {
