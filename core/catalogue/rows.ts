@@ -138,6 +138,8 @@ export interface WeldMetal extends Row {
   readonly family: 'carbon steel' | 'stainless steel' | 'aluminium';
   /** Tensile strength, Pa; for aluminium the characteristic weld strength f_w. Null: at least that of the parts joined. */
   readonly ultimate: number | null;
+  /** Shear strength of an aluminium filler by the Aluminum Design Manual, Pa. */
+  readonly shear?: number;
 }
 
 /** A substance that only has weight: coating, anode. kg/m³. */

@@ -4,7 +4,12 @@ const MPa = 1e6;
 
 const aws: SourceOfRow = { document: 'AWS A5.1/A5.1M', clause: 'tensile strength of the classification', memory: true };
 const iso: SourceOfRow = { document: 'EN ISO 2560-A and EN ISO 14341-A', clause: 'strength symbol', memory: true };
-const aluminium: SourceOfRow = { document: 'EN 1999-1-1', edition: '2007', clause: 'Table 8.8', memory: true };
+const aluminium: SourceOfRow = {
+  document: 'EN 1999-1-1',
+  edition: '2007',
+  clause: 'Table 8.8; shear: Aluminum Design Manual, A.3, 17 ksi',
+  memory: true,
+};
 
 /** Weld metals by their classification. */
 export const weldMetals: readonly WeldMetal[] = [
@@ -38,6 +43,7 @@ export const weldMetals: readonly WeldMetal[] = [
     title: 'Filler 5356 on EN AW-5083',
     family: 'aluminium',
     ultimate: 240 * MPa,
+    shear: 115 * MPa,
     source: aluminium,
   },
   {
@@ -45,6 +51,7 @@ export const weldMetals: readonly WeldMetal[] = [
     title: 'Filler 5356 on EN AW-6082',
     family: 'aluminium',
     ultimate: 210 * MPa,
+    shear: 115 * MPa,
     source: aluminium,
   },
 ];

@@ -1,6 +1,6 @@
 import type { Check, Step } from './check.ts';
 import { eyeCautions, eyePulled, eyePlaces } from './eye-inputs.ts';
-import { eyeWeld } from './eye-weld.ts';
+import { eyeWeld, onFlatRange } from './eye-weld.ts';
 import { simplifiedResistance } from './fillet-steps.ts';
 import { constant } from './inputs.ts';
 import { solvedLegs } from './solved-inputs.ts';
@@ -66,7 +66,7 @@ export const eyeWeldUltimate: Check = {
   solved: { inputs: solvedLegs },
   demand: 'u',
   capacity: 'u_Rd',
-  range: [{ holds: 'l_w > 0 * l_0', otherwise: 'the weld is shorter than its two ends' }],
+  range: [{ holds: 'l_w > 0 * l_0', otherwise: 'the weld is shorter than its two ends' }, ...onFlatRange],
   second: {
     title: 'above, the elastic line of weld and a twentieth; below, its whole length without a moment',
     source: [{ document: 'Shigley, Mechanical Engineering Design', clause: 'welded joints in bending', memory: true }],

@@ -35,6 +35,20 @@ function pastFlat(model: Model, id: string): number {
   return past > 0 ? past : 0;
 }
 
+/** Where the fillets of an eye still are fillets, its faces past the flat of the tube. */
+export const onFlatRange = [
+  {
+    holds: 's_e <= R / 2',
+    otherwise:
+      'the eye is so thick that its fillets lie on the corner of the tube at more than 120° (EN 1993-1-8, 4.3.2.1): take a thinner eye, a wider tube or a foot plate',
+  },
+  {
+    holds: 'R - sqrt(R^2 - s_e^2) <= g_2',
+    otherwise:
+      'the eye stands on the corner of the tube with more than 1.6 mm of gap under its fillets: shape its foot to the tube, or take a thinner eye',
+  },
+] as const;
+
 /** Two fillets along the foot of an eye. */
 export const eyeWeld: Check = {
   id: 'eye-weld',
@@ -123,19 +137,7 @@ export const eyeWeld: Check = {
   solved: { inputs: solvedLegs },
   demand: 'u',
   capacity: 'u_Rd',
-  range: [
-    { holds: 'l_w > 0 * l_0', otherwise: 'the weld is shorter than its two ends' },
-    {
-      holds: 's_e <= R / 2',
-      otherwise:
-        'the eye is so thick that its fillets lie on the corner of the tube at more than 120° (EN 1993-1-8, 4.3.2.1): take a thinner eye, a wider tube or a foot plate',
-    },
-    {
-      holds: 'R - sqrt(R^2 - s_e^2) <= g_2',
-      otherwise:
-        'the eye stands on the corner of the tube with more than 1.6 mm of gap under its fillets: shape its foot to the tube, or take a thinner eye',
-    },
-  ],
+  range: [{ holds: 'l_w > 0 * l_0', otherwise: 'the weld is shorter than its two ends' }, ...onFlatRange],
   second: {
     title: 'simplified method: the resultant whatever its direction, an upper bound; and its 1/√3, a lower one',
     source: [{ document: 'EN 1993-1-8', edition: '2005', clause: '4.5.3.3' }],

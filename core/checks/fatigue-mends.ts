@@ -10,6 +10,7 @@ export const fatigueMends: Readonly<Record<string, string>> = {
     'Stop welding to this tube (bolts, or sides on the other tubes), a deeper tube or thicker wall, a ground transverse end, or an attachment point that bends the tube less.',
   'fatigue-weld-intermittent': 'A continuous weld.',
   'fatigue-weld-plug': 'No plugs where the panel bends most, a wider pitch, a thicker panel or a smaller field.',
+  'fatigue-weld-plug-shear': 'A closer pitch or larger plugs, a thicker panel (it pulls less), or no plugs.',
   'fatigue-plate-edge':
     'A thicker panel, a smaller field, no holes or larger ones away from where the panel bends most.',
   'fatigue-bolt-hole-panel':

@@ -47,6 +47,6 @@ export const fatigueWeldPlug: Check = {
   cautions: [
     ...fatigueCautions,
     'The class is that of AISC 360, in air; its curves in the sea are those of a steel detail of the same strength: an analogy, no test of plug welds under water is known here.',
-    'Shear of the plugs themselves under cycles is not judged: EN 1993-1-9 has no class for it, and a plug’s root cannot be inspected. Let the weld of the edge take the shear that turns round.',
+    'The plugs’ own shear is a detail of its own; a plug’s root cannot be inspected.',
   ],
 }; // prettier-ignore

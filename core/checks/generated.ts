@@ -4283,11 +4283,57 @@ export function weldAluminium_partialFactors(v: Readonly<Record<"p" | "a" | "b" 
   const _s_haz_v = finite(Math.sqrt(Math.pow(finite(Math.min(_f_z, _f_h), "min(f_z, f_h)"), 2) + 3 * Math.pow(finite(Math.max(_f_z, _f_h), "max(f_z, f_h)"), 2)) / finite(Math.sqrt(2) * _a_w, "sqrt(2) * a_w"), "s_haz_v");
   const _s_toe = finite(Math.sqrt(Math.pow(_f_h, 2) + 3 * Math.pow(_f_z, 2)) / _t, "s_toe");
   const _u_haz = finite(Math.max(_s_haz, _s_haz_v, _s_toe) / finite(_f_u_haz / _gamma_Mw, "f_u_haz / gamma_Mw"), "u_haz");
+  const _q_f = finite(_f_w_k / _gamma_Mw, "q_f");
+  const _q_w = finite(Math.min(_f_w_k, _f_u_haz) / _gamma_Mw, "q_w");
   const _u = finite(Math.max(_u_w, _u_haz), "u");
   const _u_Rd = finite(1, "u_Rd");
-  const _u_high = finite(Math.sqrt(3) * _f_w * _gamma_Mw / finite(Math.min(_f_w_k, _f_u_haz), "min(f_w_k, f_u_haz)") * Math.max(finite(1 / _a_w, "1 / a_w"), finite(1 / _t, "1 / t")), "u_high");
-  const _u_low = finite(_f_r * _gamma_Mw / finite(_a_w * _f_w_k, "a_w * f_w_k"), "u_low");
-  return [_V_hinged, _V_held, _M_held, _R_c, _L_n, _V_e, _M_e, _f_c, _f_z, _N_pull, _f_h, _e_r, _m_r, _sigma_s, _tau_s, _sigma_v, _f_r, _f_w, _u_w, _s_haz, _s_haz_v, _s_toe, _u_haz, _u, _u_Rd, _u_high, _u_low];
+  const _u_high = finite(Math.sqrt(3) * _f_w / _q_w * Math.max(finite(1 / _a_w, "1 / a_w"), finite(1 / _t, "1 / t")), "u_high");
+  const _u_low = finite(_f_r / finite(_a_w * _q_f, "a_w * q_f"), "u_low");
+  return [_V_hinged, _V_held, _M_held, _R_c, _L_n, _V_e, _M_e, _f_c, _f_z, _N_pull, _f_h, _e_r, _m_r, _sigma_s, _tau_s, _sigma_v, _f_r, _f_w, _u_w, _s_haz, _s_haz_v, _s_toe, _u_haz, _q_f, _q_w, _u, _u_Rd, _u_high, _u_low];
+}
+
+export function weldAluminium_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "h" | "h_x" | "h_y" | "l_f" | "k_r" | "a_w" | "f_u_haz" | "F_suf" | "Omega_w", number>>, k: Readonly<Record<"plate.hinged.reaction" | "plate.held.reaction" | "plate.held.momentEdge" | "plate.hinged.cornerForce" | "inPlanePull.hinged", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _pulled = v.pulled;
+  const _h = v.h;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _l_f = v.l_f;
+  const _k_r = v.k_r;
+  const _a_w = v.a_w;
+  const _f_u_haz = v.f_u_haz;
+  const _F_suf = v.F_suf;
+  const _Omega_w = v.Omega_w;
+  const _V_hinged = finite(k["plate.hinged.reaction"](_a, _b, _t, _E, _nu, _p), "V_hinged");
+  const _V_held = finite(k["plate.held.reaction"](_a, _b, _t, _E, _nu, _p), "V_held");
+  const _M_held = finite(k["plate.held.momentEdge"](_a, _b, _t, _E, _nu, _p), "M_held");
+  const _R_c = finite(k["plate.hinged.cornerForce"](_a, _b, _t, _E, _nu, _p), "R_c");
+  const _L_n = finite(_h_x > 0 ? (_h_y > 0 ? Math.min(_a, _b) : _a) : _b, "L_n");
+  const _V_e = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_V_hinged, _V_held) : _p * _L_n / 2, "V_e");
+  const _M_e = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? _M_held : _p * Math.pow(_L_n, 2) / 12, "M_e");
+  const _f_c = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.abs(_R_c) / finite(2 * _l_f, "2 * l_f") : 0 * _V_e, "f_c");
+  const _f_z = finite(_k_r * (_pulled > 0 ? _V_e : Math.max(finite(_M_e / _l_f, "M_e / l_f"), _f_c)), "f_z");
+  const _N_pull = finite(k["inPlanePull.hinged"](_L_n, _L_n, _t, _E, _nu, _p), "N_pull");
+  const _f_h = finite(_k_r * _N_pull, "f_h");
+  const _e_r = finite(_a_w / finite(2 * Math.sqrt(2), "2 * sqrt(2)"), "e_r");
+  const _m_r = finite(_f_z * _e_r + _k_r * _pulled * _h * _M_e, "m_r");
+  const _f_r = finite(Math.sqrt(Math.pow(_f_z, 2) + Math.pow(_f_h, 2)), "f_r");
+  const _f_w = finite(_f_r + 6 * _m_r / _a_w, "f_w");
+  const _f_fill = finite(_F_suf * _a_w / _Omega_w, "f_fill");
+  const _F_suw = finite(0.6 * _f_u_haz, "F_suw");
+  const _f_base = finite(_F_suw * Math.min(finite(Math.sqrt(2) * _a_w, "sqrt(2) * a_w"), _t) / _Omega_w, "f_base");
+  const _q_f = finite(Math.sqrt(3) * _F_suf / _Omega_w, "q_f");
+  const _q_w = finite(Math.sqrt(3) * Math.min(_F_suf, _F_suw) / _Omega_w, "q_w");
+  const _u = finite(_f_w / finite(Math.min(_f_fill, _f_base), "min(f_fill, f_base)"), "u");
+  const _u_Rd = finite(1, "u_Rd");
+  const _u_high = finite(Math.sqrt(3) * _f_w / _q_w * Math.max(finite(1 / _a_w, "1 / a_w"), finite(1 / _t, "1 / t")), "u_high");
+  const _u_low = finite(_f_r / finite(_a_w * _q_f, "a_w * q_f"), "u_low");
+  return [_V_hinged, _V_held, _M_held, _R_c, _L_n, _V_e, _M_e, _f_c, _f_z, _N_pull, _f_h, _e_r, _m_r, _f_r, _f_w, _f_fill, _F_suw, _f_base, _q_f, _q_w, _u, _u_Rd, _u_high, _u_low];
 }
 
 export function weldAluminiumBySolution_partialFactors(v: Readonly<Record<"t" | "k_r" | "a_w" | "f_w_k" | "f_u_haz" | "gamma_Mw" | "f_1z" | "f_1h" | "f_1l" | "m_1", number>>): number[] {
@@ -4315,11 +4361,42 @@ export function weldAluminiumBySolution_partialFactors(v: Readonly<Record<"t" | 
   const _s_haz_v = finite(Math.sqrt(Math.pow(finite(Math.min(_f_z, _f_h), "min(f_z, f_h)"), 2) + 3 * Math.pow(finite(Math.max(_f_z, _f_h), "max(f_z, f_h)"), 2)) / finite(Math.sqrt(2) * _a_w, "sqrt(2) * a_w"), "s_haz_v");
   const _s_toe = finite(Math.sqrt(Math.pow(_f_h, 2) + 3 * Math.pow(_f_z, 2)) / _t, "s_toe");
   const _u_haz = finite(Math.max(_s_haz, _s_haz_v, _s_toe) / finite(_f_u_haz / _gamma_Mw, "f_u_haz / gamma_Mw"), "u_haz");
+  const _q_f = finite(_f_w_k / _gamma_Mw, "q_f");
+  const _q_w = finite(Math.min(_f_w_k, _f_u_haz) / _gamma_Mw, "q_w");
   const _u = finite(Math.max(_u_w, _u_haz), "u");
   const _u_Rd = finite(1, "u_Rd");
-  const _u_high = finite(Math.sqrt(3) * _f_w * _gamma_Mw / finite(Math.min(_f_w_k, _f_u_haz), "min(f_w_k, f_u_haz)") * Math.max(finite(1 / _a_w, "1 / a_w"), finite(1 / _t, "1 / t")), "u_high");
-  const _u_low = finite(_f_r * _gamma_Mw / finite(_a_w * _f_w_k, "a_w * f_w_k"), "u_low");
-  return [_f_z, _f_h, _e_r, _m_r, _sigma_s, _tau_s, _sigma_v, _f_r, _f_w, _u_w, _s_haz, _s_haz_v, _s_toe, _u_haz, _u, _u_Rd, _u_high, _u_low];
+  const _u_high = finite(Math.sqrt(3) * _f_w / _q_w * Math.max(finite(1 / _a_w, "1 / a_w"), finite(1 / _t, "1 / t")), "u_high");
+  const _u_low = finite(_f_r / finite(_a_w * _q_f, "a_w * q_f"), "u_low");
+  return [_f_z, _f_h, _e_r, _m_r, _sigma_s, _tau_s, _sigma_v, _f_r, _f_w, _u_w, _s_haz, _s_haz_v, _s_toe, _u_haz, _q_f, _q_w, _u, _u_Rd, _u_high, _u_low];
+}
+
+export function weldAluminiumBySolution_allowableStress(v: Readonly<Record<"t" | "k_r" | "a_w" | "f_u_haz" | "F_suf" | "Omega_w" | "f_1z" | "f_1h" | "f_1l" | "m_1", number>>): number[] {
+  const _t = v.t;
+  const _k_r = v.k_r;
+  const _a_w = v.a_w;
+  const _f_u_haz = v.f_u_haz;
+  const _F_suf = v.F_suf;
+  const _Omega_w = v.Omega_w;
+  const _f_1z = v.f_1z;
+  const _f_1h = v.f_1h;
+  const _f_1l = v.f_1l;
+  const _m_1 = v.m_1;
+  const _f_z = finite(_k_r * _f_1z, "f_z");
+  const _f_h = finite(_k_r * _f_1h, "f_h");
+  const _e_r = finite(_a_w / finite(2 * Math.sqrt(2), "2 * sqrt(2)"), "e_r");
+  const _m_r = finite(Math.abs(_f_z) * _e_r + _k_r * _m_1, "m_r");
+  const _f_r = finite(Math.sqrt(Math.pow(_f_z, 2) + Math.pow(_f_h, 2) + Math.pow(finite(_k_r * _f_1l, "k_r * f_1l"), 2)), "f_r");
+  const _f_w = finite(_f_r + 6 * _m_r / _a_w, "f_w");
+  const _f_fill = finite(_F_suf * _a_w / _Omega_w, "f_fill");
+  const _F_suw = finite(0.6 * _f_u_haz, "F_suw");
+  const _f_base = finite(_F_suw * Math.min(finite(Math.sqrt(2) * _a_w, "sqrt(2) * a_w"), _t) / _Omega_w, "f_base");
+  const _q_f = finite(Math.sqrt(3) * _F_suf / _Omega_w, "q_f");
+  const _q_w = finite(Math.sqrt(3) * Math.min(_F_suf, _F_suw) / _Omega_w, "q_w");
+  const _u = finite(_f_w / finite(Math.min(_f_fill, _f_base), "min(f_fill, f_base)"), "u");
+  const _u_Rd = finite(1, "u_Rd");
+  const _u_high = finite(Math.sqrt(3) * _f_w / _q_w * Math.max(finite(1 / _a_w, "1 / a_w"), finite(1 / _t, "1 / t")), "u_high");
+  const _u_low = finite(_f_r / finite(_a_w * _q_f, "a_w * q_f"), "u_low");
+  return [_f_z, _f_h, _e_r, _m_r, _f_r, _f_w, _f_fill, _F_suw, _f_base, _q_f, _q_w, _u, _u_Rd, _u_high, _u_low];
 }
 
 export function weldGroupInPlane_partialFactors(v: Readonly<Record<"a_p" | "b_p" | "l_x" | "l_y" | "n_x" | "n_y" | "r_x" | "r_y" | "A_f" | "t_0" | "rho" | "g" | "k_dyn" | "gamma_L" | "a_w" | "f_u" | "beta_w" | "gamma_M2", number>>, k: Readonly<Record<"welds.sideLost.inPlane", (...values: number[]) => number>>): number[] {
@@ -6604,7 +6681,7 @@ export function eyeWeldBySolution_allowableStress(v: Readonly<Record<"F_z" | "F_
   return [_l_w, _f_z, _f_h, _f_l, _f_r, _f_Rd, _u, _u_Rd, _u_high, _u_low, _range0, _range1, _range2];
 }
 
-export function eyeWeldUltimate_partialFactors(v: Readonly<Record<"F_z" | "F_l" | "F_q" | "t_e" | "h_e" | "a_w" | "l_0" | "f_u" | "beta_w" | "gamma_M2" | "k_theta", number>>, k: Readonly<Record<"welds.foot.length", (...values: number[]) => number>>): number[] {
+export function eyeWeldUltimate_partialFactors(v: Readonly<Record<"F_z" | "F_l" | "F_q" | "t_e" | "h_e" | "a_w" | "l_0" | "s_e" | "R" | "g_2" | "f_u" | "beta_w" | "gamma_M2" | "k_theta", number>>, k: Readonly<Record<"welds.foot.length", (...values: number[]) => number>>): number[] {
   const _F_z = v.F_z;
   const _F_l = v.F_l;
   const _F_q = v.F_q;
@@ -6612,6 +6689,9 @@ export function eyeWeldUltimate_partialFactors(v: Readonly<Record<"F_z" | "F_l" 
   const _h_e = v.h_e;
   const _a_w = v.a_w;
   const _l_0 = v.l_0;
+  const _s_e = v.s_e;
+  const _R = v.R;
+  const _g_2 = v.g_2;
   const _f_u = v.f_u;
   const _beta_w = v.beta_w;
   const _gamma_M2 = v.gamma_M2;
@@ -6627,10 +6707,12 @@ export function eyeWeldUltimate_partialFactors(v: Readonly<Record<"F_z" | "F_l" 
   const _u_high = finite(1.05 * _f_e / _f_Rd + _f_q / _f_Rd, "u_high");
   const _u_low = finite(_F_p / finite(2 * _l_w * _f_Rd, "2 * l_w * f_Rd"), "u_low");
   const _range0 = finite(_l_w > finite(0 * _l_0, "0 * l_0") ? 1 : 0, "range0");
-  return [_l_w, _l_C, _F_p, _f_Rd, _f_q, _u, _u_Rd, _f_e, _u_high, _u_low, _range0];
+  const _range1 = finite(_s_e <= finite(_R / 2, "R / 2") ? 1 : 0, "range1");
+  const _range2 = finite(finite(_R - Math.sqrt(Math.pow(_R, 2) - Math.pow(_s_e, 2)), "R - sqrt(R ^ 2 - s_e ^ 2)") <= _g_2 ? 1 : 0, "range2");
+  return [_l_w, _l_C, _F_p, _f_Rd, _f_q, _u, _u_Rd, _f_e, _u_high, _u_low, _range0, _range1, _range2];
 }
 
-export function eyeWeldUltimate_allowableStress(v: Readonly<Record<"F_z" | "F_l" | "F_q" | "t_e" | "h_e" | "a_w" | "l_0" | "f_u" | "Omega_J" | "k_theta", number>>, k: Readonly<Record<"welds.foot.length", (...values: number[]) => number>>): number[] {
+export function eyeWeldUltimate_allowableStress(v: Readonly<Record<"F_z" | "F_l" | "F_q" | "t_e" | "h_e" | "a_w" | "l_0" | "s_e" | "R" | "g_2" | "f_u" | "Omega_J" | "k_theta", number>>, k: Readonly<Record<"welds.foot.length", (...values: number[]) => number>>): number[] {
   const _F_z = v.F_z;
   const _F_l = v.F_l;
   const _F_q = v.F_q;
@@ -6638,6 +6720,9 @@ export function eyeWeldUltimate_allowableStress(v: Readonly<Record<"F_z" | "F_l"
   const _h_e = v.h_e;
   const _a_w = v.a_w;
   const _l_0 = v.l_0;
+  const _s_e = v.s_e;
+  const _R = v.R;
+  const _g_2 = v.g_2;
   const _f_u = v.f_u;
   const _Omega_J = v.Omega_J;
   const _k_theta = v.k_theta;
@@ -6652,10 +6737,12 @@ export function eyeWeldUltimate_allowableStress(v: Readonly<Record<"F_z" | "F_l"
   const _u_high = finite(1.05 * _f_e / _f_Rd + _f_q / _f_Rd, "u_high");
   const _u_low = finite(_F_p / finite(2 * _l_w * _f_Rd, "2 * l_w * f_Rd"), "u_low");
   const _range0 = finite(_l_w > finite(0 * _l_0, "0 * l_0") ? 1 : 0, "range0");
-  return [_l_w, _l_C, _F_p, _f_Rd, _f_q, _u, _u_Rd, _f_e, _u_high, _u_low, _range0];
+  const _range1 = finite(_s_e <= finite(_R / 2, "R / 2") ? 1 : 0, "range1");
+  const _range2 = finite(finite(_R - Math.sqrt(Math.pow(_R, 2) - Math.pow(_s_e, 2)), "R - sqrt(R ^ 2 - s_e ^ 2)") <= _g_2 ? 1 : 0, "range2");
+  return [_l_w, _l_C, _F_p, _f_Rd, _f_q, _u, _u_Rd, _f_e, _u_high, _u_low, _range0, _range1, _range2];
 }
 
-export function eyeWeldUltimateBySolution_partialFactors(v: Readonly<Record<"F_z" | "F_l" | "F_q" | "t_e" | "h_e" | "a_w" | "l_0" | "f_u" | "beta_w" | "gamma_M2" | "k_theta", number>>, k: Readonly<Record<"welds.foot.length", (...values: number[]) => number>>): number[] {
+export function eyeWeldUltimateBySolution_partialFactors(v: Readonly<Record<"F_z" | "F_l" | "F_q" | "t_e" | "h_e" | "a_w" | "l_0" | "s_e" | "R" | "g_2" | "f_u" | "beta_w" | "gamma_M2" | "k_theta", number>>, k: Readonly<Record<"welds.foot.length", (...values: number[]) => number>>): number[] {
   const _F_z = v.F_z;
   const _F_l = v.F_l;
   const _F_q = v.F_q;
@@ -6663,6 +6750,9 @@ export function eyeWeldUltimateBySolution_partialFactors(v: Readonly<Record<"F_z
   const _h_e = v.h_e;
   const _a_w = v.a_w;
   const _l_0 = v.l_0;
+  const _s_e = v.s_e;
+  const _R = v.R;
+  const _g_2 = v.g_2;
   const _f_u = v.f_u;
   const _beta_w = v.beta_w;
   const _gamma_M2 = v.gamma_M2;
@@ -6678,10 +6768,12 @@ export function eyeWeldUltimateBySolution_partialFactors(v: Readonly<Record<"F_z
   const _u_high = finite(1.05 * _f_e / _f_Rd + _f_q / _f_Rd, "u_high");
   const _u_low = finite(_F_p / finite(2 * _l_w * _f_Rd, "2 * l_w * f_Rd"), "u_low");
   const _range0 = finite(_l_w > finite(0 * _l_0, "0 * l_0") ? 1 : 0, "range0");
-  return [_l_w, _l_C, _F_p, _f_Rd, _f_q, _u, _u_Rd, _f_e, _u_high, _u_low, _range0];
+  const _range1 = finite(_s_e <= finite(_R / 2, "R / 2") ? 1 : 0, "range1");
+  const _range2 = finite(finite(_R - Math.sqrt(Math.pow(_R, 2) - Math.pow(_s_e, 2)), "R - sqrt(R ^ 2 - s_e ^ 2)") <= _g_2 ? 1 : 0, "range2");
+  return [_l_w, _l_C, _F_p, _f_Rd, _f_q, _u, _u_Rd, _f_e, _u_high, _u_low, _range0, _range1, _range2];
 }
 
-export function eyeWeldUltimateBySolution_allowableStress(v: Readonly<Record<"F_z" | "F_l" | "F_q" | "t_e" | "h_e" | "a_w" | "l_0" | "f_u" | "Omega_J" | "k_theta", number>>, k: Readonly<Record<"welds.foot.length", (...values: number[]) => number>>): number[] {
+export function eyeWeldUltimateBySolution_allowableStress(v: Readonly<Record<"F_z" | "F_l" | "F_q" | "t_e" | "h_e" | "a_w" | "l_0" | "s_e" | "R" | "g_2" | "f_u" | "Omega_J" | "k_theta", number>>, k: Readonly<Record<"welds.foot.length", (...values: number[]) => number>>): number[] {
   const _F_z = v.F_z;
   const _F_l = v.F_l;
   const _F_q = v.F_q;
@@ -6689,6 +6781,9 @@ export function eyeWeldUltimateBySolution_allowableStress(v: Readonly<Record<"F_
   const _h_e = v.h_e;
   const _a_w = v.a_w;
   const _l_0 = v.l_0;
+  const _s_e = v.s_e;
+  const _R = v.R;
+  const _g_2 = v.g_2;
   const _f_u = v.f_u;
   const _Omega_J = v.Omega_J;
   const _k_theta = v.k_theta;
@@ -6703,7 +6798,9 @@ export function eyeWeldUltimateBySolution_allowableStress(v: Readonly<Record<"F_
   const _u_high = finite(1.05 * _f_e / _f_Rd + _f_q / _f_Rd, "u_high");
   const _u_low = finite(_F_p / finite(2 * _l_w * _f_Rd, "2 * l_w * f_Rd"), "u_low");
   const _range0 = finite(_l_w > finite(0 * _l_0, "0 * l_0") ? 1 : 0, "range0");
-  return [_l_w, _l_C, _F_p, _f_Rd, _f_q, _u, _u_Rd, _f_e, _u_high, _u_low, _range0];
+  const _range1 = finite(_s_e <= finite(_R / 2, "R / 2") ? 1 : 0, "range1");
+  const _range2 = finite(finite(_R - Math.sqrt(Math.pow(_R, 2) - Math.pow(_s_e, 2)), "R - sqrt(R ^ 2 - s_e ^ 2)") <= _g_2 ? 1 : 0, "range2");
+  return [_l_w, _l_C, _F_p, _f_Rd, _f_q, _u, _u_Rd, _f_e, _u_high, _u_low, _range0, _range1, _range2];
 }
 
 export function eyeCheekWeld_partialFactors(v: Readonly<Record<"F" | "t_e" | "t_c" | "D_c" | "a_w" | "f_u" | "beta_w" | "gamma_M2", number>>): number[] {
@@ -8437,6 +8534,82 @@ export function fatigueWeldPlug_allowableStress(v: Readonly<Record<"b_up" | "b_d
   return [_r_n, _s_up, _s_dn, _sigma_r, _k_t, _x_1, _x_s, _D_w, _D_s, _D, _D_lim, _sigma_D, _y_1, _D_low, _D_high, _range0];
 }
 
+export function fatigueWeldPlugShear_partialFactors(v: Readonly<Record<"F_up" | "F_dn" | "d_p" | "z" | "sigma_C" | "S_k" | "N_k" | "m_1" | "m_2" | "t_d" | "t_ref" | "k_x" | "n_eq" | "n_s" | "k_s" | "DFF", number>>): number[] {
+  const _F_up = v.F_up;
+  const _F_dn = v.F_dn;
+  const _d_p = v.d_p;
+  const _z = v.z;
+  const _sigma_C = v.sigma_C;
+  const _S_k = v.S_k;
+  const _N_k = v.N_k;
+  const _m_1 = v.m_1;
+  const _m_2 = v.m_2;
+  const _t_d = v.t_d;
+  const _t_ref = v.t_ref;
+  const _k_x = v.k_x;
+  const _n_eq = v.n_eq;
+  const _n_s = v.n_s;
+  const _k_s = v.k_s;
+  const _DFF = v.DFF;
+  const _A_w = finite(Math.PI / 4 * Math.pow(_d_p, 2), "A_w");
+  const _s_up = finite(_F_up / _A_w, "s_up");
+  const _s_dn = finite(_F_dn / _A_w, "s_dn");
+  const _sigma_r = finite(finite(Math.abs(_z), "abs(z)") < 1 ? Math.max(_s_up, _s_dn) : Math.abs(_s_up - _s_dn), "sigma_r");
+  const _sigma_2 = finite(finite(Math.abs(_z), "abs(z)") < 1 ? Math.min(_s_up, _s_dn) : 0 * _s_up, "sigma_2");
+  const _k_t = finite(_t_d > _t_ref ? Math.pow(finite(_t_d / _t_ref, "t_d / t_ref"), _k_x) : 1, "k_t");
+  const _x_1 = finite(_k_t * _sigma_r / _S_k, "x_1");
+  const _x_2 = finite(_k_t * _sigma_2 / _S_k, "x_2");
+  const _x_s = finite(_k_s * _x_1, "x_s");
+  const _D_w = finite(_n_eq / _N_k * ((_x_1 > 1 ? Math.pow(_x_1, _m_1) : Math.pow(_x_1, _m_2)) + (_x_2 > 1 ? Math.pow(_x_2, _m_1) : Math.pow(_x_2, _m_2))), "D_w");
+  const _D_s = finite(_n_s / _N_k * (_x_s > 1 ? Math.pow(_x_s, _m_1) : Math.pow(_x_s, _m_2)), "D_s");
+  const _D = finite(_D_w + _D_s, "D");
+  const _D_lim = finite(1 / _DFF, "D_lim");
+  const _sigma_D = finite(Math.cbrt(2 / 5) * _sigma_C, "sigma_D");
+  const _y_1 = finite(_k_t * _sigma_r / _sigma_D, "y_1");
+  const _y_2 = finite(_k_t * _sigma_2 / _sigma_D, "y_2");
+  const _D_low = finite(_n_eq / 5000000 * ((_y_1 > 1 ? Math.pow(_y_1, 3) : Math.pow(_y_1, 5)) + (_y_2 > 1 ? Math.pow(_y_2, 3) : Math.pow(_y_2, 5))), "D_low");
+  const _D_high = finite(1.02 * 3 / 5000000 * (_n_eq * (Math.pow(_y_1, 3) + Math.pow(_y_2, 3)) + _n_s * Math.pow(finite(_k_s * _y_1, "k_s * y_1"), 3)), "D_high");
+  return [_A_w, _s_up, _s_dn, _sigma_r, _sigma_2, _k_t, _x_1, _x_2, _x_s, _D_w, _D_s, _D, _D_lim, _sigma_D, _y_1, _y_2, _D_low, _D_high];
+}
+
+export function fatigueWeldPlugShear_allowableStress(v: Readonly<Record<"F_up" | "F_dn" | "d_p" | "z" | "sigma_C" | "S_k" | "N_k" | "m_1" | "m_2" | "t_d" | "t_ref" | "k_x" | "n_eq" | "n_s" | "k_s" | "DFF", number>>): number[] {
+  const _F_up = v.F_up;
+  const _F_dn = v.F_dn;
+  const _d_p = v.d_p;
+  const _z = v.z;
+  const _sigma_C = v.sigma_C;
+  const _S_k = v.S_k;
+  const _N_k = v.N_k;
+  const _m_1 = v.m_1;
+  const _m_2 = v.m_2;
+  const _t_d = v.t_d;
+  const _t_ref = v.t_ref;
+  const _k_x = v.k_x;
+  const _n_eq = v.n_eq;
+  const _n_s = v.n_s;
+  const _k_s = v.k_s;
+  const _DFF = v.DFF;
+  const _A_w = finite(Math.PI / 4 * Math.pow(_d_p, 2), "A_w");
+  const _s_up = finite(_F_up / _A_w, "s_up");
+  const _s_dn = finite(_F_dn / _A_w, "s_dn");
+  const _sigma_r = finite(finite(Math.abs(_z), "abs(z)") < 1 ? Math.max(_s_up, _s_dn) : Math.abs(_s_up - _s_dn), "sigma_r");
+  const _sigma_2 = finite(finite(Math.abs(_z), "abs(z)") < 1 ? Math.min(_s_up, _s_dn) : 0 * _s_up, "sigma_2");
+  const _k_t = finite(_t_d > _t_ref ? Math.pow(finite(_t_d / _t_ref, "t_d / t_ref"), _k_x) : 1, "k_t");
+  const _x_1 = finite(_k_t * _sigma_r / _S_k, "x_1");
+  const _x_2 = finite(_k_t * _sigma_2 / _S_k, "x_2");
+  const _x_s = finite(_k_s * _x_1, "x_s");
+  const _D_w = finite(_n_eq / _N_k * ((_x_1 > 1 ? Math.pow(_x_1, _m_1) : Math.pow(_x_1, _m_2)) + (_x_2 > 1 ? Math.pow(_x_2, _m_1) : Math.pow(_x_2, _m_2))), "D_w");
+  const _D_s = finite(_n_s / _N_k * (_x_s > 1 ? Math.pow(_x_s, _m_1) : Math.pow(_x_s, _m_2)), "D_s");
+  const _D = finite(_D_w + _D_s, "D");
+  const _D_lim = finite(1 / _DFF, "D_lim");
+  const _sigma_D = finite(Math.cbrt(2 / 5) * _sigma_C, "sigma_D");
+  const _y_1 = finite(_k_t * _sigma_r / _sigma_D, "y_1");
+  const _y_2 = finite(_k_t * _sigma_2 / _sigma_D, "y_2");
+  const _D_low = finite(_n_eq / 5000000 * ((_y_1 > 1 ? Math.pow(_y_1, 3) : Math.pow(_y_1, 5)) + (_y_2 > 1 ? Math.pow(_y_2, 3) : Math.pow(_y_2, 5))), "D_low");
+  const _D_high = finite(1.02 * 3 / 5000000 * (_n_eq * (Math.pow(_y_1, 3) + Math.pow(_y_2, 3)) + _n_s * Math.pow(finite(_k_s * _y_1, "k_s * y_1"), 3)), "D_high");
+  return [_A_w, _s_up, _s_dn, _sigma_r, _sigma_2, _k_t, _x_1, _x_2, _x_s, _D_w, _D_s, _D, _D_lim, _sigma_D, _y_1, _y_2, _D_low, _D_high];
+}
+
 export function fatiguePlateEdge_partialFactors(v: Readonly<Record<"b_up" | "b_dn" | "d_c" | "t" | "z" | "sigma_C" | "S_k" | "N_k" | "m_1" | "m_2" | "t_d" | "t_ref" | "k_x" | "n_eq" | "n_s" | "k_s" | "DFF", number>>): number[] {
   const _b_up = v.b_up;
   const _b_dn = v.b_dn;
@@ -9592,8 +9765,8 @@ export const compiled: Readonly<Record<string, Readonly<Record<string, Run>>>> =
   "weld-length": { "partial factors": weldLength_partialFactors as Run, "allowable stress": weldLength_allowableStress as Run },
   "weld-intermittent": { "partial factors": weldIntermittent_partialFactors as Run, "allowable stress": weldIntermittent_allowableStress as Run },
   "weld-end-return": { "partial factors": weldEndReturn_partialFactors as Run, "allowable stress": weldEndReturn_allowableStress as Run },
-  "weld-aluminium": { "partial factors": weldAluminium_partialFactors as Run },
-  "weld-aluminium-by-solution": { "partial factors": weldAluminiumBySolution_partialFactors as Run },
+  "weld-aluminium": { "partial factors": weldAluminium_partialFactors as Run, "allowable stress": weldAluminium_allowableStress as Run },
+  "weld-aluminium-by-solution": { "partial factors": weldAluminiumBySolution_partialFactors as Run, "allowable stress": weldAluminiumBySolution_allowableStress as Run },
   "weld-group-in-plane": { "partial factors": weldGroupInPlane_partialFactors as Run, "allowable stress": weldGroupInPlane_allowableStress as Run },
   "weld-group-ultimate": { "partial factors": weldGroupUltimate_partialFactors as Run, "allowable stress": weldGroupUltimate_allowableStress as Run },
   "weld-group-across": { "partial factors": weldGroupAcross_partialFactors as Run, "allowable stress": weldGroupAcross_allowableStress as Run },
@@ -9677,6 +9850,7 @@ export const compiled: Readonly<Record<string, Readonly<Record<string, Run>>>> =
   "fatigue-weld-end": { "partial factors": fatigueWeldEnd_partialFactors as Run, "allowable stress": fatigueWeldEnd_allowableStress as Run },
   "fatigue-weld-intermittent": { "partial factors": fatigueWeldIntermittent_partialFactors as Run, "allowable stress": fatigueWeldIntermittent_allowableStress as Run },
   "fatigue-weld-plug": { "partial factors": fatigueWeldPlug_partialFactors as Run, "allowable stress": fatigueWeldPlug_allowableStress as Run },
+  "fatigue-weld-plug-shear": { "partial factors": fatigueWeldPlugShear_partialFactors as Run, "allowable stress": fatigueWeldPlugShear_allowableStress as Run },
   "fatigue-plate-edge": { "partial factors": fatiguePlateEdge_partialFactors as Run, "allowable stress": fatiguePlateEdge_allowableStress as Run },
   "fatigue-bolt-hole-panel": { "partial factors": fatigueBoltHolePanel_partialFactors as Run, "allowable stress": fatigueBoltHolePanel_allowableStress as Run },
   "fatigue-bolt-hole-tube": { "partial factors": fatigueBoltHoleTube_partialFactors as Run, "allowable stress": fatigueBoltHoleTube_allowableStress as Run },

@@ -104,6 +104,7 @@ import { fatigueWeldToe } from './fatigue-weld-toe.ts';
 import { fatigueWeldEnd } from './fatigue-weld-end.ts';
 import { fatigueWeldIntermittent } from './fatigue-weld-intermittent.ts';
 import { fatigueWeldPlug } from './fatigue-weld-plug.ts';
+import { fatigueWeldPlugShear } from './fatigue-weld-plug-shear.ts';
 import { fatiguePlateEdge } from './fatigue-plate-edge.ts';
 import { fatigueBoltHolePanel } from './fatigue-bolt-hole-panel.ts';
 import { fatigueBoltHoleTube } from './fatigue-bolt-hole-tube.ts';
@@ -227,6 +228,7 @@ export const checks: readonly Check[] = [
   fatigueWeldEnd,
   fatigueWeldIntermittent,
   fatigueWeldPlug,
+  fatigueWeldPlugShear,
   fatiguePlateEdge,
   fatigueBoltHolePanel,
   fatigueBoltHoleTube,

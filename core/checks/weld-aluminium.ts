@@ -14,6 +14,34 @@ const heatAffected = (model: Model, bay: string): number | undefined => {
   return beside.every((one) => one !== undefined) ? Math.min(...beside) : undefined;
 };
 
+/** By the Aluminum Design Manual: shear of the filler on its throat, of the softened zone on a leg and through the panel. */
+const allowable: readonly Step[] = [
+  ...weldForceSteps,
+  ...lineForceSteps({ along: false, root: true }),
+  {
+    symbol: 'f_fill',
+    expression: 'F_suf * a_w / Omega_w',
+    unit: 'N/mm',
+    meaning: 'allowable force per length of the filler, on its throat',
+  },
+  { symbol: 'F_suw', expression: '0.6 * f_u_haz', unit: 'MPa', meaning: 'shear strength beside the weld' },
+  {
+    symbol: 'f_base',
+    expression: 'F_suw * min(sqrt(2) * a_w, t) / Omega_w',
+    unit: 'N/mm',
+    meaning: 'allowable force per length of the softened zone: on a leg of the weld, or through the panel at its toe',
+  },
+  { symbol: 'q_f', expression: 'sqrt(3) * F_suf / Omega_w', unit: 'MPa', meaning: 'filler, as a stress without shear' },
+  {
+    symbol: 'q_w',
+    expression: 'sqrt(3) * min(F_suf, F_suw) / Omega_w',
+    unit: 'MPa',
+    meaning: 'weaker of filler and zone, as a stress without shear',
+  },
+  { symbol: 'u', expression: 'f_w / min(f_fill, f_base)', unit: '1', meaning: 'force over allowable force' },
+  { symbol: 'u_Rd', expression: '1', unit: '1', meaning: 'limit' },
+];
+
 const steps: readonly Step[] = [
   ...weldForceSteps,
   ...throatStressSteps({ along: false, root: true }),
@@ -43,6 +71,8 @@ const steps: readonly Step[] = [
     unit: '1',
     meaning: 'zone softened by heat, beside the weld and at its toe',
   },
+  { symbol: 'q_f', expression: 'f_w_k / gamma_Mw', unit: 'MPa', meaning: 'design strength of the weld metal' },
+  { symbol: 'q_w', expression: 'min(f_w_k, f_u_haz) / gamma_Mw', unit: 'MPa', meaning: 'design strength of the weaker of weld metal and zone' },
   { symbol: 'u', expression: 'max(u_w, u_haz)', unit: '1', meaning: 'the larger of both' },
   { symbol: 'u_Rd', expression: '1', unit: '1', meaning: 'limit' },
 ]; // prettier-ignore
@@ -60,12 +90,19 @@ export const weldAluminium: Check = {
       safety: 'partial factors',
       memory: true,
     },
+    {
+      document: 'Aluminum Design Manual',
+      edition: '2015',
+      clause: 'J.2.2 (fillet welds), A.3 (strengths); the safety factor 1.95 also as a public page quotes it',
+      safety: 'allowable stress',
+      memory: true,
+    },
   ],
   places: fieldPlaces,
   applies: (model, bay) => {
     const applies = welded(model, bay);
     if (applies !== true) return applies;
-    return ofAluminium(model, bay) || 'the parts are not of aluminium, or the basis has no rule for it here';
+    return ofAluminium(model, bay) || 'the parts are not of aluminium';
   },
   rule: weldRule,
   inputs: {
@@ -76,6 +113,7 @@ export const weldAluminium: Check = {
       unit: 'MPa',
       meaning: 'characteristic strength of the weld metal, by filler and parent metal',
       from: 'catalogue: weld metals',
+      only: 'partial factors',
       read: (model, bay) => {
         const filler = model.catalogue.weldMetal(weldAt(model, bay).metal);
         return filler.family === 'aluminium' && filler.ultimate !== null
@@ -90,18 +128,28 @@ export const weldAluminium: Check = {
       read: (model, bay) =>
         heatAffected(model, bay) ?? missing(`the strength beside a weld of ${panelAt(model, bay).material.title}`),
     },
-    gamma_Mw: constant(1.25, '1', 'partial factor on welds in aluminium', 'EN 1999-1-1, 8.6.3.1'),
+    gamma_Mw: { ...constant(1.25, '1', 'partial factor on welds in aluminium', 'EN 1999-1-1, 8.6.3.1'), only: 'partial factors' },
+    F_suf: {
+      unit: 'MPa',
+      meaning: 'shear strength of the filler',
+      from: 'catalogue: weld metals',
+      only: 'allowable stress',
+      read: (model, bay) =>
+        model.catalogue.weldMetal(weldAt(model, bay).metal).shear ??
+        missing('the shear strength of the filler: name an aluminium filler, as “5356 on 5083”, or add its row with "shear" (Aluminum Design Manual, A.3)'),
+    },
+    Omega_w: { ...constant(1.95, '1', 'safety factor on welds in aluminium, as of a building', 'Aluminum Design Manual, J.2'), only: 'allowable stress' },
   },
-  steps: { 'partial factors': steps },
+  steps: { 'partial factors': steps, 'allowable stress': allowable },
   solved: solvedWeldForces,
   demand: 'u',
   capacity: 'u_Rd',
   second: {
     title: 'resultant whatever its direction: √3 of it on the weaker of weld and zone above, itself on the weld metal below',
-    source: [{ document: 'EN 1999-1-1', edition: '2007', clause: '8.6.3; bounds derived by hand', memory: true }],
+    source: [{ document: 'von Mises', clause: 'bounds derived by hand' }],
     steps: [
-      { symbol: 'u_high', expression: 'sqrt(3) * f_w * gamma_Mw / min(f_w_k, f_u_haz) * max(1 / a_w, 1 / t)', unit: '1', meaning: 'larger' },
-      { symbol: 'u_low', expression: 'f_r * gamma_Mw / (a_w * f_w_k)', unit: '1', meaning: 'smaller' },
+      { symbol: 'u_high', expression: 'sqrt(3) * f_w / q_w * max(1 / a_w, 1 / t)', unit: '1', meaning: 'larger' },
+      { symbol: 'u_low', expression: 'f_r / (a_w * q_f)', unit: '1', meaning: 'smaller' },
     ],
     of: 'u',
     low: 'u_low',

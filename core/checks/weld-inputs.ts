@@ -24,7 +24,7 @@ export const judgedBy =
   (model: Model, bay: string): true | string => {
     const applies = welded(model, bay);
     if (applies !== true) return applies;
-    if (ofAluminium(model, bay)) return 'the parts are of aluminium: their weld is judged by EN 1999-1-1';
+    if (ofAluminium(model, bay)) return 'the parts are of aluminium: their weld is judged by the rules for it (EN 1999-1-1, or the Aluminum Design Manual)'; // prettier-ignore
     return weldAt(model, bay).method === method ? weldedOnFlat(model, bay) : otherwise;
   };
 
@@ -44,9 +44,8 @@ export function weldedOnFlat(model: Model, bay: string): true | string {
   return applies === true ? onSomeFlat(model, bay) || 'every edge ends on the corner of its tube: its weld is judged there' : applies; // prettier-ignore
 }
 
-/** True where all that the weld joins is aluminium and the basis is one whose rules for it are held. */
+/** True where all that the weld joins is aluminium. */
 export const ofAluminium = (model: Model, bay: string): boolean =>
-  model.basis.safety === 'partial factors' &&
   partsAt(model, bay).every(({ material }) => material.family === 'aluminium');
 
 /** The fixing of a welded panel; only asked where `welded` is true. */

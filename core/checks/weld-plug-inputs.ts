@@ -50,5 +50,5 @@ export const plugInputs = {
 
 export const plugCautions = [
   'Plug welds carry no pull off the tube (EN 1993-1-8, 4.3.5): that is left to the weld of the edge.',
-  'Under a load that turns round the panel is judged at its plugs by the class of AISC 360; the plugs’ own shear has no class here. Fill the hole in layers; slag in its rim is not seen from outside.',
+  'Under a load that turns round the panel is judged at its plugs by the class of AISC 360; the plugs’ own shear by that of a fillet’s throat. Fill the hole in layers; slag in its rim is not seen from outside.',
 ] as const;

@@ -195,6 +195,8 @@ const weldMetal = z.strictObject({
   family: z.enum(['carbon steel', 'stainless steel', 'aluminium']),
   /** Tensile strength; left out: at least that of the parts joined. */
   ultimate: stress().optional(),
+  /** Shear strength of an aluminium filler, for the allowable-stress basis. */
+  shear: stress().optional(),
 });
 
 const stockPlate = z.strictObject({

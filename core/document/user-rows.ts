@@ -127,12 +127,13 @@ function boltClassRow(row: Rows['boltClasses'][number]): BoltClass {
   };
 }
 
-const weldMetalRow = ({ id, title, source, family, ultimate }: Rows['weldMetals'][number]): WeldMetal => ({
+const weldMetalRow = ({ id, title, source, family, ultimate, shear }: Rows['weldMetals'][number]): WeldMetal => ({
   id,
   title,
   source,
   family,
   ultimate: ultimate?.si ?? null,
+  ...(shear ? { shear: shear.si } : {}),
 });
 
 const stockPlateRow = ({ id, title, source, series, thickness, sheets }: Rows['stockPlates'][number]): StockPlate => ({

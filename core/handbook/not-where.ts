@@ -144,7 +144,7 @@ export const notWhere: Readonly<Record<string, readonly string[]>> = {
   ],
   "weld-aluminium": [
     "the panel is bolted",
-    "the parts are not of aluminium, or the basis has no rule for it here"
+    "the parts are not of aluminium"
   ],
   "weld-group-in-plane": [
     "the panel is bolted"
@@ -255,6 +255,10 @@ export const notWhere: Readonly<Record<string, readonly string[]>> = {
     "the weld is continuous"
   ],
   "fatigue-weld-plug": [
+    "the panel has no plug welds",
+    "the panel is bolted"
+  ],
+  "fatigue-weld-plug-shear": [
     "the panel has no plug welds",
     "the panel is bolted"
   ],

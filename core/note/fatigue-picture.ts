@@ -105,6 +105,21 @@ const sketches: Readonly<Record<string, readonly Shape[]>> = {
     crack([50, 22], [49, 10]),
     ...along(30),
   ],
+  'fatigue-weld-plug-shear': [
+    ...twoSheets,
+    ring(
+      [
+        [40, 30],
+        [60, 30],
+        [60, 42],
+        [40, 42],
+      ],
+      'section',
+    ),
+    crack([38, 30], [62, 30]),
+    arrow([22, 36], [4, 36]),
+    arrow([78, 24], [96, 24]),
+  ],
   'fatigue-plate-edge': [
     box(4, 6, 92, 48, 'panel'),
     hole(64, 30, 9),

@@ -34,6 +34,7 @@ const notInSamples: Readonly<Record<string, string>> = {
   'weld-aluminium': 'aluminium welded to aluminium',
   'bolt-washer-pressure': 'soft panels on bolts',
   'fatigue-weld-plug': 'plug welds',
+  'fatigue-weld-plug-shear': 'plug welds',
   'weld-flare': 'edges on the corner of a tube',
   'weld-corner': 'edges on the corner of a tube',
   'fatigue-weld-corner': 'edges on the corner of a tube',

@@ -20,6 +20,33 @@ it('EN 1999-1-1, 8.6.3: 100 N/mm off the tube, throat 5 mm, 5356 on 6082: weld 2
   expect(v.u).toBe(Math.max(v.u_w!, v.u_haz!));
 });
 
+it('Aluminum Design Manual, J.2.2 (from memory): 5356 of 17 ksi on 5 mm over 1.95, 295 N/mm; beside it 0.6 F_tuw on a leg or through the panel (by hand)', () => {
+  const us = { a_w: 0.005, F_suf: 115e6, Omega_w: 1.95, f_u_haz: 185e6, t: 0.008, m_r: 0, f_z: 100e3, f_h: 0 };
+  const at = (change: object = {}) => valuesGiven(weldAluminium, 'allowable stress', { ...us, ...change });
+  expect(17 * 6.894757).toBeGreaterThan(115);
+  expect(at().f_fill! / 1e3).toBeCloseTo(294.87, 2);
+  expect(at().f_base! / 1e3).toBeCloseTo((0.6 * 185 * 5 * Math.SQRT2) / 1.95, 6);
+  expect(at({ t: 0.004 }).f_base! / 1e3).toBeCloseTo((0.6 * 185 * 4) / 1.95, 6);
+  expect(at().u).toBeCloseTo(100 / 294.87, 5);
+  expect(at({ t: 0.003 }).u).toBeCloseTo((100 * 1.95) / (111 * 3), 9);
+  expect(at({ m_r: 60 }).u).toBeCloseTo((100 + (6 * 60) / 5) / 294.87, 5);
+  expect(at().u_Rd).toBe(1);
+  for (const [f_z, f_h] of [
+    [1e5, 0],
+    [0, 1e5],
+    [7e4, 7e4],
+  ] as const)
+    // prettier-ignore
+    for (const t of [0.003, 0.012])
+      for (const f_u_haz of [100e6, 275e6]) {
+        const { u, u_low, u_high } = at({ f_z, f_h, t, f_u_haz, m_r: 20 });
+        expect(u_low!).toBeLessThan(u!);
+        expect(u!).toBeLessThanOrEqual(u_high! * (1 + 1e-12));
+      }
+  expect(at().u_low).toBeCloseTo(100 / 294.87 / Math.sqrt(3), 5);
+  expect(at({ t: 0.003 }).u_high).toBeCloseTo((100 * 1.95) / (111 * 3), 9);
+});
+
 it('stays within its bounds whatever the direction, and a thin panel is judged at the toe', () => {
   for (let k = 0; k <= 8; k++)
     for (const m_r of [0, 60]) {
@@ -32,6 +59,7 @@ it('stays within its bounds whatever the direction, and a thin panel is judged a
   expect(thin.u_haz).toBeCloseTo(100 / 3 / 148, 6);
 });
 
+const asd = { basis: { table: 'AISC 360 ASD' } };
 const alloy = { grid: { mainTubes: { material: '6082-T6 extruded' }, crossTubes: { material: '6082-T6 extruded' } } };
 const panel = (fixing: Record<string, unknown>) => welded(fixing, { material: '6082-T6 plate', thickness: '8 mm' });
 
@@ -48,7 +76,14 @@ it('judges aluminium on aluminium by its filler; without a filler by name it can
   const onSteel = demoModel(panel({ metal: '5356 on 6082' }));
   expect(weldAluminium.applies(onSteel, 'A1', up)).toMatch(/not of aluminium/);
   expect(checkRows(weldDirectional, onSteel).rows.map(({ verdict }) => verdict)).toContain('fails');
-  const us = demoModel(alloy, panel({}), { basis: { table: 'AISC 360 ASD' } });
-  expect(weldAluminium.applies(us, 'A1', up)).not.toBe(true);
-  expect(checkRows(weldDirectional, us).rows.map(({ verdict }) => verdict)).toContain('cannot be judged');
+  const plain = demoModel(alloy, panel({}), asd);
+  expect(checkRows(weldAluminium, plain).rows.map(({ reason }) => reason ?? '')).toContainEqual(expect.stringMatching(/shear strength of the filler/)); // prettier-ignore
+  const us = demoModel(alloy, panel({ metal: '5356 on 6082' }), asd);
+  expect(weldAluminium.applies(us, 'A1', up)).toBe(true);
+  expect([reads(weldAluminium, 'F_suf', us, 'A1'), reads(weldAluminium, 'Omega_w', us, 'A1')]).toEqual([115e6, 1.95]);
+  expect(checkRows(weldAluminium, us).rows.some(({ utilisation }) => utilisation !== null)).toBe(true);
+  expect(checkRows(weldAluminium, us).findings).toEqual([]);
+  expect(weldDirectional.applies(us, 'A1', up)).toMatch(/Aluminum Design Manual/);
+  const own = { catalogue: { weldMetals: [{ id: 'ours', title: 'our filler', family: 'aluminium', ultimate: '230 MPa', shear: '120 MPa', source: { document: 'test 7' } }] } }; // prettier-ignore
+  expect(reads(weldAluminium, 'F_suf', demoModel(own, alloy, panel({ metal: 'ours' }), asd), 'A1')).toBe(120e6);
 });

@@ -1,5 +1,6 @@
-import { expect, it } from 'vitest';
-import { checkRows } from '../../core/checks/evaluate-check.ts';
+import { describe, expect, it } from 'vitest';
+import { checkRows, valuesAt } from '../../core/checks/evaluate-check.ts';
+import { fatigueWeldPlugShear } from '../../core/checks/fatigue-weld-plug-shear.ts';
 import { weldPlug } from '../../core/checks/weld-plug.ts';
 import { weldPlugPitch } from '../../core/checks/weld-plug-pitch.ts';
 import { weldPlugSize } from '../../core/checks/weld-plug-size.ts';
@@ -81,4 +82,35 @@ it('drills the panel and fills it again: same mass, a hole more in cut and list,
   expect(mass(plain) - mass(model)).toBeCloseTo(welds(model) - welds(plain), 9);
   expect(mass(plain)).toBeGreaterThan(mass(model));
   expect(model.geometry.areas.open).toBeCloseTo(plain.geometry.areas.open, 9);
+});
+
+describe('the plugs’ own shear under cycles', () => {
+  it('is judged as a throat sheared across, category 36: 9.425 kN on 20 mm are 30 MPa (DNV-RP-C203, 2.3.5, from memory; by hand)', () => {
+    const { A_w, s_up, s_dn } = valuesGiven(fatigueWeldPlugShear, 'partial factors', { d_p: 0.02, F_up: 9424.778, F_dn: 4712.389 }); // prettier-ignore
+    expect(A_w! * 1e6).toBeCloseTo(314.159, 3);
+    expect([s_up! / 1e6, s_dn! / 1e6]).toEqual([expect.closeTo(30, 6), expect.closeTo(15, 6)]);
+    expect(reads(fatigueWeldPlugShear, 'sigma_C', model, 'A1')).toBe(36e6);
+  });
+
+  it('takes the pull of either end over the largest pitch, without load factor, and adds both ranges (W3 free to corrode)', () => {
+    const free = demoModel(welded({ plugs }), { protection: { cathodic: false } });
+    const ends = [free.loads.swing.up, free.loads.swing.down].map((situation) => {
+      const at = valuesAt(weldPlug, free, 'A1', situation);
+      if ('missing' in at) throw new Error(at.missing);
+      return at.all['F_v']! / (Math.PI / 4) / 0.018 ** 2 / 1e6;
+    });
+    const at = valuesAt(fatigueWeldPlugShear, free, 'A1', situationOf(free));
+    if ('missing' in at) throw new Error(at.missing);
+    expect(at.all['D']! / ((4e7 * (ends[0]! ** 3 + ends[1]! ** 3)) / 10 ** 10.493)).toBeCloseTo(1, 6);
+    expect(at.all['D_lim']).toBe(0.1);
+  });
+
+  it('passes under a light swing and fails under a heavy one, within its bounds; nothing to say without plugs', () => {
+    const under = (force: string) => checkRows(fatigueWeldPlugShear, demoModel(welded({ plugs }), { loads: { service: { force } } })); // prettier-ignore
+    expect(under('1 kN').rows.map(({ verdict }) => verdict)).toContain('passes');
+    expect(under('60 kN').rows.map(({ verdict }) => verdict)).toContain('fails');
+    for (const force of ['1 kN', '60 kN']) expect(under(force).findings).toEqual([]);
+    const plain = demoModel(welded());
+    expect(fatigueWeldPlugShear.applies(plain, 'A1', situationOf(plain))).toMatch(/no plug welds/);
+  });
 });

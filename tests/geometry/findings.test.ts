@@ -53,12 +53,6 @@ const provoked: readonly [id: string, changes: unknown[], place: string, text: R
     'A1',
     /tube 1: 160\.0 mm onto a width of 150\.0 mm/,
   ],
-  [
-    'plug-weld-fatigue',
-    [welded({ plugs: { diameter: '18 mm', pitch: '100 mm', edgeDistance: '25 mm' } })],
-    'A1',
-    /no S-N class is held/,
-  ],
   // row 60 − 45 = 15 mm from the tube's face, 9 mm of plug: 6 mm, and the corner's radius is 12 mm
   [
     'plug-off-flat',

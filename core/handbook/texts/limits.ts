@@ -17,7 +17,7 @@ export const limitWords = {
     items: [
       'Cross tubes that lie on main tubes (stacked): strength of the crossings.',
       'Round tubes that cross: fatigue at the toes of their welds.',
-      'Shear of plug welds that reverses, and what welding bends.',
+      'What welding bends.',
       'Fracture at low temperature, lamellar tearing, wear and fretting under bolts.',
       'Fittings of the suspension, the float’s structure, moorings and whatever the plate hangs from.',
     ],

@@ -5,6 +5,7 @@ import { fatigueBoltTension } from '../../checks/fatigue-bolt-tension.ts';
 import { fatigueEyeHole } from '../../checks/fatigue-eye-hole.ts';
 import { fatiguePlateEdge } from '../../checks/fatigue-plate-edge.ts';
 import { fatigueWeldPlug } from '../../checks/fatigue-weld-plug.ts';
+import { fatigueWeldPlugShear } from '../../checks/fatigue-weld-plug-shear.ts';
 import { category, freeToCorrode } from './fatigue-curve.ts';
 import { printed } from './printed.ts';
 import type { PublishedValue } from './published-value.ts';
@@ -24,4 +25,5 @@ export const fatigueSteelValues: readonly PublishedValue[] = [
   { check: fatigueBoltShear, about: 'M12 under 16.86 kN: 200 MPa in category 100, slope 5, 10,000 cycles', origin: 'by hand', source: 'EN 1993-1-9:2005, 7.1', given: { ...category(100, 5), z: 0, A_s: 84.3e-6, F_up: 16.86e3, F_dn: 0, n_eq: 1e4 }, symbol: 'D_w', ...printed('0.160') },
   { check: fatigueEyeHole, about: 'hole half as wide as the eye: 12.882 − 26.357 + 22.441 − 6.458', origin: 'by hand', source: `${peterson}, round-ended lugs`, memory: true, given: { d_0: 0.04, c_e: 0.02 }, symbol: 'K_t', ...printed('2.51') },
   { check: fatigueWeldPlug, about: 'plugs of 20 mm at 100 mm: 80 MPa is 100 between them, in category 56, 10,000 cycles: (100/56)³ / 200', origin: 'by hand', source: 'AISC 360, Table A-3.1, 8.3 (category E: 56.6 MPa at two million)', memory: true, given: { ...category(56, 3), z: 0, p_near: 0.1, d_p: 0.02, b_up: 80e6, b_dn: 0, n_eq: 1e4 }, symbol: 'D_w', ...printed('0.0285') },
+  { check: fatigueWeldPlugShear, about: 'plug of 20 mm under 9.4248 kN, half of it back: 30 and 15 MPa, 100,000 cycles', origin: 'by hand', source: c203, given: { ...w3, d_p: 0.02, F_up: 9424.778, F_dn: 4712.389, n_eq: 1e5 }, symbol: 'D_w', ...printed('0.09761') },
 ]; // prettier-ignore
