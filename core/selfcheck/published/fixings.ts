@@ -1,3 +1,5 @@
+import { boltAccess } from '../../checks/bolt-access.ts';
+import { boltAnchorage } from '../../checks/bolt-anchorage.ts';
 import { boltEdgeDistance } from '../../checks/bolt-edge-distance.ts';
 import { boltEdgeDistanceLargest } from '../../checks/bolt-edge-distance-largest.ts';
 import { boltGroupInPlane } from '../../checks/bolt-group-in-plane.ts';
@@ -35,4 +37,6 @@ export const fixingValues: readonly PublishedValue[] = [
   { check: boltGroupUltimate, about: 'one row of two bolts 3 in apart, 4 in from the load: coefficient C', origin: 'by hand', source: 'AISC Manual, Part 7, R = R_ult (1 − e^(−10 Δ))^0.55', memory: true, given: { a_b: 8 * 0.0254, b_b: 3 * 0.0254, n_x: 2, n_y: 2 }, symbol: 'C', ...printed('0.689') },
   { check: boltSleeve, about: 'sleeve of 24 × 18 mm: π/4 (24² − 18²)', origin: 'by hand', source: 'area of a ring', given: { D_c: 0.024, d_c: 0.018 }, symbol: 'A_c', ...printed('197.92', 'mm²') },
   { check: boltEdgeDistance, about: 'slot 18 mm wide: 1.5 d_0', origin: 'by hand', source: `${en}Table 3.3`, given: { k_e: 1.5, d_0: 0.018 }, symbol: 'e_req', ...printed('27.0', 'mm') },
+  { check: boltAccess, about: 'M16 of 24 mm across flats: socket of 36.2 mm, half of it and 1 mm', origin: 'by hand', source: 'common practice, no source', given: { s_h: 0.024, c_5: 0.005, c_1: 0.001 }, symbol: 'r_s', ...printed('19.1', 'mm') },
+  { check: boltAnchorage, about: '6 of 15 kN in tension and 4 of 12 kN in shear, each over 1.25: 0.5 and 0.4167 on a straight line', origin: 'by hand', source: 'common practice, no source', given: { F_t: 6e3, F_v: 4e3, F_tk: 15e3, F_vk: 12e3, gamma_M2: 1.25 }, symbol: 'u', ...printed('0.9167') },
 ]; // prettier-ignore

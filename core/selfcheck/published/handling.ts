@@ -1,3 +1,4 @@
+import { hangingStability } from '../../checks/hanging-stability.ts';
 import { liftDrain } from '../../checks/lift-drain.ts';
 import { liftLine } from '../../checks/lift-line.ts';
 import { liftLoweringSpeed } from '../../checks/lift-lowering-speed.ts';
@@ -22,4 +23,5 @@ export const handlingValues: readonly PublishedValue[] = [
   { check: liftSlack, about: '80 kN of least weight', origin: 'by hand', source: n103, memory: true, given: { F_st: 80e3, k_slack: 0.9 }, symbol: 'F_max', ...printed('72.0', 'kN') },
   { check: liftLoweringSpeed, about: '50 kN in water, 40 m² at C_D = 2: four fifths of √(2 W/ρ C_D A)', origin: 'by hand', source: 'drag equation', given: { W_w: 50e3, rho: 1025, C_D: 2, A_p: 40, k_v: 0.8 }, symbol: 'v_max', ...printed('0.883', 'm/s') },
   { check: liftDrain, about: '0.04 m² of water 200 mm deep through two holes of 30 mm, 0.6', origin: 'by hand', source: 'Torricelli’s law', given: { A: 0.04, h_0: 0.2, a_h: (2 * Math.PI * 0.03 ** 2) / 4, C_d: 0.6, g: 9.80665 }, symbol: 't', ...printed('9.52', 's') },
+  { check: hangingStability, about: '60 mm beside the line, hung 1.5 m above: arctan 0.04', origin: 'by hand', source: 'statics of a hanging body', given: { e: 0.06, h_G: 1.5 }, symbol: 'phi_high', ...printed('2.291', '°') },
 ]; // prettier-ignore

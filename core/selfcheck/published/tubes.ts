@@ -1,5 +1,6 @@
 import { tubeAxialBending } from '../../checks/tube-axial-bending.ts';
 import { tubeBending } from '../../checks/tube-bending.ts';
+import { tubeDeflection } from '../../checks/tube-deflection.ts';
 import { tubeShear } from '../../checks/tube-shear.ts';
 import { tubeTorsion } from '../../checks/tube-torsion.ts';
 import { tubeWallBent } from '../../checks/tube-wall-bent.ts';
@@ -31,4 +32,5 @@ export const tubeValues: readonly PublishedValue[] = [
   { check: tubeWallBent, about: 'the same, bent to 100 MPa: √(100² + 100 · 139.22 + 139.22²)', origin: 'by hand', source: 'von Mises', given: { sigma: 139.22e6, sigma_x: 100e6 }, symbol: 'sigma_v', ...printed('208.10', 'MPa') },
   { check: tubeWallCollapse, about: 'CHS 168.3×6.3: long tube, 2E/(1 − ν²) (t/d)³', origin: 'by hand', source: 'Timoshenko & Gere, Theory of Elastic Stability, 2nd ed.', memory: true, given: pipe, symbol: 'p_e', ...printed('27.14', 'MPa') },
   { check: tubeWallCollapse, about: 'the same in S355: 26.578 and 27.145 MPa by Rankine’s sum', origin: 'by hand', source: 'Rankine and Merchant', memory: true, given: pipe, symbol: 'p_Rd', ...printed('13.43', 'MPa') },
+  { check: tubeDeflection, about: '5 m: a two-hundredth of it', origin: 'by hand', source: 'common practice, no source', given: { L: 5, n_L: 200 }, symbol: 'w_lim', ...printed('25.0', 'mm') },
 ]; // prettier-ignore
