@@ -409,6 +409,8 @@ export const texts = {
   durability: {
     protection: 'Corrosion by the end of life',
     describe: 'Describe coating and anodes',
+    addCoating: 'Count the mass of the coating',
+    noCoating: 'Do not count the mass of the coating',
     joined: 'What the anodes protect',
     coatings: {
       none: 'none: bare steel',
@@ -711,6 +713,12 @@ export const texts = {
     },
   },
   byDefault: (value: string) => `${value} (by default)`,
+  fixing: {
+    noPreload: 'not stated',
+    preloadOfStrength: 'as a part of the bolt’s strength',
+    preloadForce: 'as a force',
+    toBeStated: 'to be stated',
+  },
   columns: {
     name: 'Name',
     what: 'What',
@@ -1461,6 +1469,15 @@ export const texts = {
     kLow: ['Smallest k', 'In T = k d F, of these threads as lubricated: sets the largest preload.'],
     kHigh: ['Largest k', 'Sets the least preload.'],
     coatingLoss: ['Lost as coatings creep', 'Part of the preload, 0 to 1.'],
+    preload: [
+      'Preload',
+      'Tension that tightening leaves in a bolt, for the plate solved as one structure; goes before a torque.',
+    ],
+    preloadForce: ['Preload of a bolt', 'As the tightening procedure gives it.'],
+    preloadOfStrength: [
+      'Preload over strength',
+      'Part of the ultimate strength on the tensile area; 0.7 in EN 1090-2.',
+    ],
     preloadKept: [
       'Kept by a soft panel',
       'Part of the preload, 0 to 1, that plastic or laminate keeps under the washer, from a test over the load’s duration.',

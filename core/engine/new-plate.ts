@@ -50,8 +50,10 @@ export function newPlate(asked: NewPlate): ReturnType<typeof startingDocument> {
   const width = positive('width', 'length');
   positive('depth', 'length');
   positive('force', 'force');
+  const isCount = (field: 'mainTubes' | 'crossTubes'): boolean =>
+    Number.isInteger(asked[field]) && asked[field] >= 2 && asked[field] <= 60;
   for (const field of ['mainTubes', 'crossTubes'] as const)
-    if (!Number.isInteger(asked[field]) || asked[field] < 2 || asked[field] > 60)
+    if (!isCount(field))
       faults.push({
         what: 'The number of tubes is not a whole number from 2 to 60',
         where: { path: field },
@@ -59,11 +61,11 @@ export function newPlate(asked: NewPlate): ReturnType<typeof startingDocument> {
       });
   const section = attempt('section', () => catalogueWith().section(asked.section));
   const along =
-    length !== undefined && section
+    length !== undefined && section && isCount('crossTubes')
       ? attempt('length', () => spacing(length, asked.crossTubes, section.width, asked))
       : undefined;
   const across =
-    width !== undefined && section
+    width !== undefined && section && isCount('mainTubes')
       ? attempt('width', () => spacing(width, asked.mainTubes, section.width, asked))
       : undefined;
   const [first, ...more] = faults;

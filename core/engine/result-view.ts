@@ -8,6 +8,7 @@ import { planFigure } from '../note/drawing-section.ts';
 import type { Figure } from '../note/note.ts';
 import { printIn, type Print } from '../print-in.ts';
 import { placeKind, placeWords, type PlaceKind } from '../place-words.ts';
+import { situationWords } from '../note/situation-words.ts';
 import { gravest, sourceText } from '../result.ts';
 
 /** What the window shows of one option: the appraisal's numbers as they are printed. Computes nothing. */
@@ -63,6 +64,8 @@ export interface RowView {
   readonly placeWords: string;
   readonly placeKind: PlaceKind;
   readonly situation: string | null;
+  /** The load situation as the note's tables say it. */
+  readonly situationWords: string | null;
   readonly loadCase: string | null;
   readonly direction: 'up' | 'down' | null;
   readonly accidental: boolean;
@@ -259,6 +262,7 @@ function rowView(row: CheckRow, { model }: Appraisal, print: Print): RowView {
     placeWords: placeWords(model, row.place),
     placeKind: placeKind(model, row.place),
     situation: row.situation,
+    situationWords: row.situation === null ? null : situationWords(model, row.situation),
     loadCase: row.loadCase,
     direction: row.direction,
     accidental: row.accidental,

@@ -28,7 +28,7 @@ export const CheckLine = memo(function CheckLine({ row, placeFirst = false }: { 
     });
   const tone =
     row.verdict === 'fails' ? 'fails' : row.verdict === 'cannot be judged' ? 'unjudged' : row.near ? 'near' : '';
-  const where = [row.placeWords, row.situation].filter(Boolean).join(', ');
+  const where = [row.placeWords, row.situationWords].filter(Boolean).join(', ');
   return (
     <li ref={frame} className={`check-line ${tone}`}>
       <button type="button" className="plain" aria-expanded={open} onClick={toggle}>

@@ -15,6 +15,31 @@ const t = texts.durability;
 const choicesOf = (words: Readonly<Record<string, string>>) =>
   Object.entries(words).map(([value, title]) => ({ value, title }));
 
+/** Thickness and density of the coat, where its mass counts. */
+function CoatingMass() {
+  const path = ['protection', 'coating'] as const;
+  const field = useField(path);
+  if (field.raw === undefined || field.raw === null)
+    return (
+      <button
+        type="button"
+        className="link small"
+        onClick={() => field.set({ thickness: '350 um', dryDensity: '1400 kg/m^3' })}
+      >
+        {t.addCoating}
+      </button>
+    );
+  return (
+    <>
+      <QuantityField path={[...path, 'thickness']} kind="length" {...fieldTexts('coatingThickness')} />
+      <QuantityField path={[...path, 'dryDensity']} kind="density" {...fieldTexts('coatingDensity')} />
+      <button type="button" className="link small" onClick={field.clear}>
+        {t.noCoating}
+      </button>
+    </>
+  );
+}
+
 /** What the sea does to the plate, what protects it, what it weighed when built, and what to look at. */
 export function CorrosionAndLifeSheet() {
   const field = useField(['durability']);
@@ -24,6 +49,7 @@ export function CorrosionAndLifeSheet() {
       <FieldGroup title={t.protection}>
         <SwitchField path={['protection', 'cathodic']} {...fieldTexts('cathodic')} />
         <SwitchField path={['protection', 'galvanised']} {...fieldTexts('galvanised')} />
+        <CoatingMass />
         <QuantityField path={['protection', 'lossPerFace', 'panel']} kind="length" {...fieldTexts('lossPanel')} />
         <QuantityField
           path={['protection', 'lossPerFace', 'tubeOutside']}

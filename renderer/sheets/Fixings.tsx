@@ -3,6 +3,7 @@ import { CatalogueField } from '../parts/CatalogueField.tsx';
 import { ChoiceField } from '../parts/ChoiceField.tsx';
 import { asChoices } from '../parts/choices.ts';
 import { DesignPicker } from '../parts/DesignPicker.tsx';
+import { FieldFrame } from '../parts/FieldFrame.tsx';
 import { FieldGroup } from '../parts/FieldGroup.tsx';
 import { fieldTexts } from '../parts/field-texts.ts';
 import { NumberField } from '../parts/NumberField.tsx';
@@ -109,6 +110,7 @@ function BoltFields({ at }: { at: At }) {
         choices={asChoices(['through-bolt with sleeve', 'one-sided', 'welded stud', 'tapped pad', 'clamp'])}
       />
       <HoldFields at={at} />
+      <PreloadFields at={at} />
       <TighteningFields at={at} />
       <TextField path={at('locking')} {...fieldTexts('locking')} optional />
       <TextField path={at('hardnessLimit')} {...fieldTexts('hardnessLimit')} optional />
@@ -195,6 +197,42 @@ function SleeveFields({ at }: { at: At }) {
     </>
   );
 }
+
+/** Preload as it is stated: as a part of the bolt's strength, as a force, or not at all. */
+function PreloadFields({ at }: { at: At }) {
+  const field = useField(at('preload'));
+  const given = typeof field.raw === 'object' && field.raw !== null ? ('force' in field.raw ? 'force' : 'ofStrength') : ''; // prettier-ignore
+  return (
+    <>
+      <FieldFrame {...fieldTexts('preload')} fault={field.fault} differs={field.differs} onReset={field.clear}>
+        {(frame) => (
+          <select
+            {...frame}
+            value={given}
+            onChange={({ target: { value } }) =>
+              value === '' ? field.clear() : field.set(firstPreload[value as keyof typeof firstPreload])
+            }
+          >
+            <option value="">{texts.fixing.noPreload}</option>
+            <option value="ofStrength">{texts.fixing.preloadOfStrength}</option>
+            <option value="force">{texts.fixing.preloadForce}</option>
+          </select>
+        )}
+      </FieldFrame>
+      {given === 'force' && (
+        <QuantityField path={at('preload', 'force')} kind="force" {...fieldTexts('preloadForce')} />
+      )}
+      {given === 'ofStrength' && (
+        <NumberField path={at('preload', 'ofStrength')} {...fieldTexts('preloadOfStrength')} />
+      )}
+      {given !== '' && <TextField path={at('preload', 'source')} {...fieldTexts('source')} />}
+    </>
+  );
+}
+const firstPreload = {
+  ofStrength: { ofStrength: 0.7, source: texts.fixing.toBeStated },
+  force: { force: '30 kN', source: texts.fixing.toBeStated },
+};
 
 function TighteningFields({ at }: { at: At }) {
   const tightening = useField(at('tightening')).raw;

@@ -4,7 +4,8 @@ import { openHandbook } from '../state/handbook-place.ts';
 import { openCheck } from '../state/open-check.ts';
 import { topics, type SheetName } from '../state/stages.ts';
 import { useWorkbench, type Workbench } from '../state/workbench.ts';
-import { texts, type FieldName } from '../texts.ts';
+import { texts } from '../texts.ts';
+import { labelsOfSheets } from './labels-of-sheets.ts';
 
 /** Something that can be found by typing: a field, a check, a bay or a sheet. */
 export interface Findable {
@@ -14,76 +15,6 @@ export interface Findable {
 }
 
 const handbookChapters = ['hour', 'theory', 'limits', 'glossary', 'keys'] as const;
-
-/** Which sheet a field stands on. */
-const sheetOf: Readonly<Partial<Record<SheetName, readonly FieldName[]>>> = {
-  grid: [
-    'arrangement',
-    'section',
-    'material',
-    'flooding',
-    'vent',
-    'drain',
-    'count',
-    'spacing',
-    'overhang',
-    'jointThroat',
-    'suspensionKind',
-    'apex',
-    'eyeThickness',
-    'eyeWidth',
-    'eyeHeight',
-    'holeDiameter',
-    'pinDiameter',
-    'eyeEdge',
-    'weldThroat',
-    'weldAllowance',
-    'tolerance',
-  ],
-  panels: ['side', 'thickness', 'onMain', 'onCross', 'cornerNotch', 'supportKind', 'edges'],
-  fixings: [
-    'fixingKind',
-    'bolt',
-    'class',
-    'pitch',
-    'edgeDistance',
-    'hole',
-    'shear',
-    'slipFactor',
-    'into',
-    'torque',
-    'locking',
-    'hardnessLimit',
-    'threads',
-    'countersunk',
-    'throat',
-    'pattern',
-    'metal',
-    'method',
-  ],
-  loads: [
-    'force',
-    'measure',
-    'level',
-    'returnPeriod',
-    'wavePeriod',
-    'cyclesPerYear',
-    'middleOverMean',
-    'depth',
-    'density',
-    'salinity',
-    'temperature',
-    'latitude',
-    'crossingSpeed',
-    'slamCoefficient',
-    'liftSpeed',
-    'dragCoefficient',
-    'tilt',
-    'dynamicFactor',
-  ],
-  strength: ['table', 'life', 'cathodic', 'lossPanel', 'lossOutside', 'lossInside'],
-  note: ['name', 'number', 'client', 'vessel', 'site', 'subject', 'revision', 'date', 'units', 'paper'],
-};
 
 /** Everything that can be found, in the window as it is now. */
 export function findables(
@@ -106,8 +37,8 @@ export function findables(
     },
   });
   const fields = [
-    ...Object.entries(sheetOf).flatMap(([sheet, names]) =>
-      names.map((name) => field(sheet as SheetName, texts.fields[name][0])),
+    ...Object.entries(labelsOfSheets).flatMap(([sheet, labels]) =>
+      labels.map((label) => field(sheet as SheetName, label)),
     ),
     ...recoveryLabels.map((label) => field('recovery', label)),
   ];
