@@ -1,3 +1,4 @@
+import { fieldWords } from './document/field-words.ts';
 import type { Model } from './model.ts';
 import { stageTitles } from './recovery/stage-titles.ts';
 
@@ -11,7 +12,9 @@ export function placeWords(model: Model, place: string): string {
   if (suspension.attachments.some((point) => point.id === place)) return `attachment ${place}`;
   if (padEyes?.points.some((point) => point.id === place)) return `pad eye ${place}`;
   if (model.panels.has(place)) return `panel ${place}`;
-  return Object.hasOwn(stageTitles, place) ? stageTitles[place]!.toLowerCase() : place;
+  if (Object.hasOwn(stageTitles, place)) return stageTitles[place]!.toLowerCase();
+  // A finding may be of a field of the document: “designs.underside.thickness”.
+  return place.includes('.') ? fieldWords(place) : place;
 }
 
 /** What kind of thing a place is; `plate` for what is none of its parts. */

@@ -8,7 +8,7 @@ import { planFigure } from '../note/drawing-section.ts';
 import type { Figure } from '../note/note.ts';
 import { printIn, type Print } from '../print-in.ts';
 import { placeKind, placeWords, type PlaceKind } from '../place-words.ts';
-import { situationWords } from '../note/situation-words.ts';
+import { findingPlace, situationWords } from '../note/situation-words.ts';
 import { gravest, sourceText } from '../result.ts';
 
 /** What the window shows of one option: the appraisal's numbers as they are printed. Computes nothing. */
@@ -234,7 +234,7 @@ export function resultView(appraisal: Appraisal, current = true): ResultView {
     places: Object.fromEntries(
       [...new Set([...shown.map(({ place }) => place), ...merged.flatMap(({ places }) => places)])].map((place) => [
         place,
-        placeWords(model, place),
+        findingPlace(model, place),
       ]),
     ),
   };

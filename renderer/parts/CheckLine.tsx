@@ -50,8 +50,14 @@ export const CheckLine = memo(function CheckLine({ row, placeFirst = false }: { 
 
 function Explained({ row }: { row: RowView }) {
   const section = useExplained({ check: row.id, place: row.place, situation: row.situation });
+  const frame = useRef<HTMLDivElement>(null);
+  const isThere = section !== null;
+  // What was worked out makes the line longer: as much of it as there is room for is brought into sight.
+  useEffect(() => {
+    if (isThere) frame.current?.closest('li')?.scrollIntoView({ block: 'nearest' });
+  }, [isThere]);
   return (
-    <div className="explained">
+    <div className="explained" ref={frame}>
       <button type="button" className="link small" onClick={() => openHandbook('theory', row.id)}>
         {texts.strength.theory}
       </button>

@@ -42,7 +42,7 @@ export function Legend({
         <p>{reading.loadCase}</p>
       </div>
       {extremes && range ? (
-        <>
+        <div className="measured">
           <div className="range">
             <div className="bar" style={{ backgroundImage: `linear-gradient(to right, ${stops})` }}>
               {reading.limit !== undefined && reading.limit < range.to && (
@@ -72,7 +72,7 @@ export function Legend({
               </div>
             ))}
           </dl>
-        </>
+        </div>
       ) : (
         <p className="remark">{words.nothing}</p>
       )}

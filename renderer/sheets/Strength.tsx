@@ -14,6 +14,7 @@ import { useField } from '../state/use-field.ts';
 import { useSolver } from '../state/solver.ts';
 import { openCheck } from '../state/open-check.ts';
 import { none } from '../state/none.ts';
+import type { SheetName } from '../state/stages.ts';
 import { useWorkbench } from '../state/workbench.ts';
 import { texts } from '../texts.ts';
 import '../parts/CheckLine.css';
@@ -145,7 +146,7 @@ function Findings() {
       <ul className="findings">
         {findings.map(({ id, places: at, text, mend }) => (
           <li key={`${id}|${at[0]}|${text}`}>
-            <button type="button" className="link" onClick={() => useWorkbench.setState({ selection: at[0] ?? null })}>
+            <button type="button" className="link" onClick={() => showPlace(at[0])}>
               {at
                 .slice(0, 3)
                 .map((place) => places?.[place] ?? place)
@@ -160,6 +161,15 @@ function Findings() {
       </ul>
     </section>
   );
+}
+
+/** Sheets that the parts of a document are on. */
+const sheetOfPart: Readonly<Record<string, SheetName>> = { grid: 'grid', mass: 'grid', designs: 'panels', panels: 'panels', loads: 'loads', water: 'loads', hydrodynamics: 'hydrodynamics', tests: 'tank', fatigue: 'fatigue', protection: 'durability', durability: 'durability', recovery: 'recovery', options: 'options', project: 'note' }; // prettier-ignore
+
+/** Selects the place of a finding; one that is a field of the document opens the sheet where it stands. */
+function showPlace(place: string | undefined): void {
+  const sheet = place?.includes('.') ? sheetOfPart[place.split('.')[0]!] : undefined;
+  useWorkbench.setState(sheet ? { sheet } : { selection: place ?? null });
 }
 
 /** Checks with the gravest first: what fails, what is not judged, then by utilisation. */
