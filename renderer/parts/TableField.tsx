@@ -69,7 +69,7 @@ export function TableField({
       ...rows.map((row) => columns.map(({ key }) => textOf(cellOf(row, key)))),
     ]);
   return (
-    <div className="table-field">
+    <div className={columns.length > 4 ? 'table-field many' : 'table-field'}>
       {rows.length > 0 && (
         <table aria-label={title}>
           <thead>
@@ -109,10 +109,10 @@ export function TableField({
                   <td>
                     <button
                       type="button"
-                      className="link small"
+                      className="link small remove"
                       onClick={() => field.set(rows.filter((_, n) => n !== i))}
                     >
-                      {texts.grid.remove}
+                      <span>{texts.grid.remove}</span>
                     </button>
                   </td>
                 </tr>
