@@ -45,7 +45,7 @@ const coldCorners = 'Welding in the cold-formed corners is restricted: EN 1993-1
 const aluminiumCautions = [
   'Strength falls beside welds: use the heat-affected values there.',
   'Aluminium joined to steel in sea water corrodes: insulate the joint, or count it in the protection.',
-  'Bolts in aluminium are not judged here (EN 1999-1-1, chapter 8); welds are, under partial factors and with a filler by name.',
+  'Bolts in panels of aluminium are judged under partial factors alone (EN 1999-1-1, 8.5); welds under either basis, with a filler by name.',
 ];
 const plasticCautions = [
   'No published design rule is applied to this material: results are for comparison, a specialist must judge.',

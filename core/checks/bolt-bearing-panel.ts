@@ -1,4 +1,4 @@
-import { bolted, boltInputs, factorOfEither } from './bolt-inputs.ts';
+import { aluminiumPanel, bolted, boltInputs, factorOfEither } from './bolt-inputs.ts';
 import { bearingBounds, bearingSource, bearingStrength } from './bolt-bearing-steps.ts';
 import { boltForceCautions, shearBound, shearInputs, shearSteps } from './bolt-force-steps.ts';
 import { boltSecondOpinion } from './bolt-second-opinion.ts';
@@ -14,7 +14,7 @@ export const boltBearingPanel: Check = {
   id: 'bolt-bearing-panel',
   title: 'Bolt bearing on the panel',
   limitState: 'strength',
-  source: bearingSource,
+  source: [...bearingSource, aluminiumPanel('8.5.5, Table 8.5: the same formulas for aluminium')],
   places: fieldPlaces,
   applies: bolted,
   inputs: {

@@ -1,4 +1,4 @@
-import { bolted, boltInputs, factorOfEither, fixingAt } from './bolt-inputs.ts';
+import { aluminiumPanel, bolted, boltInputs, factorOfEither, factorOnPanel, fixingAt } from './bolt-inputs.ts';
 import { boltForceCautions, shearBound, shearInputs, shearSteps } from './bolt-force-steps.ts';
 import { boltSecondOpinion } from './bolt-second-opinion.ts';
 import type { Check, Input, SecondOpinion, Step } from './check.ts';
@@ -87,6 +87,7 @@ export const boltBlockTear: Check = {
       safety: 'partial factors',
       memory: true,
     },
+    aluminiumPanel('8.5.2.2, 6.2.5: the same with γ_M1 on aluminium'),
     { document: 'AISC 360', edition: '2016', clause: 'J4.1, J4.3, from a public copy', safety: 'allowable stress' },
   ],
   places: fieldPlaces,
@@ -94,7 +95,7 @@ export const boltBlockTear: Check = {
   inputs: {
     ...shearInputs,
     ...{ d_0: d_0AlongRow, e_1, f_yp, f_u },
-    gamma_M0: basisFactor('gamma_M0', 'partial factor on yielding', 'partial factors'),
+    gamma_M0: factorOnPanel('partial factor on yielding'),
     gamma_M2: basisFactor('gamma_M2', 'partial factor on rupture', 'partial factors'),
     Omega_J: basisFactor('Omega_J', 'safety factor on rupture', 'allowable stress'),
     gamma_R: factorOfEither('gamma_M2', 'Omega_J', 'factor on rupture, of either kind of basis'),

@@ -7,6 +7,7 @@ import type { Situation } from '../loads/situation.ts';
 import type { Model } from '../model.ts';
 import { missing, type Input, type Reading } from './check.ts';
 import { fieldAt, isPulled, panelAt } from './field-inputs.ts';
+import { basisFactor } from './inputs.ts';
 import { sectionAtEnd } from './tube-inputs.ts';
 
 /** True, or why a check of bolts does not apply. */
@@ -37,7 +38,9 @@ function steelStrength(material: Material, thickness: number, of: typeof yieldOf
   if (material.judged === 'no published rule')
     return missing(`a published design rule for bolts in ${material.title}: none is held`);
   if (material.family === 'aluminium')
-    return missing(`bearing of bolts in aluminium (${material.title}): EN 1999-1-1, chapter 8 is not held`);
+    return missing(
+      `a rule for bolts in ${material.title}: EN 1999-1-1, 8.5, is held for panels under partial factors alone`,
+    );
   if (material.family === 'stainless steel' && model.basis.safety === 'allowable stress')
     return missing(`a rule for ${material.title} under ${model.basis.title}: AISC 360 holds for carbon steel`);
   return of(material, thickness);
@@ -124,6 +127,23 @@ export const factorOfEither = (partial: string, allowable: string, meaning: stri
     return basis.factors[name]?.value ?? missing(`the factor ${name} of the basis ${basis.name}`);
   },
 });
+
+/** Partial factor on yielding of the panel: of the basis for steel, of EN 1999-1-1 for aluminium. Either kind of basis, by `allowable`. */
+export const factorOnPanel = (meaning: string, allowable?: string): Input => {
+  const ofSteel = allowable ? factorOfEither('gamma_M0', allowable, meaning) : basisFactor('gamma_M0', meaning, 'partial factors'); // prettier-ignore
+  return {
+    ...ofSteel,
+    meaning: `${meaning}; 1.1 on aluminium (EN 1999-1-1, Table 6.1)`,
+    read: (model, bay, situation) =>
+      model.basis.safety === 'partial factors' && panelAt(model, bay).material.family === 'aluminium'
+        ? 1.1
+        : ofSteel.read(model, bay, situation),
+  };
+};
+
+/** What holds for a panel of aluminium, beside the rule for steel that it repeats. */
+export const aluminiumPanel = (clause: string) =>
+  ({ document: 'EN 1999-1-1', edition: '2007', clause, safety: 'partial factors', memory: true }) as const;
 
 const forSteel =
   (read: (row: BoltClass) => Reading): Read =>
@@ -415,7 +435,9 @@ function nominalStress(row: BoltClass, of: 'tension' | 'shearThreads' | 'shearSh
 
 function strengthOfPanel(model: Model, bay: string, of: typeof yieldOf): Reading {
   const { material, thickness } = panelAt(model, bay);
-  return steelStrength(material, thickness, of, model);
+  return material.family === 'aluminium' && model.basis.safety === 'partial factors'
+    ? of(material, thickness)
+    : steelStrength(material, thickness, of, model);
 }
 
 const strengthOfTubes = (model: Model, bay: string, of: typeof yieldOf): Reading =>

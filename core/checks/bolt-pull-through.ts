@@ -1,4 +1,4 @@
-import { bolted, boltAt, boltInputs, factorOfEither, nothingLeft } from './bolt-inputs.ts';
+import { aluminiumPanel, bolted, boltAt, boltInputs, factorOfEither, nothingLeft } from './bolt-inputs.ts';
 import { boltForceCautions, tensionBounds, tensionInputs, tensionSteps } from './bolt-force-steps.ts';
 import { boltSecondOpinion } from './bolt-second-opinion.ts';
 import type { Check, SecondOpinion } from './check.ts';
@@ -39,6 +39,7 @@ export const boltPullThrough: Check = {
   limitState: 'strength',
   source: [
     { document: 'EN 1993-1-8', edition: '2005', clause: 'Table 3.4, punching shear', safety: 'partial factors' },
+    aluminiumPanel('Table 8.5: the same punching shear of aluminium'),
     {
       document: 'AISC 360',
       edition: '2016',

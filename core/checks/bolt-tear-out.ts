@@ -1,4 +1,4 @@
-import { bolted, boltInputs, factorOfEither } from './bolt-inputs.ts';
+import { aluminiumPanel, bolted, boltInputs, factorOnPanel } from './bolt-inputs.ts';
 import { boltForceCautions, shearBound, shearInputs, shearSteps } from './bolt-force-steps.ts';
 import { boltSecondOpinion } from './bolt-second-opinion.ts';
 import type { Check, SecondOpinion, Step } from './check.ts';
@@ -51,6 +51,7 @@ export const boltTearOut: Check = {
       clause: '3.10.2, the shear planes of a single bolt; read in Steel Buildings in Europe, Part 5, 2.2.5.3',
       safety: 'partial factors',
     },
+    aluminiumPanel('8.5.2.2: the same planes with γ_M1 on aluminium'),
     {
       document: 'AISC 360',
       edition: '2016',
@@ -63,9 +64,9 @@ export const boltTearOut: Check = {
   inputs: {
     ...shearInputs,
     ...{ d_0, e_1, f_yp, f_u },
-    gamma_M0: basisFactor('gamma_M0', 'partial factor on yielding', 'partial factors'),
+    gamma_M0: factorOnPanel('partial factor on yielding'),
     Omega_J: basisFactor('Omega_J', 'safety factor on rupture', 'allowable stress'),
-    gamma_R: factorOfEither('gamma_M0', 'Omega_J', 'factor on the planes, of either kind of basis'),
+    gamma_R: factorOnPanel('factor on the planes, of either kind of basis', 'Omega_J'),
   },
   steps: {
     'partial factors': [

@@ -1,5 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { boltBearingPanel } from '../../core/checks/bolt-bearing-panel.ts';
+import { boltBlockTear } from '../../core/checks/bolt-block-tear.ts';
+import { boltPullThrough } from '../../core/checks/bolt-pull-through.ts';
+import { boltTearOut } from '../../core/checks/bolt-tear-out.ts';
+import { checkRows } from '../../core/checks/evaluate-check.ts';
 import { allowable, design, fixing, modelWith, readOf, situationOf } from './bolt-model.ts';
 import { expectBetween, expectUtilisationBounds, ofShear } from './bolt-utilisation.ts';
 import { valuesGiven } from './bolt-values.ts';
@@ -149,11 +153,28 @@ describe('bolt bearing on the panel', () => {
     expect(readOf(boltBearingPanel, 'k_h', modelWith(fixing({ hole: 'oversize' })), 'A1', down)).toBe(0.8);
   });
 
-  it('cannot judge aluminium and plastics, nor stainless steel by AISC 360, and says why', () => {
+  it('judges aluminium under partial factors alone (EN 1999-1-1, 8.5), no plastics, no stainless steel by AISC 360, and says why', () => {
     const down = situationOf(modelWith(), 'service', 'down');
     const of = (material: string, units: 'metric' | 'inch' = 'metric') =>
       readOf(boltBearingPanel, 'f_u', modelWith(design({ material }), units), 'A1', down);
-    expect(of('5083-H116')).toMatch(/EN 1999-1-1/);
+    expect(of('5083-H116')).toBe(305e6);
+    expect(of('5083-H116', 'inch')).toMatch(/EN 1999-1-1, 8.5, is held for panels under partial factors alone/);
+    // γ_M1 of aluminium on yielding, that of the basis else (EN 1999-1-1, Table 6.1, from memory)
+    const factors = (material: string, units: 'metric' | 'inch' = 'metric') =>
+      [boltTearOut, boltBlockTear].flatMap((check) =>
+        (['gamma_M0', 'gamma_R'] as const).map((symbol) =>
+          readOf(check, symbol, modelWith(design({ material }), units), 'A1', down),
+        ),
+      );
+    expect(factors('5083-H116')).toEqual([1.1, 1.1, 1.1, 1.25]);
+    expect(factors('S355 plate')).toEqual([1, 1, 1, 1.25]);
+    expect(readOf(boltTearOut, 'gamma_R', modelWith(design({ material: 'ASTM A36' }), 'inch'), 'A1', down)).toBe(2);
+    const aluminium = modelWith(design({ material: '5083-H116' }));
+    for (const check of [boltBearingPanel, boltTearOut, boltBlockTear, boltPullThrough]) {
+      const { rows, findings } = checkRows(check, aluminium);
+      expect(rows.some(({ utilisation }) => utilisation !== null)).toBe(true);
+      expect(findings).toEqual([]);
+    }
     expect(of('HDPE PE100 sheet')).toMatch(/published design rule/);
     expect(of('ASTM A240 316L', 'inch')).toMatch(/AISC 360 holds for carbon steel/);
     expect(of('1.4404 plate')).toBe(520e6);

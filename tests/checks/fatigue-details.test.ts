@@ -295,6 +295,16 @@ describe.each(
     expect(at(36, 1e6).D_high! - at(36).D_high!).toBeCloseTo(3.06 * 0.5 * 8, 9);
   });
 
+  it('counts the range on the other side of rest by itself, where there is one', () => {
+    const knee = 36 * 0.7368063 * MPa;
+    const at = (s_dn: number) => given(check, { ...inAir, s_up: 2 * knee, s_dn: s_dn * knee, z: 0, n_eq: 5e6, n_s: 0 });
+    if (sides === 'opposite') return expect(at(0.5).D).toBeCloseTo(2.5 ** 3, 9);
+    expect([at(0.5).D, at(1.5).D]).toEqual([expect.closeTo(8 + 0.5 ** 5, 9), expect.closeTo(8 + 1.5 ** 3, 9)]);
+    expect(at(0.5).D_low).toBeCloseTo(8 + 0.5 ** 5, 5);
+    expect(at(1.5).D_low).toBeCloseTo(8 + 1.5 ** 3, 4);
+    expect(at(1.5).D_high).toBeCloseTo(3.06 * (8 + 1.5 ** 3), 4);
+  });
+
   it('at rest within the cycle or beyond it', () => {
     const at = (z: number) => given(check, { ...inAir, s_up: 20 * MPa, s_dn: 8 * MPa, z, n_eq: 1 }).sigma_r! / MPa;
     expect([at(0.99), at(-0.99), at(1.01), at(-1.01)]).toEqual(sides === 'same' ? [20, 20, 12, 12] : [28, 28, 12, 12]);

@@ -47,6 +47,24 @@ it('Aluminum Design Manual, J.2.2 (from memory): 5356 of 17 ksi on 5 mm over 1.9
   expect(at({ t: 0.003 }).u_high).toBeCloseTo((100 * 1.95) / (111 * 3), 9);
 });
 
+it('EN 1999-1-1: force, moment and zone, each by hand; passes and fails', () => {
+  const at = (change: object) => valuesGiven(weldAluminium, 'partial factors', { ...given, ...change });
+  const both = at({ f_z: 60e3, f_h: 20e3, m_r: 50 });
+  expect(both.sigma_s! / 1e6).toBeCloseTo(80 / (5 * Math.SQRT2) + (6 * 50) / 25, 9);
+  expect(both.s_haz! / 1e6).toBeCloseTo(Math.sqrt(60 ** 2 + 3 * 20 ** 2) / (5 * Math.SQRT2), 9);
+  expect([both.q_f! / 1e6, both.q_w! / 1e6]).toEqual([expect.closeTo(168, 9), expect.closeTo(148, 9)]);
+  expect(at({ f_u_haz: 275e6, f_z: 1e5, f_h: 0 }).q_w! / 1e6).toBeCloseTo(168, 9);
+  expect(both.u_high).toBeCloseTo((Math.sqrt(3) * (Math.hypot(60, 20) + (6 * 50) / 5)) / 148 / 5, 9);
+  const under = (force: string, fixing: object = {}) =>
+    checkRows(weldAluminium, demoModel(alloy, panel({ metal: '5356 on 6082', ...fixing }), { loads: { service: { force } } })).rows.map(({ verdict }) => verdict); // prettier-ignore
+  expect(under('2 kN')).toContain('passes');
+  expect(under('2 kN')).not.toContain('fails');
+  expect(under('600 kN')).toContain('fails');
+  expect(under('2 kN', { throat: '0.4 mm' })).toContain('fails');
+  const some = demoModel(alloy, panel({ metal: '5356 on 6082' }));
+  expect(reads(weldAluminium, 'gamma_Mw', some, 'A1')).toBe(1.25);
+});
+
 it('stays within its bounds whatever the direction, and a thin panel is judged at the toe', () => {
   for (let k = 0; k <= 8; k++)
     for (const m_r of [0, 60]) {
