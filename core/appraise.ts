@@ -117,9 +117,17 @@ export function modelOf(
   solved: Model['solved'] = null,
   catalogue = catalogueWith(userRows(document)),
 ): Model {
-  const basis = designBasis(document.basis.table, document.basis.overrides);
   const geometry = geometryOf(document, catalogue);
-  const mass = massReport(document, geometry, catalogue);
+  return modelWith(document, { catalogue, geometry, mass: massReport(document, geometry, catalogue) }, solved);
+}
+
+/** The same of geometry and mass that are derived already. */
+export function modelWith(
+  document: PlateDocument,
+  { catalogue, geometry, mass }: Pick<Model, 'catalogue' | 'geometry' | 'mass'>,
+  solved: Model['solved'] = null,
+): Model {
+  const basis = designBasis(document.basis.table, document.basis.overrides);
   const byId = <T extends { readonly id: string }>(items: readonly T[]) =>
     new Map(items.map((item) => [item.id, item]));
   return {

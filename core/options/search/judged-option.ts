@@ -1,4 +1,4 @@
-import { modelOf } from '../../appraise.ts';
+import { modelOf, modelWith } from '../../appraise.ts';
 import { catalogueWith } from '../../catalogue/catalogue.ts';
 import { checkRows } from '../../checks/evaluate-check.ts';
 import { userRows } from '../../document/user-rows.ts';
@@ -57,7 +57,8 @@ export function judgedOption(
     const beatenAt = (use: number): boolean =>
       useAt >= 0 && isBeaten(front, space.aims, withUse(low, useAt, use), gain);
     const rowsOf = problem.solver ? handRows : undefined;
-    const verdict = judge(modelOf(document), order, { aside, judged: space.judged }, beatenAt, rowsOf);
+    const model = modelWith(document, { catalogue, geometry, mass });
+    const verdict = judge(model, order, { aside, judged: space.judged }, beatenAt, rowsOf);
     const left = leaves(verdict);
     if (left || !('use' in verdict)) return left!;
     return {

@@ -12,7 +12,7 @@ import { meshOf } from '../../plate/solved-forces-of.ts';
 import type { SolveProgress } from '../../plate/solve-cases.ts';
 import { Refusal, refusal } from '../../refusal.ts';
 import type { Rectangle } from '../../water/lattice/plan.ts';
-import { asSmall, dominates, isWaterAim, plainAims, plainPart, requireAims, sameAim, type PlainAims } from './aims.ts';
+import { asSmall, dominates, isWaterAim, plainAims, plainPart, requireAims, type PlainAims } from './aims.ts';
 import { isBeaten } from './beaten.ts';
 import { zoneChoices, type ZoneChoices } from './candidates.ts';
 import { judgedBySolver, judgedOption, type Verdict } from './judged-option.ts';
@@ -70,8 +70,6 @@ export interface Problem {
   readonly aside: ReadonlySet<string>;
   /** Options in the whole space. */
   readonly options: number;
-  /** True where more thickness never lessens an aim, so that a column's thinnest that passes stands for the thicker. */
-  readonly thinnestLeads: boolean;
   /** Where the water is among the aims. */
   readonly water: WaterAims | null;
   /** Where the document takes forces from the whole plate's solution as well as by hand. */
@@ -125,8 +123,6 @@ export function searchProblem(raw: RawDocument, space: SearchSpace, piece: Piece
     piece,
     aside: new Set(space.aside),
     options: zones.reduce((product, { count }) => product * count, 1),
-    // The water does not see a thickness.
-    thinnestLeads: !space.aims.includes('use'),
     water,
     solver,
   };
@@ -253,17 +249,13 @@ export function* search(
     const count = (key: string, title: string, by: number) => {
       stopped[key] = { title, count: (stopped[key]?.count ?? 0) + by };
     };
-    const rows = rowsOf(tables[last]!, members);
-    const leads =
-      problem.thinnestLeads &&
-      rows.every((row, i) => i === 0 || row.every((value, k) => value >= rows[i - 1]![k]! * (1 - sameAim)));
     let start = before.within;
-    if (start === 0 && leads && !space.judged && members.length > 2) {
+    if (start === 0 && !space.judged && members.length > 2) {
       // What is declared to get no worse with thickness: the thinnest that keeps it lies between two that were looked at.
       const declared = order.filter((check) => thickerIsBetter.has(checks[check]!.id));
-      let [low, high] = [0, members.length];
-      while (low < high) {
-        const middle = (low + high) >> 1;
+      // The thinnest is looked at first: where it keeps it, nothing more is asked.
+      let [low, high, middle] = [0, members.length, 0];
+      for (; low < high; middle = (low + high) >> 1) {
         const verdict = by.judge([...prefix, members[middle]!], declared, []);
         judged++;
         if (verdict.holds || !thickerIsBetter.has(verdict.stop.check)) high = middle;

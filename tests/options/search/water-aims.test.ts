@@ -90,7 +90,7 @@ it('finds the front of 4,096 options whose gains are no sum over zones, exactly,
   const lists = { aims: ['mass', 'holes', 'addedMass'] as [AimId, ...AimId[]], thickness, zones: 'panels' } as const;
   const { water: _water, ...rest } = searchProblem(raw, askedSpace(raw, null, lists));
   // One thickness a column: each candidate has a plan of its own.
-  const problem: Problem = { ...rest, water: null, thinnestLeads: false, zones: rest.zones.map((zone) => ({ ...zone, column: 1, columns: zone.count })) }; // prettier-ignore
+  const problem: Problem = { ...rest, water: null, zones: rest.zones.map((zone) => ({ ...zone, column: 1, columns: zone.count })) }; // prettier-ignore
   const mixed = (zone: number, i: number) => (((zone + 1) * 7919 + i * 104729) % 1009) / 1009;
   const mass = (zone: number, i: number) => 5 + i + 3 * mixed(zone, i);
   const holes = (zone: number, i: number) => Math.floor(8 * mixed(zone + 3, i));
