@@ -12,7 +12,9 @@ const { t, E, nu } = fieldInputs;
 
 /**
  * A panel is pressed in its plane by the tubes that it is fixed to. Fixed without slip, tube and panel bend as one beam: by
- * that the panel gets most, and its mean stress is no larger however its fixings give or its stress lags.
+ * that the panel gets most, and its mean stress is no larger however its fixings give or its stress lags: the force N of a
+ * panel whose fixings give follows N'' = κ² (N - N_f), N_f that of the one beam, and is 0 at its ends, so that nowhere is it
+ * more than the largest N_f along the tube, nor is it pressed where N_f is pulled all along (maximum principle).
  */
 export const panelBucklingByHand: Check = {
   id: 'panel-buckling-by-hand',
@@ -63,7 +65,7 @@ export const panelBucklingByHand: Check = {
     high: 'sigma_xs',
   },
   cautions: [
-    'The largest forces along the tubes beside the field are taken, as if both tubes pressed the panel at once; what panels change in the sharing between tubes is not counted: solve the plate as one structure where this is close.',
+    'The largest forces along the tubes beside the field are taken, bending by the sign that presses the panel’s side, as if both tubes pressed the panel at once; what panels change in the sharing between tubes is not counted: solve the plate as one structure where this is close.',
     'Elastic, from a flat start. The buckling curve stands for first bow and welding stress; no strength after buckling is used.',
     'Side pressure bends the panel besides and is judged as panel stress.',
   ],
@@ -72,7 +74,7 @@ export const panelBucklingByHand: Check = {
 /** The tube of a set beside the field that has the larger moment. */
 function beam(set: 'main' | 'cross', k: '0' | '1'): Readonly<Record<string, Input>> {
   const words = `of the ${set} tubes beside the field`;
-  const force = (unit: string, meaning: string, of: (forces: TubeForces) => number): Input => ({
+  const force = (unit: string, meaning: string, of: (forces: TubeForces, height: number) => number): Input => ({
     unit,
     meaning: `largest ${meaning} ${words}`,
     from: 'loads: grid of tubes',
@@ -80,7 +82,7 @@ function beam(set: 'main' | 'cross', k: '0' | '1'): Readonly<Record<string, Inpu
       besides(model, bay, set).reduce((most: Reading, id) => {
         const forces = situation.tubes.get(id);
         if (typeof most !== 'number') return most;
-        return forces ? Math.max(most, Math.abs(of(forces))) : missing(`the forces inside tube ${id}`);
+        return forces ? Math.max(most, Math.abs(of(forces, heightOver(model, bay, id)))) : missing(`the forces inside tube ${id}`);
       }, 0),
   });
   const size = (unit: string, meaning: string, of: (section: HollowSection) => number): Input => ({
@@ -90,7 +92,7 @@ function beam(set: 'main' | 'cross', k: '0' | '1'): Readonly<Record<string, Inpu
     read: (model, bay) => Math.min(...besides(model, bay, set).map((id) => of(sectionAtEnd(model, id)))),
   });
   return {
-    [`M_${k}`]: force('kN*m', 'bending moment', ({ moment }) => moment),
+    [`M_${k}`]: force('kN*m', 'bending moment that presses the panel’s side', ({ sagging, hogging }, height) => (height > 0 ? sagging : hogging)),
     [`N_${k}`]: force('kN', 'axial force, taken as compression', ({ axial }) => axial),
     [`T_${k}`]: force('kN*m', 'torque', ({ torque }) => torque),
     [`A_${k}`]: size('cm^2', 'area', ({ area }) => area),
@@ -100,16 +102,17 @@ function beam(set: 'main' | 'cross', k: '0' | '1'): Readonly<Record<string, Inpu
       unit: 'mm',
       meaning: `height of the panel’s middle over the axis ${words}`,
       from: 'geometry',
-      read: (model, bay) => {
-        const { bottom, top } = panelAt(model, bay);
-        return Math.max(...besides(model, bay, set).map((id) => {
-          const tube = model.tubes.get(id)!;
-          return Math.abs((bottom + top - tube.bottom - tube.top) / 2);
-        }));
-      },
+      read: (model, bay) => Math.max(...besides(model, bay, set).map((id) => Math.abs(heightOver(model, bay, id)))),
     },
   };
 } // prettier-ignore
+
+/** Height of the panel's middle over a tube's axis, m; below it: negative. */
+function heightOver(model: Model, bay: string, id: string): number {
+  const { bottom, top } = panelAt(model, bay);
+  const tube = model.tubes.get(id)!;
+  return (bottom + top - tube.bottom - tube.top) / 2;
+}
 
 const besides = (model: Model, bay: string, set: 'main' | 'cross'): readonly string[] => model.bays.get(bay)![set];
 

@@ -96,6 +96,9 @@ export interface Balance {
 
 export interface TubeForces {
   readonly moment: number;
+  /** The same by its sign: the tube's top pressed (it sags), and its bottom (it hogs); 0 where it never does. */
+  readonly sagging: number;
+  readonly hogging: number;
   readonly shear: number;
   readonly torque: number;
   /** From the legs' pull in plan: compression for an apex between the attachments. */

@@ -19,6 +19,8 @@ export class TubeEnvelope {
     const zero = () => new Float64Array(tubes.length);
     this.#most = {
       moment: zero(),
+      sagging: zero(),
+      hogging: zero(),
       shear: zero(),
       torque: zero(),
       axial: zero(),
@@ -35,7 +37,7 @@ export class TubeEnvelope {
 
   /** Takes in one solved load. plane: what the rise is measured from; null: the plate's mean plane. */
   add(motion: Motion, load: Float64Array, plane: Resultant | null): void {
-    const { moment, shear, torque, deflection } = this.#most;
+    const { moment, sagging, hogging, shear, torque, deflection } = this.#most;
     const { tubes, mains } = this.#frame.lines;
     const [c0, cx, cy] = plane ?? [0, 0, 0];
     this.#frame.walk(motion, load, (tube, place, M, V, T, rise) => {
@@ -43,6 +45,8 @@ export class TubeEnvelope {
       const level = c0 + (tube < mains ? cx * place + cy * at : cx * at + cy * place);
       const [m, v] = [Math.abs(M), Math.abs(V)];
       if (m > moment[tube]!) moment[tube] = m;
+      if (M > sagging[tube]!) sagging[tube] = M;
+      if (-M > hogging[tube]!) hogging[tube] = -M;
       if (v > shear[tube]!) shear[tube] = v;
       if (Math.abs(T) > torque[tube]!) torque[tube] = Math.abs(T);
       if (Math.abs(rise - level) > deflection[tube]!) deflection[tube] = Math.abs(rise - level);
@@ -63,12 +67,14 @@ export class TubeEnvelope {
 
   /** By tube id. */
   forces(): Map<string, TubeForces> {
-    const { moment, shear, torque, axial, deflection, momentBound, wallLine } = this.#most;
+    const { moment, sagging, hogging, shear, torque, axial, deflection, momentBound, wallLine } = this.#most;
     return new Map(
       this.#frame.lines.tubes.map(({ id }, i) => [
         id,
         {
           moment: moment[i]!,
+          sagging: sagging[i]!,
+          hogging: hogging[i]!,
           shear: shear[i]!,
           torque: torque[i]!,
           axial: axial[i]!,

@@ -5,7 +5,7 @@ import { panelBucklingByHand } from '../../core/checks/panel-buckling-by-hand.ts
 import { demoDocument } from '../geometry/demo-document.ts';
 import { seeded } from '../geometry/seeded.ts';
 import { valuesGiven } from './bolt-values.ts';
-import { demoModel } from './model-of.ts';
+import { demoModel, reads, situationOf } from './model-of.ts';
 import { solvedAlike } from './solved-alike.ts';
 
 const tube = (k: 0 | 1) => ({ [`M_${k}`]: 5e3, [`N_${k}`]: 0, [`T_${k}`]: 0, [`A_${k}`]: 45e-4, [`I_${k}`]: 1500e-8, [`J_${k}`]: 2400e-8, [`e_${k}`]: 0.08 }); // prettier-ignore
@@ -79,6 +79,45 @@ it('judges a thick panel by default, and says of a thin one that its bound is no
   for (const { verdict, reason } of thin) {
     expect(verdict).toBe('cannot be judged');
     expect(reason).toMatch(/that is a bound, no verdict\. Solve the plate/);
+  }
+});
+
+it('takes the moment that presses the panel’s side: the top where tubes sag, the bottom where they hog', () => {
+  for (const [side, id] of [['topside', 'service-down'], ['topside', 'service-up'], ['underside', 'service-down'], ['underside', 'service-up']] as const) {
+    const model = demoModel({ designs: { deck: { side } } });
+    const situation = situationOf(model, id);
+    const most = (of: 'sagging' | 'hogging') => Math.max(...model.bays.get('A1')!.main.map((tube) => situation.tubes.get(tube)![of]));
+    expect(reads(panelBucklingByHand, 'M_0', model, 'A1', situation)).toBe(most(side === 'topside' ? 'sagging' : 'hogging'));
+  }
+  // hung in its middle and pressed down, the plate hogs
+  const model = demoModel();
+  const { moment, sagging, hogging } = situationOf(model, 'service-down').tubes.get('A')!;
+  expect(hogging).toBe(moment);
+  expect(sagging).toBeLessThan(hogging);
+}); // prettier-ignore
+
+it("a panel whose fixings give is nowhere pressed more than the one beam presses it somewhere (N'' = κ² (N − N_f), by finite differences)", () => {
+  const next = seeded(11);
+  for (let draw = 0; draw < 50; draw++) {
+    const n = 200;
+    const [k, wave, shift, lift] = [1 + 30 * next(), 1 + Math.floor(4 * next()), 6 * next(), next() - 0.5];
+    const of = (i: number): number => lift + Math.sin((wave * Math.PI * i) / n + shift);
+    // (2 + g) N_i − N_{i−1} − N_{i+1} = g N_f, ends free: the rows of a tridiagonal matrix, forward and back
+    const g = (k / n) ** 2;
+    const c: number[] = [0];
+    const d: number[] = [0];
+    for (let i = 1; i < n; i++) {
+      const pivot = 2 + g - c[i - 1]!;
+      c[i] = 1 / pivot;
+      d[i] = (g * of(i) + d[i - 1]!) / pivot;
+    }
+    let [N, most, bound] = [0, 0, 0];
+    for (let i = n - 1; i > 0; i--) {
+      N = d[i]! + c[i]! * N;
+      most = Math.max(most, N);
+      bound = Math.max(bound, of(i));
+    }
+    expect(most).toBeLessThanOrEqual(bound + 1e-12);
   }
 });
 
