@@ -42,12 +42,14 @@ export function readPages(
         const sheet = sheetOf(message.page, message.size, texts.note.page(message.page, count), say);
         sheets.set(sheet.element, sheet);
         frame.append(sheet.element);
-        sheet.fit();
+        // Both tell the first time once the sheet is laid out: asking for its width here would lay it out at once.
         seen.observe(sheet.element);
         sized.observe(sheet.element);
         const { TextLayer } = await import('pdfjs-dist');
         const viewport = { scale: 1, rotation: 0, rawDims: message.size } as unknown as PageViewport;
         await new TextLayer({ textContentSource: message.text, container: sheet.text, viewport }).render();
+        // Measuring each piece makes the browser settle all that is new in the document: it is put in when it is whole.
+        sheet.element.append(sheet.text);
         if (message.page === count) resolve();
       }
     };
@@ -90,7 +92,7 @@ function sheetOf(
   canvas.width = canvas.height = 0;
   canvas.setAttribute('role', 'img');
   canvas.setAttribute('aria-label', label);
-  element.append(canvas, text);
+  element.append(canvas);
   const handed = canvas.transferControlToOffscreen();
   say({ kind: 'sheet', page, canvas: handed }, [handed]);
   let isNear = false;
