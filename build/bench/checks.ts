@@ -1,9 +1,7 @@
 import { appraise, modelOf } from '../../core/appraise.ts';
 import type { Check } from '../../core/checks/check.ts';
 import { checkRows, valuesAt } from '../../core/checks/evaluate-check.ts';
-import { compiled } from '../../core/checks/generated.ts';
 import { checks } from '../../core/checks/index.ts';
-import { kernels } from '../../core/checks/kernels.ts';
 import { traceCheck } from '../../core/checks/trace-check.ts';
 import { readDocument, readDocumentText, type RawDocument } from '../../core/document/read-document.ts';
 import type { PlateDocument } from '../../core/document/schema.ts';
@@ -11,6 +9,7 @@ import type { Model } from '../../core/model.ts';
 import { quantitiesOf } from '../../core/quantities.ts';
 import type { Situation } from '../../core/loads/situation.ts';
 import { byHand } from './by-hand.ts';
+import { formulasAndByHand } from './formulas.ts';
 import { handAgainstEngine, handJudged, judgedPlaces, registered } from './hand-judged.ts';
 import { interleaved } from './interleaved.ts';
 import { measuredMemory } from './memory.ts';
@@ -32,20 +31,7 @@ export async function bench(): Promise<readonly Measure[]> {
     { engine: () => registered.flatMap((check) => checkRows(check, model).rows), hand: () => handJudged(model) },
     9,
   );
-  const read = registered.flatMap((check) =>
-    [...judgedPlaces(check, model)].map(({ given }) => ({
-      given,
-      rule: byHand[check.id]!,
-      run: compiled[check.id]![model.basis.safety]!,
-    })),
-  );
-  const formulas = interleaved(
-    {
-      engine: () => read.map(({ run, given }) => run(given, kernels)),
-      hand: () => read.map(({ rule, given }) => rule(given)),
-    },
-    15,
-  );
+  const formulas = formulasAndByHand(model);
   const pairs = twentyOf(model);
   const trace = interleaved(
     {
@@ -124,7 +110,9 @@ function handAppraised(of: Opened, n: number): unknown {
 function requireSameNumbers(model: Model): void {
   const { compared, differences } = handAgainstEngine(model);
   if (differences.length > 0)
-    throw new Error(`The yardstick of the benchmark differs from the engine. Mend by-hand.ts.\n${differences.join('\n')}`);
+    throw new Error(
+      `The yardstick of the benchmark differs from the engine. Mend by-hand.ts.\n${differences.join('\n')}`,
+    );
   const left = checks.filter(({ id }) => !byHand[id]).map(({ id }) => id);
   console.error(
     `${compared} rows of ${registered.length} checks agree with the formulas written by hand.${left.length > 0 ? ` Not written by hand and left out of the second ratio: ${left.join(', ')}.` : ''}`,
