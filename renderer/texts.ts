@@ -655,7 +655,7 @@ export const texts = {
     counts: (judged: number, passing: number, beaten: number) =>
       `${judged} judged by checks, ${passing} pass, ${beaten} put aside because one found is better in what is wanted.`,
     solved: (solved: number, left: number) =>
-      `${solved} solved as a whole plate, because they hold by hand; ${left === 0 ? 'none is' : `at most ${left} more are`} to be. A solve may take minutes: fewer options, or a wider mesh, make it shorter.`,
+      `${solved} solved as a whole plate, because ${solved === 1 ? 'it holds' : 'they hold'} by hand${left > 0 ? `; at most ${left} more are to be. A solve may take minutes: fewer options, or a wider mesh, make it shorter` : ''}.`,
     solving: (what: string, done: number, of: number) => `Solving: ${what}${of > 0 ? ` (${done} of ${of})` : ''}.`,
     gap: (part: number) => `The best may still get better by ${(100 * part).toFixed(1)} %.`,
     appraising: (done: number, of: number, what: string) =>
