@@ -29,7 +29,11 @@ export const fatigueWeldCorner: Check = {
     ...forces('f_z', 'f_z', 'N/mm', 'force per length square to the tube'),
     ...forces('f_h', 'f_h', 'N/mm', 'pull per length across the weld'),
     ...forces('m_r', 'm', 'N', 'moment about the weld'),
-    a_w: fromCheck(corner, 'a_w', 'up', 'mm', 'throat on the corner at the end of life'),
+    a_w: {
+      ...fromCheck(corner, 'a_w', 'up', 'mm', ''),
+      meaning: 'throat on the corner at the end of life',
+      from: 'the strength check of the weld',
+    },
     z: restOfField,
     ...damageInputs(weldClass(36), 'opposite', () => fatigueWeldCorner),
   },
