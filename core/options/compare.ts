@@ -4,6 +4,7 @@ import { highestOf } from '../limit-states.ts';
 import type { SolvedForces } from '../loads/solved-forces.ts';
 import type { RawDocument } from '../document/read-document.ts';
 import type { PlateDocument } from '../document/schema.ts';
+import { Refusal } from '../refusal.ts';
 
 /** One option beside the others: what it costs, what governs, and how that differs from the base of the comparison. */
 export interface ComparedOption {
@@ -45,9 +46,21 @@ export function compare(
   solved: (option: string | null) => SolvedForces | undefined = () => undefined,
 ): Comparison {
   const ids = [null, ...document.options.map(({ id }) => id)];
-  const appraisals = ids.map((id) => appraise(raw, document, id, solved(id)));
+  const appraisals = ids.map((id) => named(document, id, () => appraise(raw, document, id, solved(id))));
   const reference = appraisals[ids.indexOf(base)] as Appraisal;
   return { base, appraisals, options: appraisals.map((appraisal) => compared(appraisal, reference)) };
+}
+
+/** What refuses an option says which: the note of another may have been asked for. */
+function named<T>({ options }: PlateDocument, id: string | null, work: () => T): T {
+  try {
+    return work();
+  } catch (error) {
+    if (!(error instanceof Refusal) || id === null) throw error;
+    const { title } = options.find((option) => option.id === id)!;
+    const [first, ...others] = error.all.map((text) => ({ ...text, what: `Option “${title}”: ${text.what}` }));
+    throw new Refusal([first!, ...others]);
+  }
 }
 
 /** One appraisal set against another. */

@@ -31,6 +31,7 @@ export function FixingsSheet() {
 function FixingFields({ design }: { design: string }) {
   const at = (...rest: string[]): FieldPath => ['designs', design, 'fixing', ...rest];
   const fixing = useField(at());
+  const inch = useField(['units']).raw === 'inch';
   const kind = (fixing.raw as { kind?: unknown } | undefined)?.kind;
   return (
     <>
@@ -43,7 +44,7 @@ function FixingFields({ design }: { design: string }) {
                 key={each}
                 type="button"
                 aria-pressed={kind === each}
-                onClick={() => kind !== each && fixing.set(firstOf(each))}
+                onClick={() => kind !== each && fixing.set(firstOf(each, inch))}
               >
                 {texts.fixings[each]}
               </button>
@@ -59,19 +60,19 @@ function FixingFields({ design }: { design: string }) {
 }
 
 /** What a fixing begins with when its kind is changed; each value is there to be changed. */
-function firstOf(kind: 'bolted' | 'welded'): Json {
+function firstOf(kind: 'bolted' | 'welded', inch: boolean): Json {
   return kind === 'bolted'
     ? {
         kind,
-        bolt: 'M12',
-        class: '8.8',
-        pitch: '80 mm',
-        edgeDistance: '20 mm',
+        bolt: inch ? '1/2 in' : 'M12',
+        class: inch ? 'ASTM A325' : '8.8',
+        pitch: inch ? '3 in' : '80 mm',
+        edgeDistance: inch ? '3/4 in' : '20 mm',
         shear: 'slip-resistant',
         slipFactor: { value: 0.2, source: 'assumed, to be proved on the coated surface' },
         into: 'through-bolt with sleeve',
       }
-    : { kind, throat: '3 mm', pattern: 'all round' };
+    : { kind, throat: inch ? '1/8 in' : '3 mm', pattern: 'all round' };
 }
 
 type At = (...rest: string[]) => FieldPath;
