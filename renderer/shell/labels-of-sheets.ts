@@ -185,7 +185,17 @@ const namesOn: Readonly<Partial<Record<SheetName, readonly FieldName[]>>> = {
     'stillLimit',
     'plateWay',
   ],
-  strength: ['table', 'life', 'cathodic', 'lossPanel', 'lossOutside', 'lossInside', 'forcesFrom', 'forcesMesh'],
+  strength: [
+    'table',
+    'life',
+    'cathodic',
+    'lossPanel',
+    'lossOutside',
+    'lossInside',
+    'forcesFrom',
+    'forcesMesh',
+    'forcesLosses',
+  ],
   fatigue: [
     'environment',
     'access',

@@ -12,9 +12,10 @@ it.each(checks.map((check) => [check.id, check] as const))(
       const safety = symbol.startsWith('gamma') ? 'partial factors' : 'allowable stress';
       const { basis } = models[safety];
       expect(input.only, symbol).toBe(safety);
-      expect(input.read(models[safety], '', models[safety].loads.situations[0]!), symbol).toBe(
-        basis.factors[symbol]!.value,
-      );
+      expect(
+        input.read(models[safety], check.places(models[safety])[0] ?? '', models[safety].loads.situations[0]!),
+        symbol,
+      ).toBe(basis.factors[symbol]!.value);
     }
   },
 );

@@ -80,7 +80,7 @@ async function holds(sheet: Locator, lines: readonly Line[]): Promise<void> {
       'Shear of a bolt': printed(line.shear, 'kN'),
     };
     expect(Object.fromEntries([...numbers].filter(([title]) => title in expected)), what).toEqual(expected);
-    const path = await sheet.locator('table', { hasText: t.path }).innerText();
+    const path = await sheet.getByRole('table', { name: t.path, exact: true }).innerText();
     for (const part of [line.toMain, line.toCross]) expect(path, what).toContain(`${significant(100 * part, 3)} %`);
   }
 }
