@@ -138,13 +138,7 @@ export function quantitiesOf(model: Model, rows: readonly CheckRow[]): Quantitie
     'Bolts',
     'geometry',
   );
-  put(
-    'cost.weldLength',
-    sum(weldLengthOf),
-    'm',
-    'Weld length of the panels',
-    'geometry',
-  );
+  put('cost.weldLength', sum(weldLengthOf), 'm', 'Weld length of the panels', 'geometry');
   put('cost.heaviestPanel', heaviest, 'kg', 'Heaviest panel to handle', 'mass: net area by thickness');
   for (const panel of panels) {
     for (const { bay } of panel.fields) {

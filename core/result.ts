@@ -19,7 +19,15 @@ export interface Result {
   readonly governing: Readonly<Record<string, ResultRow>>;
   /** The mesh and its errors, where forces of the whole plate were judged with. */
   readonly solver?: SolvedForces['mesh'];
-  readonly limitStates: readonly { readonly name: string; readonly verdict: string; readonly fails: number; readonly unjudged: number; readonly made: number; readonly governing: string | null; readonly remark: string }[];
+  readonly limitStates: readonly {
+    readonly name: string;
+    readonly verdict: string;
+    readonly fails: number;
+    readonly unjudged: number;
+    readonly made: number;
+    readonly governing: string | null;
+    readonly remark: string;
+  }[];
   readonly findings: Appraisal['findings'];
 }
 
@@ -55,7 +63,15 @@ export function resultOf(appraisal: Appraisal, { every = false }: { every?: bool
     quantities: appraisal.quantities,
     checks: (every ? rows : gravest(rows)).map(resultRow),
     governing: Object.fromEntries(Object.entries(governing).map(([state, row]) => [state, resultRow(row)])),
-    limitStates: appraisal.limitStates.map(({ name, verdict, fails, unjudged, made, row, remark }) => ({ name, verdict, fails, unjudged, made, governing: row ? `${row.id} at ${row.place}` : null, remark })),
+    limitStates: appraisal.limitStates.map(({ name, verdict, fails, unjudged, made, row, remark }) => ({
+      name,
+      verdict,
+      fails,
+      unjudged,
+      made,
+      governing: row ? `${row.id} at ${row.place}` : null,
+      remark,
+    })),
     ...(model.solved && !('missing' in model.solved) ? { solver: model.solved.mesh } : {}),
     findings: appraisal.findings,
   };
@@ -73,18 +89,56 @@ export function gravest(rows: readonly CheckRow[]): readonly CheckRow[] {
 }
 
 function resultRow(row: CheckRow): ResultRow {
-  const { id, title, limitState, place, loadCase, direction, demand, capacity, utilisation, verdict, near, reason } = row;
-  return { id, title, limitState, place, loadCase, direction, demand, capacity, unit: siUnit(row.unit), utilisation, verdict, near, reason, sources: row.sources.map(sourceText), ...(row.both ? { forces: row.both } : {}) };
+  const { id, title, limitState, place, loadCase, direction, demand, capacity, utilisation, verdict, near, reason } =
+    row;
+  return {
+    id,
+    title,
+    limitState,
+    place,
+    loadCase,
+    direction,
+    demand,
+    capacity,
+    unit: siUnit(row.unit),
+    utilisation,
+    verdict,
+    near,
+    reason,
+    sources: row.sources.map(sourceText),
+    ...(row.both ? { forces: row.both } : {}),
+  };
 }
 
 /** A source in one line: "EN 1993-1-8:2005, Table 3.4 (from memory)". */
-export function sourceText({ document, edition, clause, memory }: { document: string; edition?: string; clause?: string; memory?: boolean }): string {
-  const year = !edition ? '' : /^\d{4}/.test(edition) ? `:${edition}` : /^Rev/.test(edition) ? `, ${edition}` : `, ${edition} ed.`;
+export function sourceText({
+  document,
+  edition,
+  clause,
+  memory,
+}: {
+  document: string;
+  edition?: string;
+  clause?: string;
+  memory?: boolean;
+}): string {
+  const year = !edition
+    ? ''
+    : /^\d{4}/.test(edition)
+      ? `:${edition}`
+      : /^Rev/.test(edition)
+        ? `, ${edition}`
+        : `, ${edition} ed.`;
   return `${document}${year}${clause ? `, ${clause}` : ''}${memory ? ' (from memory)' : ''}`;
 }
 
 const baseUnits = ['kg', 'm', 's', 'A', 'K', 'cd', 'mol', 'rad', 'b'];
-const named: Readonly<Record<string, string>> = { 'kg*m*s^-2': 'N', 'kg*m^-1*s^-2': 'Pa', 'kg*m^2*s^-2': 'N*m', 'kg*s^-2': 'N/m' };
+const named: Readonly<Record<string, string>> = {
+  'kg*m*s^-2': 'N',
+  'kg*m^-1*s^-2': 'Pa',
+  'kg*m^2*s^-2': 'N*m',
+  'kg*s^-2': 'N/m',
+};
 
 /** SI unit of what a unit in mathjs words measures: "kN" → "N", "mm" → "m". */
 export function siUnit(unit: string): string {

@@ -42,7 +42,10 @@ export function handJudged(model: Model): HandRow[] {
 }
 
 /** Where a check is made and its inputs are known; both sides read them by the same functions. */
-export function* judgedPlaces(check: Check, model: Model): Generator<{ place: string; situation: Situation; given: Given }> {
+export function* judgedPlaces(
+  check: Check,
+  model: Model,
+): Generator<{ place: string; situation: Situation; given: Given }> {
   const { situations } = model.loads;
   for (const place of check.places(model)) {
     for (const situation of check.once ? situations.slice(0, 1) : situations) {
@@ -63,7 +66,10 @@ export function* judgedPlaces(check: Check, model: Model): Generator<{ place: st
 }
 
 /** Rows compared, and what differs: the formulas written by hand against the engine, on every number that decides. */
-export function handAgainstEngine(model: Model): { readonly compared: number; readonly differences: readonly string[] } {
+export function handAgainstEngine(model: Model): {
+  readonly compared: number;
+  readonly differences: readonly string[];
+} {
   const differences: string[] = [];
   let compared = 0;
   for (const row of handJudged(model)) {

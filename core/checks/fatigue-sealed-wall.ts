@@ -51,7 +51,8 @@ export const fatigueSealedWall: Check = {
     ...curveInputs,
     n_eq: {
       unit: '1',
-      meaning: 'deployments in the life: by the length of one, once a month where the document says nothing of recovery',
+      meaning:
+        'deployments in the life: by the length of one, once a month where the document says nothing of recovery',
       from: 'document: recovery',
       read: ({ document: { basis, recovery } }) => Math.ceil(basis.life.si / (recovery?.deployment.si ?? month)),
     },

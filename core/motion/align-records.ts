@@ -10,7 +10,8 @@ import type { SeaSetup } from './sea-setup.ts';
 export interface Alignment {
   /** s that its first reading comes after the first file's. */
   readonly late: number;
-  readonly how: 'stated' | 'dates of both files' | 'stroke laid on the float’s height' | 'plate laid on float less stroke';
+  readonly how:
+    'stated' | 'dates of both files' | 'stroke laid on the float’s height' | 'plate laid on float less stroke';
   /** Likeness of the two, −1 to 1; null where nothing was laid on anything. */
   readonly alike: number | null;
 }

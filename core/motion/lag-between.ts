@@ -21,7 +21,12 @@ export function lagBetween(x: Float64Array, y: Float64Array, dt: number, longest
     return fourier(plan, re, im, spareRe, spareIm, 1) ? [spareRe, spareIm] : [re, im];
   }) as [[Float64Array, Float64Array], [Float64Array, Float64Array]];
   // the correlation is the inverse transform of X̄ Y
-  const [re, im, spareRe, spareIm] = [new Float64Array(N), new Float64Array(N), new Float64Array(N), new Float64Array(N)];
+  const [re, im, spareRe, spareIm] = [
+    new Float64Array(N),
+    new Float64Array(N),
+    new Float64Array(N),
+    new Float64Array(N),
+  ];
   for (let k = 0; k < N; k++) {
     re[k] = (a[0][k]! * b[0][k]! + a[1][k]! * b[1][k]!) / N;
     im[k] = (a[0][k]! * b[1][k]! - a[1][k]! * b[0][k]!) / N;

@@ -17,7 +17,13 @@ export interface SeaWindow {
 export const windowLength = 150;
 
 /** Motion of float and plate, window by window; what is left at the end is dropped, as is a window in which the float hardly swings. */
-export function seaWindows({ dt, begins, plate, float }: Pick<SeaResult, 'dt' | 'begins' | 'plate' | 'float'>): SeaWindow[] { // prettier-ignore
+export function seaWindows({
+  dt,
+  begins,
+  plate,
+  float,
+}: Pick<SeaResult, 'dt' | 'begins' | 'plate' | 'float'>): SeaWindow[] {
+  // prettier-ignore
   const n = Math.round(windowLength / dt);
   return Array.from({ length: Math.floor(float.length / n) }, (_, i): SeaWindow[] => {
     const own = float.subarray(i * n, (i + 1) * n);

@@ -54,7 +54,12 @@ function numbers(result: TankResult, print: Print): Table {
     how,
   ];
   const also = [...result.also].map(([name, estimate]) =>
-    row(name, estimate, { 'linear damping': 'N*s/m', 'dry friction': 'N', 'force drift': 'N/s', delay: 's' }[name], 'least squares'),
+    row(
+      name,
+      estimate,
+      { 'linear damping': 'N*s/m', 'dry friction': 'N', 'force drift': 'N/s', delay: 's' }[name],
+      'least squares',
+    ),
   );
   const least = 'least squares; interval by Newey and West';
   const drawn = 'interval by drawing blocks anew';

@@ -73,9 +73,7 @@ export function boltedAgainstWelded(raw: RawDocument, from: string | null): Bolt
 function fixedSo(kind: FixingKind, appraisal: Appraisal, rates: Rates | undefined): FixedSo {
   const { model, rows } = appraisal;
   const gravest = (of: (row: CheckRow) => boolean): CheckRow | null =>
-    [...rows]
-      .filter((row) => row.verdict !== 'not applicable' && !isKeptRule(row) && of(row))
-      .sort(graver)[0] ?? null;
+    [...rows].filter((row) => row.verdict !== 'not applicable' && !isKeptRule(row) && of(row)).sort(graver)[0] ?? null;
   // What the two do not share: panels and their fixings. Tubes, crossings and eyes are the same in both but for weight.
   const ofPanel = (row: CheckRow) => /^(panel|bolt|weld)-|^fatigue-(weld|plate|bolt)/.test(row.id);
   const fatigue = gravest((row) => row.limitState === 'fatigue' && ofPanel(row));

@@ -105,11 +105,7 @@ const largest = (rows: readonly CheckRow[], of: (row: CheckRow) => number | null
 
 function utilisation(model: Model, rows: readonly CheckRow[], ids: PartsOf): Reading {
   const leaders = gravest(rows, ids);
-  const most = largest(
-    rows,
-    (row) => (isKeptRule(row) ? null : row.utilisation),
-    ids,
-  );
+  const most = largest(rows, (row) => (isKeptRule(row) ? null : row.utilisation), ids);
   const open = rows.filter(
     (row) => (row.verdict === 'fails' || row.verdict === 'cannot be judged') && ids(row).length === 0,
   );

@@ -77,11 +77,7 @@ const fitOf = (columns: readonly Float64Array[], F: Float64Array, from: number, 
   }).theta;
 
 /** What each of its cycles says; a cycle with too few good readings says nothing. */
-export function cycleResults(
-  part: FittedRun,
-  setup: TankSetup,
-  notAdded: number,
-): CycleResult[] {
+export function cycleResults(part: FittedRun, setup: TankSetup, notAdded: number): CycleResult[] {
   const { run, motion, F, places } = part;
   const columns = forceColumns(plain, motion, part, none, setup);
   let to = 0;

@@ -180,7 +180,10 @@ describe('what cannot be judged, in words', () => {
     const padEyes = {
       points: [{ id: 'L1', x: '0 m', y: '0 m' }],
       eye: Object.fromEntries(
-        Object.entries(suspension.eye).map(([name, value]) => [name, typeof value === 'string' ? value : 'typed' in value ? value.typed : value]),
+        Object.entries(suspension.eye).map(([name, value]) => [
+          name,
+          typeof value === 'string' ? value : 'typed' in value ? value.typed : value,
+        ]),
       ),
       apex: '3 m',
     };

@@ -101,7 +101,7 @@ describe('stage by stage', () => {
     }).t!;
     expect(t).toBeCloseTo((2 * 0.97 * Math.sqrt(0.1437)) / (0.6 * 1.4137e-3 * Math.sqrt(2 * 9.80665)), 9);
     expect(rowsOf(liftDrain)[0]!.demand).toBeCloseTo(model.mass.trays[0]!.drainTime!, 6);
-    const closed = modelOf(readDocument(mergePatch(raw, { designs: { 'underside': { holes: [] } } }) as typeof raw));
+    const closed = modelOf(readDocument(mergePatch(raw, { designs: { underside: { holes: [] } } }) as typeof raw));
     expect(rowsOf(liftDrain, closed)[0]).toMatchObject({
       verdict: 'fails',
       reason: expect.stringMatching(/lets the water out/),

@@ -145,7 +145,7 @@ describe('exit code 2: the input is wrong', () => {
       JSON.stringify(
         middle(
           (d) => (
-            (d.options[1].changes = { designs: { 'underside': { thickness: '8 kg' } } }),
+            (d.options[1].changes = { designs: { underside: { thickness: '8 kg' } } }),
             (d.options[2].changes = { water: { depth: '-1 m' } })
           ),
         ),

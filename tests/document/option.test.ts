@@ -57,13 +57,13 @@ describe('an option', () => {
         id: 'both',
         title: 'Both',
         base: 'under-8',
-        changes: { designs: { 'underside': { pitch: null, fixing: { pitch: '120 mm' } } } },
+        changes: { designs: { underside: { pitch: null, fixing: { pitch: '120 mm' } } } },
       });
       d.options.push({
         id: 'over',
         title: 'Over',
         base: 'both',
-        changes: { designs: { 'underside': { thickness: '10 mm' } } },
+        changes: { designs: { underside: { thickness: '10 mm' } } },
       });
     });
     const design = resolve(raw, 'over').document.designs['underside']!;
@@ -76,7 +76,7 @@ describe('an option', () => {
     const raw = middle(
       (d) =>
         void (d.options[1].changes = {
-          designs: { 'underside': { thickness: '8 kg', colour: 'red' } },
+          designs: { underside: { thickness: '8 kg', colour: 'red' } },
           water: { salinity: null },
         }),
     );

@@ -37,7 +37,11 @@ it('has a row for every way and every stage, and each bay once among those that 
   expect(stages!.rows).toHaveLength(report!.lift!.stages.length);
   const drained = tables(section.blocks)
     .at(-1)!
-    .rows.flatMap(([bays]) => String(bays).replace(/^bays? /, '').split(', '));
+    .rows.flatMap(([bays]) =>
+      String(bays)
+        .replace(/^bays? /, '')
+        .split(', '),
+    );
   expect(drained.sort()).toEqual(report!.emptied.map(({ bay }) => bay).sort());
 });
 

@@ -47,7 +47,6 @@ export function WhatMayVary() {
   );
 }
 
-
 /** What leads, and what it is weighed against. Further aims that a document names stay. */
 function AimFields() {
   const field = useField(at('aims'));

@@ -74,7 +74,9 @@ describe('the middle sample', () => {
       'p.scene.meshes.reduce((n, m) => n + m.indices.length / 3, 0) + p.scene.bolts.reduce((n, b) => n + b.parts.length * b.indices.length / 3, 0) + p.scene.holes.length / 5 * 12 + p.scene.ropes.filter(({ width }) => width > 0).length * 64',
     );
     expect(triangles).toBe(expected);
-    expect(await boltsDrawn('bolts')).toBe(await run<number>("p.scene.parts.filter((part) => part.kind === 'bolt').length"));
+    expect(await boltsDrawn('bolts')).toBe(
+      await run<number>("p.scene.parts.filter((part) => part.kind === 'bolt').length"),
+    );
     expect(await boltsDrawn('bolts')).toBe(648);
     expect(await boltsDrawn('plain bolts')).toBe(0);
   });
