@@ -6,6 +6,7 @@ import { checks } from './checks/index.ts';
 import { documentOfOption, type BayPlan } from './document/option.ts';
 import { builtAs } from './durability/as-built.ts';
 import { durabilityFindings } from './durability/durability-findings.ts';
+import { valueAt } from './document/edit.ts';
 import { documentHash } from './document/document-hash.ts';
 import type { RawDocument } from './document/read-document.ts';
 import type { PlateDocument } from './document/schema.ts';
@@ -102,7 +103,8 @@ function governingRows(rows: readonly CheckRow[]): Record<string, CheckRow> {
 export const notSolvedYet = 'the plate is not solved yet as one structure';
 
 /** True where an option's document has its checks take forces from the whole plate as well. */
-export const asksSolver = ({ forces }: Pick<PlateDocument, 'forces'>): boolean => forces?.from === 'hand and solver';
+export const asksSolver = (document: Pick<PlateDocument, 'forces'> | RawDocument): boolean =>
+  valueAt(document, ['forces', 'from']) === 'hand and solver';
 
 function solvedFor(document: PlateDocument, solved: SolvedForces | undefined): Model['solved'] {
   if (!solved) return asksSolver(document) ? { missing: notSolvedYet } : null;

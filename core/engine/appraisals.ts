@@ -1,6 +1,7 @@
-import { appraise, type Appraisal } from '../appraise.ts';
-import { laidRaw, optionLine, valueAt } from '../document/edit.ts';
+import { appraise, asksSolver, type Appraisal } from '../appraise.ts';
+import { laidRaw, optionLine } from '../document/edit.ts';
 import { documentHash } from '../document/document-hash.ts';
+import { besidePlate, plateAlone } from '../document/plate-alone.ts';
 import type { RawDocument } from '../document/read-document.ts';
 import type { PlateDocument } from '../document/schema.ts';
 import type { SolvedForces } from '../loads/solved-forces.ts';
@@ -58,20 +59,9 @@ function attempted(raw: RawDocument, option: string | null, solved: SolvedForces
   }
 }
 
-const asksSolver = (laid: RawDocument): boolean => valueAt(laid, ['forces', 'from']) === 'hand and solver';
-
 /** Everything that an appraisal of an option depends on but the hash, as text. A fault anywhere in the document is one of all options. */
 function madeFrom(raw: RawDocument, option: string | null): string {
-  const {
-    options: _options,
-    chosen: _chosen,
-    view: _view,
-    search: _search,
-    spreads: _spreads,
-    sensitivity: _sensitivity,
-    ...laid
-  } = laidRaw(raw, option);
-  return JSON.stringify([laid, optionLine(raw, option), readOnce(raw) ? '' : raw]);
+  return JSON.stringify([plateAlone(laidRaw(raw, option)), optionLine(raw, option), readOnce(raw) ? '' : raw]);
 }
 
 /** The whole document read, or null when something in it is wrong. Only the newest is kept: the steps back hold every document
@@ -95,10 +85,6 @@ function laidOn(attempt: Attempt, raw: RawDocument): Attempt {
   const read = readOnce(raw);
   if (!attempt.ok || !read) return attempt;
   const { appraisal } = attempt;
-  const { options, chosen, view, search, spreads, sensitivity } = read;
-  const model = {
-    ...appraisal.model,
-    document: { ...appraisal.model.document, options, chosen, view, search, spreads, sensitivity },
-  };
+  const model = { ...appraisal.model, document: { ...appraisal.model.document, ...besidePlate(read) } };
   return { ok: true, appraisal: { ...appraisal, model, documentHash: documentHash(raw) } };
 }

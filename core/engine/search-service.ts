@@ -14,6 +14,7 @@ import { search, searchProblem, type Problem, type SearchState } from '../option
 import { governingWords, mostFirst, searchRecord, thinnerWords } from '../options/search/search-record.ts';
 import { formatQuantity, printedUnit, unitText } from '../quantity/format-quantity.ts';
 import type { SolveProgress } from '../plate/solve-cases.ts';
+import { retold } from '../solve/drained.ts';
 import { Refusal, type RefusalText } from '../refusal.ts';
 
 export type ToSearch =
@@ -148,10 +149,7 @@ function* searching({
 }: Extract<ToSearch, { readonly kind: 'search' }>): Generator<FromSearch | null, void> {
   const asked = askedOf(readDocument(laidRaw(raw, option)).search);
   const problem = searchProblem(raw, askedSpace(raw, option, asked));
-  const steps = search(problem);
-  let step = steps.next();
-  for (; !step.done; step = steps.next()) yield { kind: 'progress', edit, progress: progressOf(problem, step.value) };
-  const state = step.value;
+  const state = yield* retold(search(problem), (news) => ({ kind: 'progress' as const, edit, progress: progressOf(problem, news) })); // prettier-ignore
   const front = inOrder(raw, state.front);
   const shown: ShownOption[] = [];
   for (const { found, id } of front) {
@@ -177,10 +175,8 @@ function* varying({
   raw,
   option,
 }: Extract<ToSearch, { readonly kind: 'sensitivity' }>): Generator<FromSearch | null, void> {
-  const steps = sensitivityRecord(raw, option);
-  let step = steps.next();
-  for (; !step.done; step = steps.next()) yield { kind: 'varying', edit, ...step.value };
-  yield { kind: 'sensitive', edit, found: step.value };
+  const found = yield* retold(sensitivityRecord(raw, option), (news) => ({ kind: 'varying' as const, edit, ...news }));
+  yield { kind: 'sensitive', edit, found };
 }
 
 function progressOf({ options, space, solver }: Problem, state: SearchState): SearchProgress {

@@ -10,6 +10,7 @@ import { motionTables, type ListedMotion } from '../plate/results/motion-csv.ts'
 import { readyPlate, type ReadyPlate, type SolvedLoading } from '../plate/solve-plate.ts';
 import { firstSize, meshStudy, type MeshStudy } from '../plate/mesh-study.ts';
 import type { SolvedForces } from '../loads/solved-forces.ts';
+import { retold } from '../solve/drained.ts';
 import { solvedForcesOf } from '../plate/solved-forces-of.ts';
 import { changeWords } from '../plate/results/change-words.ts';
 import { solverTables, type SolverTable } from '../plate/results/solver-tables.ts';
@@ -149,10 +150,9 @@ export function createSolveService({ tell, later }: SolverPort): (message: ToSol
   ): Generator<SolveProgress, void> {
     const size = firstSize(on);
     if (wish === 'mesh study') {
-      const studying = meshStudy(on);
-      let step = studying.next();
-      for (let done = 0; !step.done; step = studying.next()) yield { done: done++, of: 3, what: step.value };
-      tell({ kind: 'study', edit: of.edit, study: step.value });
+      let done = 0;
+      const study = yield* retold(meshStudy(on), (what) => ({ done: done++, of: 3, what }));
+      tell({ kind: 'study', edit: of.edit, study });
     } else if (wish === 'what changed') yield* change(of, base, on);
     else if (wish === 'natural modes') yield* modes(of, on);
     else if (wish === 'buckling') yield* buckling(of, on);
@@ -251,10 +251,7 @@ const bucklingCount = 3;
 const bucklingSteps = 30;
 
 /** Progress of work that says how many solves it has done. */
-function* counted<T>(what: string, steps: number, work: Generator<number, T>): Generator<SolveProgress, T> {
-  let step = work.next();
-  for (; !step.done; step = work.next()) yield { done: step.value, of: Math.max(steps, step.value + 1), what };
-  return step.value;
-}
+const counted = <T>(what: string, steps: number, work: Generator<number, T>): Generator<SolveProgress, T> =>
+  retold(work, (done) => ({ done, of: Math.max(steps, done + 1), what }));
 
 const unitsOf = ({ document }: Model): UnitSystem => document.units;

@@ -1,3 +1,4 @@
+import { plateAlone } from '../document/plate-alone.ts';
 import type { PlateDocument } from '../document/schema.ts';
 import canonicalize from 'canonicalize';
 import { sha256 } from '@noble/hashes/sha2.js';
@@ -97,7 +98,7 @@ export interface SolvedLeg {
  * what is chosen of two demands leave it alone.
  */
 export function solvedKey(document: PlateDocument): string {
-  const { project: _project, options: _options, chosen: _chosen, view: _view, units: _units, paper: _paper, search: _search, spreads: _spreads, sensitivity: _sensitivity, forces, designs, panels, ...rest } = document;
+  const { project: _project, units: _units, paper: _paper, forces, designs, panels, ...rest } = plateAlone(document);
   const placed = Object.fromEntries(Object.entries(panels).map(([bays, design]) => [bays, designs[design] ?? null]));
   const meaning = canonicalize({ ...(inSi({ ...rest, panels: placed }) as object), mesh: forces?.mesh?.si ?? null, losses: forces?.losses ?? false }) as string;
   return bytesToHex(sha256(utf8ToBytes(meaning)));

@@ -2,6 +2,7 @@ import type { Situation } from '../loads/situation.ts';
 import type { Model } from '../model.ts';
 import { Refusal } from '../refusal.ts';
 import { meshStudy, type MeshStudy } from './mesh-study.ts';
+import { retold } from '../solve/drained.ts';
 import { beamEndForces } from '../solve/elements/beam-forces.ts';
 import { jointForce } from '../solve/structure/tie.ts';
 import { fixingRows, rowPulls, type FixingRow } from './fixing-rows.ts';
@@ -90,14 +91,12 @@ export function* solveCases(model: Model, request: SolveRequest): Generator<Solv
     count * (1 + ends.length) +
     (request.losses && request.losses !== 'legs' ? 12 : 0) +
     (request.size === undefined ? 2 : 0);
+  const still = (what: string): SolveProgress => ({ done, of: Math.max(total, done), what });
   const progress = (what: string): SolveProgress => ({ done: done++, of: Math.max(total, done), what });
 
   let study: MeshStudy | null = null;
   if (request.size === undefined) {
-    const studying = meshStudy(model);
-    let step = studying.next();
-    for (; !step.done; step = studying.next()) yield progress(step.value);
-    study = step.value;
+    study = yield* retold(meshStudy(model), progress);
   }
   const size = request.size ?? study!.chosen ?? study!.meshes.at(-1)!.size;
   const plate = readyPlate(model, { size });
@@ -117,13 +116,10 @@ export function* solveCases(model: Model, request: SolveRequest): Generator<Solv
           yield progress(what);
           const start = request.stage === 'contact' ? settled.get(situation.direction) : undefined;
           const solving = solveLoading(on, situation, { loading, variant, stage: request.stage, ...(start ? { start } : {}) }); // prettier-ignore
-          let step = solving.next();
-          for (; !step.done; step = solving.next()) {
-            yield { done, of: Math.max(total, done), what: `${what}: contact, step ${step.value + 1}` };
-          }
-          solved.push(step.value);
-          request.each?.(on, step.value);
-          settled.set(situation.direction, step.value.answer.closed);
+          const one = yield* retold(solving, (k) => still(`${what}: contact, step ${k + 1}`));
+          solved.push(one);
+          request.each?.(on, one);
+          settled.set(situation.direction, one.answer.closed);
         }
     return solved;
   }
@@ -158,9 +154,7 @@ export function* solveCases(model: Model, request: SolveRequest): Generator<Solv
       let followed: Unzipping | null = null;
       if (row && request.use && lost.free === null) {
         const following = unzipping(model, { size, start: row, cases, use: request.use, stage: request.stage });
-        let step = following.next();
-        for (; !step.done; step = following.next()) yield { done, of: Math.max(total, done), what: `${kind} ${id} lost: ${step.value}` }; // prettier-ignore
-        followed = step.value;
+        followed = yield* retold(following, (what) => still(`${kind} ${id} lost: ${what}`));
       }
       losses.push({ ...lost, unzipping: followed });
     }

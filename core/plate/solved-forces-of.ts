@@ -12,6 +12,7 @@ import {
 } from '../loads/solved-forces.ts';
 import type { Model } from '../model.ts';
 import { refusal } from '../refusal.ts';
+import { retold } from '../solve/drained.ts';
 import { shellStress } from '../solve/elements/shell-stress.ts';
 import { panelBuckling } from './buckling-of-panels.ts';
 import { firstSize } from './mesh-study.ts';
@@ -34,13 +35,7 @@ import type { ReadyPlate, SolvedLoading } from './solve-plate.ts';
  * the panel, hinged at its ends, would buckle within `bucklingWithin` times it: every panel is held better than that strip.
  */
 export function* solvedForcesOf(model: Model): Generator<SolveProgress, SolvedForces> {
-  const solving = solvedInTurn(model);
-  let step = solving.next();
-  for (; !step.done; step = solving.next()) {
-    const { done, of, what } = step.value;
-    yield { done, of, what };
-  }
-  return step.value;
+  return yield* retold(solvedInTurn(model), ({ done, of, what }) => ({ done, of, what }));
 }
 
 /** Forces of a situation of which every loading is solved. Buckling is looked for at the end of all: until then it stands as
@@ -146,10 +141,9 @@ export function meshOf(model: Model): number {
 }
 
 function* bucklingOf(plate: ReadyPlate, solved: SolvedLoading): Generator<SolveProgress, SituationForces['buckling']> {
+  const what = `${solved.situation.title}, ${solved.loading}: buckling, solve`;
   const finding = panelBuckling(plate, solved, { count: 1 });
-  let step = finding.next();
-  for (; !step.done; step = finding.next()) yield { done: 0, of: 0, what: `${solved.situation.title}, ${solved.loading}: buckling, solve ${step.value}` }; // prettier-ignore
-  const { modes, within, converged } = step.value;
+  const { modes, within, converged } = yield* retold(finding, (k) => ({ done: 0, of: 0, what: `${what} ${k}` }));
   const [lowest] = modes;
   if (!converged) return null;
   return lowest ? { factor: lowest.factor, within, part: lowest.most.id } : { factor: within, within, part: '' };

@@ -1,5 +1,6 @@
 import type { Situation } from '../loads/situation.ts';
 import type { Model } from '../model.ts';
+import { retold } from '../solve/drained.ts';
 import { Refusal } from '../refusal.ts';
 import { fixingRows, type FixingRow } from './fixing-rows.ts';
 import { fixingForces, type BoltForce, type WeldForce } from './results/fixing-forces.ts';
@@ -112,9 +113,7 @@ function* usesOf(
         let solved: SolvedLoading;
         try {
           const solving = solveLoading(plate, situation, { loading, variant, stage });
-          let step = solving.next();
-          for (; !step.done; step = solving.next()) yield `${situation.title}: contact, step ${step.value + 1}`;
-          solved = step.value;
+          solved = yield* retold(solving, (k) => `${situation.title}: contact, step ${k + 1}`);
         } catch (error) {
           if (error instanceof Refusal) return 'moves freely';
           throw error;

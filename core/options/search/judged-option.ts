@@ -59,14 +59,7 @@ export function judgedOption(
     const rowsOf = problem.solver ? handRows : undefined;
     const model = modelWith(document, { catalogue, geometry, mass });
     const verdict = judge(model, order, { aside, judged: space.judged }, beatenAt, rowsOf);
-    const left = leaves(verdict);
-    if (left || !('use' in verdict)) return left!;
-    return {
-      holds: true,
-      unjudged: verdict.unjudged,
-      governs: verdict.governs,
-      aims: withUse(problem.water ? withGain(space.aims, low, gain()) : low, useAt, verdict.use),
-    };
+    return verdictOf(verdict, (use) => withUse(problem.water ? withGain(space.aims, low, gain()) : low, useAt, use));
   } catch (error) {
     if (!(error instanceof Refusal)) throw error;
     return { holds: false, stop: refused('cannot be built', 'Cannot be built', error) };
@@ -90,6 +83,7 @@ export function* judgedBySolver(
   const useAt = space.aims.indexOf('use');
   const beatenAt = (use: number): boolean =>
     useAt >= 0 && front.some((one) => dominates(one.aims, withUse(before, useAt, Math.max(use, before[useAt]!))));
+  const aims = (use: number) => withUse(before, useAt, use);
   const model = modelOf(optionDocument(base, zones, digits));
   const situations: Record<string, SituationForces> = {};
   try {
@@ -105,18 +99,10 @@ export function* judgedBySolver(
       const verdict = judge(soFar, order, allowed, beatenAt, (check) =>
         check.once ? [] : checkRows(check, soFar, only).rows,
       );
-      const left = leaves(verdict);
-      if (left) return left;
+      const told = verdictOf(verdict, aims);
+      if (!told.holds) return told;
     }
-    const verdict = judge({ ...model, solved: step.value }, order, allowed, beatenAt);
-    const left = leaves(verdict);
-    if (left || !('use' in verdict)) return left!;
-    return {
-      holds: true,
-      unjudged: verdict.unjudged,
-      governs: verdict.governs,
-      aims: withUse(before, useAt, verdict.use),
-    };
+    return verdictOf(judge({ ...model, solved: step.value }, order, allowed, beatenAt), aims);
   } catch (error) {
     if (!(error instanceof Refusal)) throw error;
     return { holds: false, stop: refusedBySolver(error) };
@@ -126,10 +112,12 @@ export function* judgedBySolver(
 /** Until all situations are known: nothing judges by it. */
 const noMesh = { size: 0, unknowns: 0, stressError: 0, residual: 0 };
 
-/** What an option is left for, or null where it still holds. */
-function leaves(verdict: Judgement): Verdict | null {
-  if ('beaten' in verdict) return { holds: false, stop: beatenStop, plain: 'beaten', governs: verdict.governs };
-  return verdict.holds ? null : verdict;
+/** What an option is left for, or that it holds, with its aims by the utilisation that came out. */
+function verdictOf(judgement: Judgement, aims: (use: number) => readonly number[]): Verdict {
+  if ('beaten' in judgement) return { holds: false, stop: beatenStop, plain: 'beaten', governs: judgement.governs };
+  if (!judgement.holds) return judgement;
+  const { unjudged, governs, use } = judgement;
+  return { holds: true, unjudged, governs, aims: aims(use) };
 }
 
 export const refusedBySolver = (error: Refusal): Stop =>

@@ -1,5 +1,6 @@
 import { documentHash } from '../../document/document-hash.ts';
 import { laidRaw } from '../../document/edit.ts';
+import { plateAlone } from '../../document/plate-alone.ts';
 import type { RawDocument } from '../../document/read-document.ts';
 import type { PlateDocument } from '../../document/schema.ts';
 import type { SearchRecord } from '../../document/search-field.ts';
@@ -12,15 +13,13 @@ import type { Problem, SearchState } from './search.ts';
 
 /** Key of all that a search depends on: the document under the option it starts from, what it was asked, and whose forces judge. */
 export function searchKey(raw: RawDocument, from: string | null): string {
-  const { options: _options, chosen: _chosen, view: _view, project: _project, paper: _paper, spreads: _spreads, sensitivity: _sensitivity, search, ...plate } = laidRaw(raw, from); // prettier-ignore
-  const { record: _record, ...asked } = (search ?? {}) as Record<string, unknown>;
+  const laid = laidRaw(raw, from);
+  const { project: _project, paper: _paper, ...plate } = plateAlone(laid);
+  const { record: _record, ...asked } = (laid['search'] ?? {}) as Record<string, unknown>;
   // Before plates were solved in a search, a document that asks for it was searched by hand: such a record is of another search.
-  const judgedBy = bySolver(plate) ? { judgedBy: 'hand and solver' } : {};
+  const judgedBy = asksSolver(laid) ? { judgedBy: 'hand and solver' } : {};
   return documentHash({ ...plate, search: asked, from, ...judgedBy });
 }
-
-const bySolver = ({ forces }: RawDocument): boolean =>
-  (forces as { readonly from?: unknown } | undefined)?.from === 'hand and solver';
 
 /** What is kept of a finished search with the document, for the note. */
 export function searchRecord(

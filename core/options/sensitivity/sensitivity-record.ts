@@ -4,15 +4,18 @@ import { laidRaw } from '../../document/edit.ts';
 import { documentOfOption } from '../../document/option.ts';
 import { readDocument, type RawDocument } from '../../document/read-document.ts';
 import type { PlateDocument } from '../../document/schema.ts';
-import type { SensitivityRecord } from '../../document/sensitivity-field.ts';
+import { plateAlone } from '../../document/plate-alone.ts';
+import { sensitivityField, type SensitivityRecord } from '../../document/sensitivity-field.ts';
+import { retold } from '../../solve/drained.ts';
 import { sensitivity, sensitivityShares, watchedChecks } from './sensitivity.ts';
 import type { Sampling } from './variance-shares.ts';
 
 /** Key of all that the spreads act on: the document under the option, the spreads, and how they are sampled. */
 export function sensitivityKey(raw: RawDocument, from: string | null): string {
-  const { options: _options, chosen: _chosen, view: _view, project: _project, paper: _paper, search: _search, sensitivity: asked, ...plate } = laidRaw(raw, from); // prettier-ignore
-  const { record: _record, ...sampling } = (asked ?? {}) as Record<string, unknown>;
-  return documentHash({ ...plate, sensitivity: sampling, from });
+  const laid = laidRaw(raw, from);
+  const { project: _project, paper: _paper, ...plate } = plateAlone(laid);
+  const { record: _record, ...sampling } = (laid['sensitivity'] ?? {}) as Record<string, unknown>;
+  return documentHash({ ...plate, spreads: laid['spreads'], sensitivity: sampling, from });
 }
 
 /** What the stated spreads of an option do, for the note to tell later. Refuses what `spreadsJudged` refuses. */
@@ -21,7 +24,7 @@ export function* sensitivityRecord(
   option: string | null,
 ): Generator<JudgedStates, SensitivityRecord> {
   const { document } = documentOfOption(raw, readDocument(raw), option, planOf);
-  const found = yield* spreadsJudged(document, document.sensitivity ?? { points: 64, seed: 1 });
+  const found = yield* spreadsJudged(document, document.sensitivity ?? sensitivityField.parse({}));
   return { of: sensitivityKey(raw, option), from: option, ...found };
 }
 
@@ -44,15 +47,11 @@ export function* spreadsJudged(
   const ofPoint = spreads.length + 2;
   const of = apart + points * ofPoint;
 
-  const steps = sensitivity(document);
-  let step = steps.next();
-  for (; !step.done; step = steps.next()) yield { done: step.value.done, of };
-  const { governing, moved } = step.value;
-  const watched = watchedChecks(step.value);
+  const found = yield* retold(sensitivity(document), ({ done }) => ({ done, of }));
+  const { governing, moved } = found;
+  const watched = watchedChecks(found);
   const sampling = sensitivityShares(document, watched, { points, seed });
-  let sampled = sampling.next();
-  for (; !sampled.done; sampled = sampling.next()) yield { done: apart + sampled.value * ofPoint, of };
-  const { first, total, mean, sorted } = sampled.value;
+  const { first, total, mean, sorted } = yield* retold(sampling, (k) => ({ done: apart + k * ofPoint, of }));
   return {
     governing,
     moved: [...moved],
