@@ -128,7 +128,7 @@ export const weldAluminium: Check = {
       read: (model, bay) =>
         heatAffected(model, bay) ?? missing(`the strength beside a weld of ${panelAt(model, bay).material.title}`),
     },
-    gamma_Mw: { ...constant(1.25, '1', 'partial factor on welds in aluminium', 'EN 1999-1-1, 8.6.3.1'), only: 'partial factors' },
+    gamma_Mw: { ...constant(1.25, '1', 'partial factor on welds in aluminium', 'EN 1999-1-1, 8.6.3.1, from memory'), only: 'partial factors' },
     F_suf: {
       unit: 'MPa',
       meaning: 'shear strength of the filler',

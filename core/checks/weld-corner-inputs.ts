@@ -52,7 +52,7 @@ export const cornerInputs = {
     from: 'document: fixing',
     read: proofOf,
   },
-  g_5: constant(5, 'mm', 'largest gap of a fillet weld', 'AWS D1.1'),
+  g_5: constant(5, 'mm', 'largest gap of a fillet weld', 'AWS D1.1, from memory'),
 } as const satisfies Readonly<Record<string, Input>>; // prettier-ignore
 
 export const cornerLoss: Input = {
