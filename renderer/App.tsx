@@ -4,7 +4,7 @@ import { StartPage } from './start/StartPage.tsx';
 import { Dialogs } from './shell/Dialogs.tsx';
 import { Notices } from './shell/Notices.tsx';
 import { useKeptSettings } from './state/use-kept-settings.ts';
-import { useHostEvents } from './shell/use-host-events.ts';
+import { useWindowState } from './shell/use-window-state.ts';
 import { useShortcuts } from './shell/use-shortcuts.ts';
 import { Work } from './shell/Work.tsx';
 import { useWorkbench } from './state/workbench.ts';
@@ -14,7 +14,7 @@ export function App() {
   const page = useWorkbench((state) => state.page);
   const hasHandbook = useWorkbench((state) => state.handbook.isOpen);
   useShortcuts();
-  useHostEvents();
+  useWindowState();
   useKeptSettings();
   return (
     <>
