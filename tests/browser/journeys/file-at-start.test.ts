@@ -7,7 +7,7 @@ const started = program(withoutPicture);
 /** Runs in the page, before its own scripts: a desktop side that is as quick as one can be. */
 function quickDesktop(event: HostEvent): void {
   const hearers = new Set<(event: HostEvent) => void>();
-  Object.defineProperty(window, 'stillplateHost', {
+  Object.defineProperty(globalThis, 'stillplateHost', {
     value: {
       call: () => Promise.resolve({ ok: false, refusal: { what: 'No store in this test', mend: 'None is needed.' } }),
       listen: (hear: (event: HostEvent) => void) => {
