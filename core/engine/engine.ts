@@ -21,7 +21,6 @@ import { durabilitySection } from '../note/durability-section.ts';
 import { recoverySection } from '../note/recovery-section.ts';
 import { fatigueSection } from '../note/fatigue-section.ts';
 import { fullCheck } from '../note/check-sections.ts';
-import { planFigure } from '../note/drawing-section.ts';
 import { printIn } from '../print-in.ts';
 import { compared, type Comparison } from '../options/compare.ts';
 import { kinds, type Kind } from '../quantity/kinds.ts';
@@ -35,8 +34,9 @@ import { sceneOf } from '../scene/scene-of.ts';
 import { Appraisals, type Attempt } from './appraisals.ts';
 import { comparisonView, type Contender } from './comparison-view.ts';
 import { edited, putAway, redone, replayed, undone, type Changed, type History } from './history.ts';
-import type { Choices, EngineCall, EngineCalls, EngineNews, PreviewView } from './messages.ts';
+import type { Choices, EngineCall, EngineCalls, EngineNews } from './messages.ts';
 import { newPlate } from './new-plate.ts';
+import { previewOf } from './preview-of.ts';
 import { resultView } from './result-view.ts';
 import { toldComparison } from './told-comparison.ts';
 
@@ -310,42 +310,6 @@ function laidOr(raw: RawDocument, option: string | null): RawDocument {
     if (!(error instanceof Refusal)) throw error;
     return raw;
   }
-}
-
-function previewOf(text: string): PreviewView {
-  const raw = readDocumentText(text);
-  const chosen = valueAt(raw, ['chosen']);
-  const attempt = new Appraisals().of(raw, typeof chosen === 'string' ? chosen : null);
-  const said = (path: readonly string[]): string => {
-    const value = valueAt(raw, path);
-    return typeof value === 'string' ? value : '';
-  };
-  const name = said(['project', 'name']);
-  const subject = said(['project', 'subject']);
-  if (!attempt.ok) return { name, subject, plan: null, facts: [], faults: attempt.faults };
-  const { model, quantities } = attempt.appraisal;
-  const print = printIn(model.document.units);
-  const fact = (id: string, unit: string): readonly [string, string] => [
-    quantities[id]!.title,
-    print.quantity(quantities[id]!.value, unit, 3),
-  ];
-  const { mainTubes, crossTubes, bays, panels, outline } = model.geometry;
-  return {
-    name,
-    subject,
-    plan: planFigure(model),
-    facts: [
-      [
-        'Outline',
-        `${print.quantity(outline.x1 - outline.x0, 'm', 3)} × ${print.quantity(outline.y1 - outline.y0, 'm', 3)}`,
-      ],
-      ['Tubes', `${mainTubes.length} main, ${crossTubes.length} cross`],
-      ['Bays', `${bays.length}, ${panels.reduce((n, panel) => n + panel.bays.length, 0)} closed`],
-      fact('mass.air', 'kg'),
-      fact('weight.submerged', 'kN'),
-    ],
-    faults: [],
-  };
 }
 
 /** Ids to choose from: the catalogue with the document's own rows. */
