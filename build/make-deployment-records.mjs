@@ -1,6 +1,6 @@
 // Writes samples/sea-open.csv and samples/sea-closed.csv: twenty-five minutes of an invented float with an open and with a
-// closed plate below it, each with the plate's own pressure logger (…-plate.csv) whose clock began at another time; and
-// samples/sea-deployments.truth.json: how far the plate moved. Seeded: the same files every time.
+// closed plate below it, each with the plate's own pressure logger (…-plate.csv) whose clock began at another time and,
+// the open one's, runs slow; and samples/sea-deployments.truth.json: how far the plate moved. Seeded: the same files every time.
 import { writeFile } from 'node:fs/promises';
 
 const g = 9.81;
@@ -9,8 +9,8 @@ const water = { density: 1027, plateDepth: 34, waterDepth: 62 };
 const noise = { acceleration: 0.01, stroke: 0.004, pressure: 120, force: 90 };
 
 const deployments = {
-  open: { follows: 0.29, late: 0.5, clocks: 0.012, plateBegins: 11.3, damper: 8000, seed: 31 },
-  closed: { follows: 0.12, late: 0.7, clocks: -0.009, plateBegins: 7.9, damper: 9500, seed: 32 },
+  open: { follows: 0.29, late: 0.5, clocks: 0.012, plateBegins: 11.3, plateClockSlow: 300e-6, damper: 8000, seed: 31 },
+  closed: { follows: 0.12, late: 0.7, clocks: -0.009, plateBegins: 7.9, plateClockSlow: 0, damper: 9500, seed: 32 },
 };
 
 const truth = {};
@@ -21,7 +21,7 @@ await writeFile(
 );
 
 async function written(name, deployment) {
-  const { follows, late, clocks, plateBegins, damper, seed } = deployment;
+  const { follows, late, clocks, plateBegins, plateClockSlow, damper, seed } = deployment;
   const { uniform, normal } = random(seed);
   // a sea between 5 s and 12 s, largest at 8 s
   const waves = Array.from({ length: 70 }, (_, i) => {
@@ -52,7 +52,7 @@ async function written(name, deployment) {
 
   const own = ['time (s),pressure (kPa)'];
   for (let i = 0; i < plateCount; i++) {
-    const t = plateBegins + i * plateStep;
+    const t = plateBegins + (1 + plateClockSlow) * i * plateStep;
     const p = water.density * g * (water.plateDepth - plate(t) + wave(t)) + noise.pressure * normal();
     own.push(`${(i * plateStep).toFixed(1)},${(p / 1000).toFixed(2)}`);
   }

@@ -1302,6 +1302,10 @@ export const texts = {
       'Its first reading comes later by',
       'On the clock of the first file, from a sync event. Left out: from the dates of both files, or from the motion that both know.',
     ],
+    secondLateAtEnd: [
+      'Its last reading comes later by',
+      'From a sync event at the end: with that at the beginning it says how fast the clocks run apart. Left out: from the motion that both know.',
+    ],
     seaHighPass: ['High pass', 'The slowest motion that is kept: twice the longest wave period or so.'],
     accelerationNoise: [
       'Noise of the accelerometer',

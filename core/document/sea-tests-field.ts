@@ -25,12 +25,19 @@ const reading = z.strictObject({
 });
 
 /** Another logger's file. */
-const second = z.strictObject({
-  record: recordField,
-  reading: reading.prefault({}),
-  /** Its first reading comes so much later than the first file's; found from dates or motion where it is left out. */
-  late: quantity('time', 'any').optional(),
-});
+const second = withRule(
+  z.strictObject({
+    record: recordField,
+    reading: reading.prefault({}),
+    /** Its first reading comes so much later than the first file's; found from dates or motion where it is left out. */
+    late: quantity('time', 'any').optional(),
+    /** Its last reading comes so much later than its own clock says; with `late` it gives how fast the clocks run apart, which is
+     *  found from the motion where it is left out. */
+    lateAtEnd: quantity('time', 'any').optional(),
+  }),
+  ['late', 'lateAtEnd'],
+  ({ late, lateAtEnd }): Fault[] => late === undefined && lateAtEnd !== undefined ? [{ path: ['lateAtEnd'], what: 'How late the second logger is at its end is stated, and not how late at its beginning', mend: 'State both, from two sync events, or take this one out.' }] : [], // prettier-ignore
+);
 
 /** What is known of sensors, line and water. */
 const setup = z.strictObject({

@@ -2,7 +2,7 @@ import { readRecording, usualStep, type Wanted } from '../record/read-recording.
 import type { Table } from '../record/read-table.ts';
 import type { Recording } from '../record/record.ts';
 import { refusal } from '../refusal.ts';
-import { alignedLate, type Alignment } from './align-records.ts';
+import { alignedLate, type Alignment, type StatedClock } from './align-records.ts';
 import { evenly, longestStretch } from './evenly.ts';
 import type { SeaChannels, SeaSetup } from './sea-setup.ts';
 
@@ -48,24 +48,24 @@ const bridged = 5;
 
 /**
  * Reads a float's record: time and acceleration, and what else its header or `reading` names; a second file, of another
- * logger, gives the channels that the first does not. Its clock is brought to the first's (`late`: s that its first reading
- * comes after the first's; null: found). The longest stretch that both have without a gap wider than five steps is brought to
+ * logger, gives the channels that the first does not. Its clock is brought to the first's, offset and rate (`clock`: what is
+ * stated of it; the rest is found). The longest stretch that both have without a gap wider than five steps is brought to
  * even steps, straight between readings.
  */
 export function seaChannels(
   first: SeaFile,
   second: SeaFile | null = null,
-  late: number | null = null,
+  clock: StatedClock = { late: null, lateAtEnd: null },
   depths: Pick<SeaSetup, 'plateDepth' | 'waterDepth'> = { plateDepth: null, waterDepth: null },
 ): SeaRecording {
   const own = channelsOf(first, true);
   const dt = usualStep(own.recording.time);
-  const other = second && channelsOf(second, false);
-  const alignment = other && alignedLate(own, other, dt, late, depths);
-  const spans = [own, ...(other ? [other] : [])].map(({ recording: { time } }, i) => {
+  const asCame = second && channelsOf(second, false);
+  const alignment = asCame && alignedLate(own, asCame, dt, clock, depths);
+  const other = asCame && onFirstClock(asCame, alignment!);
+  const spans = [own, ...(other ? [other] : [])].map(({ recording: { time } }) => {
     const [from, past] = longestStretch(time, bridged * Math.max(dt, usualStep(time)));
-    const shift = i === 0 ? 0 : alignment!.late;
-    return [time[from]! + shift, time[past - 1]! + shift] as const;
+    return [time[from]!, time[past - 1]!] as const;
   });
   const from = Math.max(...spans.map(([a]) => a));
   const to = Math.min(...spans.map(([, b]) => b));
@@ -76,13 +76,18 @@ export function seaChannels(
       where: { field: 'record' },
       mend: 'Say how much later the second file begins, or choose the file of the same day.',
     });
-  const of = ({ recording: { time }, values }: Carried, shift: number) =>
-    Object.fromEntries([...values].map(([name, x]) => [name, evenly(time, x, from - shift, dt, n)]));
+  const of = ({ recording: { time }, values }: Carried) =>
+    Object.fromEntries([...values].map(([name, x]) => [name, evenly(time, x, from, dt, n)]));
   return {
-    recordings: [own.recording, ...(other ? [other.recording] : [])],
-    channels: { dt, ...(other ? of(other, alignment!.late) : {}), ...of(own, 0) } as unknown as SeaChannels,
+    recordings: [own.recording, ...(asCame ? [asCame.recording] : [])],
+    channels: { dt, ...(other ? of(other) : {}), ...of(own) } as unknown as SeaChannels,
     ...{ from, to, alignment },
   };
+}
+
+/** A second file with its times on the first's clock. */
+function onFirstClock({ recording, values }: Carried, { late, rate }: Alignment): Carried {
+  return { recording: { ...recording, time: recording.time.map((t) => late + (1 + rate) * t) }, values };
 }
 
 export interface Carried {

@@ -1,6 +1,8 @@
 import { basename, resolve } from 'node:path';
 import { recordedQuantities } from '../../core/motion/sea-quantities.ts';
 import { seaChannels } from '../../core/motion/sea-channels.ts';
+import type { Alignment } from '../../core/motion/align-records.ts';
+import { clockFindings, clockWords } from '../../core/motion/clock-findings.ts';
 import { seaMotion, type SeaResult } from '../../core/motion/sea-record.ts';
 import type { PlateWay, SeaSetup } from '../../core/motion/sea-setup.ts';
 import { compareDeployments } from '../../core/motion/compare-deployments.ts';
@@ -20,7 +22,7 @@ import type { Verb } from './verbs.ts';
 
 const usage = [
   'sea RECORD.csv --high-pass T [--acceleration-noise A] [--stroke-noise S] [--force-noise F] [--clock T]',
-  '  [--scale-error P] [--stiffness K] [--arm X] [--limit D] [--body] [--line-length L] [--by WAY] [--second FILE] [--late T]',
+  '  [--scale-error P] [--stiffness K] [--arm X] [--limit D] [--body] [--line-length L] [--by WAY] [--second FILE] [--late T] [--late-at-end T]',
   '  [--plate-noise A] [--pressure-noise P] [--density D] [--plate-depth D] [--water-depth H] [--wave-error P]',
   '  [--against OTHER.csv] [--against-second FILE] [--json]',
 ].join('\n');
@@ -39,6 +41,7 @@ const options = {
   by: { type: 'string' },
   second: { type: 'string' },
   late: { type: 'string' },
+  'late-at-end': { type: 'string' },
   'plate-noise': { type: 'string' },
   'pressure-noise': { type: 'string' },
   density: { type: 'string' },
@@ -68,7 +71,8 @@ export const seaVerb: Verb = {
     '  --body                 the accelerometer turns with the float: pitch (and a column “acceleration ahead”) brings it to the vertical',
     '  --line-length 40m      float to plate: with a column “line angle”, a line askew reaches less far down',
     '  --second PLATE.csv     the file of another logger (stroke, plate acceleration or pressure); --late 12s is when it began on the',
-    '                         clock of the first; left out, that is found from the dates or from the motion that both know',
+    '                         clock of the first; left out, that is found from the dates or from the motion that both know;',
+    '                         --late-at-end 12.4s at its last reading; left out, how fast the clocks run apart is found from that motion',
     '  --plate-noise 0.01m/s^2   --pressure-noise 100Pa   of sensors on the plate',
     '  --density 1025kg/m3  --plate-depth 30m  --water-depth 60m  --wave-error 0.05   what takes the waves off a pressure logger',
     '  --by difference        how the plate is found: difference, accelerometer or pressure; by default what leaves least open',
@@ -98,32 +102,36 @@ interface Recorded {
   readonly name: string;
   readonly bad: readonly BadRow[];
   readonly used: string;
+  readonly clock: Alignment | null;
   readonly result: SeaResult;
 }
 
 async function recorded(
   file: string,
   second: string | undefined,
-  { late }: Given,
+  given: Given,
   setup: SeaSetup,
   on: Terminal,
 ): Promise<Recorded> {
   const read = async (name: string) => ({ table: readTable(await openRecord(resolve(on.folder, name))), reading: {} });
-  const lateBy = late === undefined ? null : quantityOption('--late', late, 'time');
-  const { recordings, channels, from, to, alignment } = seaChannels(
-    await read(file),
-    second === undefined ? null : await read(second),
-    lateBy,
-    setup,
-  );
+  const clock = { late: timeOf('late', given), lateAtEnd: timeOf('late-at-end', given) };
+  if (clock.late === null && clock.lateAtEnd !== null)
+    throw refusal({ what: '--late-at-end stands without --late', where: { option: '--late-at-end' }, mend: 'State both, from two sync events.' }); // prettier-ignore
+  const recording = seaChannels(await read(file), second === undefined ? null : await read(second), clock, setup);
+  const { recordings, channels, from, to, alignment } = recording;
   const [{ readAs, gaps }] = recordings as [Recording];
+  const result = seaMotion(channels, setup);
   return {
     name: basename(file),
+    clock: alignment,
     bad: recordings.flatMap(({ bad }) => bad),
-    used: `${readAs.join('; ')}; ${alignment ? `the second file begins ${alignment.late.toFixed(2)} s later (${alignment.how}); ` : ''}${from.toFixed(1)} s to ${to.toFixed(1)} s used at ${(1 / channels.dt).toPrecision(4)} readings a second, ${gaps.length} gaps in all`,
-    result: seaMotion(channels, setup),
+    used: `${readAs.join('; ')}; ${alignment ? `${clockWords(alignment).join(' ')} ` : ''}${from.toFixed(1)} s to ${to.toFixed(1)} s used at ${(1 / channels.dt).toPrecision(4)} readings a second, ${gaps.length} gaps in all`,
+    result: { ...result, findings: [...clockFindings(recording, setup), ...result.findings] },
   };
 }
+
+const timeOf = (name: 'late' | 'late-at-end', given: Given): number | null =>
+  given[name] === undefined ? null : quantityOption(`--${name}`, given[name], 'time');
 
 const likeSeas = (own: Recorded, other: Recorded) =>
   compareDeployments(seaWindows(own.result), seaWindows(other.result));
@@ -137,7 +145,7 @@ function printLikeSeas(on: Terminal, own: Recorded, other: Recorded): void {
     );
 }
 
-const told = ({ name, bad, used, result }: Recorded) => ({ record: name, readAs: used, badRows: bad, quantities: recordedQuantities(result), findings: result.findings }); // prettier-ignore
+const told = ({ name, bad, used, clock, result }: Recorded) => ({ record: name, readAs: used, badRows: bad, ...(clock ? { clock } : {}), quantities: recordedQuantities(result), findings: result.findings }); // prettier-ignore
 
 function printText(on: Terminal, { name, bad, used, result }: Recorded): void {
   on.out(`${name}: ${used}; ${bad.length} rows kept out`);

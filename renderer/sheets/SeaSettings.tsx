@@ -43,6 +43,7 @@ export function SeaSettings({ index, columns, other }: { index: number; columns:
       {other && (
         <FieldGroup title={t.secondGroup}>
           <QuantityField path={at('second', 'late')} kind="time" {...fieldTexts('secondLate')} optional />
+          <QuantityField path={at('second', 'lateAtEnd')} kind="time" {...fieldTexts('secondLateAtEnd')} optional />
           <details>
             <summary>{t.columns}</summary>
             <ChannelFields at={(...rest) => at('second', 'reading', ...rest)} columns={other} />

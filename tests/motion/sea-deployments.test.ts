@@ -11,7 +11,7 @@ import { readTable } from '../../core/record/read-table.ts';
 import { normal } from '../tank/normal.ts';
 
 // The invented deployments of build/make-deployment-records.mjs, whose truth stands beside them.
-const truth = (JSON.parse(readFileSync('samples/sea-deployments.truth.json', 'utf8')) as { deployments: Record<Name, { plateBegins: number; plateSignificant: number; floatSignificant: number; follows: number }> }).deployments; // prettier-ignore
+const truth = (JSON.parse(readFileSync('samples/sea-deployments.truth.json', 'utf8')) as { deployments: Record<Name, { plateBegins: number; plateClockSlow: number; plateSignificant: number; floatSignificant: number; follows: number }> }).deployments; // prettier-ignore
 type Name = 'open' | 'closed';
 const setup: SeaSetup = {
   ...{ highPass: 25, axes: 'vertical', accelerationNoise: 0.01, plateNoise: null, strokeNoise: 0.004, forceNoise: 90 },
@@ -20,7 +20,7 @@ const setup: SeaSetup = {
 };
 const file = (name: string) => ({ table: readTable(readFileSync(`samples/${name}.csv`, 'utf8')), reading: {} });
 const recorded = (name: Name, late: number | null = null) =>
-  seaChannels(file(`sea-${name}`), file(`sea-${name}-plate`), late, setup);
+  seaChannels(file(`sea-${name}`), file(`sea-${name}-plate`), { late, lateAtEnd: null }, setup);
 const motionOf = (name: Name, by: PlateWay | null = null) => seaMotion(recorded(name).channels, { ...setup, by });
 
 describe.each(['open', 'closed'] as const)('the sample deployment “%s”', (name) => {
@@ -29,6 +29,11 @@ describe.each(['open', 'closed'] as const)('the sample deployment “%s”', (na
     expect(alignment!.how).toBe('plate laid on float less stroke');
     // a fifth of the float’s step, in a record of 1500 s
     expect(Math.abs(alignment!.late - truth[name].plateBegins)).toBeLessThan(0.1);
+    // how fast it runs away, too, where nine stretches are enough to tell
+    const { rate, rateHow, byMotion } = alignment!;
+    expect(rateHow).toBe(truth[name].plateClockSlow === 0 ? 'none' : 'found');
+    expect(Math.abs(byMotion!.rate - truth[name].plateClockSlow)).toBeLessThan(3 * byMotion!.standardError);
+    expect(Math.abs(rate - truth[name].plateClockSlow)).toBeLessThan(100e-6);
   });
 
   it('holds the motion that it was made from in the band of each way, and takes the surer', () => {
