@@ -39,7 +39,6 @@ export default defineConfig({
           name: 'electron',
           include: inElectron,
           sequence: { groupOrder: 1 },
-          fileParallelism: false,
           server: { deps: importedByNode },
         },
       },

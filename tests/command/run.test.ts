@@ -8,7 +8,6 @@ import { verbs } from '../../electron/command/verbs.ts';
 import { middle } from '../document/middle.ts';
 import { ownRows } from '../document/own-rows.ts';
 import { readPdf } from '../host/read-pdf.ts';
-import { testIdentity } from '../host/test-identity.ts';
 import { inFolder } from './in-folder.ts';
 import { ran } from './ran.ts';
 
@@ -58,26 +57,6 @@ describe('help', () => {
     const { version } = JSON.parse(await readFile(join(root, 'package.json'), 'utf8')) as { version: string };
     expect(await ran(['--version'])).toEqual({ code: 0, out: `Stillplate ${version}`, err: '' });
   });
-});
-
-describe('each command’s example', () => {
-  it.each(Object.entries(verbs))('%s: runs as it is printed', { timeout: 300_000 }, (_, { help }) =>
-    inFolder(async (folder) => {
-      const [, line = ''] = /Example: stillplate (.*)/.exec(help) ?? [];
-      const args = line.split(' ').map((word) => (word.startsWith('samples/') ? join(root, word) : word));
-      if (args[0] === 'verify' || args[0] === 'sign') {
-        await ran(['note', plate, '--out', 'middle.pdf'], folder);
-        await writeFile(join(folder, 'id.p12'), testIdentity());
-      }
-      const { code, out, err } = await ran(args, folder, 'pw\n');
-      expect(err).toBe('');
-      // The fatigue of crossings' toes cannot be judged, so a whole document gives 1 at best.
-      expect(code).toBe(['compare', 'search'].includes(args[0]!) ? 1 : 0);
-      expect(out.length).toBeGreaterThan(20);
-      if (args[0] === 'new' || args[0] === 'note')
-        expect(await readdir(folder)).toEqual([args[0] === 'new' ? 'plate.stillplate' : 'middle.pdf']);
-    }),
-  );
 });
 
 describe('exit code 2: the input is wrong', () => {

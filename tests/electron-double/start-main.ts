@@ -87,7 +87,8 @@ function bundledMain(undo: readonly Undo[], page: string | undefined): Promise<s
 }
 
 async function bundle(key: string, undo: readonly Undo[], page: string | undefined): Promise<string> {
-  const place = join(root, 'build/bundled/tests', `electron-${key}`);
+  // Files of tests that run side by side each have a bundle of their own.
+  const place = join(root, 'build/bundled/tests', `electron-${key}-${process.env['VITEST_POOL_ID'] ?? 1}`);
   await rm(place, { recursive: true, force: true });
   const folder = join(place, 'desktop');
   await mkdir(folder, { recursive: true });

@@ -13,11 +13,13 @@ export interface Held {
 
 /**
  * Edits the small sample and solves its plate, each time another depth, in a Node that was started with --expose-gc.
- * `keep`: hold on to all that is told, to see that it would show.
+ * `warm`: so many edits and solves come before anything is measured, for memos to fill. `keep`: hold on to all that is
+ * told, to see that it would show.
  */
 export function memoryOfWork(
   edits: number,
   solves: number,
+  warm: { readonly edits: number; readonly solves: number },
   keep: boolean,
 ): { readonly edits: Held; readonly solves: Held } {
   const text = readFileSync('samples/small.stillplate.json', 'utf8');
@@ -40,23 +42,23 @@ export function memoryOfWork(
   engine.open({ text, journal: [] });
   rest();
 
-  const over = (count: number, warm: number, work: (n: number) => void): Held => {
-    for (let n = 0; n < warm; n++) work(n);
+  const over = (count: number, first: number, work: (n: number) => void): Held => {
+    for (let n = 0; n < first; n++) work(n);
     rest();
     const before = inUse();
     answers = 0;
-    for (let n = warm; n < warm + count; n++) work(n);
+    for (let n = first; n < first + count; n++) work(n);
     rest();
     return { before, after: inUse(), answers };
   };
   return {
     // nine of ten edits are overtaken by the next before the options are compared
-    edits: over(edits, 100, (n) => {
+    edits: over(edits, warm.edits, (n) => {
       const edit: Edit = { kind: 'setField', option: null, path: ['water', 'depth'], value: depth(n) };
       engine.edit({ edit });
       if (n % 10 === 0) rest();
     }),
-    solves: over(solves, 3, (n) => {
+    solves: over(solves, warm.solves, (n) => {
       solver({ kind: 'solve', subject: { edit: n, raw: { ...raw, water: { depth: depth(n), density: '1026 kg/m^3' } }, option: null } }); // prettier-ignore
       rest();
     }),
