@@ -6,7 +6,7 @@ import { waterDensityOf } from '../water/sea-water.ts';
 import { waterReport, type WaterReport } from '../water/water-report.ts';
 import { growthOf, type Growth } from '../water/marine-growth.ts';
 import { coarseLattice } from './coarse-lattice.ts';
-import { plateGrown } from './grown-plan.ts';
+import { plateGrown } from '../water/grown-plan.ts';
 import { heaveAt, heaveCurve, type CurvePoint } from './heave-curve.ts';
 import { openGrid } from './open-grid.ts';
 import { bayOpenings } from '../geometry/bay-openings.ts';

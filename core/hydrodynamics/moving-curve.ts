@@ -3,7 +3,7 @@ import type { Model } from '../model.ts';
 import { oncePerModel } from '../once-per-model.ts';
 import { outlineOf } from '../water/lattice/plan.ts';
 import { coarseLattice } from './coarse-lattice.ts';
-import { plateGrown } from './grown-plan.ts';
+import { plateGrown } from '../water/grown-plan.ts';
 import { heaveCurve, type CurvePoint } from './heave-curve.ts';
 import { hydrodynamicsOf } from './hydrodynamics-of.ts';
 import { testedWater } from './tested-water.ts';

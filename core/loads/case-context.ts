@@ -25,6 +25,8 @@ export interface CaseContext {
   readonly flow: ReadonlyMap<string, WaterShare> | null;
   /** Phases of the cycle at which tubes and grid are solved with the flow's spread; none where it is not chosen. */
   readonly phases: readonly FlowPhase[];
+  /** What bounds every phase, taken with a panel lost. */
+  readonly phaseBounds: readonly FlowPhase[];
   readonly suspension: HeldBy;
   /** Pad eyes if there are any, else the suspension. */
   readonly lifting: HeldBy;

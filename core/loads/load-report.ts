@@ -41,7 +41,7 @@ export function loadReport(
   const sets = supportSets(document, geometry);
   const all = [sets.suspension, sets.padEyes, sets.deck].filter((set): set is SupportSet => set !== null);
   const about = document.loads.panelShares === 'area, shape and flow' ? flowOf(geometry, document) : null;
-  const plate = plateLoads(geometry, mass, pressureShape(middleOverMean, geometry.extents), all.flatMap(({ items }) => items.map(({ place }) => place)), about?.over ?? null); // prettier-ignore
+  const plate = plateLoads(geometry, mass, pressureShape(middleOverMean, geometry.extents), all.flatMap(({ items }) => items.map(({ place }) => place)), about?.over); // prettier-ignore
 
   let next = 0;
   const heldBy = all.map((set): HeldBy => {
@@ -54,6 +54,7 @@ export function loadReport(
   const context: CaseContext = {
     flow,
     phases: about?.phases ?? [],
+    phaseBounds: about?.bounds ?? [],
     document,
     basis,
     geometry,
@@ -97,7 +98,7 @@ export function loadReport(
       `The force is shared by plan area, and by a pressure ${middleOverMean} times its mean in the middle of the plate (${stated ? stated.source : 'a stated assumption until the water is computed'}); each panel takes the larger.`,
       ...(flow
         ? [
-            `Beside them each panel has its share by the flow about the plate: of inertia by potential flow, of drag the larger of area and edge-weighted area a quarter cycle later, the worst phase of the cycle${document.hydrodynamics?.motion ? '' : ' (no motion is stated: the larger of the two)'}. Panels and their fixings take the largest of all shares; tubes and grid are solved with area and with shape, each of which is the whole force, and with the flow’s own spread over panels and tubes at phases of the cycle that bound the rest (with a panel lost: area and shape).`,
+            `Beside them each panel has its share by the flow about the plate: of inertia by potential flow, of drag the larger of area and edge-weighted area a quarter cycle later, the worst phase of the cycle${document.hydrodynamics?.motion ? '' : ' (no motion is stated: the larger of the two)'}. Panels and their fixings take the largest of all shares; tubes and grid are solved with area and with shape, each of which is the whole force, and with the flow’s own spread over panels and tubes at phases of the cycle that bound the rest (with a panel lost: with all of the force as inertia and all of it as drag, of which what the panel carried goes to the others alike)${about && about.over.length > 1 ? ', each about the clean plate and about the plate with the growth of the stated years' : ''}.`,
           ]
         : []),
       'It acts on the solid plan area: a hole or notch that opens into a bay carries none, one over a tube hands it to the tube. The plates of panels are checked as if the pressure acted on their holes too.',

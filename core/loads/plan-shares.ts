@@ -10,6 +10,7 @@ export const spreadWords: Readonly<Record<Spread, string>> = {
 
 /** How the flow spreads it: inertia by the jump of potential, drag towards the edges that shed it. */
 export type FlowSpread = 'inertia' | 'edges';
+export const flowSpreads: readonly FlowSpread[] = ['inertia', 'edges'];
 
 /** Integral of each over a rectangle that is solid, in any unit. */
 export type FlowOver = Readonly<Record<FlowSpread, (over: Rectangle) => number>>;
@@ -24,8 +25,8 @@ export interface FieldShare {
   /** Plan area on which the water presses, m²: the field less its holes and notches that open into the bay. */
   readonly area: number;
   readonly part: Readonly<Record<Spread, number>>;
-  /** Null where the flow is not asked for. */
-  readonly flow: Readonly<Record<FlowSpread, number>> | null;
+  /** By each flow that is asked for. */
+  readonly flow: readonly Readonly<Record<FlowSpread, number>>[];
 }
 
 /** What of a tube no panel covers, cut into lengths over which its width stays the same. */
@@ -35,7 +36,7 @@ export interface TubeStrip {
   readonly from: number;
   readonly to: number;
   readonly part: Readonly<Record<Spread, number>>;
-  readonly flow: Readonly<Record<FlowSpread, number>> | null;
+  readonly flow: readonly Readonly<Record<FlowSpread, number>>[];
 }
 
 export interface PlanShares {
@@ -53,11 +54,11 @@ export interface PlanShares {
 /** Parts of the water's force by plan area (solid area of the field over that of the plate) and by a pressure shape, whose
  *  integral over a rectangle is given in m². Both sum to one over fields and tubes. Where tubes cross, the area is the
  *  main tube's. An opening into a bay carries no pressure; one that lies on a tube hands it to the tube, and stays in the
- *  field. A bay with a panel on either side counts as closed. `flow`: spread by the flow beside them, each summing to one too. */
+ *  field. A bay with a panel on either side counts as closed. `flows`: spread by each flow beside them, all summing to one too. */
 export function planShares(
   geometry: Geometry,
   shape: (over: Rectangle) => number,
-  flow: FlowOver | null = null,
+  flows: readonly FlowOver[] = [],
 ): PlanShares {
   // prettier-ignore
   const tubes = [...geometry.mainTubes, ...geometry.crossTubes];
@@ -88,7 +89,7 @@ export function planShares(
       // a field may have less area than its rectangle; the shape keeps its mean over the rectangle
       const part = { area, shape: (shape(outline) * area) / areaOf(outline) };
       const solid = area / areaOf(outline);
-      const flowing = flow && { inertia: solid * flow.inertia(outline), edges: solid * flow.edges(outline) };
+      const flow = flows.map(({ inertia, edges }) => ({ inertia: solid * inertia(outline), edges: solid * edges(outline) })); // prettier-ignore
       (covered.has(field.bay) ? doubled : fields).push({
         bay: field.bay,
         field,
@@ -96,22 +97,22 @@ export function planShares(
         outline,
         area,
         part,
-        flow: flowing,
+        flow,
       });
       covered.add(field.bay);
     }
   }
-  const strips = uncovered(geometry, tubes, shape, flow);
+  const strips = uncovered(geometry, tubes, shape, flows);
 
   const sum = (of: Spread): number => total(fields, of) + total(strips, of);
   const whole = { area: sum('area'), shape: sum('shape') };
-  const wholeFlow = (of: FlowSpread): number =>
-    [...fields, ...strips].reduce((all, item) => all + (item.flow?.[of] ?? 0), 0);
-  const [inertia, edges] = [wholeFlow('inertia'), wholeFlow('edges')];
+  const wholeFlow = (k: number, of: FlowSpread): number =>
+    [...fields, ...strips].reduce((all, { flow }) => all + flow[k]![of], 0);
+  const wholes = flows.map((_, k) => ({ inertia: wholeFlow(k, 'inertia'), edges: wholeFlow(k, 'edges') }));
   const scaled = <T extends Pick<FieldShare, 'part' | 'flow'>>(item: T): T => ({
     ...item,
     part: { area: item.part.area / whole.area, shape: item.part.shape / whole.shape },
-    flow: item.flow && { inertia: item.flow.inertia / inertia, edges: item.flow.edges / edges },
+    flow: item.flow.map((own, k) => ({ inertia: own.inertia / wholes[k]!.inertia, edges: own.edges / wholes[k]!.edges })), // prettier-ignore
   });
   const scaledStrips = strips.map(scaled);
   return {
@@ -140,7 +141,7 @@ function uncovered(
   geometry: Geometry,
   tubes: readonly Tube[],
   shape: (over: Rectangle) => number,
-  flow: FlowOver | null,
+  flows: readonly FlowOver[],
 ): TubeStrip[] {
   // prettier-ignore
   const pieces = tubes.flatMap((tube, index) =>
@@ -164,7 +165,7 @@ function uncovered(
   for (const { index, over } of pieces) if (index < mains) paint(over, index);
   for (const outline of panels) paint(outline, panelled);
 
-  const strips = new Map<string, { tube: number; from: number; to: number; part: Record<Spread, number>; flow: Record<FlowSpread, number> | null }>(); // prettier-ignore
+  const strips = new Map<string, { tube: number; from: number; to: number; part: Record<Spread, number>; flow: Record<FlowSpread, number>[] }>(); // prettier-ignore
   for (let j = 0; j < ys.length - 1; j++)
     for (let i = 0; i < columns; i++) {
       const tube = owner[j * columns + i]!;
@@ -177,14 +178,14 @@ function uncovered(
         from: isMain ? cell.x0 : cell.y0,
         to: isMain ? cell.x1 : cell.y1,
         part: { area: 0, shape: 0 },
-        flow: flow && { inertia: 0, edges: 0 },
+        flow: flows.map(() => ({ inertia: 0, edges: 0 })),
       };
       strip.part.area += areaOf(cell);
       strip.part.shape += shape(cell);
-      if (strip.flow) {
-        strip.flow.inertia += flow!.inertia(cell);
-        strip.flow.edges += flow!.edges(cell);
-      }
+      flows.forEach((flow, k) => {
+        strip.flow[k]!.inertia += flow.inertia(cell);
+        strip.flow[k]!.edges += flow.edges(cell);
+      });
       strips.set(key, strip);
     }
   return [...strips.values()];

@@ -69,8 +69,8 @@ export interface PlateLoads {
   readonly momentBound: MomentBound;
   /** The water's force on the tubes' own area: N/m for a whole force of 1 N up on the plate. */
   readonly onTubes: Readonly<Record<Spread, Loaded>>;
-  /** The same spread by the flow; null where it is not asked for. */
-  readonly flowOnTubes: Readonly<Record<FlowSpread, Loaded>> | null;
+  /** The same spread by each flow that is asked for. */
+  readonly flowOnTubes: readonly Readonly<Record<FlowSpread, Loaded>>[];
   /** Weight of everything but the panels' plates, N/m up (so negative), by medium. */
   readonly weightOfRest: Readonly<Record<Medium, Loaded>>;
   /** Weight of the whole, N down. */
@@ -97,9 +97,9 @@ export function plateLoads(
   mass: MassReport,
   shape: (over: Rectangle) => number,
   places: readonly Place[],
-  flow: FlowOver | null = null,
+  flows: readonly FlowOver[] = [],
 ): PlateLoads {
-  const shares = planShares(geometry, shape, flow);
+  const shares = planShares(geometry, shape, flows);
   const { tubes } = shares;
   const mains = geometry.mainTubes.length;
   const bays = new Map(geometry.bays.map((bay) => [bay.id, bay]));
@@ -111,7 +111,7 @@ export function plateLoads(
       return { tube, from, to, first: line, last: line, offset: 0 };
     });
   const [evenStrips, shapedStrips] = [strips(({ part }) => part.area), strips(({ part }) => part.shape)];
-  const flowStrips = (of: FlowSpread): Loaded => solved(layLoads(lines, strips((strip) => strip.flow![of]), empty())); // prettier-ignore
+  const flowStrips = (k: number, of: FlowSpread): Loaded => solved(layLoads(lines, strips(({ flow }) => flow[k]![of]), empty())); // prettier-ignore
 
   const { nodes, nodesOf, nodeOf } = frameNodes(geometry, places, [
     ...evenStrips,
@@ -232,7 +232,7 @@ export function plateLoads(
       area: solved(layLoads(lines, evenStrips, empty())),
       shape: solved(layLoads(lines, shapedStrips, empty())),
     },
-    flowOnTubes: flow && { inertia: flowStrips('inertia'), edges: flowStrips('edges') },
+    flowOnTubes: flows.map((_, k) => ({ inertia: flowStrips(k, 'inertia'), edges: flowStrips(k, 'edges') })),
     weightOfRest: { air: restOf('weight', 'air', inAir), water: restOf('weight', 'water', inWater) },
     weight: { air: -inAir[0], water: -inWater[0] },
     growth: mass.growth && { water: growthLoad(mass.growth, rho), air: growthLoad(mass.growth, 0), mass: mass.growth.mass }, // prettier-ignore

@@ -4,8 +4,9 @@ import { significant } from '../quantity/format-quantity.ts';
 import { everySupport, type CaseContext, type CaseResult } from './case-context.ts';
 import { crossingActions, type CrossingActions } from './crossing-actions.ts';
 import { holdingFindings } from './holding-findings.ts';
+import type { Loaded } from './loaded.ts';
 import { pathWords } from './path-words.ts';
-import { spreads, spreadWords, type Spread } from './plan-shares.ts';
+import { flowSpreads, spreads, spreadWords, type FlowSpread, type Spread } from './plan-shares.ts';
 import type { FlowPhase } from './water-shares.ts';
 import { Pressures } from './pressures.ts';
 import type { ServiceForce } from './service-force.ts';
@@ -95,7 +96,7 @@ interface Loss {
 
 /** Both shares, and of each panel lost in turn both shares; or of the whole plate. */
 function serviceCase(context: CaseContext, service: ServiceForce, direction: Direction, loss: Loss): CaseInput {
-  const { plate, factor, suspension, geometry, flow, phases } = context;
+  const { plate, factor, suspension, geometry, flow, phases, phaseBounds } = context;
   const { fields } = plate;
   const accidental = loss.loadCase !== undefined;
   const sign = direction === 'up' ? 1 : -1;
@@ -121,57 +122,56 @@ function serviceCase(context: CaseContext, service: ServiceForce, direction: Dir
   const perForce = (of: Spread) => Float64Array.from(fields, ({ part, area }) => part[of] / area);
   const patterns = { area: perForce('area'), shape: perForce('shape') };
   const weights = Float64Array.from(fields, ({ [which]: own }) => own.water + grown);
-  const loading = (of: Spread, lost: Panel | null): Loading => {
-    const scale = force / (1 - partOf(lost, of));
-    return {
-      name: `${spreadWords[of]}${lost ? `, without panel ${lost.id}` : ''}`,
-      ...(lost ? { lost: lost.id } : {}),
-      pressures: new Pressures(
-        [
-          [patterns[of], scale],
-          [weights, -weightFactor],
-        ],
-        fields.flatMap(({ panel }, i) => (panel === lost ? [i] : [])),
-      ),
-      onTubes: [
-        [plate.onTubes[of], scale],
-        [plate[sign > 0 ? 'leastOfRest' : 'weightOfRest'].water, weightFactor],
-        ...(growth ? [[growth.water.onTubes, weightFactor] as const] : []),
-      ],
-    };
-  };
-  const lostPanels = loss.lostPanels ?? [null];
-  const flowing = (phase: FlowPhase): Loading => ({
-    name: phase.words,
-    pressures: new Pressures([
-      [
-        Float64Array.from(
-          fields,
-          ({ flow: own, area }) => (phase.inertia * own!.inertia + phase.edges * own!.edges) / area,
-        ),
-        force,
-      ],
-      [weights, -weightFactor],
-    ]),
+  /** Patterns of the water's force times their scales, on fields and tubes, with the weight; without a panel that is lost. */
+  const acting = (
+    name: string,
+    lost: Panel | null,
+    water: readonly (readonly [Float64Array, Loaded, number])[],
+  ): Loading => ({
+    // prettier-ignore
+    name: `${name}${lost ? `, without panel ${lost.id}` : ''}`,
+    ...(lost ? { lost: lost.id } : {}),
+    pressures: new Pressures(
+      [...water.map(([pattern, , scale]) => [pattern, scale] as const), [weights, -weightFactor]],
+      fields.flatMap(({ panel }, i) => (panel === lost ? [i] : [])),
+    ),
     onTubes: [
-      [plate.flowOnTubes!.inertia, force * phase.inertia],
-      [plate.flowOnTubes!.edges, force * phase.edges],
+      ...water.map(([, onTubes, scale]) => [onTubes, scale] as const),
       [plate[sign > 0 ? 'leastOfRest' : 'weightOfRest'].water, weightFactor],
       ...(growth ? [[growth.water.onTubes, weightFactor] as const] : []),
     ],
   });
-  const loadings = [
-    ...lostPanels.flatMap((lost) => spreads.map((of) => loading(of, lost))),
-    ...(loss.lostPanels ? [] : phases.map(flowing)),
-  ];
+  const loading = (of: Spread, lost: Panel | null): Loading =>
+    acting(spreadWords[of], lost, [[patterns[of], plate.onTubes[of], force / (1 - partOf(lost, of))]]);
+  const lostPanels = loss.lostPanels ?? [null];
+  const flowParts = new Map<Panel, Record<FlowSpread, number>[]>();
+  for (const { panel, flow: own } of fields) {
+    const known = flowParts.get(panel);
+    flowParts.set(panel, own.map(({ inertia, edges }, k) => ({ inertia: inertia + (known?.[k]!.inertia ?? 0), edges: edges + (known?.[k]!.edges ?? 0) }))); // prettier-ignore
+  }
+  const flowPartOf = (panel: Panel | null, k: number, of: FlowSpread): number =>
+    panel ? (flowParts.get(panel)?.[k]![of] ?? 0) : 0;
+  const flowPatterns = plate.flowOnTubes.map((_, k) => {
+    const perArea = (of: FlowSpread) => Float64Array.from(fields, ({ flow: own, area }) => own[k]![of] / area);
+    return { inertia: perArea('inertia'), edges: perArea('edges') };
+  });
+  const flowing = ({ words, flow: k, ...part }: FlowPhase, lost: Panel | null): Loading =>
+    acting(words, lost, flowSpreads.map((of) => [flowPatterns[k]![of], plate.flowOnTubes[k]![of], (force * part[of]) / (1 - flowPartOf(lost, k, of))])); // prettier-ignore
+  const loadings = lostPanels.flatMap((lost) => [
+    ...spreads.map((of) => loading(of, lost)),
+    ...(lost ? phaseBounds : phases).map((phase) => flowing(phase, lost)),
+  ]);
 
-  const shares = fields.map(({ bay, panel, part }) => {
+  const shares = fields.map(({ bay, panel, part, flow: own }) => {
     const others = lostPanels.filter((lost) => lost !== null && lost !== panel);
-    return Math.max(
-      // What a lost panel carried goes to the others by their area.
-      (flow?.get(bay)?.peak ?? 0) / (1 - others.reduce((most, lost) => Math.max(most, partOf(lost, 'area')), 0)),
-      ...spreads.map((of) => part[of] / (1 - others.reduce((most, lost) => Math.max(most, partOf(lost, of)), 0))),
-    );
+    const left = (lostOf: (lost: Panel | null) => number): number =>
+      1 - others.reduce((most, lost) => Math.max(most, lostOf(lost)), 0);
+    // What a lost panel carried goes to the others by what they carry themselves.
+    const byFlow =
+      others.length === 0
+        ? [flow?.get(bay)?.peak ?? 0]
+        : own.flatMap((of, k) => [of.inertia / left((lost) => flowPartOf(lost, k, 'inertia')), of.edges / left((lost) => flowPartOf(lost, k, 'edges'))]); // prettier-ignore
+    return Math.max(...byFlow, ...spreads.map((of) => part[of] / left((lost) => partOf(lost, of))));
   });
   const shared = (of: number, ownWeight: number): Float64Array =>
     Float64Array.from(

@@ -4,6 +4,7 @@ import { planInWater } from '../geometry/plan-in-water.ts';
 import { boundedMemo } from '../solve/bounded-memo.ts';
 import { edgeDrag } from '../water/edge-drag.ts';
 import { gapDrag, rimPart } from '../water/gap-and-rim.ts';
+import { plateGrown } from '../water/grown-plan.ts';
 import { outlineOf, type Plan } from '../water/lattice/plan.ts';
 import { plateLattice, plateProblem } from '../water/lattice/plate-lattice.ts';
 import { solvePair } from '../water/lattice/solve-pair.ts';
@@ -25,31 +26,62 @@ export interface WaterShare {
 
 /** Cells along the longer side: shares are ratios, and an edit must not wait for more. */
 const cells = 40;
-const remembered = boundedMemo<Flow>(24);
+const remembered = boundedMemo<PlanFlow>(48);
 
 /** Inertia and drag at one phase of the cycle, each over the largest force of the whole. */
 export interface FlowPhase {
   readonly words: string;
+  /** Index of the flow that spreads them. */
+  readonly flow: number;
   readonly inertia: number;
   readonly edges: number;
 }
 
-/** The flow about a plate in its stated heave. */
+/** The flow about a plate in its stated heave: clean, and grown over where growth is stated. */
 export interface Flow {
-  readonly over: FlowOver;
+  readonly over: readonly FlowOver[];
   /** Phases at which tubes and grid are solved. */
   readonly phases: readonly FlowPhase[];
+  /** All of the force as inertia, or all as drag: every phase of every mix lies between. */
+  readonly bounds: readonly FlowPhase[];
+  /** The larger of what the flows give each part. */
   readonly sharesOf: (parts: Readonly<Record<string, Rectangle>>) => ReadonlyMap<string, WaterShare>;
+}
+
+/** The flow about one plan. */
+interface PlanFlow {
+  readonly over: FlowOver;
+  readonly phases: readonly Omit<FlowPhase, 'flow'>[];
+  readonly sharesOf: Flow['sharesOf'];
 }
 
 /** Of a document's plate. */
 export function flowOf(geometry: Geometry, document: PlateDocument): Flow {
-  const plan = planInWater(geometry);
+  const clean = planInWater(geometry);
+  const grown = plateGrown(document, clean);
   const { motion } = document.hydrodynamics ?? {};
   const heave = motion ? { amplitude: motion.amplitude.si, period: motion.period.si } : null;
   const density = waterDensityOf(document);
-  return remembered(JSON.stringify([plan, density, heave]), () => flowAbout(plan, density, heave));
+  const flows = (grown === clean ? [clean] : [clean, grown]).map((plan) =>
+    remembered(JSON.stringify([plan, density, heave]), () => flowAbout(plan, density, heave)),
+  );
+  const within = (of: (flow: PlanFlow) => PlanFlow['phases']): FlowPhase[] =>
+    flows.flatMap((one, flow) => of(one).map((phase) => ({ ...phase, words: flow === 0 ? phase.words : `${phase.words}, grown over`, flow }))); // prettier-ignore
+  return {
+    over: flows.map(({ over }) => over),
+    phases: within(({ phases }) => phases),
+    bounds: within(() => largerOf),
+    sharesOf: (parts) => flows.map(({ sharesOf }) => sharesOf(parts)).reduce(larger),
+  };
 }
+
+const larger = (a: ReadonlyMap<string, WaterShare>, b: ReadonlyMap<string, WaterShare>) =>
+  new Map(
+    [...a].map(([id, one]) => {
+      const other = b.get(id)!;
+      return [id, { inertia: Math.max(one.inertia, other.inertia), drag: Math.max(one.drag, other.drag), peak: Math.max(one.peak, other.peak) }] as const; // prettier-ignore
+    }),
+  );
 
 /**
  * Each field's part of the water's force in the stated heave: at every phase its part of inertia times inertia plus its part of
@@ -65,7 +97,7 @@ function flowAbout(
   plan: Plan,
   density: number,
   heave: { readonly amplitude: number; readonly period: number } | null,
-): Flow {
+): PlanFlow {
   const lattice = plateLattice(plan, wellPlaced(plan, cells));
   const { cover, grip, D } = plateProblem(plan, lattice.frame);
   const shares = (felt: Float64Array, parts: Readonly<Record<string, Rectangle>>) => panelShares(lattice.frame, felt, cover.open, parts); // prettier-ignore
@@ -111,7 +143,7 @@ function flowAbout(
 }
 
 /** All of the force as inertia, or all as drag: every mix lies between. */
-const largerOf: readonly FlowPhase[] = [
+const largerOf: PlanFlow['phases'] = [
   { words: 'by the flow, all inertia', inertia: 1, edges: 0 },
   { words: 'by the flow, all drag towards the edges', inertia: 0, edges: 1 },
 ];
@@ -120,7 +152,7 @@ const largerOf: readonly FlowPhase[] = [
  * Phases between which a cycle's loads lie: the end of the stroke with the most inertia that low, best and high drag leave it, the
  * middle of the stroke with the most drag, and the peak of each drag. Loads follow I sin θ + D cos² θ.
  */
-function phasesOf(forces: readonly MotionForce[]): readonly FlowPhase[] {
+function phasesOf(forces: readonly MotionForce[]): PlanFlow['phases'] {
   return [
     { words: 'by the flow, end of the stroke', inertia: Math.max(...forces.map(({ inertia, peak }) => inertia / peak)), edges: 0 }, // prettier-ignore
     { words: 'by the flow, middle of the stroke', inertia: 0, edges: Math.max(...forces.map(({ drag, peak }) => drag / peak)) }, // prettier-ignore

@@ -6,7 +6,7 @@ import { appraise } from '../../core/appraise.ts';
 import { bayOpenings, isClosed } from '../../core/geometry/bay-openings.ts';
 import { planInWater } from '../../core/geometry/plan-in-water.ts';
 import { recordedMotionField, type Hydrodynamics } from '../../core/document/hydrodynamics-field.ts';
-import { grownPlan } from '../../core/hydrodynamics/grown-plan.ts';
+import { grownPlan } from '../../core/water/grown-plan.ts';
 import { recordedField, recordedMotion } from '../../core/hydrodynamics/recorded-motion.ts';
 import { seaWater } from '../../core/hydrodynamics/sea-quantities.ts';
 import { printedUnit, quantityText } from '../../core/quantity/format-quantity.ts';

@@ -1,7 +1,7 @@
 import type { PlateDocument } from '../../document/schema.ts';
 import type { Geometry } from '../../geometry/geometry.ts';
 import { planInWater } from '../../geometry/plan-in-water.ts';
-import { plateGrown } from '../../hydrodynamics/grown-plan.ts';
+import { plateGrown } from '../../water/grown-plan.ts';
 import { coarseLattice } from '../../hydrodynamics/coarse-lattice.ts';
 import { heaveAt } from '../../hydrodynamics/heave-curve.ts';
 import { openGrid } from '../../hydrodynamics/open-grid.ts';

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { grownPlan } from '../../core/hydrodynamics/grown-plan.ts';
+import { grownPlan } from '../../core/water/grown-plan.ts';
 import { growthOnTube, marineGrowth, thicknessByRows } from '../../core/water/marine-growth.ts';
 
 it('50 mm on a 200 mm square tube is 66.3 kg/m at 1325 kg/m³ (square growth, worked by hand)', () => {

@@ -1,6 +1,6 @@
 import type { PlateDocument } from '../document/schema.ts';
-import type { Plan, Rectangle } from '../water/lattice/plan.ts';
-import { growthOf } from '../water/marine-growth.ts';
+import type { Plan, Rectangle } from './lattice/plan.ts';
+import { growthOf } from './marine-growth.ts';
 
 /** The plan with growth on every face: rectangles wider, holes narrower (or closed), edges higher. */
 export function grownPlan({ rectangles, holes, thickness }: Plan, growth: number): Plan {
