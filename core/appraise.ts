@@ -17,6 +17,7 @@ import type { Finding } from './finding.ts';
 import { bayPlan } from './geometry/bay-plan.ts';
 import { baysBetween } from './geometry/bays-between.ts';
 import { geometryOf } from './geometry/geometry-of.ts';
+import { forceFindings } from './hydrodynamics/force-findings.ts';
 import { testedFindings } from './hydrodynamics/tested-water.ts';
 import { solvedKey, type SolvedForces } from './loads/solved-forces.ts';
 import { loadReport } from './loads/load-report.ts';
@@ -82,6 +83,7 @@ export function appraise(
       ...swingFindings(model),
       ...durabilityFindings(model),
       ...testedFindings(model),
+      ...forceFindings(model),
       ...solvedFindings(model, rows),
       ...judged.flatMap(({ findings }) => findings),
     ],

@@ -1,12 +1,13 @@
 import type { Model } from '../model.ts';
 import { oncePerModel } from '../once-per-model.ts';
 import { forceOfCycle, forceOfPairs, type MotionForce } from '../water/motion-force.ts';
-import { heaveSpreads } from '../water/heave-spread.ts';
+import { heaveSpreads, type PlateWater } from '../water/heave-spread.ts';
 import { localGravity } from '../water/sea-water.ts';
 import type { Spread } from '../water/spread.ts';
 import { waveMotion } from '../water/waves/dispersion.ts';
 import { extremes } from '../water/waves/extremes.ts';
 import { seaSpectrum } from '../water/waves/sea-spectrum.ts';
+import { massesOn } from './coarse-lattice.ts';
 import { hydrodynamicsOf } from './hydrodynamics-of.ts';
 import { motionInWave } from './motion-in-wave.ts';
 import { coarsePlate, movingCurve } from './moving-curve.ts';
@@ -59,8 +60,21 @@ interface Moved {
 export const waterForces = oncePerModel((model): readonly (WaterForce | NoForce)[] => {
   const ways = [motion(model), record(model), wave(model), storm(model)].filter((way) => way !== null);
   const moved = ways.filter((way): way is Moved => !('missing' in way));
-  const at = coefficients(model, moved.map(({ amplitude }) => amplitude)); // prettier-ignore
+  const at = coefficients(model, moved, () => {
+    const { quantities } = hydrodynamicsOf(model).report;
+    return { solid: quantities['addedMass.solid']!.value, still: quantities['addedMass.still']!.value };
+  });
   return ways.map((way) => ('missing' in way ? way : forceIn(model, way, at(way.amplitude))));
+});
+
+/** The same in the motions that the document itself states or records, on one lattice that is not refined: soon had. */
+export const statedForces = oncePerModel((model): readonly WaterForce[] => {
+  const moved = [motion(model), record(model)].filter((way) => way !== null);
+  const at = coefficients(model, moved, () => {
+    const { plan, lattice } = coarsePlate(model);
+    return massesOn(lattice, plan, model.mass.waterDensity);
+  });
+  return moved.map((way) => forceIn(model, way, at(way.amplitude)));
 });
 
 interface Coefficients {
@@ -87,17 +101,20 @@ function forceIn(model: Model, { water, ...way }: Moved, { addedMass, dragArea, 
   };
 }
 
-/** Added mass and drag at any of these amplitudes, all solved on one lattice. */
-function coefficients(model: Model, amplitudes: readonly number[]): (amplitude: number) => Coefficients {
+/** Added mass and drag in each of these ways, all solved on one lattice; `masses` in potential flow. */
+function coefficients(
+  model: Model,
+  moved: readonly Moved[],
+  masses: () => Pick<PlateWater, 'solid' | 'still'>,
+): (amplitude: number) => Coefficients {
   const tested = testedWater(model);
   if (tested && !('missing' in tested)) {
     const { addedMass: A, dragCoefficient: Cd, area } = tested;
     return () => ({ addedMass: { low: A.low, best: A.value, high: A.high }, dragArea: { low: area * Cd.low, best: area * Cd.value, high: area * Cd.high }, outside: null }); // prettier-ignore
   }
   const { plan, lattice, area } = coarsePlate(model);
-  const { quantities } = hydrodynamicsOf(model).report;
-  const rising = [...new Set(amplitudes)].sort((a, b) => a - b);
-  const water = { density: model.mass.waterDensity, solid: quantities['addedMass.solid']!.value, still: quantities['addedMass.still']!.value }; // prettier-ignore
+  const rising = [...new Set(moved.map(({ amplitude }) => amplitude))].sort((a, b) => a - b);
+  const water = { density: model.mass.waterDensity, ...masses() };
   const found = new Map(heaveSpreads(plan, lattice, water, rising).map((one) => [one.amplitude, one]));
   return (amplitude) => {
     const { addedMass, drag, outside } = found.get(amplitude)!;

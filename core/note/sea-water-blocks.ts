@@ -16,8 +16,10 @@ export function forceBlocks(model: Model, print: Print): Block[] {
   const missing = found.flatMap((one) =>
     'missing' in one ? [`Force in the ${wayTitles[one.way]}: ${one.missing}.`] : [],
   );
-  const { force, level } = model.document.loads.service;
+  const { force, level, measure } = model.document.loads.service;
   const largest = Math.max(...known.map(({ high }) => high));
+  const taken = model.loads.swing.amplitude;
+  const beside = `Loads of this note take a service force of ${force.typed}${measure === 'range' ? `, a range: ${newtons(taken)} each way` : ''}${level === 'mean' ? ' (mean level)' : ''}, ${significant(taken / largest, 3)} times the largest high value above.`; // prettier-ignore
   return [
     {
       kind: 'table',
@@ -47,11 +49,12 @@ export function forceBlocks(model: Model, print: Print): Block[] {
       items: [
         ...known.map(({ way, told, outside }) => `${way === 'motion' ? 'Stated motion' : wayTitles[way].replace(/^./, (c) => c.toUpperCase())}: ${told}${outside ? `; ${outside}, so the drag is a guess` : ''}.`), // prettier-ignore
         ...missing,
-        ...(known.length > 0
-          ? [`Loads of this note take a service force of ${force.typed}${level === 'mean' ? ' (mean level)' : ''}: ${significant(force.si / largest, 3)} times the largest high value above.${force.si < largest ? ' It is less than the water may press with: raise it, or say why not.' : ''}`] // prettier-ignore
-          : []),
+        ...(known.length > 0 && taken >= largest ? [beside] : []),
       ],
     },
+    ...(known.length > 0 && taken < largest
+      ? [{ kind: 'list', tone: 'loud', items: [`${beside} The water may press with more than the loads take: raise the service force, or say why not.`] } as const] // prettier-ignore
+      : []),
   ];
 }
 
