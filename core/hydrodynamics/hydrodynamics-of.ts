@@ -12,6 +12,7 @@ import { openGrid } from './open-grid.ts';
 import { bayOpenings } from '../geometry/bay-openings.ts';
 import { planInWater } from '../geometry/plan-in-water.ts';
 import { seaAtPlate, type SeaAtPlate } from './sea-at-plate.ts';
+import { waterHere } from './water-here.ts';
 
 /** What the water does to the plate of a model, as its document describes the water. SI. */
 export interface HydrodynamicsReport {
@@ -39,6 +40,7 @@ export const hydrodynamicsOf = (model: Model): HydrodynamicsReport => {
     planInWater(openGrid(model).geometry),
     water,
     { ...hydrodynamics, system: null },
+    model.mass.growth,
   ];
   return remembered(JSON.stringify([...seen, bayOpenings(model.geometry)]), () => reckoned(model));
 };
@@ -51,7 +53,8 @@ function reckoned(model: Model): HydrodynamicsReport {
   const grown = (plan: Plan): Plan => plateGrown(model.document, plan);
   const plan = grown(planInWater(model.geometry));
   const aboveBed = bed ? bed.si - water.depth.si : null;
-  const report = waterReport(plan, {
+  const own = waterHere(model);
+  const byLattice = waterReport(plan, {
     density,
     amplitude: motion?.amplitude.si ?? 0,
     period: motion?.period.si ?? null,
@@ -60,16 +63,20 @@ function reckoned(model: Model): HydrodynamicsReport {
     cells: 100,
     parts: bayOpenings(model.geometry),
   });
+  const report: WaterReport = {
+    ...byLattice,
+    quantities: { ...own.quantities, ...byLattice.quantities },
+  };
   const sea = seaAtPlate(model.document);
   if (!motion) return { report, growth, sea, curve: [], open: null, pressure: null };
 
   const lattice = coarseLattice(model.document, plan);
   const solid = report.quantities['addedMass.solid']!.value;
-  const own = motion.amplitude.si;
-  const curve = heaveCurve(plan, lattice, density, curveParts.map((part) => part * own), solid); // prettier-ignore
-  const stated = curve.find(({ point }) => point.amplitude === own);
+  const stroke = motion.amplitude.si;
+  const curve = heaveCurve(plan, lattice, density, curveParts.map((part) => part * stroke), solid); // prettier-ignore
+  const stated = curve.find(({ point }) => point.amplitude === stroke);
   const bare = grown(planInWater(openGrid(model).geometry));
-  const bareAt = heaveAt(bare, lattice, density, own, solid);
+  const bareAt = heaveAt(bare, lattice, density, stroke, solid);
   return {
     report,
     growth,

@@ -17,7 +17,8 @@ const why: Readonly<Record<string, string>> = {
   'addedMass.byOpenArea': 'fitted to tests at motions as large as theirs; by open area alone',
   'addedMass.byScreen': 'openings spread evenly, without loss',
 };
-const moving = ['drag.kc', 'drag.coefficient', 'drag.gaps', 'drag.edge', 'drag.area', 'drag.steady', 'addedMass.roll', 'addedMass.pitch']; // prettier-ignore
+const moving = ['drag.kc', 'drag.coefficient', 'drag.gaps', 'drag.edge', 'drag.area', 'drag.steady', 'addedMass.roll', 'addedMass.pitch', 'addedMass.surge', 'addedMass.sway', 'addedMass.yaw']; // prettier-ignore
+const here = ['water.density', 'water.gravity', 'water.pressure', 'water.viscosity'];
 
 /** Added mass, drag, force and shares of the plate in the water that the document describes. */
 export function hydrodynamicsSection(model: Model, print: Print): Section {
@@ -41,18 +42,25 @@ export function hydrodynamicsSection(model: Model, print: Print): Section {
       ...notStated(model),
       quantityTable('Added mass in heave, one way beside the other', 'Why it differs', Object.keys(why), found, print, (id) => why[id]!), // prettier-ignore
       quantityTable('Motion and drag', 'Source', moving, found, print, (_id, { source }) => source), // prettier-ignore
+      quantityTable('The water where the plate hangs', 'Source', here, found, print, (_id, { source }) => source), // prettier-ignore
       ...gain(model, found, print),
       ...waves(model, found, print),
       ...forceBlocks(model, print),
       ...extremeBlocks(model, print),
       ...shares(model, found),
       ...figures.filter((figure) => figure !== null),
-      ...(unjudged.length > 0
-        ? [{ kind: 'list', tone: 'loud', items: unjudged.map(({ id, reason }) => `${id} cannot be judged: ${reason}.`) } as const] // prettier-ignore
-        : []),
+      ...lists(unjudged),
       { kind: 'list', tone: 'caution', items: report.cautions },
     ],
   };
+}
+
+/** What cannot be judged of the plate is loud; a rule that does not reach it is told plainly. */
+function lists(unjudged: HydrodynamicsReport['report']['unjudged']): Block[] {
+  const isRule = ({ id }: { readonly id: string }): boolean => id.startsWith('addedMass.by');
+  return ([['loud', unjudged.filter((one) => !isRule(one))], ['plain', unjudged.filter(isRule)]] as const).flatMap(([tone, of]) =>
+    of.length > 0 ? [{ kind: 'list', tone, items: of.map(({ id, reason }) => `${id} cannot be judged: ${reason}.`) }] : [],
+  ); // prettier-ignore
 }
 
 function notStated({ document }: Model): Block[] {
@@ -75,7 +83,7 @@ function quantityTable(
   words: (id: string, quantity: WaterQuantity) => string,
 ): Block {
   const barred = new Set(report.unjudged.map(({ id }) => id));
-  const text = (value: number, unit: string): string => (unit === '1' ? significant(value, 3) : print.quantity(value, unit === 'N' ? 'kN' : unit, 3)); // prettier-ignore
+  const text = (value: number, unit: string): string => (unit === '1' ? significant(value, 3) : print.quantity(value, unit === 'N' ? 'kN' : unit === 'Pa' ? 'kPa' : unit, 3)); // prettier-ignore
   return {
     kind: 'table',
     caption,

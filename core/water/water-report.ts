@@ -124,7 +124,7 @@ export function waterReport(plan: Plan, conditions: WaterConditions): WaterRepor
   if (screen) {
     const C = screenLength(screen.kind, screen.side, screen.pitch) + (plan.thickness / 2) * (1 / open - 1);
     put('addedMass.byScreen', density * screened(plan, lattice, C), 'kg', 'Uniform screen of the same inertial length, no loss', 'inertial screen on the lattice of the outline'); // prettier-ignore
-  }
+  } else if (open > 0) unjudged.push({ id: 'addedMass.byScreen', reason: 'the openings lie in no row: no uniform screen is near them' }); // prettier-ignore
 
   put('drag.referenceArea', S, 'm^2', 'Area of the outline, to which drag coefficients refer', 'plan');
   put('drag.kc', KC, '1', `Keulegan–Carpenter number 2π A / b with b = ${a.toPrecision(4)} m, the outline’s shorter side`, 'motion'); // prettier-ignore

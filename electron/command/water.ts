@@ -9,6 +9,7 @@ import { recordedMotionField, type Hydrodynamics } from '../../core/document/hyd
 import { grownPlan } from '../../core/water/grown-plan.ts';
 import { recordedField, recordedMotion } from '../../core/hydrodynamics/recorded-motion.ts';
 import { seaWater } from '../../core/hydrodynamics/sea-quantities.ts';
+import { waterHere } from '../../core/hydrodynamics/water-here.ts';
 import { printedUnit, quantityText } from '../../core/quantity/format-quantity.ts';
 import { readTable } from '../../core/record/read-table.ts';
 import { textOfRecord } from '../../core/record/text-of-record.ts';
@@ -18,14 +19,13 @@ import { closingOrder } from '../../core/water/closing-order.ts';
 import type { Plan, Rectangle } from '../../core/water/lattice/plan.ts';
 import { readPlan } from '../../core/water/read-plan.ts';
 import { growthOf } from '../../core/water/marine-growth.ts';
-import { localGravity, waterDensityOf } from '../../core/water/sea-water.ts';
+import { waterDensityOf } from '../../core/water/sea-water.ts';
 import {
   waterReport,
   type WaterConditions,
   type WaterQuantity,
   type WaterReport,
 } from '../../core/water/water-report.ts';
-import { waveMotion } from '../../core/water/waves/dispersion.ts';
 import { openDocument } from '../host/open-document.ts';
 import { reading, reasonOf } from '../host/write-file.ts';
 import { chosenOption } from './chosen-option.ts';
@@ -182,7 +182,7 @@ async function ofDocument(
     values.record && resolve(folder, values.record),
   );
   const model = { ...found.model, document: { ...found.model.document, hydrodynamics } };
-  const { motion, wave, bed, growth: stated } = hydrodynamics;
+  const { motion, bed, growth: stated } = hydrodynamics;
   const amplitude = motion?.amplitude.si ?? typed.amplitude ?? 0;
   const period = motion?.period.si ?? typed.period ?? null;
   if (bed && bed.si <= water.depth.si)
@@ -192,12 +192,7 @@ async function ofDocument(
   const more: Record<string, WaterQuantity> = {};
   if (stated && stated.years > 0)
     more['growth.thickness'] = { value: growth, unit: 'm', title: `Marine growth on each face after ${stated.years} years`, source: stated.rows ? 'the document’s rows' : 'NORSOK N-003 guidance' }; // prettier-ignore
-  if (wave) {
-    const at = waveMotion(wave.height.si / 2, (2 * Math.PI) / wave.period.si, bed?.si ?? Infinity, -water.depth.si, localGravity(model.document)); // prettier-ignore
-    more['wave.length'] = { value: at.length, unit: 'm', title: 'Length of the wave', source: 'linear wave theory' };
-    more['wave.motionAtPlate'] = { value: at.rise, unit: 'm', title: 'Amplitude of the water’s rise at the plate', source: 'linear wave theory' }; // prettier-ignore
-    more['wave.velocityAtPlate'] = { value: at.w, unit: 'm/s', title: 'Its velocity', source: 'linear wave theory' };
-  }
+  const here = waterHere(model);
   const sea = seaWater(model);
   return {
     title: `${model.document.project.name}. ${found.optionTitle}.`,
@@ -211,8 +206,8 @@ async function ofDocument(
       aboveBed: bed ? bed.si - water.depth.si : null,
       parts: bayOpenings(geometry),
     },
-    more: { ...more, ...sea.quantities },
-    missing: sea.missing,
+    more: { ...more, ...here.quantities, ...sea.quantities },
+    missing: [...here.unjudged, ...sea.missing],
     units,
     bays: bayOpenings({ bays: geometry.bays.filter((bay) => !isClosed(bay)) }),
     open: clean,

@@ -70,6 +70,19 @@ describe('the plate as one structure', () => {
       expect(answer.held).toBeLessThan(1e-7);
     }
   });
+  it('lifts out what has grown on the plate, as the loads by hand do: slings pull its weight in air too (equilibrium)', () => {
+    const { situation, answer, applied } = solved(model, 'lift-out-down');
+    const { growth } = model.mass;
+    const times = -situation.balance.terms.find(({ name }) => name.startsWith('Marine growth'))!.force;
+    // load factor and dynamic factor on the growth's own weight
+    expect(times / (9.80665 * growth!.mass)).toBeGreaterThan(1.2);
+    const onPlate = applied.reduce((sum, f, i) => (i % 6 === 2 ? sum + f : sum), 0);
+    expect(onPlate).toBeCloseTo(situation.force, 6);
+    expect(answer.forces.reduce((sum, f) => sum + f, 0)).toBeCloseTo(-situation.force, 5);
+    const clean = modelWith((document) => delete (document as { hydrodynamics?: unknown }).hydrodynamics);
+    const without = clean.loads.situations.find(({ id }) => id === 'lift-out-down')!;
+    expect(situation.force - without.force).toBeLessThan(-0.9 * times);
+  });
   it('is balanced by its inertia when the legs go slack, at the acceleration that the hand finds', () => {
     const up = service.solved.find(({ situation }) => situation.direction === 'up')!;
     expect([...up.answer.forces]).toEqual([0, 0, 0, 0]);
