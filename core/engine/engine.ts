@@ -7,6 +7,7 @@ import { documentHash } from '../document/document-hash.ts';
 import { laidRaw, optionsOf, valueAt } from '../document/edit.ts';
 import { readDocument, readDocumentText, type RawDocument } from '../document/read-document.ts';
 import type { PlateDocument } from '../document/schema.ts';
+import { listOfKind, rowLike } from '../document/row-like.ts';
 import { userRows } from '../document/user-rows.ts';
 import { toWire } from '../host/wire.ts';
 import { againstSection } from '../note/against-section.ts';
@@ -24,7 +25,7 @@ import { fullCheck } from '../note/check-sections.ts';
 import { printIn } from '../print-in.ts';
 import { compared, type Comparison } from '../options/compare.ts';
 import { kinds, type Kind } from '../quantity/kinds.ts';
-import { inUnit, significant, unitText } from '../quantity/format-quantity.ts';
+import { inUnit, significant, unitText, type UnitSystem } from '../quantity/format-quantity.ts';
 import { readQuantity } from '../quantity/read-quantity.ts';
 import { handbook } from '../handbook/handbook.ts';
 import { refusal, Refusal, type RefusalText } from '../refusal.ts';
@@ -32,6 +33,7 @@ import { readingsOf } from '../scene/readings-of.ts';
 import type { Scene } from '../scene/scene.ts';
 import { sceneOf } from '../scene/scene-of.ts';
 import { Appraisals, type Attempt } from './appraisals.ts';
+import { catalogueRows, freeRowId } from './catalogue-calls.ts';
 import { comparisonView, type Contender } from './comparison-view.ts';
 import { edited, putAway, redone, replayed, undone, type Changed, type History } from './history.ts';
 import type { Choices, EngineCall, EngineCalls, EngineNews } from './messages.ts';
@@ -273,9 +275,19 @@ export function createEngine({ tell, later }: EngineWorld): Calls {
       );
     },
     handbook,
+    catalogueRows: (asked) => catalogueRows(asked, unitsOf(open().raw)),
+    rowLike: ({ kind, id }) => {
+      const { raw } = open();
+      const own = valueAt(raw, ['catalogue', listOfKind[kind]]);
+      const taken = Array.isArray(own) ? own.map((row) => valueAt(row, ['id'])) : [];
+      return { row: rowLike(kind, id, { as: freeRowId(id, taken), units: unitsOf(raw) }) };
+    },
     choices: () => choicesFor(history ? readOr(history.raw) : null),
   };
 }
+
+/** Metric where the document does not say otherwise, or not rightly. */
+const unitsOf = (raw: RawDocument): UnitSystem => (valueAt(raw, ['units']) === 'inch' ? 'inch' : 'metric');
 
 const registerIn = (text: string | null): Register => (text === null ? emptyRegister : readRegister(text));
 

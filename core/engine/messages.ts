@@ -1,8 +1,9 @@
 import type { IssueStep } from '../issue/issue-step.ts';
 import type { IssueView } from '../note/issue-view.ts';
-import type { Edit } from '../document/edit.ts';
+import type { Edit, Json } from '../document/edit.ts';
 import type { RawDocument } from '../document/read-document.ts';
 import type { PlateDocument } from '../document/schema.ts';
+import type { UserRowKind } from '../document/user-rows.ts';
 import type { Figure, Section } from '../note/note.ts';
 import type { NewPlate } from './new-plate.ts';
 import type { SolvedForces } from '../loads/solved-forces.ts';
@@ -99,11 +100,29 @@ export interface EngineCalls {
   readonly compareWith: { readonly takes: { readonly text: string }; readonly gives: ComparisonView };
   /** The handbook, of no document. */
   readonly handbook: { readonly takes: null; readonly gives: readonly Chapter[] };
+  /** Built-in rows of a kind whose id or title has every word of a text. */
+  readonly catalogueRows: {
+    readonly takes: { readonly kind: UserRowKind; readonly find: string };
+    readonly gives: { readonly rows: readonly RowView[]; readonly found: number };
+  };
+  /** A built-in row as the open document's own, under an id that is free in it, with no source yet. */
+  readonly rowLike: {
+    readonly takes: { readonly kind: UserRowKind; readonly id: string };
+    readonly gives: { readonly row: { readonly [name: string]: Json } };
+  };
   /** Rows of the catalogue for choices in fields. */
   readonly choices: { readonly takes: null; readonly gives: Choices };
 }
 
 export type EngineCall = keyof EngineCalls;
+
+/** A row of the catalogue in words. */
+export interface RowView {
+  readonly id: string;
+  readonly title: string;
+  readonly values: string;
+  readonly source: string;
+}
 
 export interface Choices {
   readonly sections: readonly { readonly id: string; readonly title: string }[];

@@ -263,6 +263,7 @@ export const hostSchema = {
     takes: z.strictObject({ name: shortText, text: z.string().max(1_000_000) }),
     gives: z.null(),
   },
+  dropCatalogueAddition: { takes: z.strictObject({ name: shortText }), gives: z.null() },
 
   /** Content-addressed records (tank tests and the like come later): bytes in, hash out. */
   keepRecord: { takes: z.strictObject({ name: shortText, bytes }), gives: z.strictObject({ hash: z.string() }) },

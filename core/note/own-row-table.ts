@@ -30,8 +30,8 @@ export function ownRowTable({ document }: Model): Table[] {
   ];
 }
 
-/** "modulus 210 GPa, beside a weld (yield 115 MPa, ultimate 270 MPa)" */
-function valueText(value: unknown): string {
+/** Values of a row in words: "modulus 210 GPa, beside a weld (yield 115 MPa, ultimate 270 MPa)". */
+export function valueText(value: unknown): string {
   if (typeof value !== 'object' || value === null) return String(value);
   if ('typed' in value) return String(value.typed);
   if (Array.isArray(value)) return value.map((one) => `(${valueText(one)})`).join(' ');

@@ -130,6 +130,7 @@ export function hostOf(parts: HostParts): Host {
 
     listCatalogueAdditions: () => ask('listCatalogueAdditions', {}),
     keepCatalogueAddition: (message) => ask('keepCatalogueAddition', { ...message, now: now() }),
+    dropCatalogueAddition: (message) => ask('dropCatalogueAddition', message),
     keepRecord: (message) => ask('keepRecord', { ...message, now: now() }),
     readRecord: (message) => ask('readRecord', message),
     backUp: () => ask('backUp', { now: now() }),

@@ -1,8 +1,8 @@
 import { SectionView } from '../parts/Blocks.tsx';
 import { Folding } from '../parts/Folding.tsx';
 import { FieldGroup } from '../parts/FieldGroup.tsx';
-import { FieldList, type FieldSpec } from '../parts/FieldList.tsx';
-import type { Json } from '../../core/document/edit.ts';
+import { FieldList } from '../parts/FieldList.tsx';
+import { OptionalPart } from '../parts/OptionalPart.tsx';
 import { useField } from '../state/use-field.ts';
 import { useSection } from '../state/use-section.ts';
 import { texts } from '../texts.ts';
@@ -46,8 +46,8 @@ export function DeploymentAndRecoverySheet() {
           </Folding>
           <Folding isUsuallyFolded title={t.releases}>
             <Releases />
-            <Part
-              name="acoustic"
+            <OptionalPart
+              path={['recovery', 'acoustic']}
               title={t.acoustic}
               add={t.addAcoustic}
               remove={t.removeAcoustic}
@@ -57,8 +57,8 @@ export function DeploymentAndRecoverySheet() {
           </Folding>
           <Folding isUsuallyFolded title={t.lift}>
             <Lift />
-            <Part
-              name="mainFloat"
+            <OptionalPart
+              path={['recovery', 'mainFloat']}
               title={t.mainFloat}
               add={t.addMainFloat}
               remove={t.removeMainFloat}
@@ -70,40 +70,5 @@ export function DeploymentAndRecoverySheet() {
       )}
       {section ? <SectionView section={section} level={2} /> : <p className="quiet">{t.reading}</p>}
     </>
-  );
-}
-
-/** A part of the recovery that may be left out. */
-function Part({
-  name,
-  title,
-  add,
-  remove,
-  of,
-  first,
-}: {
-  name: string;
-  title: string;
-  add: string;
-  remove: string;
-  of: readonly FieldSpec[];
-  first: Json;
-}) {
-  const field = useField(['recovery', name]);
-  return (
-    <FieldGroup title={title}>
-      {field.raw === undefined ? (
-        <button type="button" onClick={() => field.set(first)}>
-          {add}
-        </button>
-      ) : (
-        <>
-          <FieldList path={['recovery', name]} of={of} />
-          <button type="button" className="link small" onClick={field.clear}>
-            {remove}
-          </button>
-        </>
-      )}
-    </FieldGroup>
   );
 }

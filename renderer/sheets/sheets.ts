@@ -1,5 +1,6 @@
 import type { ComponentType } from 'react';
 import type { SheetName } from '../state/stages.ts';
+import { CatalogueSheet } from './catalogue/Catalogue.tsx';
 import { CorrosionAndLifeSheet } from './CorrosionAndLife.tsx';
 import { DeploymentAndRecoverySheet } from './DeploymentAndRecovery.tsx';
 import { FatigueSheet } from './Fatigue.tsx';
@@ -22,6 +23,7 @@ export const sheets: Readonly<Record<SheetName, ComponentType>> = {
   grid: GridSheet,
   panels: PanelsSheet,
   fixings: FixingsSheet,
+  catalogue: CatalogueSheet,
   loads: LoadsSheet,
   hydrodynamics: HydrodynamicsSheet,
   tank: TankTestSheet,

@@ -1,4 +1,5 @@
 import { handbookWords } from '../../core/handbook/texts/words.ts';
+import { catalogueLabels } from '../sheets/catalogue/catalogue-fields.ts';
 import { recoveryLabels } from '../sheets/recovery/recovery-fields.ts';
 import { openHandbook } from '../state/handbook-place.ts';
 import { openCheck } from '../state/open-check.ts';
@@ -41,6 +42,7 @@ export function findables(
       labels.map((label) => field(sheet as SheetName, label)),
     ),
     ...recoveryLabels.map((label) => field('recovery', label)),
+    ...catalogueLabels.map((label) => field('catalogue', label)),
   ];
   const checks = (result?.rows ?? []).map((row) => ({
     title: `${row.title}, ${row.placeWords}${row.direction ? ` (${row.direction})` : ''}`,

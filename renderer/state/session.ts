@@ -71,7 +71,12 @@ export function createSession(host: Host, engine: EngineClient): Session {
   window.addEventListener('pageshow', ({ persisted }) => {
     if (persisted) window.location.reload();
   });
-  engine.listen(hearEngine);
+  engine.listen((news) => {
+    const before = ownRowsText();
+    hearEngine(news);
+    // Rows of the document's own are proposed like those of the catalogue.
+    if (ownRowsText() !== before) void proposeRows();
+  });
   engine.onBroken((why) => void said(() => inTurn(() => startAgain(why))));
   host.listen((event) => {
     const { line } = useWorkbench.getState();
@@ -201,11 +206,15 @@ export function createSession(host: Host, engine: EngineClient): Session {
   ): Promise<void> {
     try {
       await engine.ask('open', { text, journal, ...(option === undefined ? {} : { option }) });
-      useWorkbench.setState({ choices: await engine.ask('choices', null) });
+      await proposeRows();
     } catch (error) {
       if (error instanceof Refusal) await backToStart();
       throw error;
     }
+  }
+
+  async function proposeRows(): Promise<void> {
+    useWorkbench.setState({ choices: await engine.ask('choices', null) });
   }
 
   /** Before another document comes: what is on no disk keeps this one open, until the person asks a second time. */
@@ -346,6 +355,8 @@ const nothing = (): undefined => undefined;
 function leaveField(): void {
   if (document.activeElement instanceof HTMLElement) document.activeElement.blur();
 }
+
+const ownRowsText = (): string => JSON.stringify(useWorkbench.getState().document?.raw['catalogue'] ?? null);
 
 /** The option that is shown, to be shown again; undefined while there is none. */
 const shown = (): string | null | undefined => useWorkbench.getState().document?.option;

@@ -1,6 +1,6 @@
 /** The stages of the work, each with its topics, in the order of the work. A later topic adds a name here, its title in `texts.ts` and its sheet in `sheets/sheets.ts`. */
 export const stages = [
-  { stage: 'plate', topics: ['grid', 'panels', 'fixings'] },
+  { stage: 'plate', topics: ['grid', 'panels', 'fixings', 'catalogue'] },
   { stage: 'water', topics: ['loads', 'hydrodynamics', 'tank', 'sea'] },
   { stage: 'proof', topics: ['strength', 'whole', 'fatigue'] },
   { stage: 'sea', topics: ['durability', 'recovery'] },

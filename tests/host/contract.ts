@@ -151,6 +151,8 @@ export function contract(carrier: Gives<'about'>['carrier'], open: () => Promise
       expect(await ask('readSettings', {})).toEqual({ text: '{"size":1.2}' });
       await ask('keepCatalogueAddition', { name: 'plates', text: '[]' });
       expect(await ask('listCatalogueAdditions', {})).toEqual([{ name: 'plates', text: '[]' }]);
+      await ask('dropCatalogueAddition', { name: 'plates' });
+      expect(await ask('listCatalogueAdditions', {})).toEqual([]);
       expect(await ask('showState', { title: 'a', file: null, unsaved: true })).toBe(null);
     });
 

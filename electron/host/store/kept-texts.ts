@@ -8,6 +8,10 @@ export const keptTextsOf = (db: Database) => ({
     db.prepare('INSERT OR REPLACE INTO catalogue_additions VALUES (?, ?, ?)').run(name, text, now);
     return null;
   },
+  dropCatalogueAddition: ({ name }: { name: string }): null => {
+    db.prepare('DELETE FROM catalogue_additions WHERE name = ?').run(name);
+    return null;
+  },
   readSettings: (_takes: object) => ({
     text: db.prepare<[], string>("SELECT text FROM settings WHERE name = 'window'").pluck().get() ?? '{}',
   }),
