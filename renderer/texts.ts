@@ -428,6 +428,9 @@ export const texts = {
     },
     bores: { stagnant: 'shut off but for their drain holes', open: 'open to a flow' },
     joints: { bonded: 'joined by metal', isolated: 'kept apart by sleeves and washers' },
+    apart: 'Panels that differ',
+    apartHelp: 'One panel joined to the tubes otherwise than the others.',
+    asOthers: 'as the others',
     anodes: 'Anodes',
     addAnodes: 'Describe anodes',
     noAnodes: 'Take the anodes out',
@@ -599,6 +602,10 @@ export const texts = {
     roll: 'Roll',
     pitch: 'Pitch',
     slings: 'Slings and shackles',
+    legs: [
+      'Lengths of the legs',
+      'Leg by leg in the order of the pad eyes, with semicolons between; all as long as the apex asks where it is left out.',
+    ],
     skew: ['Skew', 'Factor on the pull of four legs that are not quite of one length; 1.25 where it is left out.'],
     drag: [
       'Drag coefficient of the lift',

@@ -1,6 +1,7 @@
 import { SectionView } from '../parts/Blocks.tsx';
 import { ChoiceField } from '../parts/ChoiceField.tsx';
 import { FieldGroup } from '../parts/FieldGroup.tsx';
+import { Folding } from '../parts/Folding.tsx';
 import { fieldTexts } from '../parts/field-texts.ts';
 import { NumberField } from '../parts/NumberField.tsx';
 import { QuantityField } from '../parts/QuantityField.tsx';
@@ -9,11 +10,33 @@ import { TableField } from '../parts/TableField.tsx';
 import { TextField } from '../parts/TextField.tsx';
 import { useField } from '../state/use-field.ts';
 import { useSection } from '../state/use-section.ts';
+import { useWorkbench } from '../state/workbench.ts';
 import { texts } from '../texts.ts';
 
 const t = texts.durability;
 const choicesOf = (words: Readonly<Record<string, string>>) =>
   Object.entries(words).map(([value, title]) => ({ value, title }));
+
+/** Panels that are joined to the tubes otherwise than the others, one field each. */
+function PanelsApart() {
+  const result = useWorkbench((state) => state.result);
+  const panels = new Set((result?.bays ?? []).flatMap(({ panel }) => panel ?? []));
+  if (panels.size === 0) return null;
+  return (
+    <Folding isUsuallyFolded title={t.apart}>
+      {[...panels].map((panel) => (
+        <ChoiceField
+          key={panel}
+          path={['durability', 'panelsApart', panel]}
+          label={panel}
+          help={t.apartHelp}
+          choices={choicesOf(t.joints)}
+          none={t.asOthers}
+        />
+      ))}
+    </Folding>
+  );
+}
 
 /** Thickness and density of the coat, where its mass counts. */
 function CoatingMass() {
@@ -97,6 +120,7 @@ export function CorrosionAndLifeSheet() {
               optional
             />
           </FieldGroup>
+          <PanelsApart />
           <Anodes />
           <AsBuilt />
         </>

@@ -41,7 +41,7 @@ export function findables(
     ...Object.entries(labelsOfSheets).flatMap(([sheet, labels]) =>
       labels.map((label) => field(sheet as SheetName, label)),
     ),
-    ...recoveryLabels.map((label) => field('recovery', label)),
+    ...[...recoveryLabels, texts.recovery.legs[0]].map((label) => field('recovery', label)),
     ...catalogueLabels.map((label) => field('catalogue', label)),
   ];
   const checks = (result?.rows ?? []).map((row) => ({

@@ -1,5 +1,6 @@
 import { FieldGroup } from '../../parts/FieldGroup.tsx';
 import { FieldList } from '../../parts/FieldList.tsx';
+import { ListField } from '../../parts/ListField.tsx';
 import { StatedNumber } from '../../parts/StatedNumber.tsx';
 import { TableField } from '../../parts/TableField.tsx';
 import { useField } from '../../state/use-field.ts';
@@ -46,6 +47,7 @@ export function Lift() {
       </FieldGroup>
       <FieldGroup title={t.slings}>
         <FieldList path={[...path, 'sling']} of={sling} />
+        <ListField path={[...path, 'sling', 'lengths']} label={t.legs[0]} help={t.legs[1]} />
         <StatedNumber path={[...path, 'sling', 'skew']} label={t.skew[0]} help={t.skew[1]} first={1.25} />
         <FieldList path={[...path, 'shackle']} of={shackle} />
       </FieldGroup>
