@@ -62,7 +62,7 @@ export async function makeTestedSample(): Promise<void> {
     ...middle,
     project: { ...middle.project, name: 'Harrow Deep buoy, as tested', number: 'HD-015' },
     options: middle.options.slice(0, 1),
-    hydrodynamics: { ...middle.hydrodynamics, system: { stiffness: '4 kN/m', damping: '5 kN*s/m', link: 'line', float: { mass: '40 t', damping: '12 kN*s/m', waterline: '12 m^2', draught: '1.5 m' }, source: 'invented for the demo' } }, // prettier-ignore
+    hydrodynamics: { ...middle.hydrodynamics, system: { stiffness: '4 kN/m', damping: '5 kN*s/m', link: 'line', line: { axialStiffness: '1.9 MN', length: '32 m', source: 'invented for the demo' }, float: { mass: '40 t', damping: '12 kN*s/m', waterline: '12 m^2', draught: '1.5 m' }, source: 'invented for the demo' } }, // prettier-ignore
     chosen: null,
     rates,
     spreads,

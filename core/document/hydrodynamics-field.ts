@@ -115,12 +115,22 @@ export const hydrodynamicsField = z.strictObject({
     })
     .optional(),
   /** What holds the plate, for its motion in the stated sea: reactions of options can then be set side by side in one wave. */
-  system: z
-    .strictObject({
+  system: withRule(
+    z.strictObject({
       /** Of power take-off and line between float and plate. */
       stiffness: quantity('stiffness'),
       damping: quantity('damping', 'not negative').optional(),
       link: z.enum(['line', 'strut']),
+      /** Part of that spring, whose stiffness goes with its length: for natural periods against the line that is out. */
+      line: z
+        .strictObject({
+          /** EA: pull over strain. */
+          axialStiffness: quantity('force'),
+          /** Free between float and plate, with the plate at its depth. */
+          length: quantity('length'),
+          source: text,
+        })
+        .optional(),
       /** Without it the plate hangs from a point that does not move. */
       float: z
         .strictObject({
@@ -132,8 +142,10 @@ export const hydrodynamicsField = z.strictObject({
         })
         .optional(),
       source: text,
-    })
-    .optional(),
+    }),
+    ['stiffness', 'line'],
+    ({ stiffness, line }): Fault[] => line && line.axialStiffness.si / line.length.si < stiffness.si ? [{ path: ['line', 'axialStiffness'], what: `The line alone has ${(line.axialStiffness.si / line.length.si / 1000).toPrecision(3)} kN/m, less than power take-off and line together (${stiffness.typed})`, mend: 'Springs in a row are softer than each of them: look at both stiffnesses and at the length.' }] : [], // prettier-ignore
+  ).optional(),
 });
 
 export type Hydrodynamics = z.infer<typeof hydrodynamicsField>;

@@ -1,5 +1,6 @@
 import type { Model } from '../model.ts';
 import type { HeaveSystem } from '../motion/heave-system.ts';
+import { linkStiffness } from './link-stiffness.ts';
 import type { WaveField } from '../motion/wave-forcing.ts';
 import { localGravity } from '../water/sea-water.ts';
 
@@ -11,7 +12,7 @@ export interface HeaveOf {
 
 /**
  * The two bodies of a document with this added mass (kg) and drag coefficient times area (m²). `deeper`: m below the stated
- * depth. What would have to be stated, where something is missing.
+ * depth, on as much more line. What would have to be stated, where something is missing.
  */
 export function heaveSystemOf(
   { document, mass }: Pick<Model, 'document' | 'mass'>,
@@ -27,7 +28,7 @@ export function heaveSystemOf(
   const grown = mass.growth ?? { mass: 0, volume: 0 };
   const weight = (mass.total + grown.mass - density * (volume + grown.volume)) * gravity;
   if (weight <= 0) return { missing: 'the plate floats' };
-  const { float, link, stiffness, damping } = stated;
+  const { float, link, damping } = stated;
   return {
     system: {
       float: float ? { mass: float.mass.si, damping: float.damping.si, stiffness: density * gravity * float.waterline.si } : null, // prettier-ignore
@@ -38,7 +39,7 @@ export function heaveSystemOf(
         carried: addedMass + density * (volume + grown.volume) + mass.entrainedWater,
         weight,
       },
-      link: { stiffness: stiffness.si, damping: damping?.si ?? 0, pushes: link === 'strut' },
+      link: { stiffness: linkStiffness(stated, deeper), damping: damping?.si ?? 0, pushes: link === 'strut' },
     },
     field: {
       density,

@@ -21,16 +21,16 @@ export function inSeaState(
   system: HeaveSystem,
   field: WaveField,
   { S, peakPeriod }: { readonly S: (omega: number) => number; readonly peakPeriod: number },
-  { dyingAway, duration, components, seed }: { readonly dyingAway: number; readonly duration: number; readonly components: number; readonly seed: number }, // prettier-ignore
+  { dyingAway, duration, components, seed, dt = seaStep }: { readonly dyingAway: number; readonly duration: number; readonly components: number; readonly seed: number; readonly dt?: number }, // prettier-ignore
 ): InSeaState {
   const transfer = (omega: number) => waveForcing(field, omega);
   const peak = (2 * Math.PI) / peakPeriod;
   const band = [0.4 * peak, 5 * peak] as const;
   const lines = 2 * components;
   const omegas = Float64Array.from({ length: lines + 1 }, (_, i) => band[0] + (i / lines) * (band[1] - band[0]));
-  const steps = Math.round((duration + dyingAway) / seaStep);
-  const countFrom = Math.round(dyingAway / seaStep);
-  const forcing = seaHistory(S, band, transfer, { dt: seaStep, steps, components, seed });
-  const stepped = steppedResponse(system, forcing, { dt: seaStep, steps, countFrom });
+  const steps = Math.round((duration + dyingAway) / dt);
+  const countFrom = Math.round(dyingAway / dt);
+  const forcing = seaHistory(S, band, transfer, { dt, steps, components, seed });
+  const stepped = steppedResponse(system, forcing, { dt, steps, countFrom });
   return { stepped, countFrom, quantities: seaQuantities(stepped, countFrom, stochasticResponse(system, S, omegas, transfer)) }; // prettier-ignore
 }

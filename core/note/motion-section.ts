@@ -1,7 +1,9 @@
+import { hydrodynamicsOf } from '../hydrodynamics/hydrodynamics-of.ts';
 import { motionInRegularWave } from '../hydrodynamics/motion-in-regular-wave.ts';
 import { motionInSea, seaDuration, seaSeed, type MotionInSea } from '../hydrodynamics/motion-in-sea.ts';
-import { motionOverScatter, type MotionOverScatter } from '../hydrodynamics/motion-over-scatter.ts';
+import { motionOverScatter, scatterHistory, type MotionOverScatter } from '../hydrodynamics/motion-over-scatter.ts';
 import { openGridPeriods } from '../hydrodynamics/open-grid-motion.ts';
+import { serviceAgainstRope } from '../hydrodynamics/service-against-rope.ts';
 import type { Model } from '../model.ts';
 import { seaStep } from '../motion/in-sea-state.ts';
 import type { MotionQuantity } from '../motion/motion-quantities.ts';
@@ -32,6 +34,7 @@ export function motionSection(model: Model, print: Print): Section {
   const wave = regularWave(model, print);
   const scatter = overScatter(model, print);
   const rope = hoistAgainstRope(model);
+  const service = inService(model, 'missing' in found ? null : found.addedMass, print);
   const sea = 'missing' in found ? [loud(`Cannot be judged in a sea: ${found.missing}.`)] : inSea(found, model, print);
   const isAny = !('missing' in found) || wave.length > 0 || scatter.length > 0;
   return {
@@ -40,6 +43,7 @@ export function motionSection(model: Model, print: Print): Section {
       ...sea,
       ...wave,
       ...scatter,
+      ...service,
       ...(rope ? ropeOut(rope, print) : []),
       ...(isAny ? [{ kind: 'list', tone: 'caution', items: cautions } as const] : []),
     ],
@@ -103,27 +107,31 @@ function overScatter(model: Model, print: Print): Block[] {
   const found = motionOverScatter(model);
   if (found === null) return [];
   if ('missing' in found) return [loud(`Cannot be judged over the scatter table: ${found.missing}.`)];
-  const { states, mean, within, slack, unjudged } = found;
+  const { states, mean, within, slack, stepped, unjudged } = found;
   const percent = (part: number): string => `${significant(100 * part, 3)} %`;
   const printed = [...states].sort((a, b) => b.significant - a.significant).slice(0, mostStates);
   const lost = unjudged.reduce((sum, { part }) => sum + part, 0);
   return [
     {
       kind: 'table',
-      caption: `Over the scatter table (${model.document.hydrodynamics!.scatter!.source}), by spectra, drag linearised, added mass and drag of each state’s own motion${fromWords(found)}; ${printed.length < states.length ? `the ${printed.length} of ${states.length} states` : 'states'} that move the plate most first`, // prettier-ignore
+      caption: `Over the scatter table (${model.document.hydrodynamics!.scatter!.source}), significant double amplitudes by spectra with the drag linearised and by time steps, added mass and drag of each state’s own motion${fromWords(found)}; ${printed.length < states.length ? `the ${printed.length} of ${states.length} states` : 'states'} that move the plate most first`, // prettier-ignore
       columns: [
-        { title: 'Significant height', width: 0.17, align: 'right' },
-        { title: 'Peak period', width: 0.13, align: 'right' },
-        { title: 'Of the time', width: 0.13, align: 'right' },
-        { title: 'Plate, significant double amplitude', width: 0.23, align: 'right' },
-        { title: 'Pull swings at most', width: 0.18, align: 'right' },
-        { title: 'Taken off', width: 0.16, align: 'right' },
+        { title: 'Significant height', width: 0.13, align: 'right' },
+        { title: 'Peak period', width: 0.1, align: 'right' },
+        { title: 'Of the time', width: 0.11, align: 'right' },
+        { title: 'Plate, double amplitude', width: 0.13, align: 'right' },
+        { title: 'By time steps', width: 0.12, align: 'right' },
+        { title: 'Slack, times an hour', width: 0.12, align: 'right' },
+        { title: 'Pull swings at most', width: 0.17, align: 'right' },
+        { title: 'Taken off', width: 0.12, align: 'right' },
       ],
       rows: printed.map((state) => [
         print.quantity(state.height, 'm', 3),
         print.quantity(state.peakPeriod, 's', 3),
         percent(state.part),
         print.quantity(state.significant, 'm', 3),
+        state.stepped ? print.quantity(state.stepped.significant, 'm', 3) : '',
+        state.stepped ? significant(state.stepped.slackAnHour, 2) : '',
         `${print.quantity(state.pull, 'kN', 3)}${state.slack ? ', slack' : ''}`,
         print.quantity(state.power, 'kW', 3),
       ]),
@@ -134,8 +142,9 @@ function overScatter(model: Model, print: Print): Block[] {
       items: [
         `In the mean over the time the plate’s significant double amplitude is ${print.quantity(mean.significant, 'm', 3)} and the power take-off takes ${print.quantity(mean.power, 'kW', 3)}.`,
         `The significant double amplitude is at most ${within.map(({ limit, part }) => `${print.quantity(limit, 'm', 3)} in ${percent(part)}`).join(', ')} of the time.`,
+        ...(stepped ? [`By time steps, drag and slack as they are, ${scatterHistory.duration / 60} minutes of each state (seed ${scatterHistory.seed}): over the states stepped, ${percent(stepped.part)} of the time, ${print.quantity(stepped.significant, 'm', 3)} in the mean, with the drag linearised ${print.quantity(stepped.linearised, 'm', 3)}; the line goes slack in states that make up ${percent(stepped.slack)} of the time. One history scatters by some percent, and slack is rare: the largest pull is told over the whole state, by spectra.`] : []), // prettier-ignore
         '“Pull swings at most”: the most probable largest departure from the weight while the state lasts.',
-        ...(slack > 0 ? [`The line goes slack in states that make up ${percent(slack)} of the time; slack is not in these spectra.`] : []), // prettier-ignore
+        ...(slack > 0 ? [`By that pull the line goes slack in states that make up ${percent(slack)} of the time; slack is not in these spectra.`] : []), // prettier-ignore
         ...(lost > 0 ? [`Not judged: ${percent(lost)} of the time, ${[...new Set(unjudged.map(({ why }) => why))].join('; ')}.`] : []), // prettier-ignore
       ],
     },
@@ -143,6 +152,63 @@ function overScatter(model: Model, print: Print): Block[] {
 }
 
 const fromWords = ({ from }: MotionOverScatter): string => (from === 'theory' ? ' by theory' : `: ${from}`);
+
+/** Natural periods in service against the line that is out; with the take-off at its stop, and against the waves. */
+function inService(model: Model, addedMass: number | null, print: Print): Block[] {
+  const { system } = model.document.hydrodynamics ?? {};
+  const own = addedMass ?? hydrodynamicsOf(model).open?.closed.addedMass;
+  if (!system || own === undefined) return [];
+  const found = serviceAgainstRope(model, own);
+  if (found === null) return system.line ? [] : [{ kind: 'paragraph', text: 'How the natural periods go with the line that is out is not told: the line’s axial stiffness and length are not stated.' }]; // prettier-ignore
+  const { out, closed, open, stopped, locked, length, waves } = found;
+  const seconds = (value: number): string => print.quantity(value, 's', 3);
+  const named = (of: readonly number[]): string => of.map(seconds).join(' and ');
+  const ends = [out[0]!, out.at(-1)!];
+  const level = waves ? [[waves.shortest, 'waves from'] as const, [waves.longest, 'to'] as const] : [];
+  const within = (of: readonly number[]): boolean => waves !== null && of.some((period) => period >= waves.shortest && period <= waves.longest); // prettier-ignore
+  const judged = (what: string, of: readonly (readonly number[])[]): string[] => {
+    if (waves === null) return [];
+    const told = of.flatMap((mode, i) => (within(mode) ? [`${of.length > 1 ? `period ${i + 1}` : 'its period'} (${seconds(mode[0]!)} to ${seconds(mode.at(-1)!)}) lies in the waves’ band ${stretchOf(out, mode, waves, print)}`] : [])); // prettier-ignore
+    return [`${what}: ${told.length === 0 ? 'no natural period lies in the waves’ band at any of these lengths' : `${told.join(', ')}. Damping alone holds such a motion`}.`]; // prettier-ignore
+  };
+  return [
+    linePlot({
+      caption: `Natural periods in service under water, against the line between ${system.float ? 'float' : 'its hold'} and plate: with panels (strong), with panels and the power take-off at its stop (broken)${open ? ', and the open grid (thin)' : ''}${waves ? `. Between the level lines lie nine tenths of the waves’ energy, ${seconds(waves.shortest)} to ${seconds(waves.longest)}` : ''}`, // prettier-ignore
+      alt: 'Natural periods in service against line out',
+      axes: ['line out, m', 'natural period, s'],
+      curves: [
+        ...closed.map((y, i) => ({ x: out, y, pen: 'accent' as const, ...(i === 0 ? { name: 'panels' } : {}) })),
+        ...(open ?? []).map((y, i) => ({ x: out, y, pen: 'thin' as const, ...(i === 0 ? { name: 'open' } : {}) })),
+        { x: out, y: stopped, pen: 'hidden' as const, name: 'at its stop' },
+        ...level.map(([y, name]) => ({ x: ends, y: [y, y], pen: 'outline' as const, name })),
+      ],
+      shape: 0.3,
+      fromZero: true,
+    }),
+    {
+      kind: 'list',
+      tone: 'plain',
+      items: [
+        ...judged('With panels', closed),
+        ...(open ? judged('The open grid', open) : []),
+        'Power take-off and line are springs in a row, the line’s as its axial stiffness over its length; added mass as in the table of this section, the same at every depth.', // prettier-ignore
+      ],
+    },
+    {
+      kind: 'list',
+      tone: within(locked.closed) ? 'loud' : 'plain',
+      items: [
+        `With the power take-off at its stop the line alone is the spring: at ${print.quantity(length, 'm', 3)} of it ${named(locked.closed)} with panels${locked.open ? `, ${named(locked.open)} for the open grid` : ''}${waves === null ? '' : within(locked.closed) ? '. With panels one of them lies in the waves’ band: at its stop the take-off takes nothing, and drag alone holds the motion' : ''}.`, // prettier-ignore
+      ],
+    },
+  ];
+}
+
+/** Where of all that is out a mode lies in the band. */
+function stretchOf(out: readonly number[], mode: readonly number[], { shortest, longest }: { readonly shortest: number; readonly longest: number }, print: Print): string {
+  const near = out.filter((_, i) => mode[i]! >= shortest && mode[i]! <= longest);
+  return near.length === out.length ? 'at any of these lengths' : `from ${print.quantity(near[0]!, 'm', 3)} to ${print.quantity(near.at(-1)!, 'm', 3)} of line`;
+} // prettier-ignore
 
 function ropeOut({ out, closed, open, waves }: HoistAgainstRope, print: Print): Block[] {
   const { shortest, longest } = waves;

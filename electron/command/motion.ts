@@ -117,7 +117,7 @@ async function asStated(given: Given, on: Terminal): Promise<Answer> {
   if (!system) refuseMissing('stiffness');
   const { quantities, missing } = motionQuantitiesOf(model);
   const waves = sea?.peakPeriod.si ?? wave?.period.si;
-  const periods = Object.entries(quantities).flatMap(([id, { value }]) => (id.startsWith('motion.naturalPeriod') ? [value] : [])); // prettier-ignore
+  const periods = Object.entries(quantities).flatMap(([id, { value }]) => (/^motion\.naturalPeriod\.\d+$/.test(id) ? [value] : [])); // prettier-ignore
   return { quantities, missing, findings: [...(waves === undefined ? [] : resonance(periods, waves)), ...(quantities['motion.significant'] ? findingsOf(quantities, true) : [])] }; // prettier-ignore
 }
 

@@ -6,6 +6,8 @@ import { motionOverScatter } from '../../core/hydrodynamics/motion-over-scatter.
 import { motionSection } from '../../core/note/motion-section.ts';
 import { modelOfOption } from '../../core/options/model-of-option.ts';
 import { printIn } from '../../core/print-in.ts';
+import { heaveSystemOf } from '../../core/hydrodynamics/heave-system-of.ts';
+import { serviceAgainstRope } from '../../core/hydrodynamics/service-against-rope.ts';
 import { hoistAgainstRope } from '../../core/recovery/hoist-against-rope.ts';
 
 const raw = readDocumentText(readFileSync('samples/tested.stillplate.json', 'utf8'));
@@ -30,7 +32,7 @@ it('the section says what would have to be stated', () => {
   const without = { ...raw, hydrodynamics: rest };
   const section = motionSection(modelOfOption(without, readDocument(without), null), printIn('metric'));
   expect(JSON.stringify(section)).toMatch(/Cannot be judged in a sea: the sea is not stated/);
-  expect(motionSection(model, printIn('metric')).blocks.filter(({ kind }) => kind === 'figure')).toHaveLength(3);
+  expect(motionSection(model, printIn('metric')).blocks.filter(({ kind }) => kind === 'figure')).toHaveLength(4);
 });
 
 const middle = readDocumentText(readFileSync('samples/middle.stillplate.json', 'utf8'));
@@ -59,6 +61,9 @@ it('a scatter table of one state gives what that sea gives by spectra; with a ca
   if (!one || 'missing' in one || 'missing' in sea) throw new Error('missing');
   const alone = sea.quantities['motion.linearised.significant']!.value;
   expect(Math.abs(one.states[0]!.significant / alone - 1)).toBeLessThan(0.01);
+  // by time steps within what linearising the drag and ten minutes of one history leave (Borgman’s error is some percent)
+  expect(Math.abs(one.states[0]!.stepped!.significant / one.states[0]!.significant - 1)).toBeLessThan(0.1);
+  expect(one.stepped!.significant).toBe(one.states[0]!.stepped!.significant);
   const two = motionOverScatter(middleWith(table([{ height, period, count: 3 }, { height: '0.5 m', period: '5 s', count: 1 }]))); // prettier-ignore
   if (!two || 'missing' in two) throw new Error('missing');
   expect(two.states[1]!.significant).toBeLessThan(two.states[0]!.significant);
@@ -72,6 +77,42 @@ it('prints the regular wave, the scatter table and the hoist against the line th
   expect(text).not.toMatch(/NaN|Infinity|undefined/);
   for (const words of ['Cannot be judged in a sea', 'In the regular wave of 3 m and 8 s', 'Over the scatter table', 'on the hoist line'])
     expect(text).toContain(words);
+}); // prettier-ignore
+
+it('in service, springs in a row: T = 2π √(M (1/k₁ + ℓ/EA)) of the plate alone, and locked 2π √(M ℓ/EA) (closed form)', () => {
+  const { system } = waters as unknown as { readonly system: { readonly float: object } };
+  const { float: _float, ...hung } = system;
+  const line = { axialStiffness: '500 kN', length: '20 m', source: 'x' };
+  const own = middleWith({ system: { ...hung, stiffness: '10 kN/m', line } });
+  const A = 20_000;
+  const { out, closed, stopped, locked, length, open } = serviceAgainstRope(own, A)!;
+  const made = heaveSystemOf(own, A, 0);
+  if ('missing' in made) throw new Error(made.missing);
+  const M = made.system.plate.mass;
+  // k₁ of the power take-off: 1/10 − 1/25 of m/kN
+  const soft = 1 / 10_000 - 20 / 500_000;
+  out.forEach((one, i) => expect(closed[0]![i]! / (2 * Math.PI * Math.sqrt(M * (soft + one / 500_000)))).toBeCloseTo(1, 12));
+  expect(out[0]).toBeCloseTo(1, 12);
+  expect(out.at(-1)).toBeCloseTo(30, 12);
+  stopped.forEach((one, i) => expect(one / (2 * Math.PI * Math.sqrt((M * out[i]!) / 500_000))).toBeCloseTo(1, 12));
+  expect(locked.closed[0]! / (2 * Math.PI * Math.sqrt((M * length) / 500_000))).toBeCloseTo(1, 12);
+  expect(open![0]!.every((period, i) => period < closed[0]![i]!)).toBe(true);
+  // deeper hangs on more line: the motion in the sea is reckoned with it
+  const deep = heaveSystemOf(own, A, 0, 10);
+  if ('missing' in deep) throw new Error(deep.missing);
+  expect(deep.system.link.stiffness).toBeCloseTo(1 / (soft + 30 / 500_000), 6);
+}); // prettier-ignore
+
+it('a float whose line grows long comes to swing by itself: √(m₁/c₁) (closed form); a line softer than the whole is refused', () => {
+  const { system } = waters as unknown as { readonly system: object };
+  const with_ = (line: object) => middleWith({ system: { ...system, stiffness: '1 N/m', line: { length: '20 m', source: 'x', ...line } } });
+  const own = with_({ axialStiffness: '20 N' });
+  const { closed } = serviceAgainstRope(own, 20_000)!;
+  const made = heaveSystemOf(own, 20_000, 0);
+  if ('missing' in made) throw new Error(made.missing);
+  const { mass, stiffness } = made.system.float!;
+  expect(closed[1]!.at(-1)! / (2 * Math.PI * Math.sqrt(mass / stiffness))).toBeCloseTo(1, 3);
+  expect(() => with_({ axialStiffness: '19 N' })).toThrow(/Springs in a row|alone has/);
 }); // prettier-ignore
 
 it('half the line out makes the period on the hoist shorter by √2, but for the line’s own mass; panels make it longer', () => {
