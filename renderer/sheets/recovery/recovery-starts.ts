@@ -26,7 +26,9 @@ export const newCanister = (inch: boolean): Json => ({
   y: inch ? '0 in' : '0 mm',
   z: inch ? '0 in' : '0 mm',
   lay: 'figure of eight',
-  bolts: { bolt: 'M12', class: '8.8', count: 6, circle: inch ? '18 in' : '460 mm' },
+  bolts: inch
+    ? { bolt: '1/2 in', class: 'ASTM A325 (F3125)', count: 6, circle: '18 in' }
+    : { bolt: 'M12', class: '8.8', count: 6, circle: '460 mm' },
 });
 
 export const newWay = (id: string): Json => ({ id, kind: 'diver', title: source, parts: [{ name: source }] });
