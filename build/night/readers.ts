@@ -6,6 +6,16 @@ import { readSignatures } from '../../electron/host/sign/read-signatures.ts';
 import { readRecording } from '../../core/record/read-recording.ts';
 import { readTable } from '../../core/record/read-table.ts';
 import { seeded } from '../../tests/geometry/seeded.ts';
+import { minimal } from './minimal.ts';
+
+/** A broken input that a reader did not take rightly, made as short as it still fails: kept, and tried again for ever. */
+export interface KeptCase {
+  readonly reader: ReaderName;
+  /** Latin letters stand for the bytes of a PDF. */
+  readonly text: string;
+  /** What went wrong when it was found. */
+  readonly found: string;
+}
 
 export interface ReaderReport {
   readonly cases: number;
@@ -13,6 +23,8 @@ export interface ReaderReport {
   readonly unchanged: number;
   /** What went wrong, with the seed that brings it back. */
   readonly failures: readonly string[];
+  /** The first failure of each reader. */
+  readonly kept: readonly KeptCase[];
 }
 
 const event: IssueEvent = {
@@ -45,34 +57,59 @@ function broken(text: string, random: () => number): string {
   }
 }
 
+/** Reads a text as one reader does. Anything that is thrown and is no refusal is a fault of ours. */
+const readers = {
+  // Taking every event out leaves a register that is whole and empty.
+  register: (text: string) => {
+    const read = readRegister(text);
+    if (read.events.length === 0) return;
+    if (JSON.stringify(read) !== register) throw new Error('a changed register was read as whole');
+    return 'unchanged';
+  },
+  record: (text: string) => void readRecording(readTable(text), channels),
+  signatures: (text: string) => void readSignatures(Buffer.from(text, 'latin1')),
+  objects: (text: string) => void pdfObjects(Buffer.from(text, 'latin1')).pages.length,
+} as const;
+
+export type ReaderName = keyof typeof readers;
+type Outcome = 'read' | 'unchanged' | 'refused' | { readonly fault: string };
+
+/** What a reader makes of a text. */
+export function outcomeOf(reader: ReaderName, text: string): Outcome {
+  try {
+    return (readers[reader](text) as 'unchanged' | undefined) ?? 'read';
+  } catch (error) {
+    return error instanceof Refusal ? 'refused' : { fault: error instanceof Error ? error.message : String(error) };
+  }
+}
+
+const isFault = (outcome: Outcome): outcome is { readonly fault: string } => typeof outcome === 'object';
+
 /**
  * Hostile registers, records and PDFs: each reader refuses in words or reads; nothing else is thrown. A register that is
  * read says what it said before it was broken: its chain lets nothing else through.
  */
-export async function fuzzReaders(count: number, seed: number): Promise<ReaderReport> {
+export function fuzzReaders(count: number, seed: number): ReaderReport {
   const failures: string[] = [];
+  const kept: KeptCase[] = [];
   let [refused, unchanged] = [0, 0];
   for (let i = 0; i < count; i++) {
     const random = seeded(seed + i);
-    const attempt = async (reader: string, read: () => unknown): Promise<void> => {
-      try {
-        await read();
-      } catch (error) {
-        if (error instanceof Refusal) refused += 1;
-        else failures.push(`${reader}, seed ${seed + i}: ${error instanceof Error ? error.message : String(error)}`);
-      }
+    const attempt = (reader: ReaderName, text: string): void => {
+      const outcome = outcomeOf(reader, text);
+      if (outcome === 'refused') refused += 1;
+      if (outcome === 'unchanged') unchanged += 1;
+      if (!isFault(outcome)) return;
+      failures.push(`${reader}, seed ${seed + i}: ${outcome.fault}`);
+      if (kept.some((one) => one.reader === reader)) return;
+      const least = minimal(text, (shorter) => isFault(outcomeOf(reader, shorter)));
+      kept.push({ reader, text: least, found: outcome.fault });
     };
-    await attempt('register', () => {
-      const read = readRegister(broken(register, random));
-      // Taking every event out leaves a register that is whole and empty.
-      if (read.events.length === 0) return;
-      if (JSON.stringify(read) !== register) throw new Error('a changed register was read as whole');
-      unchanged += 1;
-    });
-    await attempt('record', () => readRecording(readTable(broken(record, random)), channels));
-    const pdf = Buffer.from(Array.from({ length: 1 + Math.floor(random() * 8) }, () => broken(pieces[Math.floor(random() * pieces.length)]!, random)).join(''), 'latin1'); // prettier-ignore
-    await attempt('signatures', () => readSignatures(pdf));
-    await attempt('objects', () => pdfObjects(pdf).pages.length);
+    attempt('register', broken(register, random));
+    attempt('record', broken(record, random));
+    const pdf = Array.from({ length: 1 + Math.floor(random() * 8) }, () => broken(pieces[Math.floor(random() * pieces.length)]!, random)).join(''); // prettier-ignore
+    attempt('signatures', pdf);
+    attempt('objects', pdf);
   }
-  return { cases: 4 * count, refused, unchanged, failures };
+  return { cases: 4 * count, refused, unchanged, failures, kept };
 }
