@@ -358,6 +358,12 @@ export const texts = {
   motionLeft: {
     title: 'Float and power take-off',
     float: 'Float',
+    line: 'Line',
+    lineStiffness: [
+      'Axial stiffness of the line',
+      'EA: its pull over its strain, as its maker states it at the mean pull.',
+    ],
+    lineLength: ['Line out', 'Free between float and plate, with the plate at its depth.'],
     stiffness: ['Stiffness', 'Of power take-off and line between float and plate, as one spring.'],
     damping: ['Damping', 'Of the power take-off.'],
     link: ['Held by', 'A line pulls or hangs slack; a strut pushes too.'],

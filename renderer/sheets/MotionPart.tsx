@@ -15,17 +15,24 @@ const link: readonly FieldSpec[] = [
   { at: ['link'], takes: ['line', 'strut'], label: t.link[0], help: t.link[1] },
   { at: ['source'], takes: 'text', label: t.source[0], help: t.source[1] },
 ];
+const line: readonly FieldSpec[] = [
+  { at: ['axialStiffness'], takes: 'force', label: t.lineStiffness[0], help: t.lineStiffness[1] },
+  { at: ['length'], takes: 'length', label: t.lineLength[0], help: t.lineLength[1] },
+  { at: ['source'], takes: 'text', label: t.source[0], help: t.source[1] },
+];
 const float: readonly FieldSpec[] = [
   { at: ['mass'], takes: 'mass', label: t.floatMass[0], help: t.floatMass[1] },
   { at: ['damping'], takes: 'damping', label: t.floatDamping[0], help: t.floatDamping[1] },
   { at: ['waterline'], takes: 'area', label: t.waterline[0], help: t.waterline[1] },
   { at: ['draught'], takes: 'length', label: t.draught[0], help: t.draught[1] },
 ];
+const blankLine = { axialStiffness: '2 MN', length: '30 m', source: texts.hydrodynamics.toBeStated };
 const blankFloat = { mass: '20 t', damping: '10 kN*s/m', waterline: '8 m^2', draught: '1 m' };
 
 /** Float and power take-off over the plate, and the motion that they leave it in the stated sea. */
 export function MotionPart() {
   const system = useField(['hydrodynamics', 'system']);
+  const hasLine = useField(['hydrodynamics', 'system', 'line']);
   const hasFloat = useField(['hydrodynamics', 'system', 'float']);
   const view = useWorkbench(({ document }) => document);
   const ready = view !== null && view.faults.length === 0 && system.raw !== undefined && system.raw !== null;
@@ -41,13 +48,24 @@ export function MotionPart() {
         </button>
       </FieldGroup>
     ); // prettier-ignore
+  const lines = hasLine.raw !== undefined && hasLine.raw !== null;
   const floats = hasFloat.raw !== undefined && hasFloat.raw !== null;
   return (
     <>
       <FieldGroup title={t.title}>
         <FieldList path={['hydrodynamics', 'system']} of={link} />
+        {lines && <FieldList path={['hydrodynamics', 'system', 'line']} of={line} />}
         {floats && <FieldList path={['hydrodynamics', 'system', 'float']} of={float} />}
         <div className="acts">
+          {lines ? (
+            <button type="button" className="link small" onClick={hasLine.clear}>
+              {texts.hydrodynamics.takeOut(t.line)}
+            </button>
+          ) : (
+            <button type="button" onClick={() => hasLine.set(blankLine)}>
+              {texts.hydrodynamics.state(t.line)}
+            </button>
+          )}
           {floats ? (
             <button type="button" className="link small" onClick={hasFloat.clear}>
               {texts.hydrodynamics.takeOut(t.float)}
