@@ -4,6 +4,7 @@ import type { Estimate } from '../tank/estimate.ts';
 import type { TankResult } from '../tank/identify.ts';
 import type { ReducedTest } from '../tank/reduced-test.ts';
 import type { TankSetup } from '../tank/tank-setup.ts';
+import { powerText } from '../tank/trend.ts';
 import { tankQuantities } from '../tank/tank-quantities.ts';
 import { thinned } from '../record/thinned.ts';
 import { significant } from '../quantity/format-quantity.ts';
@@ -83,6 +84,12 @@ function numbers(result: TankResult, print: Print): Table {
       ['Added mass', print.quantity(robust.inertia, 'kg'), '', 'a fit that outliers cannot pull'],
       ['Drag coefficient', print.quantity(robust.dragCoefficient, '1'), '', 'a fit that outliers cannot pull'],
       ...fourier.map(([id, { value, unit }]) => [id.endsWith('addedMass') ? 'Added mass' : 'Drag coefficient', print.quantity(value, unit), '', 'Fourier averaging']), // prettier-ignore
+      [
+        'Left over, correlation from reading to reading',
+        significant(result.residual.lagOne, 2),
+        '',
+        'nil of noise alone',
+      ],
       ['Left over', `${significant(100 * result.residual.ofForce, 3)} %`, '', 'of the force’s own swing'],
     ],
     loud: [],
@@ -125,7 +132,7 @@ function pointsOf(x: Float64Array, y: Float64Array, from: number, to: number) {
   }));
 }
 
-function byRun({ runs, addedMass, dragCoefficient }: TankResult, { width }: TankSetup, print: Print): Block[] {
+function byRun({ runs, addedMass, dragCoefficient, trends }: TankResult, { width }: TankSetup, print: Print): Block[] {
   const shown = runs.slice(0, 60);
   const KC = shown.map(({ keuleganCarpenter }) => keuleganCarpenter);
   const ends = [Math.min(...KC), Math.max(...KC)];
@@ -167,9 +174,22 @@ function byRun({ runs, addedMass, dragCoefficient }: TankResult, { width }: Tank
       ? [
           against('Added mass', 'added mass, kg', addedMass, ({ fit }) => fit.inertia),
           against('Drag coefficient', 'drag coefficient', dragCoefficient, ({ fit }) => fit.dragCoefficient),
+          ...trendWords(trends),
         ]
       : []),
   ];
+}
+
+/** The trend of both numbers as exponents, or that the runs tell none. */
+function trendWords(trends: TankResult['trends']): Block[] {
+  const items = trends.flatMap(({ of, amplitude, frequency }) => {
+    const parts = [
+      ...(amplitude ? [`Keulegan-Carpenter number, ${powerText(amplitude)}`] : []),
+      ...(frequency ? [`frequency parameter, ${powerText(frequency)}`] : []),
+    ];
+    return parts.length === 0 ? [] : [`${of === 'addedMass' ? 'Added mass' : 'Drag coefficient'} over the runs goes as a power of the ${parts.join('; of the ')}. Nil lies in the interval where the runs tell no trend.`]; // prettier-ignore
+  });
+  return items.length === 0 ? [] : [{ kind: 'list', tone: 'plain', items }];
 }
 
 function byCycle({ cycles }: TankResult): Figure {

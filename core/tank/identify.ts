@@ -17,6 +17,7 @@ import { robustFit } from './robust-fit.ts';
 import { cycleResults, runResult, type CycleResult, type RunResult } from './run-results.ts';
 import { delayFindings, stretchFindings } from './tank-findings.ts';
 import { stickSlip, stickSlipFindings } from './stick-slip.ts';
+import { trendFindings, trendsOf, type Trend } from './trend.ts';
 import type { Also, TankSetup } from './tank-setup.ts';
 
 export interface TankResult {
@@ -39,6 +40,8 @@ export interface TankResult {
   readonly dragByDelay: number;
   readonly runs: readonly RunResult[];
   readonly cycles: readonly CycleResult[];
+  /** With amplitude and frequency, of added mass and of drag. */
+  readonly trends: readonly Trend[];
   /** Variance inflation of the drag coefficient by the other unknowns: 1 when nothing else can take its place. */
   readonly inflation: number;
   readonly residual: { readonly rms: number; readonly ofForce: number; readonly lagOne: number };
@@ -157,6 +160,10 @@ export function identify(time: Float64Array, travel: Float64Array, force: Float6
   if (robust.outliers > 0)
     findings.push({ id: 'outliers', place: 'force', text: `${robust.outliers} readings of force lie more than four deviations off the fit; they count in the result. Without their pull: added mass ${significant(robust.theta[0]! - notAdded, 4)} kg, drag ${significant(robust.theta[1]!, 4)}.`, mend: 'Look at them; take them out of the record if the cause is known.' }); // prettier-ignore
 
+  const each = parts.map((part) => ({ run: runResult(part, setup, notAdded), cycles: cycleResults(part, setup, notAdded) })); // prettier-ignore
+  const trends = trendsOf(each);
+  findings.push(...trendFindings(trends));
+
   return {
     addedMass,
     dragCoefficient,
@@ -171,8 +178,9 @@ export function identify(time: Float64Array, travel: Float64Array, force: Float6
       draws: bootstrapDraws,
     },
     dragByDelay: byDelay[1]!,
-    runs: parts.map((part) => runResult(part, setup, notAdded)),
-    cycles: parts.flatMap((part) => cycleResults(part, setup, notAdded)),
+    runs: each.map(({ run }) => run),
+    cycles: each.flatMap(({ cycles: own }) => own),
+    trends,
     inflation: inflations[1]!,
     residual: { rms, ofForce: swing > 0 ? rms / swing : 0, lagOne },
     overlay: { time: joined(parts.map(({ t }) => t)), measured: y, modelled },

@@ -8,6 +8,7 @@ import { identify, type TankResult } from './identify.ts';
 import { recordOfTable } from './tank-record.ts';
 import { recordFindings } from './tank-findings.ts';
 import { tankEffects, tankEffectWords } from './tank-effects.ts';
+import type { TankSetup } from './tank-setup.ts';
 import { tankSetupOf } from './tank-setup-of.ts';
 
 /** A test from its file to its two numbers. */
@@ -41,17 +42,22 @@ export function reducedTest(table: Table, test: TankTest): ReducedTest {
   return {
     recording,
     result,
-    steps: [...steps, ...stepsOfFit(result, time.length, setup.harmonics), ...tank.steps],
+    steps: [...steps, ...stepsOfFit(result, time.length, setup), ...tank.steps],
     findings: [...recordFindings(recording), ...result.findings, ...tank.findings],
   };
 }
 
-function stepsOfFit({ runs, used, drift }: TankResult, readings: number, harmonics: number): string[] {
+function stepsOfFit(
+  { runs, used, drift }: TankResult,
+  readings: number,
+  { harmonics, stiffness }: TankSetup,
+): string[] {
   const cycles = runs.reduce((sum, run) => sum + run.cycles, 0);
   const shortest = Math.min(...runs.map(({ period }) => period));
   return [
     `Whole cycles: ${cycles} in ${runs.length === 1 ? 'one run' : `${runs.length} runs`} of three or more alike; ${used} of ${readings} readings are in them and sound.`,
     `Speed and acceleration are those of ${harmonics} harmonics fitted to the travel of each run: nothing above ${significant(harmonics / shortest, 3)} Hz goes in. Readings are taken at their own times, none is made up.`,
+    ...(stiffness === null ? ['Travel is taken as that of the plate: no stiffness of line, crane and frame is stated. A ram’s travel is not, where they stretch.'] : [`The stretch of line and crane, pull over ${significant(stiffness / 1000, 3)} kN/m, is taken off the travel.`]), // prettier-ignore
     `The travel’s drift is taken off with the fit: up to ${significant(1000 * drift, 2)} mm/s.`,
   ];
 }

@@ -29,7 +29,7 @@ export function tankQuantities(result: TankResult): Readonly<Record<string, Tank
     title,
     source,
   });
-  const { addedMass, dragCoefficient, weight, also, runs, bootstrap, robust, residual } = result;
+  const { addedMass, dragCoefficient, weight, also, runs, bootstrap, robust, residual, trends } = result;
   const one = runs.length === 1 ? runs[0]! : null;
   return {
     'tank.addedMass': bounded(addedMass, 'kg', 'Added mass'),
@@ -75,10 +75,17 @@ export function tankQuantities(result: TankResult): Readonly<Record<string, Tank
         [`${at}.dragCoefficient`, plain(run.fit.dragCoefficient, '1', `Drag coefficient ${of} by itself`, morison)],
       ] as const;
     })), // prettier-ignore
+    ...Object.fromEntries(trends.flatMap(({ of, amplitude, frequency }) => ([['keuleganCarpenter', 'Keulegan-Carpenter number', amplitude], ['frequencyParameter', 'frequency parameter', frequency]] as const).flatMap(([id, name, one]) => (one === null ? [] : [[`tank.trend.${of}.${id}`, { ...plain(one.value, '1', `Exponent of ${of === 'addedMass' ? 'added mass' : 'drag coefficient'} with the ${name}`, 'weighted regression over the runs'), low: one.low, high: one.high }] as const])))), // prettier-ignore
     'tank.residual': plain(
       residual.ofForce,
       '1',
       'What the model leaves over, of the force’s own swing',
+      'this record',
+    ),
+    'tank.residual.correlation': plain(
+      residual.lagOne,
+      '1',
+      'Correlation of what is left over from reading to reading',
       'this record',
     ),
     'tank.readings': plain(result.used, '1', 'Readings that were used', 'this record'),
