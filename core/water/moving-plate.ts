@@ -26,7 +26,8 @@ export interface HeaveAt {
 /**
  * Heave of a plate whose gaps lose pressure with the square of their velocity, for each amplitude in turn (m, above zero):
  *   Δp = ζ ρ w|w| / 2 through each opening, taken as the linear loss that dissipates the same in a cycle, (4/3π) ζ ρ ω A |w| w,
- * iterated with the velocity of each cell until added mass and damping stand within `within`. Each starts from the one before.
+ * iterated with the velocity of each cell until added mass and damping stand within `within`. Each starts from the two before, its
+ * losses drawn on as powers of the amplitude; equations are solved only as far as the losses are settled.
  * At A → 0 this is potential flow, at large A the plate closes. `which` of the losses' spread; density in kg/m³.
  * Theory: Molin, J. Fluids Struct. 15 (2001), for a uniform sheet; here for each gap, with its inertia from the lattice.
  * Openings that reach the rim lose as sharp-edged gaps of the whole outline's open part; the water around it by `edgeDrag`.
@@ -49,7 +50,8 @@ export function heaveByAmplitude(
   const rimLoss = gapLoss(openPart(plan, cover.patches), 0)[which];
   for (let k = 0; k < n; k++) {
     inertia[k] = potentialD[k]! > 0 ? 1 / potentialD[k]! : Infinity;
-    const [x, y] = [frame.x + ((k % frame.nx) + 0.5) * frame.h, frame.y + (Math.floor(k / frame.nx) + 0.5) * frame.h];
+    const x = frame.x + ((k % frame.nx) + 0.5) * frame.h;
+    const y = frame.y + (Math.floor(k / frame.nx) + 0.5) * frame.h;
     const inside = x > outline.x0 && x < outline.x1 && y > outline.y0 && y < outline.y1;
     const own = cover.opening[k] === 0 ? (inside ? rimLoss : undefined) : loss.get(cover.opening[k]!);
     if (own !== undefined && cover.open[k]! > 1e-12) zeta[k] = ((4 / (3 * Math.PI)) * own) / cover.open[k]! ** 2;
@@ -59,15 +61,20 @@ export function heaveByAmplitude(
   const resistance = new Float64Array(n);
   const set = (): void => {
     for (let k = 0; k < n; k++) {
-      const [a, b] = [inertia[k]!, resistance[k]!];
-      if (a === Infinity || a * a + b * b === 0) [D.re[k], D.im[k]] = [a === Infinity ? 0 : Infinity, 0];
-      else [D.re[k], D.im[k]] = [a / (a * a + b * b), b / (a * a + b * b)];
-      if (D.re[k] === Infinity) [v.re[k], v.im[k]] = [0, 0];
-      else [v.re[k], v.im[k]] = [1 - t * D.re[k]!, -t * D.im[k]!];
+      const a = inertia[k]!;
+      const b = resistance[k]!;
+      const m = a * a + b * b;
+      const re = m === Infinity ? 0 : m === 0 ? Infinity : a / m;
+      const im = m === Infinity || m === 0 ? 0 : b / m;
+      D.re[k] = re;
+      D.im[k] = im;
+      v.re[k] = re === Infinity ? 0 : 1 - t * re;
+      v.im[k] = -t * im;
     }
   };
+  let rest: readonly [number, number] = [0, 0];
   const masses = (): [number, number] => {
-    let [A, B] = [0, 0];
+    let [A, B] = [rest[0], -rest[1]];
     for (let k = 0; k < n; k++) {
       A += v.re[k]! * mu.re[k]! - v.im[k]! * mu.im[k]!;
       B -= v.re[k]! * mu.im[k]! + v.im[k]! * mu.re[k]!;
@@ -79,33 +86,68 @@ export function heaveByAmplitude(
   };
   // Velocity through each cell over the plate's: 1 − K μ. In potential flow first.
   set();
-  let iterations = solveComplex(lattice, D, v, mu, K, { tolerance: 1e-3 }).iterations;
-  let before = 0;
+  let iterations = 0;
+  const solve = (tolerance: number): void => {
+    const found = solveComplex(lattice, D, v, mu, K, { tolerance, begun: true });
+    iterations += found.iterations;
+    rest = found.rest;
+  };
+  solve(5e-3);
   const still = masses()[0];
+  /** Resistances and velocities of the step before, and the resistances on which the amplitudes before came to stand. */
+  const [stepR, stepW] = [new Float64Array(n), new Float64Array(n)];
+  const stood: { readonly amplitude: number; readonly resistance: Float64Array }[] = [];
+  const velocity = (k: number): number => Math.sqrt((1 - K.re[k]!) ** 2 + K.im[k]! ** 2);
+  const begin = (amplitude: number): void => {
+    const last = stood.at(-1);
+    const one = stood.at(-2);
+    for (let k = 0; k < n; k++) {
+      if (zeta[k] === 0) continue;
+      if (!last) resistance[k] = zeta[k]! * amplitude * velocity(k);
+      else {
+        // with one amplitude behind it: as if the velocities stayed
+        const power = one && one.amplitude !== last.amplitude ? within01(Math.log(last.resistance[k]! / one.resistance[k]!) / Math.log(last.amplitude / one.amplitude)) : 1; // prettier-ignore
+        resistance[k]! *= (amplitude / last.amplitude) ** power;
+      }
+    }
+  };
+  /** Towards ζ A |w|, in the logarithm. A velocity that falls as the resistance to the power −s makes the whole step overshoot by s,
+   *  which lies between 0 (water passes anyway) and 1 (pressure drives it): of the step 1 / (1 + s) is right, 2/3 where s is unknown. */
+  const step = (amplitude: number, known: boolean): void => {
+    for (let k = 0; k < n; k++) {
+      if (zeta[k] === 0) continue;
+      const old = resistance[k]!;
+      const w = velocity(k);
+      const now = zeta[k]! * amplitude * w;
+      const by = known ? Math.log(old / stepR[k]!) : 0;
+      const part = Math.abs(by) > 1e-3 ? 1 / (1 + within01(-Math.log(w / stepW[k]!) / by)) : 2 / 3;
+      resistance[k] = old > 0 ? old * (now / old) ** part : now;
+      stepR[k] = old;
+      stepW[k] = w;
+    }
+  };
   return amplitudes.map((amplitude) => {
     requirePositive({ amplitude });
-    const first = before === 0;
-    let [A, B] = first ? [0, 0] : masses();
-    let settled = false;
-    let steps = 0;
+    begin(amplitude);
+    let [A, B] = masses();
+    let [settled, steps, change] = [false, 0, 1];
     for (; steps < 40 && !settled; steps++) {
-      for (let k = 0; k < n; k++) {
-        if (zeta[k] === 0) continue;
-        const w = Math.hypot(1 - K.re[k]!, K.im[k]!);
-        const now = zeta[k]! * amplitude * w;
-        const old = steps === 0 ? (resistance[k]! * amplitude) / (before || amplitude) : resistance[k]!;
-        // The square root of old and new: a quadratic loss taken as linear overshoots by as much as it was off.
-        resistance[k] = old > 0 ? Math.sqrt(now * old) : now;
-      }
+      if (steps > 0) step(amplitude, steps > 1);
       set();
-      iterations += solveComplex(lattice, D, v, mu, K, { tolerance: within / 2 }).iterations;
+      const tolerance = Math.max(2 * within, Math.min(0.05, change / 10));
+      solve(tolerance);
       const [a, b] = masses();
-      settled = steps > 0 && Math.abs(a - A) + Math.abs(b - B) <= within * (Math.abs(a) + Math.abs(b));
+      change = (Math.abs(a - A) + Math.abs(b - B)) / (Math.abs(a) + Math.abs(b));
+      // not by chance, with equations that were hardly solved
+      settled = steps > 0 && change <= within && tolerance <= 2 * within;
       [A, B] = [a, b];
     }
-    before = amplitude;
+    stood.push({ amplitude, resistance: resistance.slice() });
     const spent = iterations;
     iterations = 0;
     return { amplitude, still, addedMass: A, damping: B, jump: { re: mu.re.slice(), im: mu.im.slice() }, steps, iterations: spent, settled }; // prettier-ignore
   });
 }
+
+/** From 0 to 1; 1 of what is no number, of a cell through which nothing moves. */
+const within01 = (value: number): number => (value > 0 ? Math.min(1, value) : value <= 0 ? 0 : 1);

@@ -116,6 +116,19 @@ describe('heave with losing gaps', () => {
     }
   });
 
+  it('stands within a thousandth of where ever finer steps lead, and each amplitude by itself where it stands in a row; potential flow too', () => {
+    const fine = heaveByAmplitude(plan, lattice, 1, KC.map((kc) => kc / (2 * Math.PI)), { within: 1e-6 }); // prettier-ignore
+    found.forEach(({ addedMass, damping, still }, k) => {
+      const { addedMass: A, damping: B, still: S } = fine[k]!;
+      expect(Math.hypot(addedMass - A, damping - B) / Math.hypot(A, B)).toBeLessThan(1e-3);
+      expect(Math.abs(still / S - 1)).toBeLessThan(1e-5);
+    });
+    for (const k of [0, 3, 6]) {
+      const [alone] = heaveByAmplitude(plan, lattice, 1, [KC[k]! / (2 * Math.PI)]);
+      expect(Math.abs(alone!.addedMass / fine[k]!.addedMass - 1)).toBeLessThan(1e-3);
+    }
+  });
+
   it('agrees with a uniform sheet of the same loss and inertial length (Molin’s theory, worked apart on the lattice of a solid plate)', () => {
     // 22.1 % open: κ = ζ / 2τ² with our ζ, C/B of 64 square holes of side half the pitch: 0.2894 / 8.5. Published pairs
     // for C/B 0.05 at κA/B 0.5 and 1: A 0.346 and 0.530, B 0.336 and 0.410; C/B 0: 0.328 and 0.557, 0.462 and 0.492.

@@ -9,7 +9,9 @@ export interface ComplexField {
 /**
  * (K + D) μ = v with D and v complex, by conjugate gradients for complex symmetric matrices (COCG; van der Vorst and Melissen,
  * IEEE Trans. Magn. 26, 1990) with the preconditioner of `solvePair`. D.re is Infinity where a cell is open.
- * mu holds the start and is overwritten with the answer; K μ is left in `K` (its residual is that of this recurrence).
+ * mu holds the start and is overwritten with the answer; K μ is left in `K` (its residual is that of this recurrence). `begun`: K holds
+ * K μ of the start already, from a call before of other D and v: one transform less.
+ * `rest`: Σ r μ of what is left of v; Σ v μ with it is off by the square of the residual only (the matrix is symmetric).
  */
 export function solveComplex(
   { own, apply, approximateInverse }: Lattice,
@@ -17,85 +19,113 @@ export function solveComplex(
   v: ComplexField,
   mu: ComplexField,
   K: ComplexField,
-  { tolerance = 1e-4, most = 200 }: { tolerance?: number; most?: number } = {},
-): { readonly iterations: number; readonly residual: number } {
+  { tolerance = 1e-4, most = 200, begun = false }: { tolerance?: number; most?: number; begun?: boolean } = {},
+): { readonly iterations: number; readonly residual: number; readonly rest: readonly [re: number, im: number] } {
   const n = mu.re.length;
-  const fresh = (): ComplexField => ({ re: new Float64Array(n), im: new Float64Array(n) });
-  const [r, p, z, q] = [fresh(), fresh(), fresh(), fresh()];
-  const scale = new Float64Array(n);
+  const fresh = (): Float64Array => new Float64Array(n);
+  // Fields by their parts, so that no loop asks an object for its arrays.
+  const [muRe, muIm, kRe, kIm, dRe, dIm] = [mu.re, mu.im, K.re, K.im, fresh(), fresh()];
+  const [rRe, rIm, pRe, pIm, zRe, zIm] = [fresh(), fresh(), fresh(), fresh(), fresh(), fresh()];
+  /** Scaled residual, then (K + D) p. */
+  const [qRe, qIm] = [fresh(), fresh()];
+  const scale = fresh();
+  if (!begun) apply(muRe, muIm, kRe, kIm);
   let size = 0;
+  let left = 0;
   for (let k = 0; k < n; k++) {
-    const d = D.re[k]!;
-    scale[k] = d < Infinity ? Math.sqrt(own / (own + Math.hypot(d, D.im[k]!))) : 0;
-    if (scale[k] === 0) mu.re[k] = mu.im[k] = 0;
-    else size += v.re[k]! ** 2 + v.im[k]! ** 2;
-  }
-  size = Math.sqrt(size);
-  apply(mu.re, mu.im, K.re, K.im);
-  for (let k = 0; k < n; k++) {
-    if (scale[k] === 0) continue;
-    const [a, b, c, d] = [D.re[k]!, D.im[k]!, mu.re[k]!, mu.im[k]!];
-    r.re[k] = v.re[k]! - K.re[k]! - (a * c - b * d);
-    r.im[k] = v.im[k]! - K.im[k]! - (a * d + b * c);
-  }
-  let [rhoRe, rhoIm] = [0, 0];
-  let residual = norm(r);
-  let iterations = 0;
-  for (; residual > tolerance * size && iterations < most; iterations++) {
-    for (let k = 0; k < n; k++) {
-      q.re[k] = r.re[k]! * scale[k]!;
-      q.im[k] = r.im[k]! * scale[k]!;
+    const a = D.re[k]!;
+    if (a === Infinity) {
+      muRe[k] = muIm[k] = 0;
+      continue;
     }
-    approximateInverse(q.re, q.im, z.re, z.im);
-    let [nowRe, nowIm] = [0, 0];
+    const b = D.im[k]!;
+    dRe[k] = a;
+    dIm[k] = b;
+    const s = Math.sqrt(own / (own + Math.sqrt(a * a + b * b)));
+    const c = muRe[k]!;
+    const d = muIm[k]!;
+    const re = v.re[k]! - kRe[k]! - (a * c - b * d);
+    const im = v.im[k]! - kIm[k]! - (a * d + b * c);
+    scale[k] = s;
+    rRe[k] = re;
+    rIm[k] = im;
+    qRe[k] = re * s;
+    qIm[k] = im * s;
+    size += v.re[k]! ** 2 + v.im[k]! ** 2;
+    left += re * re + im * im;
+  }
+  const goal = tolerance * tolerance * size;
+  let [rhoRe, rhoIm] = [0, 0];
+  let iterations = 0;
+  for (; left > goal && iterations < most; iterations++) {
+    approximateInverse(qRe, qIm, zRe, zIm);
+    let nowRe = 0;
+    let nowIm = 0;
     for (let k = 0; k < n; k++) {
-      z.re[k] = z.re[k]! * scale[k]!;
-      z.im[k] = z.im[k]! * scale[k]!;
-      nowRe += r.re[k]! * z.re[k]! - r.im[k]! * z.im[k]!;
-      nowIm += r.re[k]! * z.im[k]! + r.im[k]! * z.re[k]!;
+      const a = qRe[k]!;
+      const b = qIm[k]!;
+      const c = zRe[k]!;
+      const d = zIm[k]!;
+      nowRe += a * c - b * d;
+      nowIm += a * d + b * c;
     }
     const [bRe, bIm] = iterations === 0 ? [0, 0] : quotient(nowRe, nowIm, rhoRe, rhoIm);
     [rhoRe, rhoIm] = [nowRe, nowIm];
     for (let k = 0; k < n; k++) {
-      const [c, d] = [p.re[k]!, p.im[k]!];
-      p.re[k] = z.re[k]! + bRe * c - bIm * d;
-      p.im[k] = z.im[k]! + bRe * d + bIm * c;
+      const s = scale[k]!;
+      const c = pRe[k]!;
+      const d = pIm[k]!;
+      pRe[k] = s * zRe[k]! + bRe * c - bIm * d;
+      pIm[k] = s * zIm[k]! + bRe * d + bIm * c;
     }
-    apply(p.re, p.im, z.re, z.im);
-    let [pqRe, pqIm] = [0, 0];
+    apply(pRe, pIm, zRe, zIm);
+    let pqRe = 0;
+    let pqIm = 0;
     for (let k = 0; k < n; k++) {
-      if (scale[k] === 0) {
-        q.re[k] = q.im[k] = 0;
-        continue;
-      }
-      const [a, b, c, d] = [D.re[k]!, D.im[k]!, p.re[k]!, p.im[k]!];
-      q.re[k] = z.re[k]! + a * c - b * d;
-      q.im[k] = z.im[k]! + a * d + b * c;
-      pqRe += c * q.re[k]! - d * q.im[k]!;
-      pqIm += c * q.im[k]! + d * q.re[k]!;
+      const a = dRe[k]!;
+      const b = dIm[k]!;
+      const c = pRe[k]!;
+      const d = pIm[k]!;
+      const re = zRe[k]! + a * c - b * d;
+      const im = zIm[k]! + a * d + b * c;
+      qRe[k] = re;
+      qIm[k] = im;
+      // p is zero in an open cell
+      pqRe += c * re - d * im;
+      pqIm += c * im + d * re;
     }
     const [aRe, aIm] = quotient(rhoRe, rhoIm, pqRe, pqIm);
+    left = 0;
     for (let k = 0; k < n; k++) {
-      const [c, d, e, f] = [p.re[k]!, p.im[k]!, q.re[k]!, q.im[k]!];
-      mu.re[k] = mu.re[k]! + aRe * c - aIm * d;
-      mu.im[k] = mu.im[k]! + aRe * d + aIm * c;
-      r.re[k] = r.re[k]! - (aRe * e - aIm * f);
-      r.im[k] = r.im[k]! - (aRe * f + aIm * e);
-      K.re[k] = K.re[k]! + aRe * z.re[k]! - aIm * z.im[k]!;
-      K.im[k] = K.im[k]! + aRe * z.im[k]! + aIm * z.re[k]!;
+      const c = pRe[k]!;
+      const d = pIm[k]!;
+      const e = qRe[k]!;
+      const f = qIm[k]!;
+      const s = scale[k]!;
+      const g = zRe[k]!;
+      const h = zIm[k]!;
+      muRe[k] = muRe[k]! + aRe * c - aIm * d;
+      muIm[k] = muIm[k]! + aRe * d + aIm * c;
+      kRe[k] = kRe[k]! + aRe * g - aIm * h;
+      kIm[k] = kIm[k]! + aRe * h + aIm * g;
+      const re = s === 0 ? 0 : rRe[k]! - (aRe * e - aIm * f);
+      const im = s === 0 ? 0 : rIm[k]! - (aRe * f + aIm * e);
+      rRe[k] = re;
+      rIm[k] = im;
+      qRe[k] = re * s;
+      qIm[k] = im * s;
+      left += re * re + im * im;
     }
-    residual = norm(r);
   }
-  return { iterations, residual: residual / size };
+  const rest: [number, number] = [0, 0];
+  for (let k = 0; k < n; k++) {
+    rest[0] += rRe[k]! * muRe[k]! - rIm[k]! * muIm[k]!;
+    rest[1] += rRe[k]! * muIm[k]! + rIm[k]! * muRe[k]!;
+  }
+  return { iterations, residual: size === 0 ? 0 : Math.sqrt(left / size), rest };
 }
 
 const quotient = (a: number, b: number, c: number, d: number): [number, number] => {
   const m = c * c + d * d;
   return [(a * c + b * d) / m, (b * c - a * d) / m];
 };
-
-function norm({ re, im }: ComplexField): number {
-  let sum = 0;
-  for (let k = 0; k < re.length; k++) sum += re[k]! ** 2 + im[k]! ** 2;
-  return Math.sqrt(sum);
-}
