@@ -10,6 +10,7 @@ import { fittedRun, periodOf } from './fitted-run.ts';
 import { forceColumns, forceRate, type Unknown } from './force-columns.ts';
 import type { FourierAverages } from './fourier-averaging.ts';
 import { influences } from './influences.ts';
+import { leftOutFindings, leftOutOf } from './left-out.ts';
 import { leastSquares, type Fit } from './least-squares.ts';
 import { criticalValue95, neweyWest } from './newey-west.ts';
 import { recordFaults } from './record-faults.ts';
@@ -163,6 +164,7 @@ export function identify(time: Float64Array, travel: Float64Array, force: Float6
   const each = parts.map((part) => ({ run: runResult(part, setup, notAdded), cycles: cycleResults(part, setup, notAdded) })); // prettier-ignore
   const trends = trendsOf(each);
   findings.push(...trendFindings(trends));
+  findings.push(...leftOutFindings(leftOutOf(unknowns, parts, setup, { theta, cycle: period / step, onePeriod: isOnePeriod(runs), worst: worstInflation }))); // prettier-ignore
 
   return {
     addedMass,
