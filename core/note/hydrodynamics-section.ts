@@ -42,7 +42,7 @@ export function hydrodynamicsSection(model: Model, print: Print): Section {
       ...notStated(model),
       quantityTable('Added mass in heave, one way beside the other', 'Why it differs', Object.keys(why), found, print, (id) => why[id]!), // prettier-ignore
       quantityTable('Motion and drag', 'Source', moving, found, print, (_id, { source }) => source), // prettier-ignore
-      quantityTable('The water where the plate hangs', 'Source', here, found, print, (_id, { source }) => source), // prettier-ignore
+      quantityTable('The water where the plate hangs', 'Source', here, found, print, (_id, { source }) => source, 4), // prettier-ignore
       ...gain(model, found, print),
       ...waves(model, found, print),
       ...forceBlocks(model, print),
@@ -81,9 +81,10 @@ function quantityTable(
   { report }: HydrodynamicsReport,
   print: Print,
   words: (id: string, quantity: WaterQuantity) => string,
+  digits = 3,
 ): Block {
   const barred = new Set(report.unjudged.map(({ id }) => id));
-  const text = (value: number, unit: string): string => (unit === '1' ? significant(value, 3) : print.quantity(value, unit === 'N' ? 'kN' : unit === 'Pa' ? 'kPa' : unit, 3)); // prettier-ignore
+  const text = (value: number, unit: string): string => (unit === '1' ? significant(value, digits) : print.quantity(value, unit === 'N' ? 'kN' : unit === 'Pa' ? 'kPa' : unit, digits)); // prettier-ignore
   return {
     kind: 'table',
     caption,

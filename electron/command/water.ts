@@ -88,6 +88,9 @@ export const waterVerb: Verb = {
   run: async (args, on) => {
     const alone = args.some((word) => word === '--plan' || word.startsWith('--plan='));
     const { values, file } = optionsOf(args, options, usage, alone ? 0 : 1);
+    const idle = alone ? ofDocuments.filter((name) => values[name] !== undefined) : [];
+    if (idle.length > 0)
+      throw refusal({ what: `A plan by itself has no use for ${idle.map((name) => `--${name}`).join(', ')}`, where: { option: `--${idle[0]}` }, mend: 'Leave it out, or name a document in place of the plan.' }); // prettier-ignore
     const typed: Typed = {
       amplitude: values.amplitude === undefined ? undefined : quantityOption('--amplitude', values.amplitude, 'length'),
       period: values.period === undefined ? undefined : positiveOption('--period', values.period, 'time'),
@@ -107,6 +110,7 @@ export const waterVerb: Verb = {
     const unjudged = [
       ...report.unjudged.filter(({ id }) => !quantities[id] || id.startsWith('addedMass')),
       ...asked.missing,
+      ...(values.order && Object.keys(asked.bays).length === 0 ? [{ id: 'order', reason: 'no bay of this option is left open to be closed' }] : []), // prettier-ignore
     ];
     const order =
       values.order && Object.keys(asked.bays).length > 0
@@ -131,6 +135,9 @@ export const waterVerb: Verb = {
     return report.unjudged.some(({ id }) => id.startsWith('addedMass.heave')) ? exit.failsOrUnjudged : exit.passes;
   },
 };
+
+/** What asks for more than a plan by itself says. */
+const ofDocuments = ['option', 'wave-height', 'bed', 'growth', 'record', 'order'] as const;
 
 /** What the options say, each as far as it was given. */
 interface Typed {

@@ -27,6 +27,16 @@ describe('stillplate water', () => {
       expect((await ran(['water', '--plan', 'none.json'], folder)).err).toMatch(/plan cannot be read/);
     }));
 
+  it('refuses what a plan by itself has no use for, and says that no bay is left to close', () =>
+    inFolder(async (folder) => {
+      await writeFile(join(folder, 'plan.json'), '{ "rectangles": [[0, 0, 20, 10]], "density": 1025 }');
+      const { code, err } = await ran(['water', '--plan', 'plan.json', '--bed', '30m', '--order'], folder);
+      expect(code).toBe(2);
+      expect(err).toMatch(/no use for --bed, --order/);
+      const { out } = await ran(['water', 'samples/small.stillplate.json', '--cells', '16', '--order', '--json']);
+      expect(JSON.parse(out).unjudged).toContainEqual({ id: 'order', reason: 'no bay of this option is left open to be closed' }); // prettier-ignore
+    }));
+
   it('takes motion, bed and growth of the document where the options are left out, and the options before them', async () => {
     const asked = async (...words: string[]) => JSON.parse((await ran(['water', 'samples/small.stillplate.json', '--cells', '24', '--json', ...words])).out).quantities; // prettier-ignore
     const { hydrodynamics: stated } = JSON.parse(await readFile('samples/small.stillplate.json', 'utf8'));
