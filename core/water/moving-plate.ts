@@ -143,6 +143,7 @@ export function heaveByAmplitude(
       [A, B] = [a, b];
     }
     stood.push({ amplitude, resistance: resistance.slice() });
+    if (stood.length > 2) stood.shift();
     const spent = iterations;
     iterations = 0;
     return { amplitude, still, addedMass: A, damping: B, jump: { re: mu.re.slice(), im: mu.im.slice() }, steps, iterations: spent, settled }; // prettier-ignore
