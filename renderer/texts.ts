@@ -1590,7 +1590,7 @@ export const texts = {
     method: ['Method', 'Directional counts the way the force meets the weld; throat takes the worst way for all.'],
     forcesFrom: [
       'Forces of the checks',
-      'From the whole plate solved as well, every check that takes forces has two demands.',
+      'From the whole plate solved as well, every check that takes forces has two demands, and fatigue counts from the larger of each force.',
     ],
     forcesMesh: [
       'Widest cell',

@@ -2,7 +2,8 @@ import type { Model } from '../model.ts';
 import type { Input, Missing } from './check.ts';
 import { eyeAt, eyeForceInputs, materialOfEye, onTube } from './eye-inputs.ts';
 import { carbonSteel } from './fatigue-steel.ts';
-import type { End } from './fatigue-swing.ts';
+import { fromSwing, type End } from './fatigue-swing.ts';
+import { solvedLegs } from './solved-inputs.ts';
 
 type Force = keyof typeof eyeForceInputs;
 
@@ -10,8 +11,13 @@ type Force = keyof typeof eyeForceInputs;
 const at = (force: Force, end: End): Input => ({
   ...eyeForceInputs[force],
   meaning: `${eyeForceInputs[force].meaning}, force of the water ${end}, no load factor`,
-  from: 'loads: swing of service, legs',
-  read: (model, id) => eyeForceInputs[force].read(model, id, model.loads.swing[end]),
+  from: fromSwing('legs'),
+  read: (model, id) => {
+    const hand = eyeForceInputs[force].read(model, id, model.loads.swing[end]);
+    if (typeof hand !== 'number' || model.solved === null) return hand;
+    const solved = solvedLegs[force].read(model, id, model.loads.swing[end]);
+    return typeof solved === 'number' ? Math.max(hand, Math.abs(solved)) : solved;
+  },
 });
 
 /** The pulls at both ends: symbols `…_up` and `…_dn`. */

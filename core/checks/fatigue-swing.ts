@@ -1,4 +1,6 @@
+import type { SituationForces } from '../loads/solved-forces.ts';
 import type { Model } from '../model.ts';
+import { bySolution } from './by-solution.ts';
 import { missing, type Check, type Input, type Missing, type Reading } from './check.ts';
 import { valuesAt, type Values } from './evaluate-check.ts';
 
@@ -25,20 +27,91 @@ function read(check: Check, model: Model, place: string, end: End): Values | Mis
   return values.outOfRange ? missing(values.outOfRange) : values.all;
 }
 
+/**
+ * The whole plate's forces at one end of the cycle: null where the document takes its forces by hand. Where it asks for them,
+ * fatigue is counted from the larger of both methods, force by force.
+ */
+export function solvedAtEnd({ solved, loads }: Model, end: End): SituationForces | Missing | null {
+  if (solved === null) return null;
+  if ('missing' in solved) return missing(solved.missing);
+  const forces = solved.situations[loads.swing[end].id];
+  if (!forces) return missing('the whole plate’s solution at the ends of the cycle');
+  if (!forces.settled)
+    return missing(
+      'contact between panels and tubes that settles at the ends of the cycle, in the whole plate’s solution',
+    );
+  return forces;
+}
+
+/** The larger size of a force by hand and by the whole plate's solution, where that is asked for. */
+export function largerAtEnd(
+  model: Model,
+  end: End,
+  hand: number,
+  bySolver: (forces: SituationForces) => number | undefined,
+): Reading {
+  const forces = solvedAtEnd(model, end);
+  if (forces === null) return Math.abs(hand);
+  if ('missing' in forces) return forces;
+  return Math.max(Math.abs(hand), Math.abs(bySolver(forces) ?? 0));
+}
+
+/** Values of a strength check at one end of the cycle with the whole plate's forces; null where there are none to be taken. */
+function solvedValues(check: Check, model: Model, place: string, end: End): Values | Missing | null {
+  const forces = check.solved ? solvedAtEnd(model, end) : null;
+  if (forces === null || 'missing' in forces) return forces;
+  return swingValues(bySolution(check), model, place, end);
+}
+
+/** Where a force of fatigue comes from, for print. */
+export const fromSwing = (hand: string): string =>
+  `loads: swing of service, ${hand}; the whole plate’s where that is asked for and larger`;
+
 type Chosen = (model: Model, place: string, end: End) => Check | Missing;
 
 /** A value of a strength check at one end of the cycle as an input of a fatigue check. */
 export const fromCheck = (chosen: Chosen, symbol: string, end: End, unit: string, meaning: string): Input => ({
   unit,
   meaning: `${meaning}, force ${end}, no load factor`,
-  from: `loads: swing of service, by the strength check`,
+  from: fromSwing('by the strength check'),
   read: (model, place): Reading => {
     const check = chosen(model, place, end);
     if ('missing' in check) return check;
-    const values = swingValues(check, model, place, end);
-    return 'missing' in values ? (values as Missing) : Math.abs(values[symbol]!);
+    const hand = swingValues(check, model, place, end);
+    if ('missing' in hand) return hand as Missing;
+    const solved = solvedValues(check, model, place, end);
+    if (solved !== null && 'missing' in solved) return solved as Missing;
+    return Math.max(Math.abs(hand[symbol]!), Math.abs(solved?.[symbol] ?? 0));
   },
 });
+
+/** A force that only the whole plate's solution gives, at both ends of the cycle; nothing where forces are by hand. */
+export const solvedAtBothEnds = (
+  chosen: Chosen,
+  expression: (values: Values) => number,
+  as: string,
+  unit: string,
+  meaning: string,
+): Readonly<Record<string, Input>> =>
+  Object.fromEntries(
+    (['up', 'down'] as const).map((end) => [
+      `${as}_${end === 'up' ? 'up' : 'dn'}`,
+      {
+        unit,
+        meaning: `${meaning}, force ${end}, no load factor`,
+        from: 'whole plate, at the ends of the cycle; none by hand',
+        read: (model: Model, place: string): Reading => {
+          const check = chosen(model, place, end);
+          if ('missing' in check) return check;
+          const solved = solvedValues(check, model, place, end);
+          if (solved === null) return 0;
+          if ('missing' in solved) return solved as Missing;
+          const value = Math.abs(expression(solved));
+          return Number.isFinite(value) ? value : missing(`${meaning} in the whole plate’s solution`);
+        },
+      },
+    ]),
+  );
 
 /** The same at both ends: symbols `…_up` and `…_dn`. */
 export const atBothEnds = (

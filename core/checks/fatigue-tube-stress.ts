@@ -1,17 +1,17 @@
 import type { Model } from '../model.ts';
 import { missing, type Input, type Missing, type Reading, type Step } from './check.ts';
-import type { End } from './fatigue-swing.ts';
+import { fromSwing, largerAtEnd, type End } from './fatigue-swing.ts';
 import { carbonSteel } from './fatigue-steel.ts';
 import { sectionAtEnd, tubeAt } from './tube-inputs.ts';
 
-const force = (end: End, unit: string, meaning: string, of: 'moment' | 'axial'): Input => ({
+const force = (end: End, unit: string, meaning: string, of: 'moment' | 'axial', solved: 'M' | 'N'): Input => ({
   unit,
   meaning: `${meaning}, force ${end}, no load factor`,
-  from: 'loads: swing of service, grid of tubes',
+  from: fromSwing('grid of tubes'),
   read: (model, id): Reading => {
     const forces = model.loads.swing[end].tubes.get(id);
     return forces
-      ? Math.abs(forces[of])
+      ? largerAtEnd(model, end, forces[of], ({ tubes }) => tubes[id]?.[solved])
       : missing(`the forces inside tube ${id}: the grid is not solved at the ends of the cycle`);
   },
 });
@@ -25,10 +25,10 @@ const size = (unit: string, meaning: string, of: 'elasticY' | 'area' | 'width'):
 
 /** Bending and axial force of a tube at both ends of the cycle, and the section that takes them. Largest along the tube. */
 export const tubeStressInputs = {
-  M_up: force('up', 'kN*m', 'largest bending moment', 'moment'),
-  M_dn: force('down', 'kN*m', 'largest bending moment', 'moment'),
-  N_up: force('up', 'kN', 'largest axial force', 'axial'),
-  N_dn: force('down', 'kN', 'largest axial force', 'axial'),
+  M_up: force('up', 'kN*m', 'largest bending moment', 'moment', 'M'),
+  M_dn: force('down', 'kN*m', 'largest bending moment', 'moment', 'M'),
+  N_up: force('up', 'kN', 'largest axial force', 'axial', 'N'),
+  N_dn: force('down', 'kN', 'largest axial force', 'axial', 'N'),
   W_el: size('cm^3', 'elastic modulus', 'elasticY'),
   A: size('cm^2', 'area', 'area'),
 } as const satisfies Readonly<Record<string, Input>>;

@@ -10,7 +10,7 @@ import {
 } from './fatigue-damage.ts';
 import { weldClass } from './fatigue-panel-weld.ts';
 import { atBothEnds, fromCheck, restOfField } from './fatigue-swing.ts';
-import { throatAtEnd } from './fatigue-weld-stress.ts';
+import { alongWeld, alongWeldCaution, throatAtEnd } from './fatigue-weld-stress.ts';
 import { fieldPlaces } from './field-inputs.ts';
 import { weldCorner } from './weld-corner.ts';
 
@@ -29,6 +29,7 @@ export const fatigueWeldCorner: Check = {
     ...forces('f_z', 'f_z', 'N/mm', 'force per length square to the tube'),
     ...forces('f_h', 'f_h', 'N/mm', 'pull per length across the weld'),
     ...forces('m_r', 'm', 'N', 'moment about the weld'),
+    ...alongWeld(corner),
     a_w: {
       ...fromCheck(corner, 'a_w', 'up', 'mm', ''),
       meaning: 'throat on the corner at the end of life',
@@ -39,14 +40,15 @@ export const fatigueWeldCorner: Check = {
   },
   steps: underBoth([
     ...throatAtEnd('up', true),
-    { symbol: 's_up', expression: 'sqrt(sigma_up^2 + tau_up^2)', unit: 'MPa', meaning: 'stress on the throat, force up' },
+    { symbol: 's_up', expression: 'sqrt(sigma_up^2 + tau_up^2 + (f_l_up / a_w)^2)', unit: 'MPa', meaning: 'stress on the throat, that along the weld with it, force up' },
     ...throatAtEnd('dn', true),
-    { symbol: 's_dn', expression: 'sqrt(sigma_dn^2 + tau_dn^2)', unit: 'MPa', meaning: 'stress on the throat, force down' },
+    { symbol: 's_dn', expression: 'sqrt(sigma_dn^2 + tau_dn^2 + (f_l_dn / a_w)^2)', unit: 'MPa', meaning: 'stress on the throat, that along the weld with it, force down' },
     ...damageSteps('opposite'),
   ]),
   second: damageBounds('opposite'),
   cautions: [
     ...fatigueCautions,
+    alongWeldCaution,
     'Nothing takes the push beside this weld, so that its whole stress turns round with every wave. The toe in the panel is the better detail at a lower stress while the throat is thinner than the panel; the root decides.',
     'A crack from the root stays hidden until it is through the throat. Lap the panel past the corner radius, or bolt it.',
   ],

@@ -11,7 +11,7 @@ import {
   type DetailClass,
 } from './fatigue-damage.ts';
 import { weldClass } from './fatigue-panel-weld.ts';
-import { restOfPlate, type End } from './fatigue-swing.ts';
+import { fromSwing, largerAtEnd, restOfPlate, type End } from './fatigue-swing.ts';
 import { tubeStressCaution } from './fatigue-tube-stress.ts';
 import { fieldPlaces, panelAt } from './field-inputs.ts';
 import { sectionAtEnd } from './tube-inputs.ts';
@@ -20,14 +20,17 @@ import { weldAt, welded } from './weld-inputs.ts';
 const stress = (end: End): Input => ({
   unit: 'MPa',
   meaning: `largest nominal stress of the tubes that the panel is welded to, force ${end}, no load factor`,
-  from: 'loads: swing of service, grid of tubes',
+  from: fromSwing('grid of tubes'),
   read: (model, bay): Reading => {
     let most = 0;
     for (const { tube } of panelAt(model, bay).bearings.filter(({ fixed }) => fixed)) {
       const forces = model.loads.swing[end].tubes.get(tube);
       if (!forces) return missing(`the forces inside tube ${tube}`);
       const { elasticY, area } = sectionAtEnd(model, tube);
-      most = Math.max(most, Math.abs(forces.moment) / elasticY + Math.abs(forces.axial) / area);
+      const stress = (M: number, N: number): number => Math.abs(M) / elasticY + Math.abs(N) / area;
+      const larger = largerAtEnd(model, end, stress(forces.moment, forces.axial), ({ tubes }) => tubes[tube] && stress(tubes[tube].M, tubes[tube].N)); // prettier-ignore
+      if (typeof larger !== 'number') return larger;
+      most = Math.max(most, larger);
     }
     return most;
   },

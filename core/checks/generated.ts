@@ -8072,13 +8072,15 @@ export function panelBuckling_allowableStress(v: Readonly<Record<"sigma_n" | "al
   return [_sigma_m, _alpha_cr, _alpha_ult, _n_e, _F_cr, _sigma_Rd, _sigma_e, _alpha_low];
 }
 
-export function fatigueWeldRoot_partialFactors(v: Readonly<Record<"f_z_up" | "f_z_dn" | "f_h_up" | "f_h_dn" | "m_up" | "m_dn" | "a_w" | "z" | "sigma_C" | "S_k" | "N_k" | "m_1" | "m_2" | "t_d" | "t_ref" | "k_x" | "n_eq" | "n_s" | "k_s" | "DFF", number>>): number[] {
+export function fatigueWeldRoot_partialFactors(v: Readonly<Record<"f_z_up" | "f_z_dn" | "f_h_up" | "f_h_dn" | "m_up" | "m_dn" | "f_l_up" | "f_l_dn" | "a_w" | "z" | "sigma_C" | "S_k" | "N_k" | "m_1" | "m_2" | "t_d" | "t_ref" | "k_x" | "n_eq" | "n_s" | "k_s" | "DFF", number>>): number[] {
   const _f_z_up = v.f_z_up;
   const _f_z_dn = v.f_z_dn;
   const _f_h_up = v.f_h_up;
   const _f_h_dn = v.f_h_dn;
   const _m_up = v.m_up;
   const _m_dn = v.m_dn;
+  const _f_l_up = v.f_l_up;
+  const _f_l_dn = v.f_l_dn;
   const _a_w = v.a_w;
   const _z = v.z;
   const _sigma_C = v.sigma_C;
@@ -8095,10 +8097,10 @@ export function fatigueWeldRoot_partialFactors(v: Readonly<Record<"f_z_up" | "f_
   const _DFF = v.DFF;
   const _sigma_up = finite((_f_z_up + _f_h_up) / finite(Math.sqrt(2) * _a_w, "sqrt(2) * a_w") + 6 * _m_up / finite(Math.pow(_a_w, 2), "a_w ^ 2"), "sigma_up");
   const _tau_up = finite(Math.abs(_f_z_up - _f_h_up) / finite(Math.sqrt(2) * _a_w, "sqrt(2) * a_w"), "tau_up");
-  const _s_up = finite(Math.sqrt(Math.pow(_sigma_up, 2) + Math.pow(_tau_up, 2)), "s_up");
+  const _s_up = finite(Math.sqrt(Math.pow(_sigma_up, 2) + Math.pow(_tau_up, 2) + Math.pow(finite(_f_l_up / _a_w, "f_l_up / a_w"), 2)), "s_up");
   const _sigma_dn = finite((_f_z_dn + _f_h_dn) / finite(Math.sqrt(2) * _a_w, "sqrt(2) * a_w") + 6 * _m_dn / finite(Math.pow(_a_w, 2), "a_w ^ 2"), "sigma_dn");
   const _tau_dn = finite(Math.abs(_f_z_dn - _f_h_dn) / finite(Math.sqrt(2) * _a_w, "sqrt(2) * a_w"), "tau_dn");
-  const _s_dn = finite(Math.sqrt(Math.pow(_sigma_dn, 2) + Math.pow(_tau_dn, 2)), "s_dn");
+  const _s_dn = finite(Math.sqrt(Math.pow(_sigma_dn, 2) + Math.pow(_tau_dn, 2) + Math.pow(finite(_f_l_dn / _a_w, "f_l_dn / a_w"), 2)), "s_dn");
   const _sigma_r = finite(finite(Math.abs(_z), "abs(z)") < 1 ? Math.max(_s_up, _s_dn) : Math.abs(_s_up - _s_dn), "sigma_r");
   const _sigma_2 = finite(finite(Math.abs(_z), "abs(z)") < 1 ? Math.min(_s_up, _s_dn) : 0 * _s_up, "sigma_2");
   const _k_t = finite(_t_d > _t_ref ? Math.pow(finite(_t_d / _t_ref, "t_d / t_ref"), _k_x) : 1, "k_t");
@@ -8117,13 +8119,15 @@ export function fatigueWeldRoot_partialFactors(v: Readonly<Record<"f_z_up" | "f_
   return [_sigma_up, _tau_up, _s_up, _sigma_dn, _tau_dn, _s_dn, _sigma_r, _sigma_2, _k_t, _x_1, _x_2, _x_s, _D_w, _D_s, _D, _D_lim, _sigma_D, _y_1, _y_2, _D_low, _D_high];
 }
 
-export function fatigueWeldRoot_allowableStress(v: Readonly<Record<"f_z_up" | "f_z_dn" | "f_h_up" | "f_h_dn" | "m_up" | "m_dn" | "a_w" | "z" | "sigma_C" | "S_k" | "N_k" | "m_1" | "m_2" | "t_d" | "t_ref" | "k_x" | "n_eq" | "n_s" | "k_s" | "DFF", number>>): number[] {
+export function fatigueWeldRoot_allowableStress(v: Readonly<Record<"f_z_up" | "f_z_dn" | "f_h_up" | "f_h_dn" | "m_up" | "m_dn" | "f_l_up" | "f_l_dn" | "a_w" | "z" | "sigma_C" | "S_k" | "N_k" | "m_1" | "m_2" | "t_d" | "t_ref" | "k_x" | "n_eq" | "n_s" | "k_s" | "DFF", number>>): number[] {
   const _f_z_up = v.f_z_up;
   const _f_z_dn = v.f_z_dn;
   const _f_h_up = v.f_h_up;
   const _f_h_dn = v.f_h_dn;
   const _m_up = v.m_up;
   const _m_dn = v.m_dn;
+  const _f_l_up = v.f_l_up;
+  const _f_l_dn = v.f_l_dn;
   const _a_w = v.a_w;
   const _z = v.z;
   const _sigma_C = v.sigma_C;
@@ -8140,10 +8144,10 @@ export function fatigueWeldRoot_allowableStress(v: Readonly<Record<"f_z_up" | "f
   const _DFF = v.DFF;
   const _sigma_up = finite((_f_z_up + _f_h_up) / finite(Math.sqrt(2) * _a_w, "sqrt(2) * a_w") + 6 * _m_up / finite(Math.pow(_a_w, 2), "a_w ^ 2"), "sigma_up");
   const _tau_up = finite(Math.abs(_f_z_up - _f_h_up) / finite(Math.sqrt(2) * _a_w, "sqrt(2) * a_w"), "tau_up");
-  const _s_up = finite(Math.sqrt(Math.pow(_sigma_up, 2) + Math.pow(_tau_up, 2)), "s_up");
+  const _s_up = finite(Math.sqrt(Math.pow(_sigma_up, 2) + Math.pow(_tau_up, 2) + Math.pow(finite(_f_l_up / _a_w, "f_l_up / a_w"), 2)), "s_up");
   const _sigma_dn = finite((_f_z_dn + _f_h_dn) / finite(Math.sqrt(2) * _a_w, "sqrt(2) * a_w") + 6 * _m_dn / finite(Math.pow(_a_w, 2), "a_w ^ 2"), "sigma_dn");
   const _tau_dn = finite(Math.abs(_f_z_dn - _f_h_dn) / finite(Math.sqrt(2) * _a_w, "sqrt(2) * a_w"), "tau_dn");
-  const _s_dn = finite(Math.sqrt(Math.pow(_sigma_dn, 2) + Math.pow(_tau_dn, 2)), "s_dn");
+  const _s_dn = finite(Math.sqrt(Math.pow(_sigma_dn, 2) + Math.pow(_tau_dn, 2) + Math.pow(finite(_f_l_dn / _a_w, "f_l_dn / a_w"), 2)), "s_dn");
   const _sigma_r = finite(finite(Math.abs(_z), "abs(z)") < 1 ? Math.max(_s_up, _s_dn) : Math.abs(_s_up - _s_dn), "sigma_r");
   const _sigma_2 = finite(finite(Math.abs(_z), "abs(z)") < 1 ? Math.min(_s_up, _s_dn) : 0 * _s_up, "sigma_2");
   const _k_t = finite(_t_d > _t_ref ? Math.pow(finite(_t_d / _t_ref, "t_d / t_ref"), _k_x) : 1, "k_t");
@@ -8240,13 +8244,15 @@ export function fatigueWeldToe_allowableStress(v: Readonly<Record<"f_h_up" | "f_
   return [_s_up, _s_dn, _sigma_r, _sigma_2, _k_t, _x_1, _x_2, _x_s, _D_w, _D_s, _D, _D_lim, _sigma_D, _y_1, _y_2, _D_low, _D_high];
 }
 
-export function fatigueWeldCorner_partialFactors(v: Readonly<Record<"f_z_up" | "f_z_dn" | "f_h_up" | "f_h_dn" | "m_up" | "m_dn" | "a_w" | "z" | "sigma_C" | "S_k" | "N_k" | "m_1" | "m_2" | "t_d" | "t_ref" | "k_x" | "n_eq" | "n_s" | "k_s" | "DFF", number>>): number[] {
+export function fatigueWeldCorner_partialFactors(v: Readonly<Record<"f_z_up" | "f_z_dn" | "f_h_up" | "f_h_dn" | "m_up" | "m_dn" | "f_l_up" | "f_l_dn" | "a_w" | "z" | "sigma_C" | "S_k" | "N_k" | "m_1" | "m_2" | "t_d" | "t_ref" | "k_x" | "n_eq" | "n_s" | "k_s" | "DFF", number>>): number[] {
   const _f_z_up = v.f_z_up;
   const _f_z_dn = v.f_z_dn;
   const _f_h_up = v.f_h_up;
   const _f_h_dn = v.f_h_dn;
   const _m_up = v.m_up;
   const _m_dn = v.m_dn;
+  const _f_l_up = v.f_l_up;
+  const _f_l_dn = v.f_l_dn;
   const _a_w = v.a_w;
   const _z = v.z;
   const _sigma_C = v.sigma_C;
@@ -8263,10 +8269,10 @@ export function fatigueWeldCorner_partialFactors(v: Readonly<Record<"f_z_up" | "
   const _DFF = v.DFF;
   const _sigma_up = finite((_f_z_up + _f_h_up) / finite(Math.sqrt(2) * _a_w, "sqrt(2) * a_w") + 6 * _m_up / finite(Math.pow(_a_w, 2), "a_w ^ 2"), "sigma_up");
   const _tau_up = finite(Math.abs(_f_z_up - _f_h_up) / finite(Math.sqrt(2) * _a_w, "sqrt(2) * a_w"), "tau_up");
-  const _s_up = finite(Math.sqrt(Math.pow(_sigma_up, 2) + Math.pow(_tau_up, 2)), "s_up");
+  const _s_up = finite(Math.sqrt(Math.pow(_sigma_up, 2) + Math.pow(_tau_up, 2) + Math.pow(finite(_f_l_up / _a_w, "f_l_up / a_w"), 2)), "s_up");
   const _sigma_dn = finite((_f_z_dn + _f_h_dn) / finite(Math.sqrt(2) * _a_w, "sqrt(2) * a_w") + 6 * _m_dn / finite(Math.pow(_a_w, 2), "a_w ^ 2"), "sigma_dn");
   const _tau_dn = finite(Math.abs(_f_z_dn - _f_h_dn) / finite(Math.sqrt(2) * _a_w, "sqrt(2) * a_w"), "tau_dn");
-  const _s_dn = finite(Math.sqrt(Math.pow(_sigma_dn, 2) + Math.pow(_tau_dn, 2)), "s_dn");
+  const _s_dn = finite(Math.sqrt(Math.pow(_sigma_dn, 2) + Math.pow(_tau_dn, 2) + Math.pow(finite(_f_l_dn / _a_w, "f_l_dn / a_w"), 2)), "s_dn");
   const _sigma_r = finite(finite(Math.abs(_z), "abs(z)") < 1 ? _s_up + _s_dn : Math.abs(_s_up - _s_dn), "sigma_r");
   const _k_t = finite(_t_d > _t_ref ? Math.pow(finite(_t_d / _t_ref, "t_d / t_ref"), _k_x) : 1, "k_t");
   const _x_1 = finite(_k_t * _sigma_r / _S_k, "x_1");
@@ -8282,13 +8288,15 @@ export function fatigueWeldCorner_partialFactors(v: Readonly<Record<"f_z_up" | "
   return [_sigma_up, _tau_up, _s_up, _sigma_dn, _tau_dn, _s_dn, _sigma_r, _k_t, _x_1, _x_s, _D_w, _D_s, _D, _D_lim, _sigma_D, _y_1, _D_low, _D_high];
 }
 
-export function fatigueWeldCorner_allowableStress(v: Readonly<Record<"f_z_up" | "f_z_dn" | "f_h_up" | "f_h_dn" | "m_up" | "m_dn" | "a_w" | "z" | "sigma_C" | "S_k" | "N_k" | "m_1" | "m_2" | "t_d" | "t_ref" | "k_x" | "n_eq" | "n_s" | "k_s" | "DFF", number>>): number[] {
+export function fatigueWeldCorner_allowableStress(v: Readonly<Record<"f_z_up" | "f_z_dn" | "f_h_up" | "f_h_dn" | "m_up" | "m_dn" | "f_l_up" | "f_l_dn" | "a_w" | "z" | "sigma_C" | "S_k" | "N_k" | "m_1" | "m_2" | "t_d" | "t_ref" | "k_x" | "n_eq" | "n_s" | "k_s" | "DFF", number>>): number[] {
   const _f_z_up = v.f_z_up;
   const _f_z_dn = v.f_z_dn;
   const _f_h_up = v.f_h_up;
   const _f_h_dn = v.f_h_dn;
   const _m_up = v.m_up;
   const _m_dn = v.m_dn;
+  const _f_l_up = v.f_l_up;
+  const _f_l_dn = v.f_l_dn;
   const _a_w = v.a_w;
   const _z = v.z;
   const _sigma_C = v.sigma_C;
@@ -8305,10 +8313,10 @@ export function fatigueWeldCorner_allowableStress(v: Readonly<Record<"f_z_up" | 
   const _DFF = v.DFF;
   const _sigma_up = finite((_f_z_up + _f_h_up) / finite(Math.sqrt(2) * _a_w, "sqrt(2) * a_w") + 6 * _m_up / finite(Math.pow(_a_w, 2), "a_w ^ 2"), "sigma_up");
   const _tau_up = finite(Math.abs(_f_z_up - _f_h_up) / finite(Math.sqrt(2) * _a_w, "sqrt(2) * a_w"), "tau_up");
-  const _s_up = finite(Math.sqrt(Math.pow(_sigma_up, 2) + Math.pow(_tau_up, 2)), "s_up");
+  const _s_up = finite(Math.sqrt(Math.pow(_sigma_up, 2) + Math.pow(_tau_up, 2) + Math.pow(finite(_f_l_up / _a_w, "f_l_up / a_w"), 2)), "s_up");
   const _sigma_dn = finite((_f_z_dn + _f_h_dn) / finite(Math.sqrt(2) * _a_w, "sqrt(2) * a_w") + 6 * _m_dn / finite(Math.pow(_a_w, 2), "a_w ^ 2"), "sigma_dn");
   const _tau_dn = finite(Math.abs(_f_z_dn - _f_h_dn) / finite(Math.sqrt(2) * _a_w, "sqrt(2) * a_w"), "tau_dn");
-  const _s_dn = finite(Math.sqrt(Math.pow(_sigma_dn, 2) + Math.pow(_tau_dn, 2)), "s_dn");
+  const _s_dn = finite(Math.sqrt(Math.pow(_sigma_dn, 2) + Math.pow(_tau_dn, 2) + Math.pow(finite(_f_l_dn / _a_w, "f_l_dn / a_w"), 2)), "s_dn");
   const _sigma_r = finite(finite(Math.abs(_z), "abs(z)") < 1 ? _s_up + _s_dn : Math.abs(_s_up - _s_dn), "sigma_r");
   const _k_t = finite(_t_d > _t_ref ? Math.pow(finite(_t_d / _t_ref, "t_d / t_ref"), _k_x) : 1, "k_t");
   const _x_1 = finite(_k_t * _sigma_r / _S_k, "x_1");

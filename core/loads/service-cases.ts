@@ -76,10 +76,14 @@ export function serviceSwing(context: CaseContext, service: ServiceForce): Servi
   const { missing: _without, ...stated } = service;
   const { plate, geometry } = context;
   const crossings: Record<Direction, ReadonlyMap<string, CrossingActions>[]> = { up: [], down: [] };
-  const at = (direction: Direction) =>
-    solveCase(plate, serviceCase(plain, { ...stated, loadFactor: 1 }, direction, {}), (motion, load) =>
+  const at = (direction: Direction) => ({
+    ...solveCase(plate, serviceCase(plain, { ...stated, loadFactor: 1 }, direction, {}), (motion, load) =>
       crossings[direction].push(crossingActions(plate.frame, geometry.crossings, motion, load)),
-    ).situation;
+    ).situation,
+    // a case of its own beside the service cases, which have load factors
+    id: `swing-${direction}`,
+    title: `Cycle of service, force ${direction}`,
+  });
   return { up: at('up'), down: at('down'), amplitude: service.amplitude, crossings };
 }
 

@@ -4,7 +4,9 @@ import { placeWords } from '../place-words.ts';
 /** A load situation's id as the note's tables say it: "lost bolt row, up". The loads' table tells what each is. */
 export function situationWords({ loads }: Model, id: string): string {
   const situation = loads.situations.find((of) => of.id === id);
-  return situation ? `${situation.loadCase}, ${situation.direction}` : id;
+  if (situation) return `${situation.loadCase}, ${situation.direction}`;
+  const end = [loads.swing.up, loads.swing.down].find((of) => of.id === id);
+  return end ? end.title.toLowerCase() : id;
 }
 
 /** Where a finding was made: a place, or a load situation. */

@@ -13,8 +13,9 @@ export interface SolveRequest {
   /** Widest cell, m; by the mesh study where none is given. */
   readonly size?: number;
   readonly stage: SolvedLoading['stage'];
-  /** `service`: the stated force down and up. `all`: every load case that has its data. */
-  readonly cases: 'service' | 'all';
+  /** `service`: the stated force down and up. `all`: every load case that has its data. `checks`: also both ends of a cycle of
+   *  service without load factors, which fatigue counts from. */
+  readonly cases: 'service' | 'all' | 'checks';
   /** Also with each leg lost; `true`: and with the worst bolt row, panel and joint; `all`: with every one of them in turn;
    *  `cases`: with every row of bolts and panel, as far as load cases are made for their loss. */
   readonly losses: boolean | 'legs' | 'all' | 'cases';
@@ -77,13 +78,15 @@ export const everySolved = ({
  * the whole plate is solved at both of its ends as well.
  */
 export function* solveCases(model: Model, request: SolveRequest): Generator<SolveProgress, SolvedCases> {
-  const { situations } = model.loads;
-  const judged = situations.filter((s) => s.supports !== null && s.loadings.length > 0);
+  const { situations, swing } = model.loads;
+  const canBeSolved = (s: Situation): boolean => s.supports !== null && s.loadings.length > 0;
+  const judged = situations.filter(canBeSolved);
+  const cycle = request.cases === 'checks' ? [swing.up, swing.down].filter(canBeSolved) : [];
   const whole = judged.filter(
-    (s) => !lossCases.has(s.loadCase) && (request.cases === 'all' || s.loadCase === 'service'),
+    (s) => !lossCases.has(s.loadCase) && (request.cases !== 'service' || s.loadCase === 'service'),
   );
   const legs = request.losses ? judged.filter((s) => s.loadCase === 'lost leg') : [];
-  const work = [...whole, ...legs];
+  const work = [...whole, ...cycle, ...legs];
   const count = work.reduce((sum, s) => sum + s.loadings.length * s.present.length, 0);
   let done = 0;
   const ends = model.document.grid.joints?.range ? (['low', 'high'] as const) : [];
@@ -145,7 +148,7 @@ export function* solveCases(model: Model, request: SolveRequest): Generator<Solv
   }
   const losses: LostPart[] = [];
   if (request.losses && request.losses !== 'legs') {
-    const service = solved.filter(({ situation }) => situation.loadCase === 'service');
+    const service = solved.filter(({ situation }) => situation.loadCase === 'service' && !cycle.includes(situation));
     const parts = partsToLose(plate, service, request.losses);
     for (const part of parts) {
       const { kind, id, why, cases, without, row } = part;

@@ -27,7 +27,7 @@ import type { ReadyPlate, SolvedLoading } from './solve-plate.ts';
 
 /**
  * Solves every load case of a model that has its data, each loading on each set of supports with contact settled, and gives
- * the largest forces of each: what the checks take from the whole plate. The mesh is the document's, or the first of a mesh
+ * the largest forces of each, and of both ends of a cycle of service: what the checks take from the whole plate. The mesh is the document's, or the first of a mesh
  * study. Each leg is lost in turn, and where the document asks for it each row of bolts and each panel. Refuses a mesh of
  * more than `mostCells` cells. Yields what it is about to do.
  *
@@ -58,7 +58,7 @@ export function* solvedInTurn(
   const plates = model.document.grid.joints?.range ? 3 : 1;
   const waiting: { readonly on: ReadyPlate; readonly one: SolvedLoading }[] = [];
   const each = (on: ReadyPlate, one: SolvedLoading) => void waiting.push({ on, one });
-  const solving = solveCases(model, { stage: 'contact', cases: 'all', losses, size, each });
+  const solving = solveCases(model, { stage: 'contact', cases: 'checks', losses, size, each });
   let progress = { done: 0, of: 0 };
   let lost: readonly LostPart[] = [];
   for (let step = solving.next(); ; step = solving.next()) {

@@ -112,14 +112,20 @@ describe('stress at each detail, worked by hand', () => {
   const z = 0;
   it('weld root: 50 √2 N/mm off the tube and across, throat 5 mm, no moment: 20 MPa square to the throat', () => {
     const f = 50 * Math.SQRT2 * 1e3;
-    const { sigma_up, tau_up, s_up } = given(fatigueWeldRoot, { f_z_up: f, f_h_up: f, m_up: 0, a_w: 0.005 });
+    const { sigma_up, tau_up, s_up } = given(fatigueWeldRoot, { f_z_up: f, f_h_up: f, m_up: 0, f_l_up: 0, a_w: 0.005 });
     expect([sigma_up, tau_up, s_up].map((s) => s! / MPa)).toEqual([expect.closeTo(20, 9), 0, expect.closeTo(20, 9)]);
   });
 
   it('weld on a corner: across alone, it shears as much as it pulls, at either end: 20 √2 N/mm on 5 mm is 4 √2 MPa', () => {
     const f = 20e3 * Math.SQRT2;
     for (const end of ['up', 'dn']) {
-      const all = given(fatigueWeldCorner, { [`f_z_${end}`]: 0, [`f_h_${end}`]: f, [`m_${end}`]: 0, a_w: 0.005 });
+      const all = given(fatigueWeldCorner, {
+        [`f_z_${end}`]: 0,
+        [`f_h_${end}`]: f,
+        [`m_${end}`]: 0,
+        [`f_l_${end}`]: 0,
+        a_w: 0.005,
+      });
       expect(['sigma', 'tau', 's'].map((of) => all[`${of}_${end}`]! / MPa)).toEqual([
         expect.closeTo(4, 9),
         expect.closeTo(4, 9),
@@ -133,6 +139,7 @@ describe('stress at each detail, worked by hand', () => {
       f_z_dn: 0,
       f_h_dn: 20e3 * Math.SQRT2,
       m_dn: 100,
+      f_l_dn: 0,
       a_w: 0.005,
     });
     expect(sigma_dn! / MPa).toBeCloseTo(4 + 24, 9);

@@ -9,7 +9,8 @@ export function solvedAlike(
   model: Model,
   changed: (forces: SituationForces, situation: string) => SituationForces = (forces) => forces,
 ): SolvedForces {
-  const situations = model.loads.situations
+  const { swing } = model.loads;
+  const situations = [...model.loads.situations, swing.up, swing.down]
     .filter(({ missing }) => missing === undefined)
     .map(({ id, tubes, legs }): [string, SituationForces] => [
       id,

@@ -24,7 +24,7 @@ const category = (words: string): string =>
 /** A damage of 1, by the definition of the category: 3 digits, as the knee is given. */
 const whole = { origin: 'by hand', symbol: 'D', ...printed('1.000') } as const;
 
-const weld = { a_w: 0.004, f_z_dn: 0, f_h_dn: 0, m_dn: 0 };
+const weld = { a_w: 0.004, f_z_dn: 0, f_h_dn: 0, m_dn: 0, f_l_up: 0, f_l_dn: 0 };
 const bent = (M: number) => ({ M_up: M, M_dn: M, N_up: 3e3, N_dn: 3e3, W_el: 1e-4, A: 1e-3 });
 const m16 = { A_s: 157e-6, F_dn: 0 };
 const foot = { t_e: 0.02, h_e: 0.05 };
@@ -35,6 +35,7 @@ const rim = { d_0: 0.04, c_e: 0.02, t_e: 0.02 };
 export const fatigueDamageValues: readonly PublishedValue[] = [
   { check: fatigueWeldRoot, about: 'throat 4 mm pulled by 144 N/mm: 36 MPa', source: category('5(6)'), ...whole, given: { ...twoMillion(36), ...weld, f_z_up: 144e3, f_h_up: 0, m_up: 0 } },
   { check: fatigueWeldRoot, about: 'throat 4 mm bent by 96 N: 36 MPa', source: category('5(6)'), ...whole, given: { ...twoMillion(36), ...weld, f_z_up: 0, f_h_up: 0, m_up: 96 } },
+  { check: fatigueWeldRoot, about: 'throat 4 mm sheared along by 144 N/mm: 36 MPa, counted as if it opened the throat', source: category('5(6)'), ...whole, given: { ...twoMillion(36), ...weld, f_z_up: 0, f_h_up: 0, m_up: 0, f_l_up: 144e3 } },
   { check: fatigueWeldCorner, about: 'throat 4 mm on a corner, 72 N/mm off it and onto it: 36 MPa', source: category('5(6)'), ...whole, given: { ...twoMillion(36), ...weld, f_z_up: 72e3, f_z_dn: 72e3, f_h_up: 0, m_up: 0 } },
   { check: fatigueWeldToe, about: '8 mm, 200 N/mm and 213.33 N: 25 and 20 MPa', source: category('category 45'), ...whole, given: { ...twoMillion(45), t: 0.008, f_h_up: 200e3, m_up: 213.3333, f_h_dn: 0, m_dn: 0 } },
   { check: fatigueWeldEnd, about: '2.5 kN m on 100 cm³ and 3 kN on 10 cm², up and down: 56 MPa', source: category('category 56'), ...whole, given: { ...twoMillion(56), ...bent(2.5e3) } },

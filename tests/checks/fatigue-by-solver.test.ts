@@ -1,0 +1,95 @@
+import { describe, expect, it } from 'vitest';
+import { modelOf, notSolvedYet } from '../../core/appraise.ts';
+import type { Check } from '../../core/checks/check.ts';
+import { checkRows } from '../../core/checks/evaluate-check.ts';
+import { eyeSwing } from '../../core/checks/fatigue-eye-force.ts';
+import { fatigueBoltTension } from '../../core/checks/fatigue-bolt-tension.ts';
+import { tubeStressInputs } from '../../core/checks/fatigue-tube-stress.ts';
+import { fatigueEyeHole } from '../../core/checks/fatigue-eye-hole.ts';
+import { fatigueWeldRoot } from '../../core/checks/fatigue-weld-root.ts';
+import type { SituationForces } from '../../core/loads/solved-forces.ts';
+import type { Model } from '../../core/model.ts';
+import { demoDocument } from '../geometry/demo-document.ts';
+import { valuesGiven } from './bolt-values.ts';
+import { solvedAlike } from './solved-alike.ts';
+import { welded } from './welded.ts';
+
+const document = demoDocument({ forces: { from: 'hand and solver' } });
+const hand = modelOf(demoDocument());
+const withForces = (changed: (forces: SituationForces, id: string) => SituationForces, of = document): Model =>
+  modelOf(of, solvedAlike(modelOf(of), changed));
+const read = (check: Pick<Check, 'inputs'>, model: Model, symbol: string, place: string): unknown =>
+  check.inputs[symbol]!.read(model, place, model.loads.swing.up);
+
+describe('where the document asks for the whole plate’s forces, fatigue counts from the larger of both methods', () => {
+  it('tubes: three times the moment of the grid by hand counts, a third of it does not', () => {
+    const scaled = (by: number) =>
+      withForces((forces) => ({
+        ...forces,
+        tubes: Object.fromEntries(Object.entries(forces.tubes).map(([id, of]) => [id, { ...of, M: by * of.M }])),
+      }));
+    const [more, less] = [scaled(3), scaled(1 / 3)];
+    for (const symbol of ['M_up', 'M_dn'])
+      for (const id of hand.tubes.keys()) {
+        const own = read({ inputs: tubeStressInputs }, hand, symbol, id) as number;
+        expect(own).toBeGreaterThan(0);
+        expect((read({ inputs: tubeStressInputs }, more, symbol, id) as number) / own).toBeCloseTo(3, 9);
+        expect(read({ inputs: tubeStressInputs }, less, symbol, id)).toBe(own);
+      }
+  });
+
+  it('bolts and eyes: what the solver found at either end, where it is larger', () => {
+    const pull = (force: number) =>
+      withForces((forces, id) => ({
+        ...forces,
+        panels: Object.fromEntries(
+          Object.entries(forces.panels).map(([panel, of]) => [panel, { ...of, pull: { ...of.pull!, force: id === 'swing-up' ? force : 1 } }]), // prettier-ignore
+        ),
+        legs: Object.fromEntries(Object.entries(forces.legs).map(([leg, of]) => [leg, { ...of, along: force }])),
+      }));
+    const own = read(fatigueBoltTension, hand, 'F_up', 'A1') as number;
+    const down = read(fatigueBoltTension, hand, 'F_dn', 'A1');
+    expect(read(fatigueBoltTension, pull(1e6), 'F_up', 'A1')).toBe(1e6);
+    expect(read(fatigueBoltTension, pull(1), 'F_up', 'A1')).toBe(own);
+    expect(read(fatigueBoltTension, pull(1e6), 'F_dn', 'A1')).toBe(Math.max(down as number, 1));
+    const eye = { inputs: eyeSwing('F') };
+    const [leg] = Object.keys(solvedAlike(hand).situations['swing-up']!.legs);
+    expect(read(eye, pull(1e6), 'F_dn', leg!)).toBe(1e6);
+    expect(read(eye, pull(0), 'F_dn', leg!)).toBe(read(eye, hand, 'F_dn', leg!));
+  });
+
+  it('welds: shear along the weld, which a field by itself has none of, opens the root with the rest', () => {
+    const along = (force: number) =>
+      withForces((forces) => ({
+        ...forces,
+        panels: Object.fromEntries(
+          Object.entries(forces.panels).map(([panel, of]) => [panel, { ...of, weld: { side: 'mainLow', along: force, across: 0, pull: 0, opening: 0, use: force } }]), // prettier-ignore
+        ),
+      }), demoDocument(welded(), { forces: { from: 'hand and solver' } })); // prettier-ignore
+    const [first] = along(0).fields.keys();
+    expect(read(fatigueWeldRoot, modelOf(demoDocument(welded())), 'f_l_up', first!)).toBe(0);
+    expect(read(fatigueWeldRoot, along(0), 'f_l_up', first!)).toBe(0);
+    const few = read(fatigueWeldRoot, along(1e4), 'f_l_up', first!) as number;
+    expect(few).toBeGreaterThanOrEqual(1e4);
+    expect((read(fatigueWeldRoot, along(3e4), 'f_l_up', first!) as number) / few).toBeCloseTo(3, 12);
+    // 30 MPa along, 40 MPa square to it: 50 MPa, by hand. 40 √2/2 · 5 mm of pull off and across each is 40 MPa on the throat.
+    const square = (40e6 * 0.005) / Math.SQRT2;
+    const { s_up, s_dn } = valuesGiven(fatigueWeldRoot, 'partial factors', { a_w: 0.005, f_z_up: square, f_h_up: square, m_up: 0, f_l_up: 150e3, f_z_dn: 0, f_h_dn: 0, m_dn: 0, f_l_dn: 50e3 }); // prettier-ignore
+    expect(s_up! / 1e6).toBeCloseTo(50, 9);
+    expect(s_dn! / 1e6).toBeCloseTo(10, 9);
+  });
+
+  it('and cannot be judged before the plate is solved, or where contact did not settle', () => {
+    const reasons = (model: Model) => [
+      ...new Set(checkRows(fatigueBoltTension, model).rows.map(({ verdict, reason }) => `${verdict}: ${reason}`)),
+    ];
+    const notYet = modelOf(document, { missing: notSolvedYet });
+    expect(reasons(notYet).join()).toMatch(/^cannot be judged: .*not solved yet/);
+    const loose = withForces((forces, id) => ({ ...forces, settled: id !== 'swing-down' }));
+    expect(reasons(loose).join()).toMatch(/^cannot be judged: .*settle/);
+    const { situations, ...solved } = solvedAlike(hand);
+    const { 'swing-up': _gone, ...others } = situations;
+    expect(reasons(modelOf(document, { ...solved, situations: others })).join()).toMatch(/ends of the cycle/);
+    expect(checkRows(fatigueEyeHole, notYet).rows.map(({ verdict }) => verdict)).not.toContain('passes');
+  });
+});
