@@ -3,6 +3,7 @@ import { testedWater, type TestedWater } from '../hydrodynamics/tested-water.ts'
 import type { Model } from '../model.ts';
 import { refusal } from '../refusal.ts';
 import type { Source } from '../source.ts';
+import { barInCrossFlow } from '../water/bar-in-cross-flow.ts';
 import { monotoneCubic } from '../solve/monotone-cubic.ts';
 import type { PointMass } from '../solve/structure/lumped-mass.ts';
 import type { BeamPart, Structure } from '../solve/structure/structure.ts';
@@ -30,10 +31,6 @@ const byRatio = monotoneCubic(
   [0, 0.1, 0.2, 0.25, 1 / 3, 0.4, 0.5, 2 / 3, 0.8, 1],
   [1, 0.947, 0.897, 0.872, 0.83, 0.801, 0.757, 0.69, 0.642, 0.579],
 );
-
-/** Added mass of a long rectangular bar per length, m = C ρ π (w/2)², w across the motion, d along it: C by d/w to 10.
- *  Source: DNV-RP-C205, app. D (two-dimensional bodies), from memory; 1.513 for the square by conformal mapping. */
-const barCoefficient = monotoneCubic([0, 0.1, 0.2, 0.5, 1, 2, 5, 10], [1, 1.14, 1.21, 1.36, 1.51, 1.7, 1.98, 2.23]);
 
 /** What is left of a closed plate's added mass with part p of it open: 1 to p = 0.05, then
  *    0.7 + 0.3 cos(π (p - 0.05)/0.34) to 0.34,   exp((0.1 - p)/0.28) to 0.5.   Refuses p beyond.
@@ -129,7 +126,7 @@ const openPlates: Source = { document: 'DNV-RP-N103', edition: '2017', clause: '
 
 /** m² of water to a metre of tube. */
 const perLength = ({ shape, width, height }: HollowSection): number =>
-  (shape === 'round' ? 1 : barCoefficient(height / width)) * Math.PI * (width / 2) ** 2;
+  barInCrossFlow({ across: width, along: height, round: shape === 'round' }, 1);
 
 /** A mass over the cells that are picked, by area, a quarter of each to its corners. */
 function layOnCells(

@@ -1,24 +1,23 @@
 import { requirePositive } from '../refusal.ts';
+import { monotoneCubic } from '../solve/monotone-cubic.ts';
+
+/** A bar by its size across and along the motion, m. */
+export interface BarInFlow {
+  readonly across: number;
+  readonly along: number;
+  readonly round?: boolean;
+}
 
 /**
- * Added mass of a bar square to its axis, kg/m: C_A ρ π a², a half its breadth across the motion, b half its depth along it.
- * Rectangles: C_A by a / b, between the rows linear in its logarithm; thinner than the last row (edgewise plates) the last row's,
- * which is then the least. Round bars: 1.
- * Source: DNV-RP-C205, appendix D, from memory; the square's exact value is 1.5132 (conformal map).
+ * Added mass of a long bar square to its axis, kg/m: C ρ π (across / 2)², C by along / across from 0 to 10; deeper bars (plates
+ * that move edgewise) have the last row's, which is then the least. Round bars: 1.
+ * Source: DNV-RP-C205, app. D (two-dimensional bodies), from memory; 1.513 for the square by conformal mapping.
  */
-export function barInCrossFlow(
-  { across, along, round = false }: { readonly across: number; readonly along: number; readonly round?: boolean },
-  density: number,
-): number {
+export function barInCrossFlow({ across, along, round = false }: BarInFlow, density: number): number {
   requirePositive({ across, along, density });
-  const rows = [[10, 1.14], [5, 1.21], [2, 1.36], [1, 1.51], [0.5, 1.7], [0.2, 1.98], [0.1, 2.23]] as const; // prettier-ignore
-  const ratio = across / along;
-  const between = (k: number): number => {
-    const [[r0, c0], [r1, c1]] = [rows[k]!, rows[k + 1]!];
-    return c0 + (Math.log(ratio / r0) / Math.log(r1 / r0)) * (c1 - c0);
-  };
-  const k = rows.findIndex(([r]) => r <= ratio) - 1;
-  // towards a flat plate across the motion: 1
-  const C = round ? 1 : k === -2 ? 2.23 : k === -1 ? 1 + 1.4 / ratio : between(k);
+  const C = round ? 1 : coefficient(Math.min(deepest, along / across));
   return C * density * Math.PI * (across / 2) ** 2;
 }
+
+const deepest = 10;
+const coefficient = monotoneCubic([0, 0.1, 0.2, 0.5, 1, 2, 5, deepest], [1, 1.14, 1.21, 1.36, 1.51, 1.7, 1.98, 2.23]);
