@@ -1,12 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { modelOf, notSolvedYet } from '../../core/appraise.ts';
 import type { Check } from '../../core/checks/check.ts';
-import { checkRows } from '../../core/checks/evaluate-check.ts';
+import { checkRows, valuesAt } from '../../core/checks/evaluate-check.ts';
 import { eyeSwing } from '../../core/checks/fatigue-eye-force.ts';
 import { fatigueBoltTension } from '../../core/checks/fatigue-bolt-tension.ts';
 import { tubeStressInputs } from '../../core/checks/fatigue-tube-stress.ts';
 import { fatigueEyeHole } from '../../core/checks/fatigue-eye-hole.ts';
+import { fatigueWeldCorner } from '../../core/checks/fatigue-weld-corner.ts';
 import { fatigueWeldRoot } from '../../core/checks/fatigue-weld-root.ts';
+import { weldDirectional } from '../../core/checks/weld-directional.ts';
 import type { SituationForces } from '../../core/loads/solved-forces.ts';
 import type { Model } from '../../core/model.ts';
 import { demoDocument } from '../geometry/demo-document.ts';
@@ -91,5 +93,33 @@ describe('where the document asks for the whole plate’s forces, fatigue counts
     const { 'swing-up': _gone, ...others } = situations;
     expect(reasons(modelOf(document, { ...solved, situations: others })).join()).toMatch(/ends of the cycle/);
     expect(checkRows(fatigueEyeHole, notYet).rows.map(({ verdict }) => verdict)).not.toContain('passes');
+  });
+});
+
+describe('forces of a panel’s weld at both ends of the cycle', () => {
+  it('are those of the strength check there, without load factors', () => {
+    const model = modelOf(demoDocument(welded()));
+    for (const bay of model.fields.keys())
+      for (const [end, at] of [
+        ['up', 'up'],
+        ['down', 'dn'],
+      ] as const) {
+        const values = valuesAt(weldDirectional, model, bay, model.loads.swing[end]);
+        if ('missing' in values) throw new Error(values.missing);
+        const { f_z, f_h, m_r } = values.all;
+        expect(f_h).not.toBe(0);
+        expect(['f_z', 'f_h', 'm'].map((symbol) => read(fatigueWeldRoot, model, `${symbol}_${at}`, bay))).toEqual([f_z, f_h, m_r].map((size) => Math.abs(size!))); // prettier-ignore
+      }
+  });
+
+  // By hand, throat 5 mm: 400 N/mm / (√2 · 5 mm) + 6 · 20 N / (5 mm)² = 56.569 + 4.8 = 61.369 MPa square to the throat,
+  // 200 N/mm / (√2 · 5 mm) = 28.284 MPa across it, 150 N/mm / 5 mm = 30 MPa along: together 73.93 MPa.
+  it.each([fatigueWeldRoot, fatigueWeldCorner])('$id: add up on the throat as worked by hand', (check) => {
+    for (const at of ['up', 'dn']) {
+      const all = valuesGiven(check, 'partial factors', { a_w: 0.005, [`f_z_${at}`]: 300e3, [`f_h_${at}`]: 100e3, [`m_${at}`]: 20, [`f_l_${at}`]: 150e3 }); // prettier-ignore
+      expect(all[`sigma_${at}`]! / 1e6).toBeCloseTo(61.369, 3);
+      expect(all[`tau_${at}`]! / 1e6).toBeCloseTo(28.284, 3);
+      expect(all[`s_${at}`]! / 1e6).toBeCloseTo(73.93, 2);
+    }
   });
 });
