@@ -363,6 +363,7 @@ export const texts = {
       'Axial stiffness of the line',
       'EA: its pull over its strain, as its maker states it at the mean pull.',
     ],
+    lineSource: ['Source of the line’s numbers', 'Where they are from, such as its maker’s sheet.'],
     lineLength: ['Line out', 'Free between float and plate, with the plate at its depth.'],
     stiffness: ['Stiffness', 'Of power take-off and line between float and plate, as one spring.'],
     damping: ['Damping', 'Of the power take-off.'],

@@ -18,7 +18,7 @@ const link: readonly FieldSpec[] = [
 const line: readonly FieldSpec[] = [
   { at: ['axialStiffness'], takes: 'force', label: t.lineStiffness[0], help: t.lineStiffness[1] },
   { at: ['length'], takes: 'length', label: t.lineLength[0], help: t.lineLength[1] },
-  { at: ['source'], takes: 'text', label: t.source[0], help: t.source[1] },
+  { at: ['source'], takes: 'text', label: t.lineSource[0], help: t.lineSource[1] },
 ];
 const float: readonly FieldSpec[] = [
   { at: ['mass'], takes: 'mass', label: t.floatMass[0], help: t.floatMass[1] },
