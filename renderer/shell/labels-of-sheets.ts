@@ -167,6 +167,7 @@ const namesOn: Readonly<Partial<Record<SheetName, readonly FieldName[]>>> = {
     'strokeGrows',
     'seaAxes',
     'secondLate',
+    'secondLateAtEnd',
     'seaHighPass',
     'accelerationNoise',
     'strokeNoise',
