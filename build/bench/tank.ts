@@ -47,7 +47,7 @@ export function bench(): readonly Measure[] {
 }
 
 /** A plate driven at 8 s and at 10 s in turn, ten readings a second. */
-function recordOf(n: number): string {
+export function recordOf(n: number): string {
   const random = normal(1);
   const lines = ['time (s),travel (m),force (N)'];
   for (let i = 0; i < n; i++) {

@@ -14,6 +14,7 @@ import type { Json } from '../../tests/document/middle.ts';
 import { median } from './interleaved.ts';
 import type { Measure } from './measure.ts';
 import { sample } from './sample.ts';
+import { recordOf } from './tank.ts';
 
 /** Two frames at 60 a second, ms. */
 const twoFrames = 2000 / 60;
@@ -361,7 +362,7 @@ async function bareThree(
   return (median(times.slice(10)) * triangles) / drawn;
 }
 
-/** The longest task on the interface thread while a field is edited, a search runs, the plate is solved, a note is made. */
+/** The longest task on the interface thread while a field is edited, a search runs, the plate is solved, a note is made, a long record is added. */
 async function longestTask(browser: Browser, served: Served): Promise<Measure> {
   const page = await opened(browser, served, 'Blocked plate', await sample('middle'));
   await page.waitForTimeout(3000);
@@ -396,8 +397,16 @@ async function longestTask(browser: Browser, served: Served): Promise<Measure> {
     await press(texts.note.make);
     await page.locator('.pdf-pages canvas').first().waitFor();
   });
+  const record = await longestOf(async () => {
+    await openSheet(page, 'tank');
+    const chooser = page.waitForEvent('filechooser');
+    await press(texts.tank.add);
+    const file = { name: 'a-day.csv', mimeType: 'text/csv', buffer: Buffer.from(recordOf(1_000_000)) };
+    await (await chooser).setFiles(file);
+    await page.locator('.sheet').getByText('Added mass and drag of this record').waitFor();
+  });
   await page.close();
-  const each = { 'an edit': edit, 'a search': search, 'a solve': solve, 'a note with its pages drawn': note };
+  const each = { 'an edit': edit, 'a search': search, 'a solve': solve, 'a note with its pages drawn': note, 'a record of a million rows': record }; // prettier-ignore
   const told = Object.entries(each).map(([what, ms]) => `${what} ${ms.toFixed(0)}`);
   return measure(`longest task of the interface thread, ms: ${told.join(', ')}`, Math.max(...Object.values(each)), 50);
 }

@@ -71,7 +71,8 @@ describe('a signature with a time-stamp', () => {
     expect(later!.remarks.join()).toMatch(/ran out on .*; by its time-stamp it had signed before/);
   });
   it('a token that is changed, or taken from another signature, is a fault of the signature', async () => {
-    const other = await signNote(plain, { identity, role: 'author', at: new Date(), timeStampAt: authority.address });
+    // With a reason of its own: of the same second and the same bytes it would be the same signature.
+    const other = await signNote(plain, { identity, role: 'author', at: new Date(), reason: 'Another signature', timeStampAt: authority.address }); // prettier-ignore
     const token = (pdf: Uint8Array) => Buffer.from(readCms(contents(pdf)).timeStampToken!).toString('hex');
     const put = (pdf: Uint8Array, was: string, is: string) => {
       const text = Buffer.from(pdf).toString('latin1');
