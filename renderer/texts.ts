@@ -1220,6 +1220,8 @@ export const texts = {
     noPictureMend:
       'Turn hardware acceleration on in the settings, update the graphics driver, or open Stillplate’s local address in another browser. All else works: inputs, checks, options and the note.',
     lost: 'The graphics card took the picture back; it is drawn again as soon as it answers.',
+    broken:
+      'This graphics card cannot draw a part of the picture: do not rely on what it shows. All else works; a newer driver or another browser may mend it.',
     list: 'Parts of the plate',
     listGroups: {
       tube: 'Tubes',

@@ -5,6 +5,7 @@ import { LineSegments2 } from 'three/examples/jsm/lines/LineSegments2.js';
 import { LineSegmentsGeometry } from 'three/examples/jsm/lines/LineSegmentsGeometry.js';
 import { SRGBColorSpace } from 'three';
 import type { Colour } from './colour-map.ts';
+import { disposeSoon } from './dispose-soon.ts';
 
 /** Edges drawn over the plate as a thick line: full where they are seen, faint where something lies before them. */
 export function Outline({
@@ -42,10 +43,7 @@ export function Outline({
   useEffect(() => {
     invalidate();
     return () => {
-      for (const { geometry, material } of lines) {
-        geometry.dispose();
-        material.dispose();
-      }
+      for (const { geometry, material } of lines) disposeSoon(geometry, material);
       invalidate();
     };
   }, [lines, invalidate]);

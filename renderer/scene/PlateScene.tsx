@@ -8,6 +8,7 @@ import { viewAfterKey, viewKeys } from './key-moves.ts';
 import { Named } from './Named.tsx';
 import { Overlay } from './Overlay.tsx';
 import { usePalette } from './palette.ts';
+import { Programs } from './Programs.tsx';
 import { Plate } from './Plate.tsx';
 import { titleWithValue } from './title-with-value.ts';
 import { sceneTexts as texts } from './scene-texts.ts';
@@ -54,6 +55,7 @@ function DrawnScene(props: PlateSceneProps) {
   const frame = useRef<HTMLDivElement>(null);
   const palette = usePalette(frame);
   const [lost, setLost] = useState(false);
+  const [broken, setBroken] = useState(false);
   const [points, setPoints] = useState<readonly Vector[]>([]);
   const helpId = useId();
   const ready = useRef(props.onReady);
@@ -106,6 +108,8 @@ function DrawnScene(props: PlateSceneProps) {
   };
 
   const created = useCallback((root: RootState): void => {
+    // `Programs` asks later, when the answer holds nobody up.
+    root.gl.debug.checkShaderErrors = false;
     const canvas = root.gl.domElement;
     canvas.addEventListener('webglcontextlost', () => setLost(true));
     canvas.addEventListener('webglcontextrestored', () => {
@@ -136,6 +140,7 @@ function DrawnScene(props: PlateSceneProps) {
           fallback={<SceneUnavailable />}
         >
           <Plate {...props} palette={palette} />
+          <Programs onBroken={() => setBroken(true)} />
         </Canvas>
       )}
       <Overlay {...props} points={points} />
@@ -150,6 +155,11 @@ function DrawnScene(props: PlateSceneProps) {
       {lost && (
         <p className="scene-notice" role="status">
           {texts.lost}
+        </p>
+      )}
+      {broken && (
+        <p className="scene-notice" role="alert">
+          {texts.broken}
         </p>
       )}
       <p className="scene-said" aria-live="polite">

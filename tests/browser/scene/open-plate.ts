@@ -35,9 +35,11 @@ export async function openPlate(
     readonly height?: number;
     readonly dark?: boolean;
     readonly draws?: boolean;
+    /** Runs in the page before its own scripts. */
+    readonly before?: string;
   } = {},
 ): Promise<Page> {
-  const { width = 1440, height = 900, dark = false, draws = true } = settings;
+  const { width = 1440, height = 900, dark = false, draws = true, before } = settings;
   const { script, style } = await (bundle ??= bundled());
   const page = await browser.newPage({
     viewport: { width, height },
@@ -45,6 +47,7 @@ export async function openPlate(
     reducedMotion: 'reduce',
   });
   page.setDefaultTimeout(240_000);
+  if (before !== undefined) await page.addInitScript(before);
   await page.route(`${origin}/**`, (route) => {
     const { pathname } = new URL(route.request().url());
     if (pathname === '/page.js') return route.fulfill({ contentType: 'text/javascript', body: script });

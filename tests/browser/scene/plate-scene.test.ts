@@ -399,3 +399,18 @@ it('says so where there is no WebGL, and how to mend it; the list of parts still
   await page.locator('.scene-parts li button').first().click();
   expect(await run('p.selection')).toBe('panel:A1');
 });
+
+it('says so where the card cannot make what draws the plate, though nothing waits for its answer', async () => {
+  const refusing = `WebGL2RenderingContext.prototype.getProgramParameter = new Proxy(WebGL2RenderingContext.prototype.getProgramParameter, {
+    apply: (ask, context, [program, what]) => what !== context.LINK_STATUS && Reflect.apply(ask, context, [program, what]),
+  });`;
+  page = await openPlate(browser, 'small', { before: refusing });
+  await page
+    .getByRole('alert')
+    .filter({ hasText: /cannot draw a part of the picture/ })
+    .waitFor();
+  await page.close();
+  page = await openPlate(browser, 'small');
+  await page.waitForTimeout(2500);
+  expect(await page.getByRole('alert').count()).toBe(0);
+});
