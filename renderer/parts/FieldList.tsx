@@ -17,6 +17,18 @@ export interface FieldSpec {
   readonly optional?: true | string;
 }
 
+/** A field without its words. */
+type Bare = Omit<FieldSpec, 'label' | 'help'>;
+
+/** Fields with their words: label and help by the place of each, its names joined by dots. */
+export const fields = (words: Readonly<Record<string, readonly string[]>>, of: readonly Bare[]): readonly FieldSpec[] =>
+  of.map((field) => {
+    const [label, help] = words[field.at.join('.')] ?? [];
+    if (label === undefined || help === undefined)
+      throw new Error(`There are no words for the field ${field.at.join('.')}`);
+    return { ...field, label, help };
+  });
+
 /** Fields one below the other. */
 export function FieldList({ path, of }: { path: FieldPath; of: readonly FieldSpec[] }) {
   return of.map((spec) => <OneField key={spec.at.join('.')} path={[...path, ...spec.at]} {...spec} />);

@@ -3,7 +3,8 @@ import { texts } from '../../texts.ts';
 
 /** What a part of the recovery begins with when it is added: round values to be typed over, sources to be stated. */
 
-const source = texts.recovery.toBeStated;
+const t = texts.recovery;
+const source = t.toBeStated;
 
 export const newRelease = (id: string, inch: boolean): Json => ({
   id,
@@ -85,6 +86,6 @@ export const newRecovery = (inch: boolean): Json => ({
     source,
   },
   releases: [newRelease('R1', inch)],
-  ways: [{ id: 'one', kind: 'released float', title: 'One float released', releases: ['R1'], parts: [{ name: 'rope runs out' }, { name: 'float seen and caught' }] }],
+  ways: [{ id: 'one', kind: 'released float', title: t.firstWay, releases: ['R1'], parts: t.partsOfFirstWay.map((name) => ({ name })) }],
   chosen: 'one',
 }); // prettier-ignore
