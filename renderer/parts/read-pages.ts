@@ -1,4 +1,5 @@
 import type { PageViewport } from 'pdfjs-dist';
+import type { TextContent } from 'pdfjs-dist/types/src/display/api.js';
 import { texts } from '../texts.ts';
 import type { FromPages, PageSize, ToPages } from './page-messages.ts';
 
@@ -29,6 +30,7 @@ export function readPages(
   });
   const done = new Promise<void>((resolve, reject) => {
     let count = 0;
+    let laid = Promise.resolve();
     const hear = async (message: FromPages): Promise<void> => {
       if (message.kind === 'failed') throw new Error(message.why);
       if (message.kind === 'count') {
@@ -45,11 +47,9 @@ export function readPages(
         // Both tell the first time once the sheet is laid out: asking for its width here would lay it out at once.
         seen.observe(sheet.element);
         sized.observe(sheet.element);
-        const { TextLayer } = await import('pdfjs-dist');
-        const viewport = { scale: 1, rotation: 0, rawDims: message.size } as unknown as PageViewport;
-        await new TextLayer({ textContentSource: message.text, container: sheet.text, viewport }).render();
-        // Measuring each piece makes the browser settle all that is new in the document: it is put in when it is whole.
-        sheet.element.append(sheet.text);
+        // Page after page: the last one ends it.
+        laid = laid.then(() => lay(sheet, message));
+        await laid;
         if (message.page === count) resolve();
       }
     };
@@ -66,6 +66,31 @@ export function readPages(
       reader.terminate();
     },
   };
+}
+
+/** Lays the text of a page over its sheet. */
+async function lay({ element, text }: Sheet, message: Extract<FromPages, { kind: 'page' }>): Promise<void> {
+  const { TextLayer } = await import('pdfjs-dist');
+  const viewport = { scale: 1, rotation: 0, rawDims: message.size } as unknown as PageViewport;
+  await new TextLayer({ textContentSource: inPieces(message.text), container: text, viewport }).render();
+  // Measuring each piece makes the browser settle all that is new in the document: it is put in when it is whole.
+  element.append(text);
+}
+
+/** So many pieces of text are laid at a time: a full page at once holds the window. */
+const atOnce = 60;
+
+/** The text of a page bit by bit, the window free in between. */
+function inPieces({ items, ...rest }: TextContent): ReadableStream {
+  let from = 0;
+  return new ReadableStream({
+    pull: async (stream) => {
+      await new Promise((goOn) => setTimeout(goOn));
+      stream.enqueue({ ...rest, items: items.slice(from, from + atOnce) });
+      from += atOnce;
+      if (from >= items.length) stream.close();
+    },
+  });
 }
 
 interface Sheet {
