@@ -2,7 +2,7 @@ import type { Model } from '../model.ts';
 import type { Input, Missing } from './check.ts';
 import { eyeAt, eyeForceInputs, materialOfEye, onTube } from './eye-inputs.ts';
 import { carbonSteel } from './fatigue-steel.ts';
-import { fromSwing, type End } from './fatigue-swing.ts';
+import { fromSwing, largerAtEnd, type End } from './fatigue-swing.ts';
 import { solvedLegs } from './solved-inputs.ts';
 
 type Force = keyof typeof eyeForceInputs;
@@ -13,10 +13,10 @@ const at = (force: Force, end: End): Input => ({
   meaning: `${eyeForceInputs[force].meaning}, force of the water ${end}, no load factor`,
   from: fromSwing('legs'),
   read: (model, id) => {
-    const hand = eyeForceInputs[force].read(model, id, model.loads.swing[end]);
-    if (typeof hand !== 'number' || model.solved === null) return hand;
-    const solved = solvedLegs[force].read(model, id, model.loads.swing[end]);
-    return typeof solved === 'number' ? Math.max(hand, Math.abs(solved)) : solved;
+    const situation = model.loads.swing[end];
+    const hand = eyeForceInputs[force].read(model, id, situation);
+    if (typeof hand !== 'number') return hand;
+    return largerAtEnd(model, end, hand, () => solvedLegs[force].read(model, id, situation));
   },
 });
 

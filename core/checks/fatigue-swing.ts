@@ -48,12 +48,13 @@ export function largerAtEnd(
   model: Model,
   end: End,
   hand: number,
-  bySolver: (forces: SituationForces) => number | undefined,
+  bySolver: (forces: SituationForces) => Reading | undefined,
 ): Reading {
   const forces = solvedAtEnd(model, end);
   if (forces === null) return Math.abs(hand);
   if ('missing' in forces) return forces;
-  return Math.max(Math.abs(hand), Math.abs(bySolver(forces) ?? 0));
+  const solved = bySolver(forces) ?? missing('this force in the whole plate’s solution');
+  return typeof solved === 'number' ? Math.max(Math.abs(hand), Math.abs(solved)) : solved;
 }
 
 /** Values of a strength check at one end of the cycle with the whole plate's forces; null where there are none to be taken. */

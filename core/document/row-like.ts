@@ -34,8 +34,12 @@ export function rowLike(kind: UserRowKind, id: string, { as, units }: { as: stri
       where: { [kind]: id },
       mend: 'Choose one of its list.',
     });
-  return { id: as, title: `Like ${row.title}`, source: null, ...(like[kind] as Like)(row, typist(units)) };
+  return { id: as, title: `Like ${row.title}`, source: null, ...valuesTyped(kind, row, units) };
 }
+
+/** The values of a row in round units; of two as round, the document's. */
+export const valuesTyped = <K extends UserRowKind>(kind: K, row: RowOf[K], units: UnitSystem): Row =>
+  (like[kind] as Like)(row, typist(units));
 
 type Like = (row: RowOf[UserRowKind], type: Typist) => Row;
 

@@ -1,5 +1,5 @@
 import { catalogueWith } from '../catalogue/catalogue.ts';
-import { rowLike } from '../document/row-like.ts';
+import { valuesTyped } from '../document/row-like.ts';
 import { valueText } from '../note/own-row-table.ts';
 import type { UnitSystem } from '../quantity/format-quantity.ts';
 import { sourceText } from '../result.ts';
@@ -19,10 +19,12 @@ export function catalogueRows(
     .filter((row) => words.every((word) => `${row.id} ${row.title}`.toLowerCase().includes(word)));
   return {
     found: found.length,
-    rows: found.slice(0, most).map(({ id, title, source: from }) => {
-      const { id: _id, title: _title, source: _source, ...values } = rowLike(kind, id, { as: id, units });
-      return { id, title, values: valueText(values), source: from ? sourceText(from) : 'no source' };
-    }),
+    rows: found.slice(0, most).map((row) => ({
+      id: row.id,
+      title: row.title,
+      values: valueText(valuesTyped(kind, row, units)),
+      source: row.source ? sourceText(row.source) : 'no source',
+    })),
   };
 }
 

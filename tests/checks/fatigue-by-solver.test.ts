@@ -89,6 +89,8 @@ describe('where the document asks for the whole plate’s forces, fatigue counts
     expect(reasons(notYet).join()).toMatch(/^cannot be judged: .*not solved yet/);
     const loose = withForces((forces, id) => ({ ...forces, settled: id !== 'swing-down' }));
     expect(reasons(loose).join()).toMatch(/^cannot be judged: .*settle/);
+    const [leg] = Object.keys(solvedAlike(hand).situations['swing-up']!.legs);
+    expect(read({ inputs: eyeSwing('F') }, loose, 'F_dn', leg!)).toMatchObject({ missing: expect.stringMatching(/settle/) as unknown }); // prettier-ignore
     const { situations, ...solved } = solvedAlike(hand);
     const { 'swing-up': _gone, ...others } = situations;
     expect(reasons(modelOf(document, { ...solved, situations: others })).join()).toMatch(/ends of the cycle/);

@@ -15,7 +15,7 @@ function opposite(units: 'metric' | 'inch', fixing: object | 'bolted') {
   return oppositeFixing(read, read.designs['bolted']!);
 }
 
-// By hand: M12 has a normal hole of 13 mm (EN 1090-2 Table 11), 1/2 in one of 9/16 in (AISC 360-22 Table J3.3).
+// By hand: M12 has a normal hole of 13 mm (EN 1090-2 Table 11), 1/2 in one of 9/16 in (AISC 360-22 Table J3.3), both from memory.
 it('is set out in the document’s units: whole steps of a workshop, not under what is asked', () => {
   const weld = (throat: string) => ({ kind: 'welded', throat, pattern: 'all round' });
   expect(opposite('metric', weld('3 mm')).fixing).toMatchObject({ bolt: 'M12', pitch: '104 mm', edgeDistance: '19.5 mm' }); // prettier-ignore

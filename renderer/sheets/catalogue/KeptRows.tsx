@@ -1,5 +1,4 @@
 import { useEffect } from 'react';
-import { listOfKind } from '../../../core/document/row-like.ts';
 import type { UserRowKind } from '../../../core/document/user-rows.ts';
 import { valueOf } from '../../../core/host/answer.ts';
 import { FieldGroup } from '../../parts/FieldGroup.tsx';
@@ -8,7 +7,7 @@ import { useSession } from '../../state/session-context.ts';
 import { useWorkbench } from '../../state/workbench.ts';
 import { texts } from '../../texts.ts';
 import { useKept, type KeptRow } from './kept-rows.ts';
-import { idOf, ownRowsOf, showOwnRow, type OwnRow } from './own-rows.ts';
+import { addOwnRow, idOf, ownRowsOf, type OwnRow } from './own-rows.ts';
 
 const t = texts.catalogue;
 
@@ -68,11 +67,7 @@ function Take({ kind, row }: { kind: UserRowKind; row: OwnRow }) {
       type="button"
       className="small"
       aria-label={t.takeOf(t.row(t.kinds[kind], idOf(row)))}
-      onClick={() =>
-        void session
-          .edit({ kind: 'setField', option: null, path: ['catalogue', listOfKind[kind]], value: [...rows, row] })
-          .then(() => showOwnRow(kind, idOf(row)))
-      }
+      onClick={() => void addOwnRow(session, kind, row)}
     >
       {t.take}
     </button>

@@ -1,5 +1,4 @@
 import { useEffect, useState } from 'react';
-import { listOfKind } from '../../../core/document/row-like.ts';
 import type { UserRowKind } from '../../../core/document/user-rows.ts';
 import type { EngineCalls } from '../../../core/engine/messages.ts';
 import { FieldFrame } from '../../parts/FieldFrame.tsx';
@@ -8,7 +7,7 @@ import { said } from '../../state/said.ts';
 import { useSession } from '../../state/session-context.ts';
 import { useWorkbench } from '../../state/workbench.ts';
 import { texts } from '../../texts.ts';
-import { idOf, ownRowsOf, rowKinds, showOwnRow } from './own-rows.ts';
+import { addOwnRow, rowKinds } from './own-rows.ts';
 import './catalogue.css';
 
 const t = texts.catalogue;
@@ -82,14 +81,7 @@ function Like({ kind, id }: { kind: UserRowKind; id: string }) {
   const make = () =>
     void said(async () => {
       const { row } = await session.engine.ask('rowLike', { kind, id });
-      const rows = ownRowsOf(useWorkbench.getState().document?.laid, kind);
-      await session.edit({
-        kind: 'setField',
-        option: null,
-        path: ['catalogue', listOfKind[kind]],
-        value: [...rows, row],
-      });
-      showOwnRow(kind, idOf(row));
+      await addOwnRow(session, kind, row);
     });
   return (
     <button type="button" className="link small" aria-label={t.likeOf(id)} onClick={make}>
