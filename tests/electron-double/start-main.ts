@@ -1,10 +1,10 @@
 import { build, type Plugin } from 'esbuild';
-import { createHash } from 'node:crypto';
 import { copyFile, mkdir, mkdtemp, readFile, rm, symlink, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import type { Browser } from 'playwright-core';
+import { afterAll } from 'vitest';
 import { noteWorker, storeWorker, verifyWorker } from '../host/bundled.ts';
 import { desktop, type Desktop } from './electron.ts';
 
@@ -78,18 +78,24 @@ export async function until(isSo: () => boolean | Promise<boolean>): Promise<voi
 }
 
 const made = new Map<string, Promise<string>>();
+const bundles = join(root, 'build/bundled/tests');
+const places: string[] = [];
+afterAll(async () => {
+  for (const place of places) await rm(place, { recursive: true, force: true });
+});
 
 function bundledMain(undo: readonly Undo[], page: string | undefined): Promise<string> {
-  const key = createHash('sha256').update(JSON.stringify([undo.map(({ file, find, put }) => [file, String(find), put]), page])).digest('hex').slice(0, 16); // prettier-ignore
-  const found = made.get(key) ?? bundle(key, undo, page);
+  const key = JSON.stringify([undo.map(({ file, find, put }) => [file, String(find), put]), page]);
+  const found = made.get(key) ?? bundle(undo, page);
   made.set(key, found);
   return found;
 }
 
-async function bundle(key: string, undo: readonly Undo[], page: string | undefined): Promise<string> {
-  // Files of tests that run side by side each have a bundle of their own.
-  const place = join(root, 'build/bundled/tests', `electron-${key}-${process.env['VITEST_POOL_ID'] ?? 1}`);
-  await rm(place, { recursive: true, force: true });
+async function bundle(undo: readonly Undo[], page: string | undefined): Promise<string> {
+  // A folder of its own: files of tests run side by side, and no number of a worker tells them apart.
+  await mkdir(bundles, { recursive: true });
+  const place = await mkdtemp(join(bundles, 'electron-'));
+  places.push(place);
   const folder = join(place, 'desktop');
   await mkdir(folder, { recursive: true });
   const shared = {

@@ -1,5 +1,5 @@
 import { build } from 'esbuild';
-import { createHash } from 'node:crypto';
+import { createHash, randomUUID } from 'node:crypto';
 import { mkdir, rename, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
@@ -36,8 +36,9 @@ async function bundle(entry: string): Promise<URL> {
   const file = join(folder, `${entry.replace(/\W+/g, '-')}-${hash}.mjs`);
   await mkdir(folder, { recursive: true });
   // Test files run side by side: none may read what another has half written.
-  await writeFile(`${file}.${process.pid}`, contents);
-  await rename(`${file}.${process.pid}`, file);
+  const half = `${file}.${randomUUID()}`;
+  await writeFile(half, contents);
+  await rename(half, file);
   return pathToFileURL(file);
 }
 
