@@ -1,8 +1,8 @@
-import { aluminiumPanel, bolted, boltInputs, factorOfEither, factorOnPanel, fixingAt } from './bolt-inputs.ts';
+import { aluminiumPanel, bolted, boltInputs, factorOfEither, fixingAt } from './bolt-inputs.ts';
 import { boltForceCautions, shearBound, shearInputs, shearSteps } from './bolt-force-steps.ts';
 import { boltSecondOpinion } from './bolt-second-opinion.ts';
 import type { Check, Input, SecondOpinion, Step } from './check.ts';
-import { fieldPlaces, panelAt } from './field-inputs.ts';
+import { fieldPlaces, panelAt, panelYieldFactor } from './field-inputs.ts';
 import { basisFactor } from './inputs.ts';
 import { solvedBoltForces } from './solved-inputs.ts';
 
@@ -95,7 +95,7 @@ export const boltBlockTear: Check = {
   inputs: {
     ...shearInputs,
     ...{ d_0: d_0AlongRow, e_1, f_yp, f_u },
-    gamma_M0: factorOnPanel('partial factor on yielding'),
+    gamma_M0: panelYieldFactor,
     gamma_M2: basisFactor('gamma_M2', 'partial factor on rupture', 'partial factors'),
     Omega_J: basisFactor('Omega_J', 'safety factor on rupture', 'allowable stress'),
     gamma_R: factorOfEither('gamma_M2', 'Omega_J', 'factor on rupture, of either kind of basis'),

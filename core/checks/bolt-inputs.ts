@@ -7,6 +7,7 @@ import type { Situation } from '../loads/situation.ts';
 import type { Model } from '../model.ts';
 import { missing, type Input, type Reading } from './check.ts';
 import { fieldAt, isPulled, panelAt } from './field-inputs.ts';
+import { partialFactor } from './partial-factor.ts';
 import { basisFactor } from './inputs.ts';
 import { sectionAtEnd } from './tube-inputs.ts';
 
@@ -118,28 +119,27 @@ const bearingOfHole =
     return slotted ? 0.6 : fixing.hole === 'oversize' ? 0.8 : 1;
   };
 /** Factor on resistance of whichever kind of basis holds, for a second opinion, whose steps serve both. */
-export const factorOfEither = (partial: string, allowable: string, meaning: string): Input => ({
-  unit: '1',
-  meaning,
-  from: 'document: basis',
-  read: ({ basis }) => {
-    const name = basis.safety === 'partial factors' ? partial : allowable;
-    return basis.factors[name]?.value ?? missing(`the factor ${name} of the basis ${basis.name}`);
-  },
-});
-
-/** Partial factor on yielding of the panel: of the basis for steel, of EN 1999-1-1 for aluminium. Either kind of basis, by `allowable`. */
-export const factorOnPanel = (meaning: string, allowable?: string): Input => {
-  const ofSteel = allowable ? factorOfEither('gamma_M0', allowable, meaning) : basisFactor('gamma_M0', meaning, 'partial factors'); // prettier-ignore
+export const factorOfEither = (partial: string | Input, allowable: string, meaning: string): Input => {
+  const ofPartial = typeof partial === 'string' ? basisFactor(partial, meaning) : partial;
   return {
-    ...ofSteel,
-    meaning: `${meaning}; 1.1 on aluminium (EN 1999-1-1, Table 6.1)`,
-    read: (model, bay, situation) =>
-      model.basis.safety === 'partial factors' && panelAt(model, bay).material.family === 'aluminium'
-        ? 1.1
-        : ofSteel.read(model, bay, situation),
+    unit: '1',
+    meaning,
+    from: ofPartial.from,
+    read: (model, place, situation) =>
+      (model.basis.safety === 'partial factors' ? ofPartial : basisFactor(allowable, meaning)).read(
+        model,
+        place,
+        situation,
+      ),
   };
 };
+
+/** Materials of the tubes that the panel is fixed to. */
+const materialsOfTubes = (model: Model, bay: string) => tubesUnder(model, bay).map(({ material }) => material);
+
+/** Partial factors on the tubes that the panel is fixed to. */
+export const wallYieldFactor = partialFactor('gamma_M0', 'partial factor on yielding', materialsOfTubes);
+export const wallStabilityFactor = partialFactor('gamma_M1', 'partial factor on stability', materialsOfTubes);
 
 /** What holds for a panel of aluminium, beside the rule for steel that it repeats. */
 export const aluminiumPanel = (clause: string) =>

@@ -1,4 +1,3 @@
-import { ultimateOf } from '../catalogue/strength-at-thickness.ts';
 import type { Model } from '../model.ts';
 import type { Quantity } from '../quantity/kinds.ts';
 import { bolted, fixingAt, tubesUnder } from './bolt-inputs.ts';
@@ -44,7 +43,9 @@ export const padInputs = {
     from: 'catalogue: materials',
     read: (model, bay) => {
       const { pad } = fixingAt(model, bay);
-      return pad ? ultimateOf(model.catalogue.material(pad.material), pad.thickness.si) : noPad;
+      return pad
+        ? ultimateOfParts([{ material: model.catalogue.material(pad.material), thickness: pad.thickness.si }])
+        : noPad;
     },
   },
   f_uj: {

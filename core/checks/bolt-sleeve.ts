@@ -1,5 +1,13 @@
 import { sleeveOf } from '../geometry/sleeve-of.ts';
-import { bolted, boltAt, boltInputs, factorOfEither, fixingAt, tubesUnder } from './bolt-inputs.ts';
+import {
+  bolted,
+  boltAt,
+  boltInputs,
+  factorOfEither,
+  fixingAt,
+  tubesUnder,
+  wallStabilityFactor,
+} from './bolt-inputs.ts';
 import { softestTube } from './bolt-separation.ts';
 import { tightened, tighteningInputs } from './bolt-tightening.ts';
 import { missing, type Check, type Input, type SecondOpinion, type Step } from './check.ts';
@@ -109,9 +117,9 @@ export const boltSleeve: Check = {
           : missing('a tube that the panel is bolted to');
       },
     },
-    gamma_M1: basisFactor('gamma_M1', 'partial factor on stability', 'partial factors'),
+    gamma_M1: wallStabilityFactor,
     Omega_c: basisFactor('Omega_c', 'safety factor on compression', 'allowable stress'),
-    gamma_R: factorOfEither('gamma_M1', 'Omega_c', 'factor on compression, of either kind of basis'),
+    gamma_R: factorOfEither(wallStabilityFactor, 'Omega_c', 'factor on compression, of either kind of basis'),
   },
   steps: {
     'partial factors': [

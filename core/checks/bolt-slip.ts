@@ -1,9 +1,19 @@
 import { isLoose } from '../geometry/panel-of.ts';
 import type { Model } from '../model.ts';
-import { bolted, boltAt, boltClassAt, boltInputs, factorOfEither, fixingAt, nothingLeft } from './bolt-inputs.ts';
+import { yieldOf } from '../catalogue/strength-at-thickness.ts';
+import {
+  bolted,
+  boltAt,
+  boltClassAt,
+  boltInputs,
+  factorOfEither,
+  fixingAt,
+  nothingLeft,
+  tubesUnder,
+} from './bolt-inputs.ts';
 import { boltForceCautions, boltForcesInputs, boltForcesSteps, shearBound } from './bolt-force-steps.ts';
 import { boltSecondOpinion } from './bolt-second-opinion.ts';
-import { missing, type Check, type Input, type SecondOpinion } from './check.ts';
+import { missing, type Check, type Input, type Missing, type SecondOpinion } from './check.ts';
 import { fieldPlaces, panelAt } from './field-inputs.ts';
 import { basisFactor } from './inputs.ts';
 import type { LoadCaseName } from '../loads/situation.ts';
@@ -22,10 +32,47 @@ const mu: Input = {
   unit: '1',
   meaning: 'slip factor of the faying surfaces',
   from: 'document: fixing',
-  read: (model, bay) =>
-    fixingAt(model, bay).slipFactor?.value ??
-    missing('the slip factor of the faying surfaces, with how it is known ("slipFactor" of the fixing)'),
+  read: (model, bay) => {
+    const stated = fixingAt(model, bay).slipFactor?.value;
+    if (stated === undefined)
+      return missing('the slip factor of the faying surfaces, with how it is known ("slipFactor" of the fixing)');
+    return onAluminium(model, bay, stated) ?? stated;
+  },
 };
+
+/** Largest slip factor between blasted surfaces of aluminium, by what the bolts clamp, up to m: EN 1999-1-1, Table 8.6, from memory. */
+const slipOnAluminium: readonly (readonly [upTo: number, factor: number])[] = [
+  [0.012, 0],
+  [0.018, 0.27],
+  [0.024, 0.33],
+  [0.03, 0.37],
+  [Infinity, 0.4],
+];
+
+/** Why friction on aluminium cannot be counted, or not by as much as is stated. EN 1999-1-1, 8.5.9, from memory. */
+function onAluminium(model: Model, bay: string, stated: number): Missing | undefined {
+  const panel = panelAt(model, bay);
+  const parts = [
+    { material: panel.material, thickness: panel.thickness },
+    ...tubesUnder(model, bay).map(({ material, section }) => ({ material, thickness: section.nominalWall })),
+  ];
+  const soft = parts.find(({ material }) => material.family === 'aluminium');
+  if (!soft || parts.length === 1) return undefined;
+  const { title } = soft.material;
+  if (model.basis.safety === 'allowable stress')
+    return missing(`a rule for slip on ${title} under ${model.basis.title}: AISC 360 holds for steel`);
+  if (parts.some(({ material, thickness }) => material.family === 'aluminium' && yieldOf(material, thickness) < 200e6))
+    return missing(
+      `tests of slip on ${title}: below a proof strength of 200 MPa no rule holds without them (EN 1999-1-1, 8.5.9). Fit the bolts, or take a stronger alloy`,
+    );
+  const clamped = panel.thickness + Math.min(...parts.slice(1).map(({ thickness }) => thickness));
+  const [, most] = slipOnAluminium.find(([upTo]) => clamped < upTo)!;
+  return stated <= most
+    ? undefined
+    : missing(
+        `a slip factor that holds on ${title}: for panel and wall of ${(clamped * 1000).toFixed(1)} mm together EN 1999-1-1, Table 8.6, has ${most === 0 ? 'none below 12 mm' : `${most} at the most`}, and ${stated} is stated`,
+      );
+}
 
 const k_s: Input = {
   unit: '1',
@@ -119,6 +166,13 @@ export const boltSlip: Check = {
   source: [
     { document: 'EN 1993-1-8', edition: '2005', clause: '2.6, 3.9.1, 3.9.2', safety: 'partial factors' },
     { document: 'EN 1993-1-8', edition: '2005', clause: 'Table 3.6, k_s', safety: 'partial factors', memory: true },
+    {
+      document: 'EN 1999-1-1',
+      edition: '2007',
+      clause: '8.5.9, Table 8.6: slip of aluminium',
+      safety: 'partial factors',
+      memory: true,
+    },
     {
       document: 'AISC 360',
       edition: '2016',

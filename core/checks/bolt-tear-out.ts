@@ -1,8 +1,8 @@
-import { aluminiumPanel, bolted, boltInputs, factorOnPanel } from './bolt-inputs.ts';
+import { aluminiumPanel, bolted, boltInputs, factorOfEither } from './bolt-inputs.ts';
 import { boltForceCautions, shearBound, shearInputs, shearSteps } from './bolt-force-steps.ts';
 import { boltSecondOpinion } from './bolt-second-opinion.ts';
 import type { Check, SecondOpinion, Step } from './check.ts';
-import { fieldPlaces } from './field-inputs.ts';
+import { fieldPlaces, panelYieldFactor } from './field-inputs.ts';
 import { basisFactor } from './inputs.ts';
 import { solvedBoltForces } from './solved-inputs.ts';
 
@@ -64,9 +64,9 @@ export const boltTearOut: Check = {
   inputs: {
     ...shearInputs,
     ...{ d_0, e_1, f_yp, f_u },
-    gamma_M0: factorOnPanel('partial factor on yielding'),
+    gamma_M0: panelYieldFactor,
     Omega_J: basisFactor('Omega_J', 'safety factor on rupture', 'allowable stress'),
-    gamma_R: factorOnPanel('factor on the planes, of either kind of basis', 'Omega_J'),
+    gamma_R: factorOfEither(panelYieldFactor, 'Omega_J', 'factor on the planes, of either kind of basis'),
   },
   steps: {
     'partial factors': [

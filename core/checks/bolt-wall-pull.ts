@@ -1,4 +1,4 @@
-import { bolted, boltInputs, factorOfEither, fixingAt, nothingLeft } from './bolt-inputs.ts';
+import { bolted, boltInputs, factorOfEither, fixingAt, nothingLeft, wallYieldFactor } from './bolt-inputs.ts';
 import { boltForceCautions, tensionBounds, tensionInputs, tensionSteps } from './bolt-force-steps.ts';
 import { boltSecondOpinion } from './bolt-second-opinion.ts';
 import type { Check, SecondOpinion } from './check.ts';
@@ -41,9 +41,9 @@ export const boltWallPull: Check = {
   inputs: {
     ...tensionInputs,
     ...{ t_w, f_yw },
-    gamma_M0: basisFactor('gamma_M0', 'partial factor on yielding', 'partial factors'),
+    gamma_M0: wallYieldFactor,
     Omega_b: basisFactor('Omega_b', 'safety factor on yielding', 'allowable stress'),
-    gamma_R: factorOfEither('gamma_M0', 'Omega_b', 'factor on yielding, of either kind of basis'),
+    gamma_R: factorOfEither(wallYieldFactor, 'Omega_b', 'factor on yielding, of either kind of basis'),
   },
   steps: {
     'partial factors': [...tensionSteps, wallUnderBolt('f_yw', 't_w', 'gamma_M0')],

@@ -1,14 +1,23 @@
 import type { HollowSection } from '../catalogue/rows.ts';
 import type { Model } from '../model.ts';
-import type { Check, Step } from './check.ts';
+import type { Material } from '../catalogue/rows.ts';
+import { missing, type Check, type Reading, type Step } from './check.ts';
 import { braceAt, chordAt, crossingPlaces } from './crossing-inputs.ts';
 
 /** Effective throat of a flare bevel weld filled flush, in radii of the curved part. */
-export const flareThroat = {
+const flareThroat = {
   'stick or self-shielded wire': 5 / 16,
   'gas-shielded wire': 5 / 8,
   'submerged arc': 5 / 16,
 } as const;
+
+/** Throat over radius by the process that the document states, or the least: a table of steel's processes, so of steel alone. */
+export function flareFactor({ document }: Model, materials: readonly Pick<Material, 'family' | 'title'>[]): Reading {
+  const other = materials.find(({ family }) => family === 'aluminium');
+  return other
+    ? missing(`a throat by rule for a flare weld in ${other.title}: the table of throats is one of steel. Prove it by a section through a trial weld`)
+    : flareThroat[document.grid.flareWeld?.process ?? 'stick or self-shielded wire'];
+} // prettier-ignore
 
 const table: readonly Step[] = [
   { symbol: 'a_flare', expression: 'k_f * R', unit: 'mm', meaning: 'throat of the flare weld, filled flush' },
@@ -83,10 +92,7 @@ export const crossingFlare: Check = {
       unit: '1',
       meaning: 'throat over radius, by the welding process; the least where none is stated',
       from: 'document: grid',
-      read: (model) => {
-        const { flareWeld } = model.document.grid;
-        return flareThroat[flareWeld?.process ?? 'stick or self-shielded wire'];
-      },
+      read: (model, id) => flareFactor(model, [chordAt(model, id).material, braceAt(model, id).material]),
     },
   },
   steps: { 'partial factors': table, 'allowable stress': table },

@@ -1,5 +1,5 @@
 import type { Check } from './check.ts';
-import { eyeCautions, eyeForceInputs, eyeInputs, eyePlaces, eyePulled, pinRule } from './eye-inputs.ts';
+import { eyeCautions, eyeForceInputs, eyeInputs, eyePlaces, eyePulled, pinRule, eyeYieldFactor } from './eye-inputs.ts';
 import { basisFactor } from './inputs.ts';
 import { solvedLegs } from './solved-inputs.ts';
 
@@ -20,7 +20,7 @@ export const eyeBearing: Check = {
   rule: pinRule,
   inputs: {
     ...{ F, t_e, d_0, d, f_y, f_u },
-    gamma_M0: basisFactor('gamma_M0', 'partial factor on yielding', 'partial factors'),
+    gamma_M0: eyeYieldFactor,
     Omega_J: basisFactor('Omega_J', 'safety factor on bearing', 'allowable stress'),
   },
   steps: {

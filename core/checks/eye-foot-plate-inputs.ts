@@ -4,7 +4,7 @@ import type { Eye } from '../document/schema.ts';
 import type { Situation } from '../loads/situation.ts';
 import type { Model } from '../model.ts';
 import { missing, type Input, type Reading, type Step } from './check.ts';
-import { eyeAt, eyeForceInputs, eyeInputs, eyePulled, materialOfEye } from './eye-inputs.ts';
+import { eyeAt, eyeForceInputs, eyeInputs, eyePulled, strengthOfEye } from './eye-inputs.ts';
 import { eyeWeld } from './eye-weld.ts';
 
 type FootPlate = NonNullable<Eye['footPlate']>;
@@ -65,7 +65,7 @@ export const footPlateInputs = {
     unit: 'MPa',
     meaning: 'yield strength of the foot plate',
     from: 'catalogue: materials',
-    read: (model, id) => yieldOf(materialOfEye(model, id), footOf(model, id).thickness.si),
+    read: (model, id) => strengthOfEye(model, id, yieldOf, footOf(model, id).thickness.si),
   },
   w_f: size('bolt to bolt across the eye', ({ gauge }) => gauge.si),
   e: size('bolt to the long edge of the foot plate', ({ edge }) => edge.si),

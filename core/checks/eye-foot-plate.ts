@@ -1,5 +1,5 @@
 import type { Check, Step } from './check.ts';
-import { eyeCautions, eyePlaces } from './eye-inputs.ts';
+import { eyeCautions, eyePlaces, eyeYieldFactor } from './eye-inputs.ts';
 import { footBoltInputs, footBoltResistance, footCautions, footPlateInputs, footPullSteps, onFootPlate, stemRange } from './eye-foot-plate-inputs.ts'; // prettier-ignore
 import { factorOfEither } from './bolt-inputs.ts';
 import { basisFactor } from './inputs.ts';
@@ -74,11 +74,11 @@ export const eyeFootPlate: Check = {
   inputs: {
     ...footPlateInputs,
     ...footBoltInputs,
-    gamma_M0: basisFactor('gamma_M0', 'partial factor on yielding', 'partial factors'),
+    gamma_M0: eyeYieldFactor,
     gamma_M2: basisFactor('gamma_M2', 'partial factor on bolts', 'partial factors'),
     Omega_b: basisFactor('Omega_b', 'safety factor on yielding', 'allowable stress'),
     Omega_J: basisFactor('Omega_J', 'safety factor on bolts', 'allowable stress'),
-    gamma_R: factorOfEither('gamma_M0', 'Omega_b', 'factor on yielding, of either kind of basis'),
+    gamma_R: factorOfEither(eyeYieldFactor, 'Omega_b', 'factor on yielding, of either kind of basis'),
   },
   steps: {
     'partial factors': [...footPullSteps, ...lengths, footBoltResistance['partial factors'], ...modes('gamma_M0')],

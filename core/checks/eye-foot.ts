@@ -1,5 +1,5 @@
 import type { Check, Step } from './check.ts';
-import { eyeCautions, eyeForceInputs, eyeInputs, eyePlaces, eyePulled } from './eye-inputs.ts';
+import { eyeCautions, eyeForceInputs, eyeInputs, eyePlaces, eyePulled, eyeYieldFactor } from './eye-inputs.ts';
 import { basisFactor } from './inputs.ts';
 import { solvedLegs } from './solved-inputs.ts';
 
@@ -19,7 +19,7 @@ export const eyeFoot: Check = {
   applies: eyePulled,
   inputs: {
     ...{ F_z, F_l, F_q, t_e, h_e, l_e, f_y },
-    gamma_M0: basisFactor('gamma_M0', 'partial factor on yielding', 'partial factors'),
+    gamma_M0: eyeYieldFactor,
     Omega_b: basisFactor('Omega_b', 'safety factor on yielding', 'allowable stress'),
   },
   steps: {

@@ -6,6 +6,7 @@ import type { LegPull, Situation } from '../loads/situation.ts';
 import type { Model } from '../model.ts';
 import { oncePerModel } from '../once-per-model.ts';
 import { missing, type Input, type Reading } from './check.ts';
+import { partialFactor } from './partial-factor.ts';
 
 const eyesOf = oncePerModel(({ document, geometry }) => attachmentPoints(document, geometry));
 
@@ -33,10 +34,16 @@ export const materialOfEye = (model: Model, id: string): Material =>
 /** Thickness that one face of an eye loses within the life, m. */
 const lossOf = (model: Model): number => model.document.protection.lossPerFace.tubeOutside.si;
 
-const strength = (model: Model, id: string, of: typeof yieldOf): Reading => {
+/** Partial factor on yielding of the eye and its foot plate. */
+export const eyeYieldFactor = partialFactor('gamma_M0', 'partial factor on yielding', (model, id) => [
+  materialOfEye(model, id),
+]);
+
+/** Strength of a plate of the eye, by the rules for steel. */
+export const strengthOfEye = (model: Model, id: string, of: typeof yieldOf, thickness: number): Reading => {
   const material = materialOfEye(model, id);
   return material.family === 'carbon steel' || material.family === 'stainless steel'
-    ? of(material, eyeAt(model, id).eye.thickness.si)
+    ? of(material, thickness)
     : missing(`a rule for eyes of ${material.title}: those held here are for steel`);
 };
 
@@ -101,13 +108,13 @@ export const eyeInputs = {
     unit: 'MPa',
     meaning: 'yield strength of the eye',
     from: 'catalogue: materials',
-    read: (model, id) => strength(model, id, yieldOf),
+    read: (model, id) => strengthOfEye(model, id, yieldOf, eyeAt(model, id).eye.thickness.si),
   },
   f_u: {
     unit: 'MPa',
     meaning: 'ultimate strength of the eye',
     from: 'catalogue: materials',
-    read: (model, id) => strength(model, id, ultimateOf),
+    read: (model, id) => strengthOfEye(model, id, ultimateOf, eyeAt(model, id).eye.thickness.si),
   },
 } as const satisfies Readonly<Record<string, Input>>;
 

@@ -1,5 +1,5 @@
 import type { Check } from './check.ts';
-import { eyeCautions, eyeForceInputs, eyeInputs, eyePlaces, eyePulled } from './eye-inputs.ts';
+import { eyeCautions, eyeForceInputs, eyeInputs, eyePlaces, eyePulled, eyeYieldFactor } from './eye-inputs.ts';
 import { basisFactor, constant } from './inputs.ts';
 import { solvedLegs } from './solved-inputs.ts';
 
@@ -20,7 +20,7 @@ export const eyeNetTension: Check = {
   inputs: {
     ...{ F, t_e, d_0, c_e, f_y, f_u },
     b_16: { ...constant(16, 'mm', 'part of the effective width', 'AISC 360, D5.1'), only: 'allowable stress' },
-    gamma_M0: basisFactor('gamma_M0', 'partial factor on yielding', 'partial factors'),
+    gamma_M0: eyeYieldFactor,
     Omega_J: basisFactor('Omega_J', 'safety factor on rupture', 'allowable stress'),
     Omega_b: basisFactor('Omega_b', 'safety factor on yielding', 'allowable stress'),
   },

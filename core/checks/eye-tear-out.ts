@@ -1,5 +1,5 @@
 import type { Check } from './check.ts';
-import { eyeCautions, eyeForceInputs, eyeInputs, eyePlaces, eyePulled } from './eye-inputs.ts';
+import { eyeCautions, eyeForceInputs, eyeInputs, eyePlaces, eyePulled, eyeYieldFactor } from './eye-inputs.ts';
 import { basisFactor } from './inputs.ts';
 import { onlyUnder } from './only-under.ts';
 import { solvedLegs } from './solved-inputs.ts';
@@ -22,7 +22,7 @@ export const eyeTearOut: Check = {
   inputs: {
     ...{ F, t_e, d_0, d, a_e, f_u },
     ...onlyUnder('partial factors', { f_y }),
-    gamma_M0: basisFactor('gamma_M0', 'partial factor on yielding', 'partial factors'),
+    gamma_M0: eyeYieldFactor,
     Omega_J: basisFactor('Omega_J', 'safety factor on rupture', 'allowable stress'),
   },
   steps: {

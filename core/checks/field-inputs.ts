@@ -3,6 +3,7 @@ import type { Situation } from '../loads/situation.ts';
 import type { Model } from '../model.ts';
 import { yieldOf } from '../catalogue/strength-at-thickness.ts';
 import { missing, type Input, type Reading } from './check.ts';
+import { partialFactor } from './partial-factor.ts';
 
 /** Places of checks on a panel's part over one bay: the bay's id. */
 export const fieldPlaces = (model: Model): readonly string[] => [...model.fields.keys()];
@@ -73,6 +74,12 @@ export const fieldInputs = {
     read: read((model, bay) => yieldOfPanel(panelAt(model, bay))),
   },
 } as const satisfies Readonly<Record<string, Input>>;
+
+/** Materials of the panel over a bay: one. */
+export const materialsOfPanel = (model: Model, bay: string) => [panelAt(model, bay).material];
+
+/** Partial factor on yielding of the panel. */
+export const panelYieldFactor = partialFactor('gamma_M0', 'partial factor on yielding', materialsOfPanel);
 
 /** Modulus under the load's duration; plastics and laminates need the document's own. */
 function modulusOf({ material, design }: Panel): Reading {

@@ -4180,15 +4180,16 @@ export function weldFlare_allowableStress(v: Readonly<Record<"a_0" | "R" | "s" |
   return [_g_e, _a_g, _a_f, _a_e, _a_low, _a_high, _range0];
 }
 
-export function weldLength_partialFactors(v: Readonly<Record<"l_0" | "a_0" | "l_30" | "l_38", number>>): number[] {
+export function weldLength_partialFactors(v: Readonly<Record<"l_0" | "a_0" | "l_30" | "k_l" | "l_38", number>>): number[] {
   const _l_0 = v.l_0;
   const _a_0 = v.a_0;
   const _l_30 = v.l_30;
+  const _k_l = v.k_l;
   const _l_38 = v.l_38;
   const _l_eff = finite(_l_0 - 2 * _a_0, "l_eff");
-  const _l_min = finite(Math.max(_l_30, finite(6 * _a_0, "6 * a_0")), "l_min");
+  const _l_min = finite(Math.max(_l_30, finite(_k_l * _a_0, "k_l * a_0")), "l_min");
   const _l_low = finite(4 * Math.sqrt(2) * _a_0, "l_low");
-  const _l_high = finite(_l_38 + 6 * _a_0, "l_high");
+  const _l_high = finite(_l_38 + 8 * _a_0, "l_high");
   return [_l_eff, _l_min, _l_low, _l_high];
 }
 
@@ -4199,7 +4200,7 @@ export function weldLength_allowableStress(v: Readonly<Record<"l_0" | "a_0" | "l
   const _l_eff = finite(_l_0, "l_eff");
   const _l_min = finite(Math.max(_l_38, finite(4 * Math.sqrt(2) * _a_0, "4 * sqrt(2) * a_0")), "l_min");
   const _l_low = finite(4 * Math.sqrt(2) * _a_0, "l_low");
-  const _l_high = finite(_l_38 + 6 * _a_0, "l_high");
+  const _l_high = finite(_l_38 + 8 * _a_0, "l_high");
   return [_l_eff, _l_min, _l_low, _l_high];
 }
 

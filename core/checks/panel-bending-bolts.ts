@@ -1,5 +1,5 @@
 import type { Check, Step } from './check.ts';
-import { fieldInputs, fieldPlaces, spansAt } from './field-inputs.ts';
+import { fieldInputs, fieldPlaces, spansAt, panelYieldFactor } from './field-inputs.ts';
 import { boltForceInputs, nothingLeft } from './bolt-inputs.ts';
 import { basisFactor } from './inputs.ts';
 import { boltedPlateInputs, boltedPlateSteps } from './panel-bolted-steps.ts';
@@ -60,7 +60,7 @@ export const panelBendingBolts: Check = {
     ...boltedPlateInputs,
     lost: boltForceInputs.lost,
     f_y: fieldInputs.f_y,
-    gamma_M0: basisFactor('gamma_M0', 'partial factor on yielding', 'partial factors'),
+    gamma_M0: panelYieldFactor,
     Omega_b: basisFactor('Omega_b', 'safety factor on yielding', 'allowable stress'),
   },
   steps: {

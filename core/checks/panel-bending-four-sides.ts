@@ -1,5 +1,5 @@
 import type { Check, Step } from './check.ts';
-import { fieldInputs, fieldPlaces, spansAt } from './field-inputs.ts';
+import { fieldInputs, fieldPlaces, spansAt, panelYieldFactor } from './field-inputs.ts';
 import { basisFactor } from './inputs.ts';
 import { edgesHoldAsLines, edgeStiffness, EI_edge, h, thinPlateCaution } from './panel-edge-inputs.ts';
 
@@ -58,7 +58,7 @@ export const panelBendingFourSides: Check = {
     ...fieldInputs,
     h,
     EI_edge,
-    gamma_M0: basisFactor('gamma_M0', 'partial factor on yielding', 'partial factors'),
+    gamma_M0: panelYieldFactor,
     Omega_b: basisFactor('Omega_b', 'safety factor on yielding', 'allowable stress'),
   },
   steps: {

@@ -1,5 +1,5 @@
 import type { Check, Step } from './check.ts';
-import { fieldInputs, fieldPlaces, spansAt } from './field-inputs.ts';
+import { fieldInputs, fieldPlaces, spansAt, panelYieldFactor } from './field-inputs.ts';
 import { basisFactor } from './inputs.ts';
 import { h, stripSpan, thinPlateCaution } from './panel-edge-inputs.ts';
 
@@ -48,7 +48,7 @@ export const panelBendingTwoSides: Check = {
   },
   inputs: {
     ...{ p, t, E, nu, f_y, ...stripSpan, h },
-    gamma_M0: basisFactor('gamma_M0', 'partial factor on yielding', 'partial factors'),
+    gamma_M0: panelYieldFactor,
     Omega_b: basisFactor('Omega_b', 'safety factor on yielding', 'allowable stress'),
   },
   steps: {

@@ -2,7 +2,8 @@ import type { Situation } from '../loads/situation.ts';
 import type { Model } from '../model.ts';
 import type { Safety, Source } from '../source.ts';
 import { missing, type Input, type Step } from './check.ts';
-import { fieldInputs, panelAt } from './field-inputs.ts';
+import { fieldInputs, materialsOfPanel, panelAt } from './field-inputs.ts';
+import { partialFactor } from './partial-factor.ts';
 import { basisFactor } from './inputs.ts';
 
 export const bucklingSources: readonly Source[] = [
@@ -28,7 +29,7 @@ export const bucklingInputs = {
         : missing(`a rule for the buckling of plates of ${material.title}: those held here are for steel`);
     },
   },
-  gamma_M1: basisFactor('gamma_M1', 'partial factor on stability', 'partial factors'),
+  gamma_M1: partialFactor('gamma_M1', 'partial factor on stability', materialsOfPanel),
   Omega_b: basisFactor('Omega_b', 'safety factor on stability', 'allowable stress'),
 } as const satisfies Readonly<Record<string, Input>>;
 

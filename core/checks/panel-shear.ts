@@ -1,5 +1,5 @@
 import type { Check, Input, Step } from './check.ts';
-import { fieldInputs, fieldPlaces, spansAt } from './field-inputs.ts';
+import { fieldInputs, fieldPlaces, spansAt, panelYieldFactor } from './field-inputs.ts';
 import { basisFactor } from './inputs.ts';
 import { stripSpan } from './panel-edge-inputs.ts';
 
@@ -57,7 +57,7 @@ export const panelShear: Check = {
   inputs: {
     ...fieldInputs,
     ...{ four, L: stripSpan.L },
-    gamma_M0: basisFactor('gamma_M0', 'partial factor on yielding', 'partial factors'),
+    gamma_M0: panelYieldFactor,
     Omega_v: basisFactor('Omega_v', 'safety factor on shear', 'allowable stress'),
   },
   steps: {

@@ -1,5 +1,5 @@
 import type { Check, Step } from './check.ts';
-import { fieldInputs, fieldPlaces } from './field-inputs.ts';
+import { fieldInputs, fieldPlaces, panelYieldFactor } from './field-inputs.ts';
 import { basisFactor } from './inputs.ts';
 import { bucklingFactor, ofPanel, partLost, thicknessAsMade } from './solved-inputs.ts';
 
@@ -34,7 +34,7 @@ export const panelStress: Check = {
     alpha_n: bucklingFactor,
     t_n: thicknessAsMade,
     ...{ p, a, b, t, f_y },
-    gamma_M0: basisFactor('gamma_M0', 'partial factor on yielding', 'partial factors'),
+    gamma_M0: panelYieldFactor,
     Omega_b: basisFactor('Omega_b', 'safety factor on yielding', 'allowable stress'),
   },
   steps: {

@@ -1,10 +1,10 @@
 import type { Bearing } from '../geometry/geometry.ts';
 import type { Model } from '../model.ts';
 import { missing, type Input, type Reading, type Step } from './check.ts';
-import { flareThroat } from './crossing-flare.ts';
+import { flareFactor } from './crossing-flare.ts';
 import { constant } from './inputs.ts';
 import { tubeAt } from './tube-inputs.ts';
-import { onCorner, throatLoss, weldAt, weldedSides } from './weld-inputs.ts';
+import { onCorner, partsAt, throatLoss, weldAt, weldedSides } from './weld-inputs.ts';
 
 /** Welded sides whose edge ends on the rounding of its tube. */
 const onCorners = (model: Model, bay: string): readonly Bearing[] =>
@@ -44,7 +44,8 @@ export const cornerInputs = {
     unit: '1',
     meaning: 'throat over radius, by the welding process; the least where none is stated',
     from: 'document: grid',
-    read: (model) => flareThroat[model.document.grid.flareWeld?.process ?? 'stick or self-shielded wire'],
+    // With a throat shown by a section the table is not asked.
+    read: (model, bay) => flareFactor(model, proofOf(model, bay) > 0 ? [] : partsAt(model, bay).map(({ material }) => material)),
   },
   a_t: {
     unit: 'mm',

@@ -1,7 +1,7 @@
 import { missing, type Check } from './check.ts';
 import { fieldPlaces, panelAt } from './field-inputs.ts';
 import { constant } from './inputs.ts';
-import { weldAt, welded } from './weld-inputs.ts';
+import { ofAluminium, weldAt, welded } from './weld-inputs.ts';
 
 /** Least effective length of a run of the weld. */
 export const weldLength: Check = {
@@ -10,6 +10,13 @@ export const weldLength: Check = {
   limitState: 'strength',
   source: [
     { document: 'EN 1993-1-8', edition: '2005', clause: '4.5.1, from a public summary', safety: 'partial factors' },
+    {
+      document: 'EN 1999-1-1',
+      edition: '2007',
+      clause: '8.6.3.3: eight throats on aluminium',
+      safety: 'partial factors',
+      memory: true,
+    },
     { document: 'AISC 360', edition: '2016', clause: 'J2.2b, from a public copy', safety: 'allowable stress' },
   ],
   places: fieldPlaces,
@@ -34,12 +41,19 @@ export const weldLength: Check = {
       read: (model, bay) => weldAt(model, bay).throat.si,
     },
     l_30: { ...constant(30, 'mm', 'least effective length', 'EN 1993-1-8, 4.5.1(2)'), only: 'partial factors' },
+    k_l: {
+      unit: '1',
+      meaning: 'least effective length over throat: 6 on steel, 8 on aluminium (EN 1999-1-1, 8.6.3.3, from memory)',
+      from: 'catalogue: materials',
+      only: 'partial factors',
+      read: (model, bay) => (ofAluminium(model, bay) ? 8 : 6),
+    },
     l_38: constant(38, 'mm', 'least length of a run', 'AISC 360, J2.2b'),
   },
   steps: {
     'partial factors': [
       { symbol: 'l_eff', expression: 'l_0 - 2 * a_0', unit: 'mm', meaning: 'effective length, ends left out' },
-      { symbol: 'l_min', expression: 'max(l_30, 6 * a_0)', unit: 'mm', meaning: 'least effective length' },
+      { symbol: 'l_min', expression: 'max(l_30, k_l * a_0)', unit: 'mm', meaning: 'least effective length' },
     ],
     'allowable stress': [
       { symbol: 'l_eff', expression: 'l_0', unit: 'mm', meaning: 'length of the run' },
@@ -53,7 +67,7 @@ export const weldLength: Check = {
     source: [{ document: 'AISC 360', edition: '2016', clause: 'J2.2b, from a public copy' }],
     steps: [
       { symbol: 'l_low', expression: '4 * sqrt(2) * a_0', unit: 'mm', meaning: 'four legs' },
-      { symbol: 'l_high', expression: 'l_38 + 6 * a_0', unit: 'mm', meaning: 'sum' },
+      { symbol: 'l_high', expression: 'l_38 + 8 * a_0', unit: 'mm', meaning: 'sum' },
     ],
     of: 'l_min',
     low: 'l_low',

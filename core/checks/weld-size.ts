@@ -74,7 +74,10 @@ export const weldSize: Check = {
     low: 'a_low',
     high: 'a_high',
   },
-  cautions: ['A small weld on a thick part cools too fast and cracks: preheat by the welding procedure.'],
+  cautions: [
+    'Both rules were made for steel. On aluminium the same least throat is common practice, no source.',
+    'A small weld on a thick part cools too fast and cracks: preheat by the welding procedure.',
+  ],
 };
 
 function legs() {
