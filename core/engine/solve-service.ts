@@ -12,9 +12,10 @@ import { firstSize, meshStudy, type MeshStudy } from '../plate/mesh-study.ts';
 import type { SolvedForces } from '../loads/solved-forces.ts';
 import { retold } from '../solve/drained.ts';
 import { solvedForcesOf } from '../plate/solved-forces-of.ts';
+import { serviceRanges, type BoltRange } from '../plate/results/bolt-ranges.ts';
+import { changesBetween } from '../plate/results/changes-between.ts';
 import { changeWords } from '../plate/results/change-words.ts';
-import { solverTables, type SolverTable } from '../plate/results/solver-tables.ts';
-import { whatChanged } from '../plate/results/what-changed.ts';
+import { rangeTables, solverTables, type SolverTable } from '../plate/results/solver-tables.ts';
 import { everySolved, solveCases, type SolvedCases, type SolveProgress } from '../plate/solve-cases.ts';
 import { bucklingView, modesView, type MotionSet } from './motion-view.ts';
 import { loadingView, type LoadingView } from './solver-view.ts';
@@ -44,6 +45,8 @@ export interface SolvedSet {
   readonly name: 'linear' | 'contact' | 'all cases' | 'losses';
   readonly edit: number;
   readonly views: readonly LoadingView[];
+  /** What turning the service load round does to each bolt. */
+  readonly ranges: readonly BoltRange[];
 }
 
 /** What the solver tells. */
@@ -164,15 +167,10 @@ export function createSolveService({ tell, later }: SolverPort): (message: ToSol
     const request = { stage: 'contact', cases: 'service', losses: false } as const;
     const before = yield* solveCases(was, { size: firstSize(was), ...request });
     const after = kept.get('contact') ?? (yield* solveCases(on, { size: firstSize(on), ...request }));
-    const words = after.solved.flatMap((solved) => {
-      const same = before.solved.find(
-        ({ situation, loading, variant }) =>
-          situation.id === solved.situation.id && loading === solved.loading && variant === solved.variant,
-      );
-      if (!same) return [];
-      const changed = whatChanged({ plate: before.plate, solved: same }, { plate: after.plate, solved });
-      return [`${solved.situation.title}, ${solved.loading}`, ...changeWords(changed, unitsOf(on))];
-    });
+    const words = changesBetween(before, after).flatMap(({ title, loading, changed }) => [
+      `${title}, ${loading}`,
+      ...changeWords(changed, unitsOf(on)),
+    ]);
     tell({ kind: 'changed', edit: of.edit, words });
   }
 
@@ -221,17 +219,22 @@ export function createSolveService({ tell, later }: SolverPort): (message: ToSol
 
   function keep(name: SolvedSet['name'], of: SolveSubject, on: Model, cases: SolvedCases): void {
     kept.set(name, cases);
-    const views = everySolved(cases).map(({ plate, solved, lost }) => {
-      const view = loadingView(plate, solved, unitsOf(on));
-      return lost ? { ...view, title: `${view.title}; ${lost.kind} ${lost.id} lost: ${lost.why}` } : view;
-    });
-    tell({ kind: 'set', set: { name, edit: of.edit, views } });
+    const views = everySolved(cases).map((one) => loadingView(one, unitsOf(on)));
+    tell({ kind: 'set', set: { name, edit: of.edit, views, ranges: serviceRanges(cases) } });
   }
 
   function tables(name: SolvedSet['name'], loading: number, of: SolveSubject, on: Model): void {
     const cases = kept.get(name);
     const found = cases && everySolved(cases)[loading];
-    if (found) tell({ kind: 'tables', edit: of.edit, tables: solverTables(found.plate, found.solved, unitsOf(on)) });
+    if (found)
+      tell({
+        kind: 'tables',
+        edit: of.edit,
+        tables: [
+          ...solverTables(found.plate, found.solved, unitsOf(on)),
+          ...rangeTables(serviceRanges(cases), unitsOf(on)),
+        ],
+      });
     else
       tell({
         kind: 'refused',

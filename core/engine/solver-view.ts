@@ -14,10 +14,12 @@ import { balanceWords } from '../plate/results/balance-words.ts';
 import { deflections, type RiseAt } from '../plate/results/deflections.ts';
 import { errorEstimate } from '../plate/results/error-estimate.ts';
 import { fixingForces, type BoltForce, type ContactForce, type WeldForce } from '../plate/results/fixing-forces.ts';
+import { jointSpread, type JointSpread } from '../plate/results/joint-spread.ts';
 import { levelled } from '../plate/results/levelled.ts';
 import { loadPath, type LoadPath } from '../plate/results/load-path.ts';
 import { panelStress, type PanelStress } from '../plate/results/panel-stress.ts';
 import { tubeForces } from '../plate/results/tube-forces.ts';
+import type { ShownLoading } from '../plate/solve-cases.ts';
 import type { ReadyPlate, SolvedLoading } from '../plate/solve-plate.ts';
 import { evenStations } from './even-stations.ts';
 import { fieldValues } from './field-values.ts';
@@ -79,12 +81,14 @@ export interface LoadingView {
   readonly fields: FieldValues;
   readonly marks: readonly Marks[];
   readonly readings: readonly Reading[];
+  /** The same loading at both ends of the joints' stiffness; empty where no range is stated. */
+  readonly joints: readonly JointSpread[];
 }
 
 /** How many of the hardest-worked bolts, welds and contacts are told; the rest is in the tables. */
 const told = 12;
 
-export function loadingView(plate: ReadyPlate, solved: SolvedLoading, units: UnitSystem): LoadingView {
+export function loadingView({ plate, solved, lost, title, joints }: ShownLoading, units: UnitSystem): LoadingView {
   const { situation, answer } = solved;
   const text = (si: number, unit: string): string => quantityText(si, printedUnit(unit, units), 3);
   const bend = deflections(plate, solved);
@@ -99,7 +103,7 @@ export function loadingView(plate: ReadyPlate, solved: SolvedLoading, units: Uni
   const at = ({ part, id, x, y }: RiseAt['point']): string => `${part} ${id}, x ${text(x, 'mm')}, y ${text(y, 'mm')}`;
   return {
     situation: situation.id,
-    title: situation.title,
+    title: lost ? `${title}; ${lost.kind} ${lost.id} lost: ${lost.why}` : title,
     loading: solved.loading,
     variant: solved.variant,
     stage: solved.stage,
@@ -136,6 +140,7 @@ export function loadingView(plate: ReadyPlate, solved: SolvedLoading, units: Uni
     fields: fieldValues(stresses, tubes, stations),
     marks: marksOf(plate, solved, fixings, u),
     readings: readingsOf(plate, solved, { bend, fixings, stresses, tubes }),
+    joints: joints.map((at) => jointSpread(at.end, at.plate, at.solved)),
   };
 }
 

@@ -5,6 +5,7 @@ import { meshStudy, type MeshStudy } from './mesh-study.ts';
 import { retold } from '../solve/drained.ts';
 import { beamEndForces } from '../solve/elements/beam-forces.ts';
 import { jointForce } from '../solve/structure/tie.ts';
+import type { JointEnd } from './mesh/joint-stiffness.ts';
 import { fixingRows, rowPulls, type FixingRow } from './fixing-rows.ts';
 import { unzipping, type Unzipping, type UseOfFixing } from './unzipping.ts';
 import { readyPlate, solveLoading, type ReadyPlate, type SolvedLoading } from './solve-plate.ts';
@@ -42,6 +43,8 @@ export interface LostPart {
   readonly free: { readonly panel: string; readonly how: string } | null;
   /** Where the loss of a row leads, if that was asked for. */
   readonly unzipping: Unzipping | null;
+  /** The same loss at both ends of the joints’ stiffness; empty where no range is stated, or a panel is free. */
+  readonly jointEnds: readonly (JointEndSolved & Pick<LostPart, 'unzipping'>)[];
 }
 
 /** The same load cases with the joints of tubes at one end of their stated range. */
@@ -60,22 +63,38 @@ export interface SolvedCases {
   readonly losses: readonly LostPart[];
 }
 
+/** One solved loading as it is shown, with its like at both ends of the joints' stiffness. */
+export interface ShownLoading {
+  readonly plate: ReadyPlate;
+  readonly solved: SolvedLoading;
+  readonly lost: LostPart | null;
+  /** The load case; where a joint or a side of weld is lost under the loads that the loss of a row brings, it says so. */
+  readonly title: string;
+  readonly joints: readonly { readonly end: JointEndSolved['end']; readonly plate: ReadyPlate; readonly solved: SolvedLoading }[]; // prettier-ignore
+}
+
 /** All that was solved in the order in which it is shown: the whole plate, then with each part lost. */
-export const everySolved = ({
-  plate,
-  solved,
-  losses,
-}: SolvedCases): { readonly plate: ReadyPlate; readonly solved: SolvedLoading; readonly lost: LostPart | null }[] => [
-  ...solved.map((one) => ({ plate, solved: one, lost: null })),
-  ...losses.flatMap((lost) => lost.solved.map((one) => ({ plate: lost.plate, solved: one, lost }))),
-];
+export const everySolved = ({ plate, solved, jointEnds, losses }: SolvedCases): ShownLoading[] => {
+  const atEnds = (ends: readonly JointEndSolved[], i: number): ShownLoading['joints'] =>
+    ends.map((end) => ({ end: end.end, plate: end.plate, solved: end.solved[i]! }));
+  return [
+    ...solved.map((one, i) => ({ plate, solved: one, lost: null, title: one.situation.title, joints: atEnds(jointEnds, i) })),
+    ...losses.flatMap((lost) =>
+      lost.solved.map((one, i) => ({ plate: lost.plate, solved: one, lost, title: titleOf(one.situation, lost), joints: atEnds(lost.jointEnds, i) })),
+    ),
+  ]; // prettier-ignore
+};
+
+/** The case of a lost bolt row lends its loads to every other loss that has no case of its own. */
+const titleOf = ({ loadCase, title }: Situation, { kind }: LostPart): string =>
+  loadCase === 'lost bolt row' && kind !== 'bolt row' ? title.replace('bolt row', kind) : title;
 
 /**
  * Solves the load cases of a model as one structure. Yields what it is about to do, so that a caller may stop it there.
  * Each loading (both spreads of the pressure) on each variant of supports is solved by itself. Losses: of all rows of
  * bolts (or sides of weld) the one that carries most in service, of all panels the one with the largest share, of all
  * joints the one that hands over most; the loads are those of the accidental cases. Where the joints' stiffness has a range,
- * the whole plate is solved at both of its ends as well.
+ * all of it is solved at both of its ends as well; what carries most is found at the stated stiffness.
  */
 export function* solveCases(model: Model, request: SolveRequest): Generator<SolveProgress, SolvedCases> {
   const { situations, swing } = model.loads;
@@ -92,7 +111,7 @@ export function* solveCases(model: Model, request: SolveRequest): Generator<Solv
   const ends = model.document.grid.joints?.range ? (['low', 'high'] as const) : [];
   const total =
     count * (1 + ends.length) +
-    (request.losses && request.losses !== 'legs' ? 12 : 0) +
+    (request.losses && request.losses !== 'legs' ? 12 * (1 + ends.length) : 0) +
     (request.size === undefined ? 2 : 0);
   const still = (what: string): SolveProgress => ({ done, of: Math.max(total, done), what });
   const progress = (what: string): SolveProgress => ({ done: done++, of: Math.max(total, done), what });
@@ -140,6 +159,21 @@ export function* solveCases(model: Model, request: SolveRequest): Generator<Solv
     }
   }
 
+  /** What the plate does without a part, with its joints as stiff as stated or at one end of their range. */
+  function* lostAt(
+    part: ToLose,
+    joints: JointEnd,
+  ): Generator<SolveProgress, Pick<LostPart, 'plate' | 'solved' | 'free' | 'unzipping'>> {
+    const on = readyPlate(model, { size, without: part.without, joints });
+    const found = yield* heldOrFree(on, part);
+    let followed: Unzipping | null = null;
+    if (part.row && request.use && found.free === null) {
+      const following = unzipping(model, { size, start: part.row, cases: part.cases, use: request.use, stage: request.stage, joints }); // prettier-ignore
+      followed = yield* retold(following, (what) => still(`${part.kind} ${part.id} lost: ${what}`));
+    }
+    return { plate: on, ...found, unzipping: followed };
+  }
+
   const solved = yield* allOf(plate, work);
   const jointEnds: JointEndSolved[] = [];
   for (const end of ends) {
@@ -151,15 +185,11 @@ export function* solveCases(model: Model, request: SolveRequest): Generator<Solv
     const service = solved.filter(({ situation }) => situation.loadCase === 'service' && !cycle.includes(situation));
     const parts = partsToLose(plate, service, request.losses);
     for (const part of parts) {
-      const { kind, id, why, cases, without, row } = part;
-      const on = readyPlate(model, { size, without });
-      const lost = { kind, id, why, plate: on, ...(yield* heldOrFree(on, part)) };
-      let followed: Unzipping | null = null;
-      if (row && request.use && lost.free === null) {
-        const following = unzipping(model, { size, start: row, cases, use: request.use, stage: request.stage });
-        followed = yield* retold(following, (what) => still(`${kind} ${id} lost: ${what}`));
-      }
-      losses.push({ ...lost, unzipping: followed });
+      const { kind, id, why } = part;
+      const { plate: on, solved: own, free, unzipping: followed } = yield* lostAt(part, 'stated');
+      const atEnds: LostPart['jointEnds'][number][] = [];
+      for (const end of free ? [] : ends) atEnds.push({ end, ...(yield* lostAt(part, end)) });
+      losses.push({ kind, id, why, plate: on, solved: own, free, unzipping: followed, jointEnds: atEnds });
     }
   }
   return { plate, study, solved, jointEnds, losses };

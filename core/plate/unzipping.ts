@@ -2,6 +2,7 @@ import type { Situation } from '../loads/situation.ts';
 import type { Model } from '../model.ts';
 import { retold } from '../solve/drained.ts';
 import { Refusal } from '../refusal.ts';
+import type { JointEnd } from './mesh/joint-stiffness.ts';
 import { fixingRows, type FixingRow } from './fixing-rows.ts';
 import { fixingForces, type BoltForce, type WeldForce } from './results/fixing-forces.ts';
 import { readyPlate, solveLoading, type SolvedLoading } from './solve-plate.ts';
@@ -45,12 +46,14 @@ export function* unzipping(
     cases,
     use,
     stage = 'contact',
+    joints = 'stated',
   }: {
     readonly size: number;
     readonly start: FixingRow;
     readonly cases: readonly Situation[];
     readonly use: UseOfFixing;
     readonly stage?: SolvedLoading['stage'];
+    readonly joints?: JointEnd;
   },
 ): Generator<string, Unzipping> {
   const rows = fixingRows(model);
@@ -68,11 +71,11 @@ export function* unzipping(
       what = `${lost.id}, and with it panel ${lost.panel}`;
     }
     yield `without ${what}`;
-    let state = yield* usesOf(model, { size, rows, gone, off, cases, use, stage });
+    let state = yield* usesOf(model, { size, rows, gone, off, cases, use, stage, joints });
     if (state === 'moves freely' && !off.includes(lost.panel)) {
       off.push(lost.panel);
       what = `${lost.id}, and with it panel ${lost.panel}`;
-      state = yield* usesOf(model, { size, rows, gone, off, cases, use, stage });
+      state = yield* usesOf(model, { size, rows, gone, off, cases, use, stage, joints });
     }
     if (typeof state === 'string') {
       steps.push({ lost: what, worst: null });
@@ -96,16 +99,17 @@ interface State {
   readonly cases: readonly Situation[];
   readonly use: UseOfFixing;
   readonly stage: SolvedLoading['stage'];
+  readonly joints: JointEnd;
 }
 
 /** Largest use of each row over all loadings of the cases, by id, on the plate without what is gone. */
 function* usesOf(
   model: Model,
-  { size, rows, gone, off, cases, use, stage }: State,
+  { size, rows, gone, off, cases, use, stage, joints }: State,
 ): Generator<string, Map<string, number> | 'moves freely' | 'did not settle'> {
   const without = new Set([...off, ...rows.flatMap(({ id, parts }) => (gone.has(id) ? parts : []))]);
   const rowOf = new Map(rows.flatMap(({ id, parts }) => parts.map((part) => [part, id] as const)));
-  const plate = readyPlate(model, { size, without });
+  const plate = readyPlate(model, { size, without, joints });
   const uses = new Map<string, number>();
   for (const situation of cases)
     for (const loading of situation.loadings.keys())

@@ -1,6 +1,9 @@
 import { mkdir } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 import { appraise } from '../../core/appraise.ts';
+import type { RawDocument } from '../../core/document/read-document.ts';
+import type { PlateDocument } from '../../core/document/schema.ts';
+import { csvTable } from '../../core/quantity/csv-table.ts';
 import { printedUnit, quantityText, significant } from '../../core/quantity/format-quantity.ts';
 import { readQuantity } from '../../core/quantity/read-quantity.ts';
 import { programVersion } from '../../core/result.ts';
@@ -12,9 +15,14 @@ import { balanceReport } from '../../core/plate/results/balance-report.ts';
 import { deflections } from '../../core/plate/results/deflections.ts';
 import { errorEstimate } from '../../core/plate/results/error-estimate.ts';
 import { fixingForces } from '../../core/plate/results/fixing-forces.ts';
+import { serviceRanges, type BoltRange } from '../../core/plate/results/bolt-ranges.ts';
+import { changeWords } from '../../core/plate/results/change-words.ts';
+import { changesBetween, changesTable, type LoadingChange } from '../../core/plate/results/changes-between.ts';
+import { jointSpread } from '../../core/plate/results/joint-spread.ts';
 import { loadPath } from '../../core/plate/results/load-path.ts';
+import { motionTables, type ListedMotion } from '../../core/plate/results/motion-csv.ts';
 import { panelStress } from '../../core/plate/results/panel-stress.ts';
-import { solverTables } from '../../core/plate/results/solver-tables.ts';
+import { rangeTables, solverTables, type SolverTable } from '../../core/plate/results/solver-tables.ts';
 import { tubeForces } from '../../core/plate/results/tube-forces.ts';
 import { everySolved, solveCases, type SolvedCases } from '../../core/plate/solve-cases.ts';
 import type { ReadyPlate, SolvedLoading } from '../../core/plate/solve-plate.ts';
@@ -29,7 +37,7 @@ import { optionsOf } from './options-of.ts';
 import { exit } from './terminal.ts';
 import type { Verb } from './verbs.ts';
 
-const usage = 'solve FILE [--option ID] [--size LENGTH] [--linear] [--all] [--losses [all]] [--modes] [--buckling] [--large] [--csv FOLDER] [--json]'; // prettier-ignore
+const usage = 'solve FILE [--option ID] [--size LENGTH] [--linear] [--all] [--losses [all]] [--against ID] [--modes] [--buckling] [--large] [--csv FOLDER] [--json]'; // prettier-ignore
 
 /** The plate as one structure: tubes, panels, fixings and contact together. */
 export const solveVerb: Verb = {
@@ -42,9 +50,11 @@ export const solveVerb: Verb = {
     '  --all          every load case, not only service down and up',
     '  --losses       also with the worst bolt row, panel and joint lost, and each leg; the row is followed to its end',
     '  --losses all   with each row, panel, joint and leg lost in turn, each row followed to its end',
+    '  --against ID   what changed against another option, and why: the deflection by parts, panels’ dip, way of the load',
     '  --modes        natural modes, hung, in air and in water     --buckling   of the panels in service',
     '  --large        panels that dip by more than half their thickness, with their stretch',
-    '  --csv FOLDER   tables of every solved loading: nodes, tubes, panels, bolts, welds, contact, supports',
+    '  --csv FOLDER   tables of every solved loading: nodes, tubes, panels, bolts, welds, contact, supports; ranges of',
+    '                 bolts as the load turns; of mesh study, changes, modes and buckling where they were asked for',
     '  --json         one object, SI',
     '',
     'Ends with 1 where contact did not settle, a mode or panel did not, or no mesh came within 2 %.',
@@ -59,6 +69,7 @@ export const solveVerb: Verb = {
         option: { type: 'string' },
         losses: { type: 'string' },
         size: { type: 'string' },
+        against: { type: 'string' },
         csv: { type: 'string' },
         ...(Object.fromEntries(flags.map((flag) => [flag, { type: 'boolean' }])) as Record<(typeof flags)[number], { type: 'boolean' }>), // prettier-ignore
       },
@@ -81,13 +92,17 @@ export const solveVerb: Verb = {
       }),
     );
     const all = everySolved(cases);
-    const chains = cases.losses.flatMap(({ unzipping }) => (unzipping ? [unzipping] : []));
-    const lines = all.map(({ plate, solved, lost }, i) => ({
+    const ranges = serviceRanges(cases);
+    const changes = values.against === undefined ? [] : changesFrom(raw, document, values, cases);
+    const chains = cases.losses.flatMap(({ unzipping, jointEnds }) => [
+      ...(unzipping ? [unzipping] : []),
+      ...jointEnds.flatMap(({ end, unzipping: chain }) => (chain ? [{ ...chain, words: `Joints at the ${end} end of their range: ${chain.words}` }] : [])),
+    ]); // prettier-ignore
+    const lines = all.map(({ plate, solved, lost, title, joints }) => ({
       without: lost && `${lost.kind} ${lost.id}`,
       ...summary(plate, solved),
-      joints: lost
-        ? []
-        : cases.jointEnds.map((end) => ({ end: end.end, ...spread(summary(end.plate, end.solved[i]!)) })),
+      title,
+      joints: joints.map((at) => jointSpread(at.end, at.plate, at.solved)),
     }));
     const modes = values.modes ? drained(plateModes(cases.plate, { holding: 'hung', count: 6 })) : null;
     const inService = cases.solved.filter(({ situation }) => situation.loadCase === 'service');
@@ -108,6 +123,15 @@ export const solveVerb: Verb = {
         await mkdir(folder, { recursive: true });
         for (const table of solverTables(plate, solved, units)) await writeFileWhole(join(folder, table.name), table.text); // prettier-ignore
       }
+      const { structure } = cases.plate;
+      const found = [
+        ...rangeTables(ranges, units),
+        ...(cases.study ? [studyTable(cases.study)] : []),
+        ...(changes.length > 0 ? [changesTable(changes)] : []),
+        ...(modes ? motionTables(structure, 'modes', [...listed('in air', modes.air.modes), ...listed('with added mass', modes.water.modes)]) : []), // prettier-ignore
+        ...(buckling.length > 0 ? motionTables(structure, 'buckling', buckling.flatMap(({ solved, modes: own }) => own.map(({ factor, shape }) => ({ group: `${solved.situation.id}, ${solved.loading}`, value: factor, shape })))) : []), // prettier-ignore
+      ];
+      for (const table of found) await writeFileWhole(join(resolve(on.folder, values.csv), table.name), table.text);
     }
 
     const frequencies = modes && {
@@ -129,7 +153,7 @@ export const solveVerb: Verb = {
       panels: panels.map(({ id, linear, large: dip }) => ({ id, linear, large: dip })),
     }));
     if (values.json)
-      on.out(JSON.stringify({ schema: 'stillplate-solution/1', programVersion, option: optionTitle, mesh: meshOf(cases), loadings: lines, unzipping: chains, modes: frequencies, buckling: factors, large: stretched, cautions: [...jointCautions(model), ...cautions] }, null, 2)); // prettier-ignore
+      on.out(JSON.stringify({ schema: 'stillplate-solution/1', programVersion, option: optionTitle, mesh: meshOf(cases), loadings: lines, boltRanges: ranges, changes, unzipping: chains, modes: frequencies, buckling: factors, large: stretched, cautions: [...jointCautions(model), ...cautions] }, null, 2)); // prettier-ignore
     else {
       on.out(`${model.document.project.name}. ${optionTitle}. Solved as one structure.`);
       for (const line of meshText(cases, text)) on.out(line);
@@ -140,8 +164,14 @@ export const solveVerb: Verb = {
         on.out(`  panel stress ${text(line.stress, 'MPa')}${line.stressAt ? ` in ${line.stressAt}` : ''}; tube moment ${text(line.moment, 'kN*m')} (by hand ${text(line.momentByHand, 'kN*m')})`); // prettier-ignore
         on.out(`  bolt pull ${text(line.pull, 'kN')}, shear ${text(line.shear, 'kN')}; weld ${text(line.weld, 'N/mm')}; contact ${text(line.contact, 'kN')}`); // prettier-ignore
         on.out(`  panels hand ${percent(line.toMain)} of the load to main tubes, ${percent(line.toCross)} to cross tubes; stress error ${percent(line.stressError)}`); // prettier-ignore
-        for (const { end, deflection, moment, pull } of line.joints) on.out(`  joints at the ${end} end of their range: deflection ${text(deflection, 'mm')}, tube moment ${text(moment, 'kN*m')}, bolt pull ${text(pull, 'kN')}`); // prettier-ignore
-        on.out(line.settled ? `  contact settled in ${line.steps} steps; balance to ${line.residual.toExponential(0)}` : `  CONTACT DID NOT SETTLE: ${line.faults} points are wrong after ${line.steps} steps; do not use these numbers`); // prettier-ignore
+        for (const { end, deflection, moment, pull, shear, weld } of line.joints) on.out(`  joints at the ${end} end of their range: deflection ${text(deflection, 'mm')}, tube moment ${text(moment, 'kN*m')}, bolt pull ${text(pull, 'kN')}, shear ${text(shear, 'kN')}, weld ${text(weld, 'N/mm')}`); // prettier-ignore
+        on.out(line.stage === 'linear' ? `  linear: contact as the load’s direction presses or pulls, nothing let lift off; balance to ${line.residual.toExponential(0)}` : line.settled ? `  contact settled in ${line.steps} steps; balance to ${line.residual.toExponential(0)}` : `  CONTACT DID NOT SETTLE: ${line.faults} points are wrong after ${line.steps} steps; do not use these numbers`); // prettier-ignore
+      }
+      for (const line of rangeWords(ranges, text)) on.out(line);
+      for (const { title, loading, variant, changed } of changes) {
+        on.out('');
+        on.out(`Against ${values.against}: ${title}, ${loading}${variant > 0 ? `, variant ${variant + 1}` : ''}`);
+        for (const line of changeWords(changed, units)) on.out(`  ${line}`);
       }
       if (chains.length > 0) on.out('');
       for (const chain of chains) on.out(chain.words);
@@ -166,6 +196,44 @@ export const solveVerb: Verb = {
     return sound ? exit.passes : exit.failsOrUnjudged;
   },
 };
+
+/** The other option, solved on the same mesh and for the same cases, beside what was solved. */
+function changesFrom(
+  raw: RawDocument,
+  document: PlateDocument,
+  { against, linear, all }: { readonly against?: string | undefined; readonly linear?: boolean | undefined; readonly all?: boolean | undefined }, // prettier-ignore
+  after: SolvedCases,
+): LoadingChange[] {
+  const { model } = appraise(raw, document, chosenOption(document, against));
+  const before = drained(
+    solveCases(model, { stage: linear ? 'linear' : 'contact', cases: all ? 'all' : 'service', losses: false, size: after.plate.size }), // prettier-ignore
+  );
+  return changesBetween(before, after);
+}
+
+/** What turning the service load round does to the bolt that feels most of it, in tension and in shear. */
+function rangeWords(ranges: readonly BoltRange[], text: (si: number, unit: string) => string): string[] {
+  const [widest] = ranges;
+  if (!widest) return [];
+  const sheared = ranges.reduce((most, one) => (one.shearRange > most.shearRange ? one : most));
+  const parting = ranges.filter(({ parts }) => parts).length;
+  return [
+    '',
+    `Bolts as the service load turns round, load factors included: tension of ${widest.id} by ${text(widest.range, 'kN')} (${text(widest.least, 'kN')} to ${text(widest.most, 'kN')}), shear of ${sheared.id} by ${text(sheared.shearRange, 'kN')}${parting > 0 ? `; the faces part at ${parting} bolts` : ''}.`,
+  ];
+}
+
+const listed = (group: string, modes: readonly { readonly frequency: number; readonly shape: Float64Array }[]): ListedMotion[] =>
+  modes.map(({ frequency, shape }) => ({ group, value: frequency, shape })); // prettier-ignore
+
+/** The mesh study as a file, SI. */
+const studyTable = ({ meshes }: MeshStudy): SolverTable => ({
+  name: 'mesh-study.csv',
+  text: csvTable(
+    ['widest cell [m]', 'unknowns', 'deflection [m]', 'bolt [N]', 'weld [N/m]', 'stress error [1]'],
+    meshes.map(({ cell, unknowns, deflection, bolt, weld, stressError }) => [cell, unknowns, deflection, bolt, weld, stressError]), // prettier-ignore
+  ),
+});
 
 /** “--losses” alone means the worst of each kind. */
 const withLossesNamed = (args: readonly string[]): string[] =>
@@ -220,14 +288,6 @@ function summary(plate: ReadyPlate, solved: SolvedLoading) {
   };
 }
 
-/** What the joints' stiffness moves. */
-const spread = ({ deflection, moment, pull, settled }: ReturnType<typeof summary>) => ({
-  deflection,
-  moment,
-  pull,
-  settled,
-});
-
 const meshOf = ({ plate, study }: SolvedCases): { size: number; unknowns: number; study: MeshStudy | null } => ({
   size: plate.size,
   unknowns: 2 * plate.structure.coordinates.length - 6,
@@ -240,13 +300,15 @@ function meshText(cases: SolvedCases, text: (si: number, unit: string) => string
   if (!study) return [...lines, 'The mesh was given; no study of its error was made.'];
   for (const { size: own, unknowns: count, stressError } of study.meshes)
     lines.push(`  cells up to ${text(own, 'mm')}: ${count} unknowns, stress error ${percent(stressError)}`);
-  for (const { quantity, order, errors } of study.convergence)
+  for (const { quantity, order, errors, extrapolated } of study.convergence)
     lines.push(
-      `  ${quantity}: errors ${errors.map(percent).join(', ')}${order === null ? '' : `, order ${order.toFixed(1)}`}`,
+      `  ${quantity}: ${text(extrapolated, studied[quantity])} for cells of no size; errors ${errors.map(percent).join(', ')}${order === null ? '' : `, order ${order.toFixed(1)}`}`,
     );
   if (study.chosen === null) lines.push(`  NO MESH CAME WITHIN ${percent(study.target)}: the finest is taken.`);
   return lines;
 }
+
+const studied = { deflection: 'mm', bolt: 'kN', weld: 'N/mm' } as const;
 
 const percent = (part: number): string => `${(100 * part).toFixed(1)} %`;
 const hertz = (of: readonly number[]): string => of.map((f) => `${significant(f, 3)} Hz`).join(', ');

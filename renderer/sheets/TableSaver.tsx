@@ -11,7 +11,7 @@ import { texts } from '../texts.ts';
 const t = texts.whole;
 
 /** Tables of a loading, in the order in which they are written. */
-const tables = ['nodes', 'tubes', 'panels', 'bolts', 'welds', 'contacts', 'supports'] as const;
+const tables = ['nodes', 'tubes', 'panels', 'bolts', 'welds', 'contacts', 'supports', 'bolt-ranges'] as const;
 
 /** Saves what was solved as CSV: all tables of it in one file, each under its name, or one of them as a file of its own. */
 export function TableSaver({

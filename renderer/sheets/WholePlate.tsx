@@ -1,5 +1,5 @@
 import { memo, useDeferredValue, useEffect } from 'react';
-import type { SolveWish } from '../../core/engine/solve-service.ts';
+import type { SolvedSet, SolveWish } from '../../core/engine/solve-service.ts';
 import type { BesideHand, LoadingView } from '../../core/engine/solver-view.ts';
 import { printedUnit, quantityText, significant, type UnitSystem } from '../../core/quantity/format-quantity.ts';
 import { Folding } from '../parts/Folding.tsx';
@@ -103,6 +103,7 @@ export function WholePlateSheet() {
           </p>
           <PictureSettings set={set} />
           {told && <Shown view={told} units={units} />}
+          <Ranges set={set} units={units} />
         </>
       )}
       {set && <Wishes />}
@@ -153,6 +154,8 @@ const Shown = memo(function Shown({ view, units }: { view: LoadingView; units: U
       <List title={t.bolts} head={[t.bolt, t.pull, t.shear]} rows={view.bolts.map(({ id, pull, shear }) => [id, text(pull, 'kN'), text(shear, 'kN')])} />
       <List title={t.welds} head={[t.weld, t.resultant]} rows={view.welds.map(({ id, tube, resultant }) => [`${id}, ${tube}`, text(resultant, 'kN/m')])} />
       <List title={t.contacts} head={[t.contact, t.force, t.closed]} rows={view.contacts.map(({ panel, tube, force, closed, points }) => [`${panel} on ${tube}`, text(force, 'kN'), `${closed} of ${points}`])} />
+      <List title={t.joints} head={[t.jointEnd, t.deflection, t.tubeMoment, t.pull, t.shear, t.weldForce]}
+        rows={view.joints.map(({ end, deflection, moment, pull, shear, weld, settled }) => [settled ? t.jointEnds[end] : `${t.jointEnds[end]}: ${t.unsettled}`, text(deflection, 'mm'), text(moment, 'kN*m'), text(pull, 'kN'), text(shear, 'kN'), text(weld, 'kN/m')])} />
       <List title={t.path} head={[t.way, t.part]} rows={[[t.ways.main, percent(path.toMainTubes.all)], [t.ways.cross, percent(path.toCrossTubes.all)], [t.ways.tubes, percent(path.tubes)], [t.ways.inertia, percent(path.byInertia)]]} />
       <h3>{t.mesh}</h3>
       <p>
@@ -168,6 +171,15 @@ const Shown = memo(function Shown({ view, units }: { view: LoadingView; units: U
     </>
   ); // prettier-ignore
 });
+
+/** What turning the service load round does to bolts, the widest ranges first. */
+function Ranges({ set: { ranges }, units }: { set: SolvedSet; units: UnitSystem }) {
+  const text = textIn(units);
+  return (
+    <List title={t.ranges} head={[t.bolt, t.pullRange, t.mostTension, t.leastTension, t.shearRange]} about={t.rangesAbout}
+      rows={ranges.slice(0, most).map(({ id, range, most: high, least, shearRange, parts }) => [parts ? `${id}, ${t.partsFaces}` : id, text(range, 'kN'), text(high, 'kN'), text(least, 'kN'), text(shearRange, 'kN')])} />
+  ); // prettier-ignore
+}
 
 function Numbers({ numbers, text }: { numbers: readonly BesideHand[]; text: (si: number, unit: string) => string }) {
   return (
@@ -202,10 +214,21 @@ function Numbers({ numbers, text }: { numbers: readonly BesideHand[]; text: (si:
 const most = 16;
 
 /** A table whose first column names the row; nothing where there is none. */
-function List({ title, head, rows }: { title: string; head: readonly string[]; rows: readonly (readonly string[])[] }) {
+function List({
+  title,
+  head,
+  rows,
+  about,
+}: {
+  title: string;
+  head: readonly string[];
+  rows: readonly (readonly string[])[];
+  about?: string;
+}) {
   if (rows.length === 0) return null;
   return (
     <Folding title={title} isUsuallyFolded={rows.length > most}>
+      {about && <p className="quiet small">{about}</p>}
       <table className="solver-list" aria-label={title}>
         <thead>
           <tr>

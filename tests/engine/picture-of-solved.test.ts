@@ -4,7 +4,7 @@ import { loadingView, type LoadingView } from '../../core/engine/solver-view.ts'
 import { fixingForces } from '../../core/plate/results/fixing-forces.ts';
 import { panelStress } from '../../core/plate/results/panel-stress.ts';
 import { tubeForces } from '../../core/plate/results/tube-forces.ts';
-import { solveCases } from '../../core/plate/solve-cases.ts';
+import { everySolved, solveCases } from '../../core/plate/solve-cases.ts';
 import type { ReadyPlate, SolvedLoading } from '../../core/plate/solve-plate.ts';
 import { firstSize } from '../../core/plate/mesh-study.ts';
 import { bentPlate, fieldOnVertices, type BentPlate } from '../../core/scene/bent-plate.ts';
@@ -21,7 +21,7 @@ beforeAll(() => {
     solveCases(model, { stage: 'contact', cases: 'service', losses: false, size: firstSize(model) }),
   );
   ({ plate, solved } = cases);
-  views = solved.map((one) => loadingView(plate, one, 'metric'));
+  views = everySolved(cases).map((one) => loadingView(one, 'metric'));
 });
 
 /** Signed volume within closed surfaces at a scale, m³ (divergence theorem), of the triangles that `take` says. */

@@ -211,3 +211,33 @@ it('covers both ends of what joints may give: no force is smaller than at either
     }
   expect(beyond).toBeGreaterThan(0);
 }, 60_000);
+
+it('covers them with a bolt row or a panel lost too: no force is smaller than at either end', () => {
+  const joints = (factor: number) => ({
+    stiffness: 'stated',
+    inPlane: `${2000 * factor} kN*m/rad`,
+    outOfPlane: `${50 * factor} kN*m/rad`,
+    source: 'invented',
+  });
+  const cases = ['lost-bolt-row-up', 'lost-panel-up'];
+  const forcesWith = (own: object) => {
+    const document = demoDocument({ grid: { joints: own }, panels: { A1: null, A3: null, B1: null }, forces: { from: 'hand and solver', mesh: '200 mm', losses: true } }); // prettier-ignore
+    const { situations } = drained(solvedForcesOf(modelOf(document)));
+    return cases.map((id) => situations[id]!);
+  };
+  const ranged = forcesWith({ ...joints(1), range: { low: 0.1, high: 10, source: 'invented' } });
+  let beyond = 0;
+  for (const factor of [0.1, 1, 10])
+    forcesWith(joints(factor)).forEach(({ loadings, tubes, panels }, i) => {
+      const all = ranged[i]!;
+      expect(all.loadings).toBe(3 * loadings);
+      for (const [id, { M, T }] of Object.entries(tubes)) {
+        expect(all.tubes[id]!.M).toBeGreaterThanOrEqual(M * (1 - 1e-9));
+        expect(all.tubes[id]!.T).toBeGreaterThanOrEqual(T * (1 - 1e-9));
+        if (factor === 1 && all.tubes[id]!.M > 1.01 * M) beyond++;
+      }
+      for (const [id, { pull }] of Object.entries(panels))
+        expect(all.panels[id]!.pull?.force ?? 0).toBeGreaterThanOrEqual((pull?.force ?? 0) * (1 - 1e-9));
+    });
+  expect(beyond).toBeGreaterThan(0);
+}, 120_000);

@@ -1,4 +1,5 @@
-import type { BoltForce } from './fixing-forces.ts';
+import type { SolvedCases } from '../solve-cases.ts';
+import { fixingForces, type BoltForce } from './fixing-forces.ts';
 
 /** What turning the load round does to a bolt, N. */
 export interface BoltRange {
@@ -26,4 +27,11 @@ export function boltRanges(loadings: readonly (readonly BoltForce[])[]): BoltRan
     const shearRange = Math.max(...forces.flatMap((a) => forces.map((b) => Math.hypot(a.shearX - b.shearX, a.shearY - b.shearY)))); // prettier-ignore
     return { id, panel, most, least, range: most - least, shearRange, parts: forces.some(({ parted }) => parted) };
   });
+}
+
+/** Ranges over all loadings of service that were solved, on each set of supports, the widest first. */
+export function serviceRanges({ plate, solved }: SolvedCases): BoltRange[] {
+  const service = solved.filter(({ situation }) => situation.loadCase === 'service');
+  const ranges = boltRanges(service.map((one) => fixingForces(plate, one).bolts));
+  return ranges.sort((a, b) => b.range - a.range || b.shearRange - a.shearRange);
 }

@@ -1,11 +1,13 @@
 import type { UnitSystem } from '../../quantity/format-quantity.ts';
-import { printedUnit, quantityText } from '../../quantity/format-quantity.ts';
+import { printedUnit, quantityText, significant } from '../../quantity/format-quantity.ts';
 import { splitParts } from './deflection-split.ts';
+import type { LoadPath } from './load-path.ts';
 import type { PlatePoint } from './plate-point.ts';
-import type { ChangeAtPlace, WhatChanged } from './what-changed.ts';
+import type { ChangeAtPlace, PanelDip, WhatChanged } from './what-changed.ts';
 
-/** What changed and why, in sentences: a moved place first, then the load, then each place with its parts, largest change first. */
-export function changeWords({ largest, moved, load, places }: WhatChanged, units: UnitSystem): string[] {
+/** What changed and why, in sentences: a moved place first, then the load, then each place with its parts, largest change first;
+ *  then the panels' own dip, and the way that the load takes. */
+export function changeWords({ largest, moved, load, places, dip, path }: WhatChanged, units: UnitSystem): string[] {
   const text = (si: number, unit: string): string => quantityText(si, printedUnit(unit, units), 3);
   const length = (m: number): string => text(m, 'mm');
   const words: string[] = [];
@@ -19,8 +21,23 @@ export function changeWords({ largest, moved, load, places }: WhatChanged, units
     `Largest deflection: ${length(largest.before.rise)} before, ${length(largest.after.rise)} now${moved ? '' : `, at ${at(largest.after.point)}`} (up is positive).`,
   );
   for (const place of places) words.push(...placeWords(place, moved, length, at));
+  const dips = (of: PanelDip | null): string => (of ? `${of.panel} by ${length(of.rise)}` : 'none');
+  if (dip.before || dip.after)
+    words.push(`Panels between their tubes, whatever these do, dip most: ${dips(dip.before)} before, ${dips(dip.after)} now.`); // prettier-ignore
+  words.push(`Where the load goes: before, ${pathWords(path.before)}; now, ${pathWords(path.after)}.`);
   return words;
 }
+
+/** A part of the load that is none but for rounding is nought. */
+const percent = (part: number): string => (Math.abs(part) < 1e-9 ? '0 %' : `${significant(100 * part, 3)} %`);
+
+const pathWords = ({ toMainTubes, toCrossTubes, tubes, byInertia }: LoadPath): string =>
+  [
+    `${percent(toMainTubes.all)} from panels to main tubes`,
+    `${percent(toCrossTubes.all)} to cross tubes`,
+    `${percent(tubes)} on the tubes themselves`,
+    ...(Math.abs(byInertia) > 1e-9 ? [`${percent(byInertia)} balanced by the panels’ own inertia`] : []),
+  ].join(', ');
 
 function placeWords(
   { of, point, apart, rise, parts }: ChangeAtPlace,

@@ -2,6 +2,7 @@ import { inUnit, printedUnit, type UnitSystem } from '../../quantity/format-quan
 import { shellStress } from '../../solve/elements/shell-stress.ts';
 import type { ReadyPlate, SolvedLoading } from '../solve-plate.ts';
 import { csvTable } from '../../quantity/csv-table.ts';
+import type { BoltRange } from './bolt-ranges.ts';
 import type { FixingForces } from './fixing-forces.ts';
 import { levelled } from './levelled.ts';
 import type { PanelStress } from './panel-stress.ts';
@@ -143,6 +144,22 @@ export const boltsCsv = ({ bolts }: FixingForces, units: CsvUnits): string =>
       { name: 'torsion', unit: moment, of: ({ torsion }) => torsion },
     ],
     bolts,
+    units,
+  );
+
+/** What turning the load round does to bolts. Signs as in `BoltRange`; `parts`: 1 where the faces part. */
+export const rangesCsv = (ranges: readonly BoltRange[], units: CsvUnits): string =>
+  table(
+    [
+      { name: 'bolt', of: ({ id }) => id },
+      { name: 'panel', of: ({ panel }) => panel },
+      { name: 'largest tension', unit: force, of: ({ most }) => most },
+      { name: 'least tension', unit: force, of: ({ least }) => least },
+      { name: 'range of tension', unit: force, of: ({ range }) => range },
+      { name: 'range of shear', unit: force, of: ({ shearRange }) => shearRange },
+      { name: 'parts', of: ({ parts }) => (parts ? 1 : 0) },
+    ],
+    ranges,
     units,
   );
 

@@ -1,4 +1,5 @@
 import type { ReadyPlate, SolvedLoading } from '../solve-plate.ts';
+import type { BoltRange } from './bolt-ranges.ts';
 import { fixingForces } from './fixing-forces.ts';
 import { panelStress } from './panel-stress.ts';
 import {
@@ -6,6 +7,7 @@ import {
   contactsCsv,
   nodesCsv,
   panelsCsv,
+  rangesCsv,
   supportsCsv,
   tubesCsv,
   weldsCsv,
@@ -34,3 +36,7 @@ export function solverTables(plate: ReadyPlate, solved: SolvedLoading, units: Cs
   ];
   return tables.filter(([, rows]) => rows > 0).map(([name, , text]) => ({ name: `${name}.csv`, text: text() }));
 }
+
+/** Ranges of the bolts as a file to write; none where there are no bolts. */
+export const rangeTables = (ranges: readonly BoltRange[], units: CsvUnits): SolverTable[] =>
+  ranges.length > 0 ? [{ name: 'bolt-ranges.csv', text: rangesCsv(ranges, units) }] : [];

@@ -1,6 +1,7 @@
 import type { ReadyPlate, SolvedLoading } from '../solve-plate.ts';
-import { deflections, type RiseAt } from './deflections.ts';
+import { deflections, type Deflections, type RiseAt } from './deflections.ts';
 import { deflectionSplit, splitParts, type SplitPart } from './deflection-split.ts';
+import { loadPath, type LoadPath } from './load-path.ts';
 import { pointOn, type PlatePoint } from './plate-point.ts';
 
 /** One option's plate with one of its loadings solved. */
@@ -18,6 +19,15 @@ export interface WhatChanged {
   /** Upward force applied in all, N. Not the same: what changed is then the load as well, and no comparison of stiffness. */
   readonly load: { readonly before: number; readonly after: number; readonly same: boolean };
   readonly places: readonly ChangeAtPlace[];
+  /** Where a panel dips most between its tubes, whatever these do; null where no panel is carried. */
+  readonly dip: { readonly before: PanelDip | null; readonly after: PanelDip | null };
+  readonly path: { readonly before: LoadPath; readonly after: LoadPath };
+}
+
+/** A panel's dip: its largest rise from the motion of its tubes, m. */
+export interface PanelDip {
+  readonly panel: string;
+  readonly rise: number;
 }
 
 /** The change at one place: where the largest deflection is now, then, if that moved, where it was. */
@@ -34,8 +44,8 @@ export interface ChangeAtPlace {
 }
 
 export function whatChanged(before: SolvedOption, after: SolvedOption): WhatChanged {
-  const most = (of: SolvedOption): RiseAt => deflections(of.plate, of.solved).largest;
-  const largest = { before: most(before), after: most(after) };
+  const bent = { before: deflections(before.plate, before.solved), after: deflections(after.plate, after.solved) };
+  const largest = { before: bent.before.largest, after: bent.after.largest };
   const load = { before: upward(before.solved), after: upward(after.solved) };
   const [p, q] = [largest.before.point, largest.after.point];
   const cell = Math.max(before.plate.size, after.plate.size);
@@ -50,8 +60,13 @@ export function whatChanged(before: SolvedOption, after: SolvedOption): WhatChan
     moved,
     load: { ...load, same: Math.abs(load.after - load.before) <= sameLoad * size },
     places,
+    dip: { before: deepest(bent.before), after: deepest(bent.after) },
+    path: { before: loadPath(before.plate, before.solved), after: loadPath(after.plate, after.solved) },
   };
 }
+
+const deepest = ({ panels }: Deflections): PanelDip | null =>
+  panels.reduce<PanelDip | null>((most, { id, dip }) => (dip && (!most || Math.abs(dip.rise) > Math.abs(most.rise)) ? { panel: id, rise: dip.rise } : most), null); // prettier-ignore
 
 /** Loads closer than this, as a part, are one: rounding of pressures times areas. */
 const sameLoad = 1e-6;

@@ -6,7 +6,8 @@ import type { Model } from '../../../core/model.ts';
 import { jointCautions } from '../../../core/plate/mesh/joint-stiffness.ts';
 import { deflections } from '../../../core/plate/results/deflections.ts';
 import { deflectionSplit } from '../../../core/plate/results/deflection-split.ts';
-import { solveCases } from '../../../core/plate/solve-cases.ts';
+import { jointSpread } from '../../../core/plate/results/joint-spread.ts';
+import { everySolved, solveCases } from '../../../core/plate/solve-cases.ts';
 import { readyPlate, solveLoading } from '../../../core/plate/solve-plate.ts';
 import { drained } from '../../../core/solve/drained.ts';
 import { roundJointFlexibility } from '../../../core/solve/round-joint-flexibility.ts';
@@ -112,6 +113,52 @@ describe('a range of the joints’ stiffness', () => {
     expect(low!).toBeGreaterThan(middle);
     expect(high!).toBeLessThan(middle);
     expect(high!).toBe(most(readyPlate(modelWith('small'), { size }), drained(solveCases(modelWith('small'), { size, stage: 'linear', cases: 'service', losses: false })).solved)); // prettier-ignore
+  });
+});
+
+describe('a range of the joints’ stiffness with a part lost', () => {
+  const range = { low: 0.2, high: 'rigid', source: 'assumed for this test' };
+  const cases = drained(solveCases(modelWith('small', stated(100, { range })), { size, stage: 'linear', cases: 'service', losses: true })); // prettier-ignore
+  const sinks = (of: { plate: Parameters<typeof deflections>[0]; solved: readonly Parameters<typeof deflections>[1][] }) => of.solved.map((one) => Math.abs(deflections(of.plate, one).largest.rise)); // prettier-ignore
+  const rigid = drained(solveCases(modelWith('small'), { size, stage: 'linear', cases: 'service', losses: 'all' }));
+
+  it('has each loading at both ends too: of the whole, of a lost row, panel, joint, and of each leg', () => {
+    expect(cases.losses.map(({ kind }) => kind)).toEqual(['bolt row', 'panel', 'joint']);
+    for (const { solved, jointEnds } of [cases, ...cases.losses]) {
+      expect(jointEnds.map(({ end }) => end)).toEqual(['low', 'high']);
+      for (const end of jointEnds)
+        expect(end.solved.map(({ situation, loading, variant }) => [situation.id, loading, variant])).toEqual(solved.map(({ situation, loading, variant }) => [situation.id, loading, variant])); // prettier-ignore
+    }
+    expect(cases.solved.some(({ situation }) => situation.loadCase === 'lost leg')).toBe(true);
+  });
+
+  it.each(['bolt row', 'panel', 'joint'])('without a %s: the plate works less for the load the stiffer its joints, and rigid ones are those of the rigid plate', (kind) => {
+    const lost = cases.losses.find((one) => one.kind === kind)!;
+    const [low, high] = lost.jointEnds;
+    // work of the load, half its force times its way: what stiffness lessens wherever it is added (Clapeyron)
+    const works = (of: { solved: typeof lost.solved }) => of.solved.map(({ applied, answer: { u } }) => applied.reduce((sum, f, i) => sum + f * u[i]!, 0)); // prettier-ignore
+    const [soft, between, stiff] = [works(low!), works(lost), works(high!)];
+    between.forEach((work, i) => {
+      expect(soft[i]!).toBeGreaterThan(work);
+      expect(stiff[i]!).toBeLessThan(work);
+    });
+    const same = rigid.losses.find((one) => one.kind === kind && one.id === lost.id)!;
+    expect(sinks(high!)).toEqual(sinks(same));
+  }); // prettier-ignore
+
+  it('is told beside each loading, and a joint that is lost is called one', () => {
+    const shown = everySolved(cases);
+    for (const { joints, plate, solved } of shown) {
+      expect(joints.map(({ end }) => end)).toEqual(['low', 'high']);
+      for (const at of joints) {
+        const told = jointSpread(at.end, at.plate, at.solved);
+        expect(told.deflection).toBe(deflections(at.plate, at.solved).largest.rise);
+        expect(told.deflection).not.toBe(deflections(plate, solved).largest.rise);
+      }
+    }
+    const titles = shown.filter(({ lost }) => lost?.kind === 'joint').map(({ title }) => title);
+    expect(titles.length).toBeGreaterThan(0);
+    for (const title of titles) expect(title).toMatch(/^One joint lost/);
   });
 });
 

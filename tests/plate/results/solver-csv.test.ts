@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { csvTable } from '../../../core/quantity/csv-table.ts';
+import { boltRanges } from '../../../core/plate/results/bolt-ranges.ts';
 import { fixingForces } from '../../../core/plate/results/fixing-forces.ts';
 import { levelled } from '../../../core/plate/results/levelled.ts';
 import { panelStress } from '../../../core/plate/results/panel-stress.ts';
 import * as csv from '../../../core/plate/results/solver-csv.ts';
-import { solverTables } from '../../../core/plate/results/solver-tables.ts';
+import { rangeTables, solverTables } from '../../../core/plate/results/solver-tables.ts';
 import { tubeForces } from '../../../core/plate/results/tube-forces.ts';
 import { ready, sampleModel, solvedLoading } from './support/solved-sample.ts';
 
@@ -69,6 +70,22 @@ describe.each([
     const fixing = panels ? 'welds.csv' : 'bolts.csv';
     expect(files.map((file) => file.name)).toEqual(['nodes.csv', 'tubes.csv', 'panels.csv', fixing, 'contacts.csv', 'supports.csv']); // prettier-ignore
     expect(files[1]!.text).toBe(csv.tubesCsv(tubes, 'metric'));
+  });
+
+  it('have the ranges of bolts as the load turns, as `boltRanges` gives them; nothing where there are no bolts', () => {
+    const ranges = boltRanges([forces.bolts, forces.bolts.map((bolt) => ({ ...bolt, inBolt: -bolt.inBolt, shearX: 0, shearY: 0 }))]); // prettier-ignore
+    const files = rangeTables(ranges, 'SI');
+    expect(files.map(({ name }) => name)).toEqual(forces.bolts.length > 0 ? ['bolt-ranges.csv'] : []);
+    for (const { text } of files) {
+      const [head, ...rows] = rowsOf(text);
+      expect(rows).toHaveLength(forces.bolts.length);
+      forces.bolts.forEach(({ id, inBolt, shearX, shearY }, i) => {
+        expect(rows[i]![0]).toBe(id);
+        // tension comes and goes: the bolt feels all of it, whichever way round, and shear falls to nought
+        expect(Number(rows[i]![head!.indexOf('range of tension [N]')])).toBeCloseTo(Math.abs(inBolt), 9);
+        expect(Number(rows[i]![head!.indexOf('range of shear [N]')])).toBeCloseTo(Math.hypot(shearX, shearY), 9);
+      });
+    }
   });
 
   it('say their units, and hold the same numbers in each', () => {

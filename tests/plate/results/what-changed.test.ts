@@ -1,6 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { changesTable } from '../../../core/plate/results/changes-between.ts';
 import { changeWords } from '../../../core/plate/results/change-words.ts';
+import { deflections } from '../../../core/plate/results/deflections.ts';
 import { splitParts } from '../../../core/plate/results/deflection-split.ts';
+import { loadPath } from '../../../core/plate/results/load-path.ts';
 import { whatChanged, type SolvedOption } from '../../../core/plate/results/what-changed.ts';
 import type { ReadyPlate } from '../../../core/plate/solve-plate.ts';
 import { changedPlate } from './support/level-plate.ts';
@@ -43,6 +46,35 @@ describe('the same load on main tubes of half the stiffness', () => {
     expect(changeWords(change, 'inch').join(' ')).toContain(' in');
     expect(words.join(' ')).not.toMatch(/NaN|undefined|Infinity/);
   });
+
+  it('tells the panels’ own dip and the way of the load beside it, before and now', () => {
+    const told = (of: SolvedOption) => deflections(of.plate, of.solved).panels.map(({ dip }) => Math.abs(dip!.rise));
+    for (const [when, of] of [
+      ['before', before],
+      ['after', after],
+    ] as const) {
+      // prettier-ignore
+      expect(Math.abs(change.dip[when]!.rise)).toBe(Math.max(...told(of)));
+      expect(change.path[when]).toEqual(loadPath(of.plate, of.solved));
+    }
+    const words = changeWords(change, 'metric').join(' ');
+    expect(words).toMatch(/Panels between their tubes.* dip most: A\d by .* mm before, A\d by .* mm now/);
+    // main tubes that give way more take less from the panels
+    expect(change.path.after.toMainTubes.all).toBeLessThan(change.path.before.toMainTubes.all);
+    expect(words).toContain('% from panels to main tubes');
+  });
+});
+
+it('as a table: the parts of each place sum to the rise’s change', () => {
+  const before = option(changedPlate(model, 0.2, (s) => s));
+  const after = option(changedPlate(model, 0.2, (s) => withStifferBeams(s, 2, () => true)));
+  const changed = whatChanged(before, after);
+  const { name, text } = changesTable([{ situation: 'service-down', title: '', loading: 'even', variant: 0, changed }]);
+  expect(name).toBe('what-changed.csv');
+  const rows = text.trim().split('\r\n').slice(1).map((line) => line.split(',')); // prettier-ignore
+  expect(rows).toHaveLength(changed.places.length * (1 + splitParts.length));
+  const [rise, ...parts] = rows.slice(0, 1 + splitParts.length).map((row) => Number(row.at(-1)));
+  expect(parts.reduce((sum, part) => sum + part, 0) / rise!).toBeCloseTo(1, 9);
 });
 
 describe('with the panels taken off', () => {
