@@ -15,6 +15,7 @@ import { manyBays } from '../../tests/browser/support/many-bays.ts';
 import { serveStillplate, type Served } from '../../tests/browser/support/served.ts';
 import type { Json } from '../../tests/document/middle.ts';
 import { median } from './interleaved.ts';
+import { longestTask } from './longest-task.ts';
 import type { Measure } from './measure.ts';
 import { sample } from './sample.ts';
 import { recordOf } from './tank.ts';
@@ -35,7 +36,7 @@ export async function bench(): Promise<readonly Measure[]> {
       await editToNumbers(browser, served),
       await startPage(browser, served),
       ...(await pictureOfMany(browser, served)),
-      await longestTask(browser, served),
+      await longestOf(browser, served),
     ];
   } finally {
     await browser.close();
@@ -365,55 +366,15 @@ async function bareThree(
   return (median(times.slice(10)) * triangles) / drawn;
 }
 
-/** The longest task on the interface thread while a field is edited, a search runs, the plate is solved, a note is made, a long record is added. */
-async function longestTask(browser: Browser, served: Served): Promise<Measure> {
+/** On the middle sample, with a record of a million rows on the disk. */
+async function longestOf(browser: Browser, served: Served): Promise<Measure> {
+  const folder = await mkdtemp(join(tmpdir(), 'stillplate-bench-'));
+  const record = join(folder, 'a-day.csv');
+  await writeFile(record, recordOf(1_000_000));
   const page = await opened(browser, served, 'Blocked plate', await sample('middle'));
   await page.waitForTimeout(3000);
-  await page.evaluate(`window.tasks = [];
-    new PerformanceObserver((list) => { for (const { duration } of list.getEntries()) window.tasks.push(duration); }).observe({ type: 'longtask' }); undefined`);
-  const longestOf = async (act: () => Promise<void>): Promise<number> => {
-    await act();
-    await page.waitForTimeout(3000);
-    return Math.max(0, ...(await page.evaluate<number[]>('window.tasks.splice(0)')));
-  };
-  const press = (name: string) => page.locator('.sheet').getByRole('button', { name, exact: true }).click();
-  const edit = await longestOf(async () => {
-    await openSheet(page, 'panels');
-    const field = page.locator('.sheet').getByLabel(texts.fields.thickness[0], { exact: true }).first();
-    await field.fill('8.5 mm');
-    await field.press('Enter');
-  });
-  const search = await longestOf(async () => {
-    await openSheet(page, 'search');
-    await press(texts.search.start);
-    await page.waitForTimeout(8000);
-    // a quick machine is done by then
-    const stop = page.locator('.sheet').getByRole('button', { name: texts.search.stop, exact: true });
-    if (await stop.isVisible()) await stop.click();
-  });
-  const solve = await longestOf(async () => {
-    await openSheet(page, 'whole');
-    await page.locator('[data-solved="now"]').getByText(`${texts.whole.sets.contact}.`).waitFor();
-  });
-  const note = await longestOf(async () => {
-    await openSheet(page, 'note');
-    await press(texts.note.make);
-    await page.locator('.pdf-pages canvas').first().waitFor();
-  });
-  // a file on the disk: content that the test hands over would be read in by the page's own thread
-  const folder = await mkdtemp(join(tmpdir(), 'stillplate-bench-'));
-  const file = join(folder, 'a-day.csv');
-  await writeFile(file, recordOf(1_000_000));
-  const record = await longestOf(async () => {
-    await openSheet(page, 'tank');
-    const chooser = page.waitForEvent('filechooser');
-    await press(texts.tank.add);
-    await (await chooser).setFiles(file);
-    await page.locator('.sheet').getByText('Added mass and drag of this record').waitFor();
-  });
+  const longest = await longestTask(page, record);
   await page.close();
   await rm(folder, { recursive: true });
-  const each = { 'an edit': edit, 'a search': search, 'a solve': solve, 'a note with its pages drawn': note, 'a record of a million rows': record }; // prettier-ignore
-  const told = Object.entries(each).map(([what, ms]) => `${what} ${ms.toFixed(0)}`);
-  return measure(`longest task of the interface thread, ms: ${told.join(', ')}`, Math.max(...Object.values(each)), 50);
+  return longest;
 }

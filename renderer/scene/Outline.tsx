@@ -1,16 +1,14 @@
 import { useThree } from '@react-three/fiber';
 import { useEffect, useMemo } from 'react';
-import { LineMaterial } from 'three/examples/jsm/lines/LineMaterial.js';
 import { LineSegments2 } from 'three/examples/jsm/lines/LineSegments2.js';
 import { LineSegmentsGeometry } from 'three/examples/jsm/lines/LineSegmentsGeometry.js';
-import { SRGBColorSpace } from 'three';
 import type { Colour } from './colour-map.ts';
-import { disposeSoon } from './dispose-soon.ts';
+import { outlineMaterial } from './outline-material.ts';
 
 /** Edges drawn over the plate as a thick line: full where they are seen, faint where something lies before them. */
 export function Outline({
   edges,
-  colour: [r, g, b],
+  colour,
   width,
 }: {
   readonly edges: readonly number[];
@@ -22,28 +20,20 @@ export function Outline({
   const lines = useMemo(() => {
     const geometry = new LineSegmentsGeometry().setPositions([...edges]);
     return [true, false].map((isSeen) => {
-      const material = new LineMaterial({
-        linewidth: width,
-        depthTest: isSeen,
-        depthWrite: false,
-        transparent: !isSeen,
-        opacity: isSeen ? 1 : 0.35,
-        polygonOffset: true,
-        polygonOffsetFactor: -1,
-        polygonOffsetUnits: -4,
-      });
-      material.color.setRGB(r, g, b, SRGBColorSpace);
-      const line = new LineSegments2(geometry, material);
+      const line = new LineSegments2(geometry, outlineMaterial(colour, width, isSeen));
       line.name = 'outline';
       line.frustumCulled = false;
       line.renderOrder = isSeen ? 2 : 3;
       return line;
     });
-  }, [edges, r, g, b, width]);
+  }, [edges, colour, width]);
   useEffect(() => {
     invalidate();
     return () => {
-      for (const { geometry, material } of lines) disposeSoon(geometry, material);
+      for (const { geometry, material } of lines) {
+        geometry.dispose();
+        material.dispose();
+      }
       invalidate();
     };
   }, [lines, invalidate]);

@@ -6,7 +6,6 @@ import { isCutAway, type Cut } from '../../core/scene/part-at.ts';
 import { Bolts } from './Bolts.tsx';
 import type { Colour } from './colour-map.ts';
 import { BentSurface } from './BentSurface.tsx';
-import { disposeSoon } from './dispose-soon.ts';
 import { drawnEdges } from './drawn-edges.ts';
 import { ForceMarks } from './ForceMarks.tsx';
 import { Holes } from './Holes.tsx';
@@ -32,7 +31,12 @@ export function Plate(props: PlateSceneProps & { readonly palette: Palette }) {
     const uniforms = sceneUniforms(states);
     return { states, uniforms, materials: { solid: solidMaterial(uniforms), edge: edgeMaterial(uniforms) } };
   }, [scene]);
-  useEffect(() => () => disposeSoon(states, materials.solid, materials.edge), [states, materials]);
+  useEffect(
+    () => () => {
+      for (const made of [states, materials.solid, materials.edge]) made.dispose();
+    },
+    [states, materials],
+  );
   useLayoutEffect(() => {
     writeStates(states, scene.parts, looksUnder(reading, palette));
     invalidate();

@@ -139,8 +139,9 @@ function DrawnScene(props: PlateSceneProps) {
           onCreated={created}
           fallback={<SceneUnavailable />}
         >
-          <Plate {...props} palette={palette} />
-          <Programs onBroken={() => setBroken(true)} />
+          <Programs palette={palette} onBroken={setBroken}>
+            <Plate {...props} palette={palette} />
+          </Programs>
         </Canvas>
       )}
       <Overlay {...props} points={points} />

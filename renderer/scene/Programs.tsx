@@ -1,29 +1,58 @@
-import { useFrame, useThree } from '@react-three/fiber';
-import { useEffect, useRef } from 'react';
-
-/** How long the card has to make a new program before it is asked about it, ms. */
-const patience = 1000;
+import { useThree } from '@react-three/fiber';
+import { useEffect, useState, type ReactNode } from 'react';
+import type { Camera, Scene, WebGLRenderer } from 'three';
+import { everyKind } from './every-kind.ts';
+import type { Palette } from './palette.ts';
 
 /**
- * Asks the card after a while whether it could make the programs that draw the plate. Three would ask at their first use,
- * and the window would stand still until the compiler has answered.
+ * Has the card make all programs that draw the plate before anything is drawn, and keeps them: three would ask for each
+ * at its first use, and the window would stand still until the compiler has answered. `onBroken`: whether the card could not make one.
  */
-export function Programs({ onBroken }: { readonly onBroken: () => void }) {
+export function Programs({
+  palette,
+  onBroken,
+  children,
+}: {
+  readonly palette: Palette;
+  readonly onBroken: (isBroken: boolean) => void;
+  readonly children: ReactNode;
+}) {
   const gl = useThree((state) => state.gl);
-  const asked = useRef(0);
-  const timer = useRef<ReturnType<typeof setTimeout>>(undefined);
-  useEffect(() => () => clearTimeout(timer.current), []);
-  useFrame(() => {
-    // a frame is about to be drawn, and may bring new ones
-    timer.current ??= setTimeout(() => {
-      timer.current = undefined;
-      const programs = gl.info.programs ?? [];
-      if (programs.length === asked.current) return;
-      asked.current = programs.length;
-      const context = gl.getContext();
-      const isMade = programs.every(({ program }) => context.getProgramParameter(program as WebGLProgram, context.LINK_STATUS)); // prettier-ignore
-      if (!isMade && !context.isContextLost()) onBroken();
-    }, patience);
-  });
-  return null;
+  const camera = useThree((state) => state.camera);
+  const [kinds] = useState(() => everyKind(palette));
+  const [areMade, setMade] = useState(false);
+  useEffect(() => {
+    let isOver = false;
+    const make = (): void =>
+      void madePrograms(gl, camera, kinds).then((isRight) => {
+        if (isOver) return;
+        onBroken(!isRight);
+        setMade(true);
+      });
+    make();
+    // a card that was lost has lost its programs too
+    const canvas = gl.domElement;
+    canvas.addEventListener('webglcontextrestored', make);
+    return () => {
+      isOver = true;
+      canvas.removeEventListener('webglcontextrestored', make);
+    };
+  }, [gl, camera, kinds, onBroken]);
+  return areMade ? children : null;
+}
+
+/** Whether the card could make them all. */
+async function madePrograms(gl: WebGLRenderer, camera: Camera, kinds: Scene): Promise<boolean> {
+  await gl.compileAsync(kinds, camera);
+  const context = gl.getContext();
+  let areRight = true;
+  for (const made of gl.info.programs ?? []) {
+    // The card answers each question when all before it is done: one at a time, the window free in between.
+    await new Promise((goOn) => setTimeout(goOn));
+    if (context.isContextLost()) return true;
+    areRight &&= Boolean(context.getProgramParameter(made.program as WebGLProgram, context.LINK_STATUS));
+    made.getUniforms();
+    made.getAttributes();
+  }
+  return areRight;
 }

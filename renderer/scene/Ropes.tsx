@@ -3,7 +3,6 @@ import { BufferGeometry, Float32BufferAttribute } from 'three';
 import type { SceneRope } from '../../core/scene/scene.ts';
 import type { Colour } from './colour-map.ts';
 import { plainMaterial } from './plain-material.ts';
-import { disposeSoon } from './dispose-soon.ts';
 
 /** Lines, legs, struts or slings; slings for the lift in air are dashed. */
 export function Ropes({
@@ -28,7 +27,13 @@ export function Ropes({
     geometry.setAttribute('along', new Float32BufferAttribute(along, 1));
     return { geometry, material: plainMaterial(colour, false, dashed ? 0.16 : 0) };
   }, [ropes, colour, dashed]);
-  useEffect(() => () => disposeSoon(geometry, material), [geometry, material]);
+  useEffect(
+    () => () => {
+      geometry.dispose();
+      material.dispose();
+    },
+    [geometry, material],
+  );
   return (
     <lineSegments
       name={dashed ? 'slings' : 'suspension'}

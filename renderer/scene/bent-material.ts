@@ -2,7 +2,6 @@ import { DataTexture, DoubleSide, FloatType, RGBAFormat, ShaderMaterial, Vector3
 import { colourAt } from './colour-map.ts';
 import type { Palette } from './palette.ts';
 import type { SceneUniforms } from './solid-material.ts';
-import { disposeSoon } from './dispose-soon.ts';
 
 /** What is the bent plate's own: how far it is drawn moved, and what its colours mean. */
 export interface BentUniforms {
@@ -125,6 +124,8 @@ export function bentMaterials(shared: SceneUniforms, palette: Palette) {
     surface,
     line,
     still,
-    dispose: () => disposeSoon(colours, surface, line, still),
+    dispose: () => {
+      for (const made of [colours, surface, line, still]) made.dispose();
+    },
   };
 }

@@ -4,7 +4,7 @@ import type { Colour } from './colour-map.ts';
 /** One colour; solids toned by the direction of their faces, lines plain. `dashed`: one half of a dash of so many metres. */
 export const plainMaterial = (colour: Colour, isSolid: boolean, dashed = 0): ShaderMaterial =>
   new ShaderMaterial({
-    uniforms: { colour: { value: new Vector3(...colour) } },
+    uniforms: { colour: { value: new Vector3(...colour) }, dash: { value: dashed } },
     vertexShader: /* glsl */ `
       varying vec3 vNormal;
       varying float vAlong;
@@ -22,10 +22,11 @@ export const plainMaterial = (colour: Colour, isSolid: boolean, dashed = 0): Sha
       }`,
     fragmentShader: /* glsl */ `
       uniform vec3 colour;
+      uniform float dash;
       varying vec3 vNormal;
       varying float vAlong;
       void main() {
-        ${dashed > 0 ? `if (mod(vAlong, ${dashed.toFixed(4)}) > ${(dashed / 2).toFixed(4)}) discard;` : ''}
+        if (dash > 0.0 && mod(vAlong, dash) > 0.5 * dash) discard;
         vec3 n = normalize(vNormal), s = n * n;
         gl_FragColor = vec4(colour * ${isSolid ? '(s.x * 0.8 + s.y * 0.88 + s.z)' : '1.0'}, 1.0);
       }`,

@@ -66,7 +66,7 @@ export async function openPlate(
   await page.goto(`${origin}/#${plate}`);
   if (draws) {
     // Not waitForFunction: it polls with eval, which the content policy stops.
-    while (!(await page.evaluate<boolean>('Boolean(window.plate?.root)'))) {
+    while (!(await page.evaluate<boolean>('Boolean(window.plate?.root?.scene.children.length)'))) {
       if (broken) throw new Error(`The plate “${plate}” is not drawn`, { cause: broken });
       await page.waitForTimeout(50);
     }

@@ -281,6 +281,24 @@ describe('the middle sample', () => {
     expect((await view()).elevation).toBe(0);
   });
 
+  it('waits for no compiler after the first picture: section, arrows, outlines, slings and the bent plate bring no program', async () => {
+    const programs = () => run<number[]>('p.root.gl.info.programs.map(({ id }) => id)');
+    const atFirst = await programs();
+    const bringsNone = async (script: string): Promise<void> => {
+      await act(script);
+      await run('p.draw()');
+      expect(await programs(), script).toEqual(atFirst);
+    };
+    await bringsNone("p.onSelect('panel:A1')");
+    await bringsNone("p.set({ load: 'service-up', slings: true, apart: 0.2, reading: 'utilisation' })");
+    await bringsNone("p.set({ load: null, cut: { axis: 'x', at: 2.1, away: 'above' } })");
+    await bringsNone('p.set({ cut: null }), p.showRamp({ arrows: true })');
+    await bringsNone('p.showRamp({ slope: 0.01, scale: 10 })');
+    // nor are any made anew after all that drew with them is gone
+    await bringsNone('p.reset()');
+    expect(atFirst.length).toBeGreaterThan(8);
+  });
+
   it('lists the same parts as text, to be chosen by keyboard', async () => {
     await page.getByRole('button', { name: /^Panels/ }).press('Enter');
     const items = page.locator('.scene-parts li button');
