@@ -26,16 +26,16 @@ const classAt = (model: Model, id: string): DetailClass | Missing =>
 
 /** A flush crossing's force per length of weld by its ring; that of the flanks of tubes that lie on each other from their walls. */
 const forces: Readonly<Record<string, Input>> = Object.fromEntries(
-  Object.entries(atBothEnds(() => crossingThroat, 'f_w', 'f', 'N/mm', 'largest force per length of the weld')).map(
-    ([symbol, input]) => [
-      symbol,
-      {
-        ...input,
-        read: (model, id, situation) =>
-          (isFlush(model) === true ? input : flankForce(symbol === 'f_up' ? 'up' : 'down')).read(model, id, situation),
-      } satisfies Input,
-    ],
-  ),
+  Object.entries(
+    atBothEnds(() => crossingThroat, 'f_w', 'f', 'N/mm', 'largest force per length of the weld', restOfPlate),
+  ).map(([symbol, input]) => [
+    symbol,
+    {
+      ...input,
+      read: (model, id, situation) =>
+        (isFlush(model) === true ? input : flankForce(symbol === 'f_up' ? 'up' : 'down')).read(model, id, situation),
+    } satisfies Input,
+  ]),
 );
 
 /** Crack from the root of a crossing's weld through its throat. */

@@ -2,7 +2,7 @@ import type { Model } from '../model.ts';
 import type { Input, Missing } from './check.ts';
 import { eyeAt, eyeForceInputs, materialOfEye, onTube } from './eye-inputs.ts';
 import { carbonSteel } from './fatigue-steel.ts';
-import { fromSwing, largerAtEnd, type End } from './fatigue-swing.ts';
+import { fromSwing, graverAtEnd, restOfPlate, type End } from './fatigue-swing.ts';
 import { solvedLegs } from './solved-inputs.ts';
 
 type Force = keyof typeof eyeForceInputs;
@@ -16,7 +16,9 @@ const at = (force: Force, end: End): Input => ({
     const situation = model.loads.swing[end];
     const hand = eyeForceInputs[force].read(model, id, situation);
     if (typeof hand !== 'number') return hand;
-    return largerAtEnd(model, end, hand, () => solvedLegs[force].read(model, id, situation));
+    return graverAtEnd(model, end, restOfPlate.read(model, id, situation), hand, () =>
+      solvedLegs[force].read(model, id, situation),
+    );
   },
 });
 

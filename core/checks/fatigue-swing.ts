@@ -1,8 +1,29 @@
+import type { Situation } from '../loads/situation.ts';
 import type { SituationForces } from '../loads/solved-forces.ts';
 import type { Model } from '../model.ts';
 import { bySolution } from './by-solution.ts';
 import { missing, type Check, type Input, type Missing, type Reading } from './check.ts';
 import { valuesAt, type Values } from './evaluate-check.ts';
+
+/** Where in the cycle, from -1 (down) to 1 (up), nothing presses on a panel field. */
+export const restOfField: Input = {
+  unit: '1',
+  meaning: 'where in the cycle nothing presses on the panel: -1 at the largest force down, 1 up',
+  from: 'loads: swing of service',
+  read: ({ loads: { swing } }, bay) => {
+    const up = swing.up.pressures.get(bay) ?? NaN;
+    const down = swing.down.pressures.get(bay) ?? NaN;
+    return up === down ? missing('a force that swings: the pressure stays the same') : (up + down) / (down - up);
+  },
+};
+
+/** Where in the cycle the force of the water equals the weight: nothing then bends the grid or pulls at the suspension. */
+export const restOfPlate: Input = {
+  unit: '1',
+  meaning: 'where in the cycle the water carries the weight: -1 at the largest force down, 1 up',
+  from: 'loads: swing of service',
+  read: ({ loads }) => (loads.forceHoldsWeight ? 0 : loads.plate.least.water / loads.swing.amplitude),
+};
 
 /** The two ends of a cycle of service. */
 export type End = 'up' | 'down';
@@ -29,7 +50,7 @@ function read(check: Check, model: Model, place: string, end: End): Values | Mis
 
 /**
  * The whole plate's forces at one end of the cycle: null where the document takes its forces by hand. Where it asks for them,
- * fatigue is counted from the larger of both methods, force by force.
+ * fatigue is counted from the graver of both methods, force by force.
  */
 export function solvedAtEnd({ solved, loads }: Model, end: End): SituationForces | Missing | null {
   if (solved === null) return null;
@@ -43,10 +64,15 @@ export function solvedAtEnd({ solved, loads }: Model, end: End): SituationForces
   return forces;
 }
 
-/** The larger size of a force by hand and by the whole plate's solution, where that is asked for. */
-export function largerAtEnd(
+/**
+ * Of the size of a force by hand and by the whole plate's solution, where that is asked for, the one that makes the range
+ * larger: the larger; at an end beyond which the detail comes to rest (`rest`), where the range is what the other end has
+ * more, the smaller.
+ */
+export function graverAtEnd(
   model: Model,
   end: End,
+  rest: Reading,
   hand: number,
   bySolver: (forces: SituationForces) => Reading | undefined,
 ): Reading {
@@ -54,8 +80,12 @@ export function largerAtEnd(
   if (forces === null) return Math.abs(hand);
   if ('missing' in forces) return forces;
   const solved = bySolver(forces) ?? missing('this force in the whole plate’s solution');
-  return typeof solved === 'number' ? Math.max(Math.abs(hand), Math.abs(solved)) : solved;
+  return typeof solved === 'number' ? graver(rest, end, Math.abs(hand), Math.abs(solved)) : solved;
 }
+
+/** Of two sizes at one end of the cycle the graver one. */
+export const graver = (rest: Reading, end: End, a: number, b: number): number =>
+  typeof rest === 'number' && (end === 'up' ? rest >= 1 : rest <= -1) ? Math.min(a, b) : Math.max(a, b);
 
 /** Values of a strength check at one end of the cycle with the whole plate's forces; null where there are none to be taken. */
 function solvedValues(check: Check, model: Model, place: string, end: End): Values | Missing | null {
@@ -66,23 +96,31 @@ function solvedValues(check: Check, model: Model, place: string, end: End): Valu
 
 /** Where a force of fatigue comes from, for print. */
 export const fromSwing = (hand: string): string =>
-  `loads: swing of service, ${hand}; the whole plate’s where that is asked for and larger`;
+  `loads: swing of service, ${hand}; the whole plate’s where that is asked for and the range grows by it`;
 
 type Chosen = (model: Model, place: string, end: End) => Check | Missing;
 
-/** A value of a strength check at one end of the cycle as an input of a fatigue check. */
-export const fromCheck = (chosen: Chosen, symbol: string, end: End, unit: string, meaning: string): Input => ({
+/** A value of a strength check at one end of the cycle as an input of a fatigue check. `rest`: where the detail is at rest. */
+export const fromCheck = (
+  chosen: Chosen,
+  symbol: string,
+  end: End,
+  unit: string,
+  meaning: string,
+  rest: Input = restOfField,
+): Input => ({
   unit,
   meaning: `${meaning}, force ${end}, no load factor`,
   from: fromSwing('by the strength check'),
-  read: (model, place): Reading => {
+  read: (model, place, situation): Reading => {
     const check = chosen(model, place, end);
     if ('missing' in check) return check;
     const hand = swingValues(check, model, place, end);
     if ('missing' in hand) return hand as Missing;
     const solved = solvedValues(check, model, place, end);
     if (solved !== null && 'missing' in solved) return solved as Missing;
-    return Math.max(Math.abs(hand[symbol]!), Math.abs(solved?.[symbol] ?? 0));
+    const own = Math.abs(hand[symbol]!);
+    return solved === null ? own : graver(rest.read(model, place, situation), end, own, Math.abs(solved[symbol]!));
   },
 });
 
@@ -101,14 +139,16 @@ export const solvedAtBothEnds = (
         unit,
         meaning: `${meaning}, force ${end}, no load factor`,
         from: 'whole plate, at the ends of the cycle; none by hand',
-        read: (model: Model, place: string): Reading => {
+        read: (model: Model, place: string, situation: Situation): Reading => {
           const check = chosen(model, place, end);
           if ('missing' in check) return check;
           const solved = solvedValues(check, model, place, end);
           if (solved === null) return 0;
           if ('missing' in solved) return solved as Missing;
           const value = Math.abs(expression(solved));
-          return Number.isFinite(value) ? value : missing(`${meaning} in the whole plate’s solution`);
+          return Number.isFinite(value)
+            ? graver(restOfField.read(model, place, situation), end, 0, value)
+            : missing(`${meaning} in the whole plate’s solution`);
         },
       },
     ]),
@@ -121,27 +161,8 @@ export const atBothEnds = (
   as: string,
   unit: string,
   meaning: string,
+  rest: Input = restOfField,
 ): Readonly<Record<string, Input>> => ({
-  [`${as}_up`]: fromCheck(chosen, symbol, 'up', unit, meaning),
-  [`${as}_dn`]: fromCheck(chosen, symbol, 'down', unit, meaning),
+  [`${as}_up`]: fromCheck(chosen, symbol, 'up', unit, meaning, rest),
+  [`${as}_dn`]: fromCheck(chosen, symbol, 'down', unit, meaning, rest),
 });
-
-/** Where in the cycle, from -1 (down) to 1 (up), nothing presses on a panel field. */
-export const restOfField: Input = {
-  unit: '1',
-  meaning: 'where in the cycle nothing presses on the panel: -1 at the largest force down, 1 up',
-  from: 'loads: swing of service',
-  read: ({ loads: { swing } }, bay) => {
-    const up = swing.up.pressures.get(bay) ?? NaN;
-    const down = swing.down.pressures.get(bay) ?? NaN;
-    return up === down ? missing('a force that swings: the pressure stays the same') : (up + down) / (down - up);
-  },
-};
-
-/** Where in the cycle the force of the water equals the weight: nothing then bends the grid or pulls at the suspension. */
-export const restOfPlate: Input = {
-  unit: '1',
-  meaning: 'where in the cycle the water carries the weight: -1 at the largest force down, 1 up',
-  from: 'loads: swing of service',
-  read: ({ loads }) => (loads.forceHoldsWeight ? 0 : loads.plate.least.water / loads.swing.amplitude),
-};

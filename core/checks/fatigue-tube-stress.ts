@@ -1,6 +1,6 @@
 import type { Model } from '../model.ts';
 import { missing, type Input, type Missing, type Reading, type Step } from './check.ts';
-import { fromSwing, largerAtEnd, type End } from './fatigue-swing.ts';
+import { fromSwing, graverAtEnd, restOfPlate, type End } from './fatigue-swing.ts';
 import { carbonSteel } from './fatigue-steel.ts';
 import { sectionAtEnd, tubeAt } from './tube-inputs.ts';
 
@@ -8,10 +8,10 @@ const force = (end: End, unit: string, meaning: string, of: 'moment' | 'axial', 
   unit,
   meaning: `${meaning}, force ${end}, no load factor`,
   from: fromSwing('grid of tubes'),
-  read: (model, id): Reading => {
+  read: (model, id, situation): Reading => {
     const forces = model.loads.swing[end].tubes.get(id);
     return forces
-      ? largerAtEnd(model, end, forces[of], ({ tubes }) => tubes[id]?.[solved])
+      ? graverAtEnd(model, end, restOfPlate.read(model, id, situation), forces[of], ({ tubes }) => tubes[id]?.[solved])
       : missing(`the forces inside tube ${id}: the grid is not solved at the ends of the cycle`);
   },
 });

@@ -11,7 +11,7 @@ import {
   type DetailClass,
 } from './fatigue-damage.ts';
 import { weldClass } from './fatigue-panel-weld.ts';
-import { fromSwing, largerAtEnd, restOfPlate, type End } from './fatigue-swing.ts';
+import { fromSwing, graver, graverAtEnd, restOfPlate, type End } from './fatigue-swing.ts';
 import { tubeStressCaution } from './fatigue-tube-stress.ts';
 import { fieldPlaces, panelAt } from './field-inputs.ts';
 import { sectionAtEnd } from './tube-inputs.ts';
@@ -21,18 +21,19 @@ const stress = (end: End): Input => ({
   unit: 'MPa',
   meaning: `largest nominal stress of the tubes that the panel is welded to, force ${end}, no load factor`,
   from: fromSwing('grid of tubes'),
-  read: (model, bay): Reading => {
-    let most = 0;
+  read: (model, bay, situation): Reading => {
+    const rest = restOfPlate.read(model, bay, situation);
+    let most: number | null = null;
     for (const { tube } of panelAt(model, bay).bearings.filter(({ fixed }) => fixed)) {
       const forces = model.loads.swing[end].tubes.get(tube);
       if (!forces) return missing(`the forces inside tube ${tube}`);
       const { elasticY, area } = sectionAtEnd(model, tube);
       const stress = (M: number, N: number): number => Math.abs(M) / elasticY + Math.abs(N) / area;
-      const larger = largerAtEnd(model, end, stress(forces.moment, forces.axial), ({ tubes }) => tubes[tube] && stress(tubes[tube].M, tubes[tube].N)); // prettier-ignore
-      if (typeof larger !== 'number') return larger;
-      most = Math.max(most, larger);
+      const gravest = graverAtEnd(model, end, rest, stress(forces.moment, forces.axial), ({ tubes }) => tubes[tube] && stress(tubes[tube].M, tubes[tube].N)); // prettier-ignore
+      if (typeof gravest !== 'number') return gravest;
+      most = most === null ? gravest : graver(rest, end, most, gravest);
     }
-    return most;
+    return most ?? missing('a tube that the panel is welded to');
   },
 });
 

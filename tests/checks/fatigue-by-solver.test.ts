@@ -2,6 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { modelOf, notSolvedYet } from '../../core/appraise.ts';
 import type { Check } from '../../core/checks/check.ts';
 import { checkRows, valuesAt } from '../../core/checks/evaluate-check.ts';
+import { fatigueBoltHoleTube } from '../../core/checks/fatigue-bolt-hole-tube.ts';
+import { fatigueCrossingRoot } from '../../core/checks/fatigue-crossing-root.ts';
 import { eyeSwing } from '../../core/checks/fatigue-eye-force.ts';
 import { fatigueBoltTension } from '../../core/checks/fatigue-bolt-tension.ts';
 import { tubeStressInputs } from '../../core/checks/fatigue-tube-stress.ts';
@@ -23,7 +25,7 @@ const withForces = (changed: (forces: SituationForces, id: string) => SituationF
 const read = (check: Pick<Check, 'inputs'>, model: Model, symbol: string, place: string): unknown =>
   check.inputs[symbol]!.read(model, place, model.loads.swing.up);
 
-describe('where the document asks for the whole plate’s forces, fatigue counts from the larger of both methods', () => {
+describe('where the document asks for the whole plate’s forces, fatigue counts from the graver of both methods', () => {
   it('tubes: three times the moment of the grid by hand counts, a third of it does not', () => {
     const scaled = (by: number) =>
       withForces((forces) => ({
@@ -73,6 +75,7 @@ describe('where the document asks for the whole plate’s forces, fatigue counts
     expect(read(fatigueWeldRoot, along(0), 'f_l_up', first!)).toBe(0);
     const few = read(fatigueWeldRoot, along(1e4), 'f_l_up', first!) as number;
     expect(few).toBeGreaterThanOrEqual(1e4);
+    expect(few).toBeLessThan(2e4);
     expect((read(fatigueWeldRoot, along(3e4), 'f_l_up', first!) as number) / few).toBeCloseTo(3, 12);
     // 30 MPa along, 40 MPa square to it: 50 MPa, by hand. 40 √2/2 · 5 mm of pull off and across each is 40 MPa on the throat.
     const square = (40e6 * 0.005) / Math.SQRT2;
@@ -95,6 +98,48 @@ describe('where the document asks for the whole plate’s forces, fatigue counts
     const { 'swing-up': _gone, ...others } = situations;
     expect(reasons(modelOf(document, { ...solved, situations: others })).join()).toMatch(/ends of the cycle/);
     expect(checkRows(fatigueEyeHole, notYet).rows.map(({ verdict }) => verdict)).not.toContain('passes');
+  });
+});
+
+describe('a plate so heavy that it hangs in its lines through the whole cycle', () => {
+  const heavy = demoDocument({ loads: { service: { force: '1 kN', includes: ['inertia', 'drag'] } }, forces: { from: 'hand and solver' } }); // prettier-ignore
+  const byHand = modelOf(demoDocument({ loads: { service: { force: '1 kN', includes: ['inertia', 'drag'] } } }));
+  const scaled = (up: number, down: number) =>
+    withForces((forces, id) => {
+      const by = id === 'swing-up' ? up : down;
+      const times = <T extends object>(of: Readonly<Record<string, T>>): Record<string, T> =>
+        Object.fromEntries(
+          Object.entries(of).map(([name, one]) => [name, Object.fromEntries(Object.entries(one).map(([key, value]) => [key, typeof value === 'number' ? by * value : value])) as T]), // prettier-ignore
+        );
+      return { ...forces, tubes: times(forces.tubes), legs: times(forces.legs), crossings: times(forces.crossings) };
+    }, heavy);
+  const rangeOf = (check: Check, model: Model, place: string): number => {
+    const of = valuesAt(check, model, place, model.loads.swing.up);
+    if ('missing' in of) throw new Error(of.missing);
+    expect(Math.abs(of.all['z']!)).toBeGreaterThan(1);
+    return of.all['sigma_r']!;
+  };
+
+  it('has the difference of both ends as its range: a solution that pulls more at the smaller end does not make it smaller', () => {
+    const places: readonly (readonly [Check, readonly string[]])[] = [
+      [fatigueEyeHole, fatigueEyeHole.places(byHand).filter((id) => fatigueEyeHole.applies(byHand, id, byHand.loads.swing.up) === true)], // prettier-ignore
+      [fatigueBoltHoleTube, [...byHand.tubes.keys()]],
+    ];
+    for (const [check, ids] of places) {
+      expect(ids.length).toBeGreaterThan(0);
+      for (const id of ids) {
+        const own = rangeOf(check, byHand, id);
+        // more at the end nearer to rest, less, more at the other, and half of all
+        expect(rangeOf(check, scaled(1.5, 1), id)).toBeCloseTo(own, 3);
+        expect(rangeOf(check, scaled(0.5, 1), id)).toBeGreaterThan(own * 1.05);
+        expect(rangeOf(check, scaled(1, 1.5), id)).toBeGreaterThan(own * 1.4);
+        expect(rangeOf(check, scaled(0.5, 0.5), id)).toBeGreaterThan(own);
+      }
+    }
+    // crossings: forces of the solution that are round numbers, at either end or at both
+    for (const id of fatigueCrossingRoot.places(byHand))
+      for (const [up, down] of [[9, 0], [0, 9], [9, 9], [0, 0]] as const) // prettier-ignore
+        expect(rangeOf(fatigueCrossingRoot, scaled(up, down), id)).toBeGreaterThanOrEqual(rangeOf(fatigueCrossingRoot, byHand, id)); // prettier-ignore
   });
 });
 

@@ -15,6 +15,7 @@ import { fatiguePlateEdge } from '../../core/checks/fatigue-plate-edge.ts';
 import { fatigueWeldCorner } from '../../core/checks/fatigue-weld-corner.ts';
 import { fatigueWeldEnd } from '../../core/checks/fatigue-weld-end.ts';
 import { fatigueWeldIntermittent } from '../../core/checks/fatigue-weld-intermittent.ts';
+import { fatigueWeldPlugShear } from '../../core/checks/fatigue-weld-plug-shear.ts';
 import { fatigueWeldRoot } from '../../core/checks/fatigue-weld-root.ts';
 import { fatigueWeldToe } from '../../core/checks/fatigue-weld-toe.ts';
 import { checks } from '../../core/checks/index.ts';
@@ -268,6 +269,43 @@ describe('classes of the details', () => {
   });
 });
 
+describe('what a detail reads of a document', () => {
+  const welds = [fatigueWeldRoot, fatigueWeldToe, fatigueWeldPlugShear];
+  const plugs = { diameter: '20 mm', pitch: '120 mm', edgeDistance: '20 mm' };
+
+  it('W3 under protection: lines of 10.570 and 13.617 meet at 33.4 MPa and 0.999 million cycles (DNV-RP-C203, Table 2-2); 10 mm thick, reference 25 mm, exponent 0.25', () => {
+    const model = demoModel(welded({ plugs }), { protection: { cathodic: true } });
+    const read = (check: Check, symbol: string) => reads(check, symbol, model, 'A1');
+    for (const check of [fatigueWeldRoot, fatigueWeldPlugShear]) {
+      const knee = 10 ** ((13.617 - 10.57) / 2);
+      expect(read(check, 'S_k') / MPa).toBeCloseTo(knee, 6);
+      expect(read(check, 'N_k') / 10 ** (10.57 - 3 * Math.log10(knee))).toBeCloseTo(1, 9);
+      expect(['m_1', 'm_2', 't_ref', 'k_x'].map((symbol) => read(check, symbol))).toEqual([3, 5, 0.025, 0.25]);
+      expect(read(check, 't_d')).toBe(0.01);
+    }
+  });
+
+  it('the factor on life and the cycles as stated; slams apart', () => {
+    const apart = [{ kind: 'slam', range: '240 kN', cycles: 500, source: 'invented' }];
+    const model = demoModel(welded({ plugs }), { fatigue: { apart } });
+    for (const check of welds)
+      expect(['n_eq', 'n_s', 'k_s', 'DFF'].map((symbol) => reads(check, symbol, model, 'A1'))).toEqual([
+        4e7, 500, 2, 10,
+      ]);
+  });
+
+  it('rest lies where the pressure between both ends is nil (by hand: it runs straight from one to the other)', () => {
+    const pushed = demoModel(welded({ plugs }), { loads: { service: { includes: ['inertia', 'drag'] } } });
+    for (const check of welds) {
+      const { up, down } = pushed.loads.swing;
+      const [p, q] = [up.pressures.get('A1')!, down.pressures.get('A1')!];
+      const z = reads(check, 'z', pushed, 'A1');
+      expect(Math.abs(z)).toBeGreaterThan(0.01);
+      expect(((p + q) / 2 + (z * (p - q)) / 2) / Math.abs(p)).toBeCloseTo(0, 12);
+    }
+  });
+});
+
 describe.each(
   checks
     .filter(
@@ -302,6 +340,20 @@ describe.each(
     expect(at(36, 1e6).D_high! - at(36).D_high!).toBeCloseTo(3.06 * 0.5 * 8, 9);
   });
 
+  it('bends at the knee and nowhere else: just beyond it the steep slope holds, just before it the flat one', () => {
+    const knee = 36 * 0.7368063 * MPa;
+    for (const [x, slope] of [
+      [1.05, 3],
+      [0.95, 5],
+    ] as const) {
+      const both = { s_up: x * knee, s_dn: sides === 'same' ? x * knee : 0, z: 0 };
+      const v = given(check, { ...inAir, ...both, n_eq: 5e6, n_s: 5e6, k_s: 1 });
+      const times = sides === 'same' ? 2 : 1;
+      expect([v.D_w, v.D_s]).toEqual([expect.closeTo(times * x ** slope, 9), expect.closeTo(x ** slope, 9)]);
+      expect(v.D_low).toBeCloseTo(times * x ** slope, 5);
+    }
+  });
+
   it('counts the range on the other side of rest by itself, where there is one', () => {
     const knee = 36 * 0.7368063 * MPa;
     const at = (s_dn: number) => given(check, { ...inAir, s_up: 2 * knee, s_dn: s_dn * knee, z: 0, n_eq: 5e6, n_s: 0 });
@@ -314,6 +366,11 @@ describe.each(
 
   it('at rest within the cycle or beyond it', () => {
     const at = (z: number) => given(check, { ...inAir, s_up: 20 * MPa, s_dn: 8 * MPa, z, n_eq: 1 }).sigma_r! / MPa;
+    if (sides === 'same') {
+      const second = (z: number) =>
+        given(check, { ...inAir, s_up: 20 * MPa, s_dn: 8 * MPa, z, n_eq: 1 }).sigma_2! / MPa;
+      expect([second(0.99), second(-0.99), second(1.01), second(-1.01)]).toEqual([8, 8, 0, 0]);
+    }
     expect([at(0.99), at(-0.99), at(1.01), at(-1.01)]).toEqual(sides === 'same' ? [20, 20, 12, 12] : [28, 28, 12, 12]);
   });
 });
