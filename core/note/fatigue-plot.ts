@@ -94,7 +94,7 @@ export function fatiguePlot(model: Model, detail: FatigueDetail, thickness = 0):
   });
   shapes.push({
     kind: 'label',
-    at: [at(left * 3, stressAt(left * 3))[0] + 0.15, at(left * 3, stressAt(left * 3))[1]],
+    at: [at(left * 3, stressAt(left * 3))[0] + 0.3, at(left * 3, stressAt(left * 3))[1] + 0.12],
     text: `class ${detail.curve}`,
     size: 7,
     anchor: 'start',

@@ -1,4 +1,5 @@
 import type { CheckRow } from '../checks/check-row.ts';
+import { checks } from '../checks/index.ts';
 import { fatigueReport, type FatigueDetail, type FatigueReport } from '../checks/fatigue-report.ts';
 import type { Point } from '../geometry/geometry.ts';
 import type { Model } from '../model.ts';
@@ -40,9 +41,9 @@ export function fatigueSection(model: Model, rows: readonly CheckRow[], print: P
       caption:
         'Details, the gravest place of each: range of the stated swing (a sealed wall: of a deployment), and what it may be at most for the life needed',
       columns: [
-        { title: 'Detail', width: 0.19 },
-        { title: 'Place', width: 0.13 },
-        { title: 'Class', width: 0.06 },
+        { title: 'Detail', width: 0.18 },
+        { title: 'Place', width: 0.12 },
+        { title: 'Class', width: 0.08 },
         { title: 'Range', width: 0.1, align: 'right' },
         { title: 'May be', width: 0.1, align: 'right' },
         { title: 'Damage', width: 0.11, align: 'right' },
@@ -64,11 +65,52 @@ export function fatigueSection(model: Model, rows: readonly CheckRow[], print: P
       }),
       loud: leaders.flatMap(({ verdict }, i) => (verdict === 'passes' ? [] : [i])),
     },
+    ...forcesOfBothEnds(model, leaders, print),
     ...(leaders.length > 0 ? [sketches(leaders)] : []),
     ...(plot ? [plot] : []),
     { kind: 'list', tone: 'caution', items: fatigueSectionCautions },
   ];
   return { title: 'Fatigue', blocks };
+}
+
+/**
+ * Where the document takes the whole plate's forces too: what each detail counts from at both ends of the cycle beside what
+ * it would by hand. Nothing else where both are by hand.
+ */
+function forcesOfBothEnds(model: Model, leaders: readonly FatigueDetail[], print: Print): Block[] {
+  const { solved } = model;
+  if (solved === null || 'missing' in solved) return [];
+  const byHand: Model = { ...model, solved: null };
+  const rows = leaders.flatMap(({ id, place, title, damage }) => {
+    const check = damage === null ? undefined : checks.find((one) => one.id === id);
+    return Object.entries(check?.inputs ?? {}).flatMap(([symbol, { unit, meaning, read }]) => {
+      if (!/_(up|dn)$/.test(symbol)) return [];
+      const [counted, hand] = [model, byHand].map((of) => read(of, place, model.loads.swing.up));
+      if (typeof counted !== 'number' || typeof hand !== 'number') return [];
+      const text = (si: number) => (si === 0 ? '0' : print.quantity(si, unit, 3));
+      return [[title.replace('Fatigue of ', ''), placeWords(model, place), meaning.replace(', no load factor', ''), text(hand), text(counted), counted === hand ? 'hand' : 'whole plate']]; // prettier-ignore
+    });
+  });
+  if (rows.length === 0) return [];
+  return [
+    {
+      kind: 'paragraph',
+      text: 'The plate is solved as one structure at both ends of the cycle as well. Each force counts as it makes the range larger: the larger of both, and the smaller at an end beyond which the detail comes to rest.',
+    },
+    {
+      kind: 'table',
+      caption: 'Forces and stresses at the ends of a cycle of service, no load factor: by hand, and as counted',
+      columns: [
+        { title: 'Detail', width: 0.2 },
+        { title: 'Place', width: 0.13 },
+        { title: 'What', width: 0.31 },
+        { title: 'By hand', width: 0.12, align: 'right' },
+        { title: 'Counted', width: 0.12, align: 'right' },
+        { title: 'From', width: 0.12 },
+      ],
+      rows,
+    },
+  ];
 }
 
 /** The judged detail of the shortest life. */

@@ -13,12 +13,13 @@ import { Refusal, refusal } from '../../core/refusal.ts';
 import { programVersion, sourceText } from '../../core/result.ts';
 import { openDocument } from '../host/open-document.ts';
 import { openRecord } from '../host/open-record.ts';
+import { solvedFor } from '../host/solved-for.ts';
 import { chosenOption } from './chosen-option.ts';
 import { optionsOf } from './options-of.ts';
 import { exit, type Terminal } from './terminal.ts';
 import type { Verb } from './verbs.ts';
 
-const usage = 'fatigue FILE [--curve CLASS] [--environment WHERE] [--thickness T] [--option ID] [--json]';
+const usage = 'fatigue FILE [--curve CLASS] [--environment WHERE] [--thickness T] [--option ID] [--solver] [--json]';
 const MPa = 1e6;
 
 /** Counts and sums a stress record, or gives the life of each detail of a document. */
@@ -32,6 +33,7 @@ export const fatigueVerb: Verb = {
     '  --thickness 40mm      of the part at the detail; beyond the curve’s reference thickness the ranges count for more',
     'A document (.stillplate): the life of each detail',
     '  --option ID           the option to judge; by default the chosen one; "base" is the document as it stands',
+    '  --solver              also with the forces of the whole plate solved, though the document does not ask for them; the graver counts',
     'Either',
     '  --json                one object: cycles (range, mean and count, in MPa) and damage; or details with damage and life',
     '',
@@ -47,25 +49,33 @@ export const fatigueVerb: Verb = {
         environment: { type: 'string' },
         thickness: { type: 'string' },
         option: { type: 'string' },
+        solver: { type: 'boolean' },
         json: { type: 'boolean' },
       },
       usage,
       1,
     );
     const path = resolve(on.folder, file);
-    const stray = (name: 'curve' | 'environment' | 'thickness' | 'option', is: string, mend: string) => {
+    const stray = (name: 'curve' | 'environment' | 'thickness' | 'option' | 'solver', is: string, mend: string) => {
       if (values[name] !== undefined)
         throw refusal({ what: `“--${name}” is not for ${is}`, where: { option: `--${name}` }, mend });
     };
     if (/\.stillplate(\.json)?$/i.test(file)) {
       for (const name of ['curve', 'environment', 'thickness'] as const)
         stray(name, 'a document', 'Leave it out: the document says what its details are and where.');
-      return ofDocument(path, values.option, values.json ?? false, on);
+      return ofDocument(path, values, on);
     }
-    stray('option', 'a record', 'Leave it out, or name a .stillplate document.');
+    for (const name of ['option', 'solver'] as const)
+      stray(name, 'a record', 'Leave it out, or name a .stillplate document.');
     return ofRecord(path, values, on);
   },
 };
+
+interface DocumentOptions {
+  readonly option?: string | undefined;
+  readonly solver?: boolean | undefined;
+  readonly json?: boolean | undefined;
+}
 
 interface RecordOptions {
   readonly curve?: string | undefined;
@@ -153,9 +163,14 @@ function lengthOf(text: string): number {
   });
 }
 
-async function ofDocument(path: string, option: string | undefined, json: boolean, on: Terminal): Promise<number> {
+async function ofDocument(
+  path: string,
+  { option: named, solver, json }: DocumentOptions,
+  on: Terminal,
+): Promise<number> {
   const { raw, document } = await openDocument(path);
-  const appraisal = appraise(raw, document, chosenOption(document, option));
+  const option = chosenOption(document, named);
+  const appraisal = appraise(raw, document, option, solvedFor(raw, document, option, solver ?? false, on));
   const report = fatigueReport(appraisal.model, appraisal.rows);
   on.out(
     json

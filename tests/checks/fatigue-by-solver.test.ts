@@ -3,6 +3,7 @@ import { modelOf, notSolvedYet } from '../../core/appraise.ts';
 import type { Check } from '../../core/checks/check.ts';
 import { checkRows, valuesAt } from '../../core/checks/evaluate-check.ts';
 import { fatigueBoltHoleTube } from '../../core/checks/fatigue-bolt-hole-tube.ts';
+import { fatigueCrossingToe } from '../../core/checks/fatigue-crossing-toe.ts';
 import { fatigueCrossingRoot } from '../../core/checks/fatigue-crossing-root.ts';
 import { eyeSwing } from '../../core/checks/fatigue-eye-force.ts';
 import { fatigueBoltTension } from '../../core/checks/fatigue-bolt-tension.ts';
@@ -98,6 +99,38 @@ describe('where the document asks for the whole plate’s forces, fatigue counts
     const { 'swing-up': _gone, ...others } = situations;
     expect(reasons(modelOf(document, { ...solved, situations: others })).join()).toMatch(/ends of the cycle/);
     expect(checkRows(fatigueEyeHole, notYet).rows.map(({ verdict }) => verdict)).not.toContain('passes');
+  });
+});
+
+describe('hot spots at crossings', () => {
+  const nothing = { M_1: 0, V_1: 0, N_1: 0, M_0: 0, N_0: 0 };
+  const withCrossings = (change: Partial<typeof nothing>, torque = 1) =>
+    withForces((forces) => ({
+      ...forces,
+      tubes: Object.fromEntries(Object.entries(forces.tubes).map(([id, of]) => [id, { ...of, T: torque * of.T }])),
+      crossings: Object.fromEntries(Object.keys(forces.crossings).map((id) => [id, { ...nothing, ...change }])),
+    }));
+  const at = (model: Model) => read(fatigueCrossingToe, model, 's_up', 'A/2') as number;
+  const own = at(hand);
+
+  it('are those of the grid where the whole plate has no more on any arm', () => {
+    expect(own).toBeGreaterThan(0);
+    expect(at(withCrossings({}))).toBe(own);
+    expect(at(withCrossings({ M_1: 1, V_1: 1, N_1: 0, M_0: 1 }, 0.5))).toBe(own);
+  });
+
+  it('grow in proportion to what it has more, each force by itself, none forgotten', () => {
+    for (const force of Object.keys(nothing) as (keyof typeof nothing)[]) {
+      const more = [1, 2, 3].map((k) => at(withCrossings({ [force]: k * 5e5 })) - own);
+      expect([force, more[0]! > 0]).toEqual([force, true]);
+      expect((more[2]! - more[1]!) / (more[1]! - more[0]!)).toBeCloseTo(1, 6);
+    }
+    expect(at(withCrossings({}, 3))).toBeGreaterThan(own);
+    expect(at(withCrossings({ M_1: 1e6, M_0: 1e6 })) - own).toBeCloseTo(at(withCrossings({ M_1: 1e6 })) + at(withCrossings({ M_0: 1e6 })) - 2 * own, 0); // prettier-ignore
+  });
+
+  it('and wait for the plate to be solved', () => {
+    expect(read(fatigueCrossingToe, modelOf(document, { missing: notSolvedYet }), 's_up', 'A/2')).toMatchObject({ missing: expect.any(String) as unknown }); // prettier-ignore
   });
 });
 

@@ -16,7 +16,7 @@ const bare = async (folder: string, forces: object | undefined): Promise<string>
   return path;
 };
 
-it('check, compare and note solve the plate first where the document says so, and say so on stderr', () =>
+it('check, compare, fatigue and note solve the plate first where the document says so, and say so on stderr', () =>
   inFolder(async (folder) => {
     const path = await bare(folder, { from: 'hand and solver' });
     const { out, err } = await ran(['check', path, '--json', '--every']);
@@ -34,6 +34,9 @@ it('check, compare and note solve the plate first where the document says so, an
     const text = await ran(['check', path]);
     expect(text.out).toMatch(/Forces by hand and of the whole plate: \d+ demands are made of both/);
     expect((await ran(['compare', path])).err).toMatch(/Solving the whole plate of “base”/);
+    const fatigue = await ran(['fatigue', path]);
+    expect(fatigue.err).toMatch(/Solving the whole plate of “base”/);
+    expect(fatigue.out).not.toMatch(/NOT JUDGED/);
     const note = await ran(['note', path, '--out', 'n.pdf'], folder);
     expect(note.err).toMatch(/Solving the whole plate of “base”/);
   }));
@@ -46,5 +49,9 @@ it('--solver does it for one run: the document keeps its forces by hand, and the
     expect([byHand.err, (JSON.parse(byHand.out) as Result).solver]).toEqual(['', undefined]);
     const { out } = await ran(['check', path, '--solver']);
     expect(out).toMatch(/for this run: the document takes its forces by hand/);
+    const once = await ran(['fatigue', path, '--solver', '--json']);
+    expect(once.err).toMatch(/Solving the whole plate/);
+    const damages = (text: string) => (JSON.parse(text) as { details: { damage: number }[] }).details.map(({ damage }) => damage); // prettier-ignore
+    expect(Math.max(...damages(once.out))).toBeGreaterThanOrEqual(Math.max(...damages((await ran(['fatigue', path, '--json'])).out))); // prettier-ignore
     expect(await readFile(path, 'utf8')).toBe(before);
   }));

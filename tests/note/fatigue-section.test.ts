@@ -10,7 +10,10 @@ import { fatiguePlot } from '../../core/note/fatigue-plot.ts';
 import { fatigueSection, governingOf } from '../../core/note/fatigue-section.ts';
 import type { Shape } from '../../core/note/note.ts';
 import { printIn } from '../../core/print-in.ts';
+import { modelOf } from '../../core/appraise.ts';
 import { demoModel } from '../checks/model-of.ts';
+import { solvedAlike } from '../checks/solved-alike.ts';
+import { demoDocument } from '../geometry/demo-document.ts';
 
 const fatigue = checks.filter(({ limitState }) => limitState === 'fatigue');
 const rowsOf = (model: Model) => fatigue.flatMap((check) => checkRows(check, model).rows);
@@ -120,4 +123,27 @@ describe('what the section is made of', () => {
     const unknown = fatigueReport(model, rowsOf(model)).details.find(({ damage }) => damage === null)!;
     expect(fatiguePlot(model, unknown)).toBeNull();
   });
+});
+
+it('lays forces by hand beside those that count where the plate is solved as well, and is silent where it is not', () => {
+  const document = demoDocument(waves, { forces: { from: 'hand and solver' } });
+  const three = modelOf(document, solvedAlike(modelOf(document), (forces) => ({
+    ...forces,
+    legs: Object.fromEntries(Object.entries(forces.legs).map(([id, leg]) => [id, { ...leg, along: 3 * leg.along }])),
+  }))); // prettier-ignore
+  const table = (model: Model) =>
+    fatigueSection(model, rowsOf(model), printIn('metric')).blocks.find((block) => block.kind === 'table' && block.caption.startsWith('Forces')); // prettier-ignore
+  const found = table(three);
+  if (found?.kind !== 'table') throw new Error('no table of forces');
+  const pulls = found.rows.filter(([detail, , what]) => /rim of its hole/.test(String(detail)) && /pull along/.test(String(what))); // prettier-ignore
+  expect(pulls).toHaveLength(2);
+  // a line that is slack at one end pulls with nothing by either method
+  const taut = pulls.filter(([, , , hand]) => hand !== '0');
+  expect(taut.length).toBeGreaterThan(0);
+  for (const [, , , hand, counted, from] of taut) {
+    expect(from).toBe('whole plate');
+    expect(parseFloat(String(counted)) / parseFloat(String(hand))).toBeCloseTo(3, 1);
+  }
+  expect(found.rows.some(([, , , hand, counted, from]) => hand === counted && from === 'hand')).toBe(true);
+  expect(table(demoModel(waves))).toBeUndefined();
 });
