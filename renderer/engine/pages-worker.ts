@@ -1,4 +1,4 @@
-import { getDocument, PDFWorker, type PDFPageProxy, type RenderTask } from 'pdfjs-dist';
+import { getDocument, PDFWorker, type PDFDocumentProxy, type PDFPageProxy, type RenderTask } from 'pdfjs-dist';
 import type { FromPages, PageSize, ToPages } from '../parts/page-messages.ts';
 
 // A PDF is read and drawn in a thread of its own: a page takes longer to draw than the window may stand still.
@@ -39,10 +39,11 @@ interface Sheet {
   drawing: RenderTask | null;
 }
 const sheets = new Map<number, Sheet>();
+let pdf: PDFDocumentProxy;
 
 async function open(bytes: Uint8Array): Promise<void> {
   const port = new Worker(new URL('pdf-worker.mjs', location.href), { type: 'module' });
-  const pdf = await getDocument({
+  pdf = await getDocument({
     data: bytes,
     worker: new PDFWorker({ port: port as unknown as null }),
     ownerDocument: { fonts: scope.fonts } as unknown as HTMLDocument,
@@ -52,12 +53,13 @@ async function open(bytes: Uint8Array): Promise<void> {
     useWorkerFetch: false,
   }).promise;
   scope.postMessage({ kind: 'count', pages: pdf.numPages });
-  for (let n = 1; n <= pdf.numPages; n++) {
-    const page = await pdf.getPage(n);
-    sheets.set(n, { page, canvas: null, drawing: null });
-    const size = page.getViewport({ scale: 1 }).rawDims as PageSize;
-    scope.postMessage({ kind: 'page', page: n, size, text: await page.getTextContent() });
-  }
+}
+
+async function read(n: number): Promise<void> {
+  const page = await pdf.getPage(n);
+  sheets.set(n, { page, canvas: null, drawing: null });
+  const size = page.getViewport({ scale: 1 }).rawDims as PageSize;
+  scope.postMessage({ kind: 'page', page: n, size, text: await page.getTextContent() });
 }
 
 /** Draws a page as wide as it is wanted now; what was being drawn of it is called off. */
@@ -77,6 +79,7 @@ async function draw(n: number, width: number): Promise<void> {
 
 function hear(message: ToPages): Promise<void> | void {
   if (message.kind === 'open') return open(message.bytes);
+  if (message.kind === 'read') return read(message.page);
   if (message.kind === 'draw') return draw(message.page, message.width);
   const sheet = sheets.get(message.page);
   if (sheet) sheet.canvas = message.canvas;

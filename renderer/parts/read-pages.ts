@@ -30,13 +30,13 @@ export function readPages(
   });
   const done = new Promise<void>((resolve, reject) => {
     let count = 0;
-    let laid = Promise.resolve();
     const hear = async (message: FromPages): Promise<void> => {
       if (message.kind === 'failed') throw new Error(message.why);
       if (message.kind === 'count') {
         count = message.pages;
         frame.replaceChildren();
         tellCount(count);
+        say({ kind: 'read', page: 1 });
       } else if (message.kind === 'drawn') {
         const { element } = [...sheets.values()][message.page - 1]!;
         element.toggleAttribute('data-drawn', message.width > 0);
@@ -47,10 +47,9 @@ export function readPages(
         // Both tell the first time once the sheet is laid out: asking for its width here would lay it out at once.
         seen.observe(sheet.element);
         sized.observe(sheet.element);
-        // Page after page: the last one ends it.
-        laid = laid.then(() => lay(sheet, message));
-        await laid;
+        await lay(sheet, message);
         if (message.page === count) resolve();
+        else say({ kind: 'read', page: message.page + 1 });
       }
     };
     reader.onmessage = ({ data }: MessageEvent<FromPages>) => void hear(data).catch(reject);
