@@ -12,6 +12,7 @@ export interface CholmodRound {
   readonly factor: number;
   readonly refactor: number;
   readonly solve: number;
+  readonly again: number;
   readonly residual: number;
   readonly entries: number;
   readonly bytes: number;
@@ -70,12 +71,15 @@ export function startCholmod(
   };
   return {
     async round() {
-      const [analyse, factor, refactor, solve, residual, entries, bytes] = (await ask('round')).split(' ').map(Number);
+      const [analyse, factor, refactor, solve, again, residual, entries, bytes] = (await ask('round'))
+        .split(' ')
+        .map(Number);
       return {
         analyse: analyse!,
         factor: factor!,
         refactor: refactor!,
         solve: solve!,
+        again: again!,
         residual: residual!,
         entries: entries!,
         bytes: bytes!,

@@ -18,6 +18,18 @@ function put(start: usize, i: usize, value: f64): void {
   store<f64>(start + (i << 3), value);
 }
 
+export function clear(w: usize, b: usize, panel: usize, update: usize): void {
+  const height = round6(b);
+  const zero = f64x2.splat(0);
+  const end = panel + (((round6(w) + height) * w) << 3);
+  for (let p = panel; p < end; p += 16) v128.store(p, zero);
+  for (let j: usize = 0; j < b; j++) {
+    const last = update + (((j + 1) * height) << 3);
+    // Columns are of even length: two by two from the row on or above the diagonal.
+    for (let p = update + ((j * height + (j & ~1)) << 3); p < last; p += 16) v128.store(p, zero);
+  }
+}
+
 export function addUpdate(
   child: usize,
   b: usize,

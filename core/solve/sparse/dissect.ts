@@ -1,4 +1,5 @@
 import type { NodeGraph } from './node-graph.ts';
+import { numbersOf } from './numbers-of.ts';
 
 /** Order of elimination of a graph's vertices by nested dissection (George 1973, SIAM J. Numer. Anal. 10, 345, from
  *  memory): a small set of vertices cuts the graph in two; it is eliminated after both parts, which are ordered in the
@@ -10,24 +11,26 @@ import type { NodeGraph } from './node-graph.ts';
 export function dissect(graph: NodeGraph, coordinates: Float64Array, kept?: Uint8Array): Int32Array {
   const { count, nodes } = graph;
   const isKept = (v: number): boolean => kept?.[nodes[v]!] === 1;
-  const inside = Int32Array.from(nodes.keys()).filter((v) => !isKept(v));
+  const all = numbersOf(count, (v) => v);
+  const inside = kept ? all.filter((v) => !isKept(v)) : all;
   const ranks = [0, 1, 2].map((axis) => ranksAlong(coordinates, nodes, axis));
   const work: Work = {
     graph,
     ranks,
     sweeps: sortedAlong(ranks, inside),
-    region: Int32Array.from(nodes, (_, v) => (isKept(v) ? -1 : 0)),
+    region: numbersOf(count, (v) => (isKept(v) ? -1 : 0)),
     counters: { regions: 0, walks: 0 },
     rank: new Int32Array(count),
     side: new Uint8Array(count),
     walk: new Int32Array(count),
     heldBack: new Int32Array(count),
-    leftChange: new Int32Array(count + 2),
-    rightChange: new Int32Array(count + 2),
+    told: [],
+    places: new Int32Array(4 * count),
+    changes: Array.from({ length: 4 }, () => ({ left: new Int32Array(count + 2), right: new Int32Array(count + 2) })),
     order: new Int32Array(count),
   };
   if (inside.length > 0) order(work, 0, inside.length);
-  work.order.set(Int32Array.from(nodes.keys()).filter(isKept), inside.length);
+  if (kept) work.order.set(all.filter(isKept), inside.length);
   return work.order;
 }
 
@@ -53,8 +56,11 @@ interface Work {
   readonly side: Uint8Array;
   readonly walk: Int32Array;
   readonly heldBack: Int32Array;
-  readonly leftChange: Int32Array;
-  readonly rightChange: Int32Array;
+  /** The sweeps that are tried of the part at hand. */
+  readonly told: Int32Array[];
+  /** Places of each vertex in up to four sweeps. */
+  readonly places: Int32Array;
+  readonly changes: readonly Changes[];
   readonly order: Int32Array;
 }
 
@@ -77,13 +83,15 @@ function order(work: Work, lo: number, hi: number): void {
     return;
   }
   breadthFirst(work, walk[hi - 1]!, id, lo);
-  let best: Cut = { cost: Infinity, sweep: own, at: lo, leftGives: true };
-  for (const [axis, sweep] of sweeps.entries()) {
-    // Where a part is flat, the sweep across it runs as one along it does.
-    const along = ranks[axis]!;
-    if (axis === 0 || along[sweep[lo]!] !== along[sweep[hi - 1]!]) best = cheapest(work, sweep, lo, hi, id, best);
+  const { told } = work;
+  told.length = 0;
+  // Where a part is flat, the sweep across it runs as one along it does.
+  for (let axis = 0; axis < 3; axis++) {
+    const [sweep, along] = [sweeps[axis]!, ranks[axis]!];
+    if (axis === 0 || along[sweep[lo]!] !== along[sweep[hi - 1]!]) told.push(sweep);
   }
-  best = cheapest(work, walk, lo, hi, id, best);
+  told.push(walk);
+  const best = cheapest(work, told, lo, hi, id);
   if (best.cost === Infinity) {
     for (let p = lo; p < hi; p++) out[p] = own[p]!;
     return;
@@ -138,47 +146,100 @@ function breadthFirst({ graph, region, walk, rank, counters }: Work, from: numbe
   return end;
 }
 
-/** The cheapest cut at any place of one sweep, or the best so far. */
-function cheapest(work: Work, sweep: Int32Array, lo: number, hi: number, id: number, best: Cut): Cut {
-  const { graph, region, rank, leftChange, rightChange } = work;
+/** The cheapest cut at any place of up to four sweeps; of equal ones the first. The vertices' neighbours are gone through once
+ *  for all of them. */
+function cheapest(work: Work, sweeps: readonly Int32Array[], lo: number, hi: number, id: number): Cut {
+  const { graph, region, places, changes } = work;
   const { start, adjacent, weight } = graph;
   let total = 0;
-  for (let p = lo; p < hi; p++) {
-    rank[sweep[p]!] = p;
-    leftChange[p] = rightChange[p] = 0;
-    total += weight[sweep[p]!]!;
+  for (let p = lo; p < hi; p++) total += weight[sweeps[0]![p]!]!;
+  for (let k = 0; k < sweeps.length; k++) {
+    const sweep = sweeps[k]!;
+    const { left, right } = changes[k]!;
+    for (let p = lo; p < hi; p++) {
+      places[4 * sweep[p]! + k] = p;
+      left[p] = right[p] = 0;
+    }
+    left[hi] = right[hi] = left[hi + 1] = right[hi + 1] = 0;
   }
-  leftChange[hi] = rightChange[hi] = leftChange[hi + 1] = rightChange[hi + 1] = 0;
   for (let p = lo; p < hi; p++) {
-    const v = sweep[p]!;
-    let first = p;
-    let last = p;
+    const v = sweeps[0]![p]!;
+    let a0 = places[4 * v]!;
+    let a1 = places[4 * v + 1]!;
+    let a2 = places[4 * v + 2]!;
+    let a3 = places[4 * v + 3]!;
+    let z0 = a0;
+    let z1 = a1;
+    let z2 = a2;
+    let z3 = a3;
     for (let q = start[v]!; q < start[v + 1]!; q++) {
       const w = adjacent[q]!;
       if (region[w] !== id) continue;
-      const r = rank[w]!;
-      if (r < first) first = r;
-      if (r > last) last = r;
+      const r0 = places[4 * w]!;
+      const r1 = places[4 * w + 1]!;
+      const r2 = places[4 * w + 2]!;
+      const r3 = places[4 * w + 3]!;
+      if (r0 < a0) a0 = r0;
+      if (r0 > z0) z0 = r0;
+      if (r1 < a1) a1 = r1;
+      if (r1 > z1) z1 = r1;
+      if (r2 < a2) a2 = r2;
+      if (r2 > z2) z2 = r2;
+      if (r3 < a3) a3 = r3;
+      if (r3 > z3) z3 = r3;
     }
-    // A cut at c (left: places below c) takes v from the left part when p < c ≤ last, from the right when first < c ≤ p.
-    leftChange[p + 1]! += weight[v]!;
-    leftChange[last + 1]! -= weight[v]!;
-    rightChange[first + 1]! += weight[v]!;
-    rightChange[p + 1]! -= weight[v]!;
+    const own = weight[v]!;
+    note(changes[0]!, own, places[4 * v]!, a0, z0);
+    if (sweeps.length > 1) note(changes[1]!, own, places[4 * v + 1]!, a1, z1);
+    if (sweeps.length > 2) note(changes[2]!, own, places[4 * v + 2]!, a2, z2);
+    if (sweeps.length > 3) note(changes[3]!, own, places[4 * v + 3]!, a3, z3);
   }
+  let best: Cut = { cost: Infinity, sweep: sweeps[0]!, at: lo, leftGives: true };
+  for (let k = 0; k < sweeps.length; k++) best = cheaper(changes[k]!, weight, total, sweeps[k]!, lo, hi, best);
+  return best;
+}
+
+/** The cheapest cut at any place of one sweep, or the best so far. */
+function cheaper(
+  { left, right }: Changes,
+  weight: Int32Array,
+  total: number,
+  sweep: Int32Array,
+  lo: number,
+  hi: number,
+  best: Cut,
+): Cut {
+  let least = best.cost;
+  let at = -1;
+  let leftGives = true;
   let before = 0;
   let fromLeft = 0;
   let fromRight = 0;
   for (let c = lo + 1; c < hi; c++) {
     before += weight[sweep[c - 1]!]!;
-    fromLeft += leftChange[c]!;
-    fromRight += rightChange[c]!;
+    fromLeft += left[c]!;
+    fromRight += right[c]!;
     const one = cost(fromLeft, before - fromLeft, total - before);
-    if (one < best.cost) best = { cost: one, sweep, at: c, leftGives: true };
+    if (one < least) [least, at, leftGives] = [one, c, true];
     const other = cost(fromRight, before, total - before - fromRight);
-    if (other < best.cost) best = { cost: other, sweep, at: c, leftGives: false };
+    if (other < least) [least, at, leftGives] = [other, c, false];
   }
-  return best;
+  return at < 0 ? best : { cost: least, sweep, at, leftGives };
+}
+
+/** Where the weight in a separator changes along a sweep. */
+interface Changes {
+  readonly left: Int32Array;
+  readonly right: Int32Array;
+}
+
+/** A cut at c (left: places below c) takes a vertex at p from the left part when p < c ≤ last, from the right when first < c ≤ p;
+ *  first and last: of it and its neighbours. */
+function note({ left, right }: Changes, weight: number, p: number, first: number, last: number): void {
+  left[p + 1]! += weight;
+  left[last + 1]! -= weight;
+  right[first + 1]! += weight;
+  right[p + 1]! -= weight;
 }
 
 function cost(separator: number, left: number, right: number): number {
@@ -253,10 +314,10 @@ function ranksAlong(coordinates: Float64Array, nodes: Int32Array, axis: number):
     high = Math.max(high, coordinates[3 * node + axis]!);
   }
   const step = (high - low) / 1e7;
-  const place = Int32Array.from(nodes, (node) =>
-    step > 0 ? Math.round((coordinates[3 * node + axis]! - low) / step) : 0,
+  const place = numbersOf(nodes.length, (v) =>
+    step > 0 ? Math.round((coordinates[3 * nodes[v]! + axis]! - low) / step) : 0,
   );
-  const sorted = Int32Array.from(place).sort();
+  const sorted = place.slice().sort();
   let distinct = 0;
   for (let p = 0; p < sorted.length; p++) if (p === 0 || sorted[p] !== sorted[p - 1]) sorted[distinct++] = sorted[p]!;
   return place.map((value) => {

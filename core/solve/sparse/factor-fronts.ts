@@ -71,8 +71,7 @@ export function factorFronts(
     if (stale && stale[s] === 0) continue;
     const front = plan.fronts[s]!;
     numberRows(elimination, s, local);
-    if (stale) M.fill(0, front.panel, front.panel + (round6(front.w) + round6(front.b)) * front.w);
-    M.fill(0, front.update, front.update + round6(front.b) * front.b);
+    kernels.clear(front);
     addElements(M, front, s, local, elimination, system);
     for (const c of children[s]!) {
       const runs = runsOf(I, 2 * plan.runs, rows, rowStart[c]!, rowStart[c + 1]!, local);
@@ -228,30 +227,38 @@ function addElements(
   for (let p = elementStart[s]!; p < elementStart[s + 1]!; p++) {
     const { nodes, stiffness } = elements[list[p]!]!;
     const members = strands[list[p]!]!.members[elementStrand[p]!]!;
-    const count = members.length;
     const size = 6 * nodes.length;
-    const row = rowOf.length >= count ? rowOf : (rowOf = new Int32Array(count));
-    for (let k = 0; k < count; k++) {
+    if (rowOf.length < members.length) [rowOf, memberOf] = [new Int32Array(members.length), new Int32Array(members.length)]; // prettier-ignore
+    const [row, member] = [rowOf, memberOf];
+    // Free members by their rows in the front, ascending: what comes after a member is below its diagonal.
+    let count = 0;
+    for (let k = 0; k < members.length; k++) {
       const a = members[k]!;
-      const i = place[6 * nodes[(a / 6) | 0]! + (a % 6)]!;
-      row[k] = i < 0 ? -1 : local[i]!;
+      const node = (a / 6) | 0;
+      const i = place[6 * nodes[node]! + a - 6 * node]!;
+      if (i < 0) continue;
+      const r = local[i]!;
+      let at = count++;
+      for (; at > 0 && row[at - 1]! > r; at--) {
+        row[at] = row[at - 1]!;
+        member[at] = member[at - 1]!;
+      }
+      row[at] = r;
+      member[at] = a;
     }
     for (let k = 0; k < count; k++) {
       const j = row[k]!;
-      if (j < 0) continue;
       // Row a of the element is column j of the front: the matrix is symmetric.
       const column = j < w ? panel + j * ld : update + (j - own) * ldU - own;
-      const from = members[k]! * size;
-      for (let c = 0; c < count; c++) {
-        const i = row[c]!;
-        if (i >= j) M[column + i]! += stiffness[from + members[c]!]!;
-      }
+      const from = member[k]! * size;
+      for (let c = k; c < count; c++) M[column + row[c]!]! += stiffness[from + member[c]!]!;
     }
   }
 }
 
-/** Room for the rows of the largest strand so far. */
+/** Room for the rows and members of the largest strand so far. */
 let rowOf = new Int32Array(48);
+let memberOf = new Int32Array(48);
 
 /** A child's rows as runs of rows of its parent, into I at `at`. Gives how many. */
 function runsOf(I: Int32Array, at: number, rows: Int32Array, from: number, to: number, local: Int32Array): number {

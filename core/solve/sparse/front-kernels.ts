@@ -10,6 +10,8 @@
 export interface FrontKernels {
   readonly doubles: Float64Array;
   readonly integers: Int32Array;
+  /** Noughts in a front's panel, and in its update on and below the diagonal; above that whatever stood there stays. */
+  clear(front: Front): void;
   /** A child's update into its parent's panel and update. runs: pairs (row in the parent, length) in the child's order;
    *  rows of the parent count as in its panel. */
   addUpdate(child: number, b: number, runs: number, runCount: number, parent: Front): void;
@@ -29,7 +31,7 @@ export interface Front {
   readonly update: number;
 }
 
-/** Makes an arena of so many doubles, all zero. */
+/** Makes an arena of so many doubles; what stands in it is of no account. */
 export type MakeKernels = (doubles: number) => FrontKernels;
 
 /** Rows are kept in sixes: a tile is six rows high. */

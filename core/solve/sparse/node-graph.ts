@@ -1,5 +1,6 @@
 import type { ElementStiffness } from '../structure/element-stiffness.ts';
-import { strandsOf } from './strands.ts';
+import { numbersOf } from './numbers-of.ts';
+import { strandsOf, type Strands } from './strands.ts';
 import type { StiffnessSystem } from './stiffness-system.ts';
 
 /** Which freedoms meet in an element, gathered at the nodes: a vertex is a node's free freedoms that some element joins to one
@@ -30,12 +31,11 @@ export function nodeGraph({ elements, held }: StiffnessSystem, kept?: Uint8Array
   let end = 0;
   const seenIn = new Int32Array(count).fill(-1);
   for (const element of elements) {
-    const { strand, count: strands } = strandsOf(element);
-    if (end + strand.length > members.length) members = longer(members);
-    for (let of = 0; of < strands; of++) {
+    const strands = strandsOf(element);
+    while (end + strands.strand.length > members.length) members = longer(members);
+    for (const strand of strands.members) {
       const number = cliqueStart.length;
-      for (let a = 0; a < strand.length; a++) {
-        if (strand[a] !== of) continue;
+      for (const a of strand) {
         const v = vertex[6 * element.nodes[(a / 6) | 0]! + (a % 6)]!;
         if (v < 0 || seenIn[v] === number) continue;
         seenIn[v] = number;
@@ -56,26 +56,26 @@ function vertices(
   held: Uint8Array,
 ): Pick<NodeGraph, 'count' | 'nodes' | 'freedomStart' | 'freedoms' | 'weight'> & { readonly vertex: Int32Array } {
   // For each freedom the least freedom of its node's group.
-  const group = Int32Array.from(held.keys());
-  const root = (i: number): number => {
-    while (group[i] !== i) i = group[i]!;
-    return i;
-  };
+  const group = numbersOf(held.length, (i) => i);
+  const met = new Map<Strands, readonly (readonly number[])[]>();
   for (const element of elements) {
-    const { strand } = strandsOf(element);
-    element.nodes.forEach((node, a) => {
-      for (let k = 1; k < 6; k++) {
-        const of = strand[6 * a + k]!;
-        if (of < 0 || held[6 * node + k] !== 0) continue;
-        for (let j = 0; j < k; j++) {
-          if (strand[6 * a + j] !== of || held[6 * node + j] !== 0) continue;
-          const [p, q] = [root(6 * node + j), root(6 * node + k)];
-          group[Math.max(p, q)] = Math.min(p, q);
-          break;
+    const strands = strandsOf(element);
+    let lists = met.get(strands);
+    if (!lists) met.set(strands, (lists = metAtNodes(strands)));
+    for (let a = 0; a < element.nodes.length; a++) {
+      const first = 6 * element.nodes[a]!;
+      // Freedoms of one strand after one another, 6 for its end.
+      let before = -1;
+      for (const k of lists[a]!) {
+        if (k === 6) before = -1;
+        else if (held[first + k] === 0) {
+          if (before >= 0) join(group, before, first + k);
+          before = first + k;
         }
       }
-    });
+    }
   }
+  for (let i = 0; i < group.length; i++) group[i] = group[group[i]!]!;
   const vertex = new Int32Array(held.length).fill(-1);
   const nodes: number[] = [];
   const freedomStart = [0];
@@ -84,7 +84,7 @@ function vertices(
     for (let k = first; k < first + 6; k++) {
       if (held[k] !== 0 || group[k] !== k) continue;
       for (let i = k; i < first + 6; i++)
-        if (held[i] === 0 && root(i) === k) {
+        if (held[i] === 0 && group[i] === k) {
           vertex[i] = nodes.length;
           freedoms.push(i);
         }
@@ -93,12 +93,28 @@ function vertices(
     }
   return {
     count: nodes.length,
-    nodes: Int32Array.from(nodes),
+    nodes: numbersOf(nodes.length, (v) => nodes[v]!),
     vertex,
-    freedomStart: Int32Array.from(freedomStart),
-    freedoms: Int32Array.from(freedoms),
-    weight: Int32Array.from(nodes, (_, v) => freedomStart[v + 1]! - freedomStart[v]!),
+    freedomStart: numbersOf(freedomStart.length, (v) => freedomStart[v]!),
+    freedoms: numbersOf(freedoms.length, (p) => freedoms[p]!),
+    weight: numbersOf(nodes.length, (v) => freedomStart[v + 1]! - freedomStart[v]!),
   };
+}
+
+/** At each node of an element, its freedoms strand by strand, each strand's ascending and ended by a 6. */
+const metAtNodes = ({ strand, count }: Strands): number[][] =>
+  Array.from({ length: strand.length / 6 }, (_, a) =>
+    Array.from({ length: count }, (__, of) => [
+      ...[0, 1, 2, 3, 4, 5].filter((k) => strand[6 * a + k] === of),
+      6,
+    ]).flat(),
+  );
+
+/** Joins the groups of two freedoms under the least of both. */
+function join(group: Int32Array, a: number, b: number): void {
+  while (group[a] !== a) a = group[a]!;
+  while (group[b] !== b) b = group[b]!;
+  group[Math.max(a, b)] = Math.min(a, b);
 }
 
 /** Neighbours of each vertex, once each, from the cliques. */
@@ -129,10 +145,13 @@ function neighbours(
         if (length === adjacent.length) adjacent = longer(adjacent);
         adjacent[length++] = w;
       }
-    adjacent.subarray(start[v]!, length).sort();
     start[v + 1] = length;
   }
-  return { start, adjacent: adjacent.slice(0, length) };
+  // Handed to its neighbours in turn, each vertex comes into their lists in ascending order.
+  const ascending = new Int32Array(length);
+  next.set(start.subarray(0, count));
+  for (let v = 0; v < count; v++) for (let q = start[v]!; q < start[v + 1]!; q++) ascending[next[adjacent[q]!]!++] = v;
+  return { start, adjacent: ascending };
 }
 
 const longer = (list: Int32Array): Int32Array<ArrayBuffer> => {

@@ -1,7 +1,8 @@
+import { arenaRoom } from './arena-room.ts';
 import { symmetricBlock } from './condense.ts';
 import type { Elimination } from './elimination.ts';
 import { arenaPlan, factorFronts, inArena, type FactoredFronts } from './factor-fronts.ts';
-import { round6, type FrontKernels, type MakeKernels } from './front-kernels.ts';
+import { round6, type MakeKernels } from './front-kernels.ts';
 import type { Part } from './part-split.ts';
 import type { StiffnessSystem } from './stiffness-system.ts';
 import { solveLower, solveUpper } from './triangular-solve.ts';
@@ -29,13 +30,11 @@ export interface PartWorkshop {
 }
 
 export function partWorkshop(make: MakeKernels): PartWorkshop {
-  let kernels: FrontKernels | null = null;
+  const arena = arenaRoom(make);
   let loaded: { readonly factor: PartFactor; readonly factored: FactoredFronts } | null = null;
   const room: MakeKernels = (doubles) => {
     loaded = null;
-    if (kernels && kernels.doubles.length >= doubles) kernels.doubles.fill(0, 0, doubles);
-    else kernels = make(doubles);
-    return kernels;
+    return arena(doubles);
   };
   const load = (factor: PartFactor): FactoredFronts => {
     if (loaded?.factor === factor) return loaded.factored;

@@ -7,11 +7,18 @@ export function plainKernels(count: number): FrontKernels {
   return {
     doubles,
     integers,
+    clear: (front) => clear(doubles, front),
     addUpdate: (child, b, runs, runCount, parent) => addUpdate(doubles, integers, child, b, runs, runCount, parent),
     factor: (front, diagonal, least, scratch) => factor(doubles, front, diagonal, least, scratch),
     lower: (front, x, own, rows, t) => lower(doubles, integers, front, x, own, rows, t),
     upper: (front, x, own, rows, t) => upper(doubles, integers, front, x, own, rows, t),
   };
+}
+
+function clear(M: Float64Array, { w, b, panel, update }: Front): void {
+  const height = round6(b);
+  M.fill(0, panel, panel + (round6(w) + height) * w);
+  for (let j = 0; j < b; j++) M.fill(0, update + j * height + j, update + (j + 1) * height);
 }
 
 function addUpdate(

@@ -1,9 +1,10 @@
 import { boundedMemo } from '../bounded-memo.ts';
 import type { ElementStiffness } from '../structure/element-stiffness.ts';
+import { arenaRoom } from './arena-room.ts';
 import { elimination, type Elimination } from './elimination.ts';
 import { factorFronts, type FactoredFronts } from './factor-fronts.ts';
 import { factorise, factorisationOf, solveOnce, type Factorisation } from './factorise.ts';
-import type { FrontKernels, MakeKernels } from './front-kernels.ts';
+import type { MakeKernels } from './front-kernels.ts';
 import { matrixIds } from './matrix-ids.ts';
 import { Mechanism } from './mechanism.ts';
 import { alone, bytesOf, edgeOf, partWorkshop, type PartFactor } from './part-factor.ts';
@@ -56,14 +57,9 @@ export function solverSession(make: MakeKernels = frontKernels): SolverSession {
   const splits = new WeakMap<Float64Array, { readonly of: Int32Array; readonly strands: readonly Strands[]; readonly held: Uint8Array; readonly split: Split }>(); // prettier-ignore
   const count = { factorisations: 0, parts: 0, eliminated: 0, ordered: 0, flops: 0, flopsDone: 0, bytes: 0 };
   let frame: Frame | null = null;
-  let arena: FrontKernels | null = null;
   let current = 0;
 
-  const room: MakeKernels = (doubles) => {
-    if (arena && arena.doubles.length >= doubles) arena.doubles.fill(0, 0, doubles);
-    else arena = make(doubles);
-    return arena;
-  };
+  const room = arenaRoom(make);
 
   /** A structure's split is found once: its coordinates stay the same object while contact changes. */
   function splitOf(system: StiffnessSystem, of: Int32Array): Split {

@@ -1,4 +1,5 @@
 import type { NodeGraph } from './node-graph.ts';
+import { numbersOf } from './numbers-of.ts';
 
 /** Vertices that are eliminated together, as a tree in postorder: a supernode stands after all below it.
  *  order: vertices in their final order of elimination. Supernode s takes places first[s] … first[s + 1] - 1; the places
@@ -19,7 +20,7 @@ export interface Supernodes {
 export function supernodes(graph: NodeGraph, dissected: Int32Array, kept = 0): Supernodes {
   const { tree, order } = postordered(graph, dissected);
   const place = inverse(order);
-  const weight = Int32Array.from(order, (v) => graph.weight[v]!);
+  const weight = order.map((v) => graph.weight[v]!);
   const { count: below, freedoms } = columnCounts(graph, order, place, tree, weight);
   const merged = amalgamated(fundamental(tree, below, freedoms, weight, order.length - kept), kept > 0);
   return withBoundaries(graph, order, merged);
@@ -150,10 +151,10 @@ function fundamental(
   }
   const last = places.map((list) => list[list.length - 1]!);
   return {
-    tree: Int32Array.from(last, (j) => (tree[j]! < 0 ? -1 : group[tree[j]!]!)),
+    tree: numbersOf(last.length, (s) => (tree[last[s]!]! < 0 ? -1 : group[tree[last[s]!]!]!)),
     places,
-    width: Float64Array.from(places, (list) => list.reduce((sum, j) => sum + weight[j]!, 0)),
-    boundary: Float64Array.from(last, (j) => freedoms[j]!),
+    width: Float64Array.from(numbersOf(places.length, (s) => places[s]!.reduce((sum, j) => sum + weight[j]!, 0))),
+    boundary: Float64Array.from(numbersOf(last.length, (s) => freedoms[last[s]!]!)),
   };
 }
 

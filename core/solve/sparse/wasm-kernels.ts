@@ -25,6 +25,7 @@ interface WebAssemblyShape {
 
 /** As build/wasm/fronts.as: addresses in bytes. */
 interface Exports {
+  clear(w: number, b: number, panel: number, update: number): void;
   addUpdate(
     child: number,
     b: number,
@@ -56,10 +57,11 @@ function compiledOnce(): object | null {
 
 function wasmKernels(module: object, count: number): FrontKernels {
   const memory = new wasm!.Memory({ initial: Math.ceil((8 * count) / 65536) });
-  const { addUpdate, factor, lower, upper } = new wasm!.Instance(module, { env: { memory } }).exports as Exports;
+  const { clear, addUpdate, factor, lower, upper } = new wasm!.Instance(module, { env: { memory } }).exports as Exports;
   return {
     doubles: new Float64Array(memory.buffer, 0, count),
     integers: new Int32Array(memory.buffer, 0, 2 * count),
+    clear: ({ w, b, panel, update }) => clear(w, b, 8 * panel, 8 * update),
     addUpdate: (child, b, runs, runCount, { w, b: further, panel, update }) =>
       addUpdate(8 * child, b, 4 * runs, runCount, w, further, 8 * panel, 8 * update),
     factor: ({ w, b, panel, update }, diagonal, least, scratch) =>
