@@ -11,9 +11,9 @@ import {
   underBoth,
   type DetailClass,
 } from './fatigue-damage.ts';
-import { panelBending, stressBetween } from './fatigue-panel-stress.ts';
+import { panelStressAtBothEnds, stressBetween } from './fatigue-panel-stress.ts';
 import { carbonSteel } from './fatigue-steel.ts';
-import { atBothEnds, restOfField } from './fatigue-swing.ts';
+import { restOfField } from './fatigue-swing.ts';
 import { fieldPlaces, panelAt } from './field-inputs.ts';
 
 const { d_0, p_1 } = boltInputs;
@@ -38,7 +38,7 @@ export const fatigueBoltHolePanel: Check = {
   places: fieldPlaces,
   applies: bolted,
   inputs: {
-    ...atBothEnds(panelBending, 'sigma_Ed', 'b', 'MPa', 'largest bending stress of the panel'),
+    ...panelStressAtBothEnds,
     ...{ d_0, p_1 },
     z: restOfField,
     ...damageInputs(classAt, 'opposite', () => fatigueBoltHolePanel),

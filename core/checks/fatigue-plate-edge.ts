@@ -11,9 +11,9 @@ import {
   underBoth,
   type DetailClass,
 } from './fatigue-damage.ts';
-import { panelBending } from './fatigue-panel-stress.ts';
+import { panelStressAtBothEnds } from './fatigue-panel-stress.ts';
 import { carbonSteel } from './fatigue-steel.ts';
-import { atBothEnds, restOfField } from './fatigue-swing.ts';
+import { restOfField } from './fatigue-swing.ts';
 import { fieldInputs, fieldPlaces, panelAt } from './field-inputs.ts';
 
 function classAt(model: Model, bay: string): DetailClass | Missing {
@@ -39,7 +39,7 @@ export const fatiguePlateEdge: Check = {
   places: fieldPlaces,
   applies: () => true,
   inputs: {
-    ...atBothEnds(panelBending, 'sigma_Ed', 'b', 'MPa', 'largest bending stress of the panel'),
+    ...panelStressAtBothEnds,
     d_c: {
       unit: 'mm',
       meaning: 'smallest hole of the panel that is no bolt hole, 0 without',

@@ -10,9 +10,9 @@ import {
   underBoth,
   type DetailClass,
 } from './fatigue-damage.ts';
-import { panelBending, stressBetween } from './fatigue-panel-stress.ts';
+import { panelStressAtBothEnds, stressBetween } from './fatigue-panel-stress.ts';
 import { carbonSteel } from './fatigue-steel.ts';
-import { atBothEnds, restOfField } from './fatigue-swing.ts';
+import { restOfField } from './fatigue-swing.ts';
 import { fieldPlaces, panelAt } from './field-inputs.ts';
 import { plugged, plugInputs } from './weld-plug-inputs.ts';
 
@@ -36,7 +36,7 @@ export const fatigueWeldPlug: Check = {
   places: fieldPlaces,
   applies: plugged,
   inputs: {
-    ...atBothEnds(panelBending, 'sigma_Ed', 'b', 'MPa', 'largest bending stress of the panel'),
+    ...panelStressAtBothEnds,
     ...{ d_p, p_near },
     z: restOfField,
     ...damageInputs(classAt, 'opposite', () => fatigueWeldPlug),

@@ -3,6 +3,8 @@ import { modelOf, notSolvedYet } from '../../core/appraise.ts';
 import type { Check } from '../../core/checks/check.ts';
 import { checkRows, valuesAt } from '../../core/checks/evaluate-check.ts';
 import { fatigueBoltHoleTube } from '../../core/checks/fatigue-bolt-hole-tube.ts';
+import { fatigueBoltHolePanel } from '../../core/checks/fatigue-bolt-hole-panel.ts';
+import { fatiguePlateEdge } from '../../core/checks/fatigue-plate-edge.ts';
 import { fatigueCrossingToe } from '../../core/checks/fatigue-crossing-toe.ts';
 import { fatigueCrossingRoot } from '../../core/checks/fatigue-crossing-root.ts';
 import { eyeSwing } from '../../core/checks/fatigue-eye-force.ts';
@@ -83,6 +85,22 @@ describe('where the document asks for the whole plate’s forces, fatigue counts
     const { s_up, s_dn } = valuesGiven(fatigueWeldRoot, 'partial factors', { a_w: 0.005, f_z_up: square, f_h_up: square, m_up: 0, f_l_up: 150e3, f_z_dn: 0, f_h_dn: 0, m_dn: 0, f_l_dn: 50e3 }); // prettier-ignore
     expect(s_up! / 1e6).toBeCloseTo(50, 9);
     expect(s_dn! / 1e6).toBeCloseTo(10, 9);
+  });
+
+  it('panels: their largest stress by the solution, bending and stretch, as the strength check takes it to the end of life', () => {
+    const stressed = (stress: number | null) =>
+      withForces((forces) => ({
+        ...forces,
+        panels: Object.fromEntries(Object.entries(forces.panels).map(([panel, of]) => [panel, { ...of, stress }])),
+      }));
+    const { thickness, thicknessEnd } = hand.panels.get('A1')!;
+    for (const check of [fatiguePlateEdge, fatigueBoltHolePanel]) {
+      const own = read(check, hand, 'b_up', 'A1') as number;
+      expect(own).toBeGreaterThan(0);
+      expect(read(check, stressed(0), 'b_up', 'A1')).toBe(own);
+      expect((read(check, stressed(200e6), 'b_up', 'A1') as number) / (200e6 * (thickness / thicknessEnd) ** 2)).toBeCloseTo(1, 9); // prettier-ignore
+      expect(read(check, stressed(null), 'b_dn', 'A1')).toMatchObject({ missing: expect.any(String) as unknown });
+    }
   });
 
   it('and cannot be judged before the plate is solved, or where contact did not settle', () => {
