@@ -1,9 +1,10 @@
-import { appraise, type Appraisal } from '../appraise.ts';
+import { appraise, asksSolver, type Appraisal } from '../appraise.ts';
 import type { CheckRow } from '../checks/check-row.ts';
 import { graver, isKeptRule } from '../checks/check-row.ts';
 import { applyEdit, laidRaw, type Json, type RawOption } from '../document/edit.ts';
 import { readDocument, type RawDocument } from '../document/read-document.ts';
-import type { Rates } from '../document/schema.ts';
+import type { PlateDocument, Rates } from '../document/schema.ts';
+import type { SolvedForces } from '../loads/solved-forces.ts';
 import { costOfRates, type Cost, type CountedWork } from './cost-of-rates.ts';
 import { countedWork } from './counted-work.ts';
 import { oppositeFixing } from './opposite-fixing.ts';
@@ -43,12 +44,20 @@ export interface BoltedAgainstWelded {
   readonly turns: readonly TurningPoint[];
 }
 
-/** The chosen option bolted and welded, with everything else equal. The fixing that is not there comes from `oppositeFixing`. */
-export function boltedAgainstWelded(raw: RawDocument, from: string | null): BoltedAgainstWelded {
+/** Solves the whole plate of an option, where that is wanted. */
+type ForcesOf = (raw: RawDocument, document: PlateDocument, option: string) => SolvedForces | undefined;
+
+/**
+ * The chosen option bolted and welded, with everything else equal. The fixing that is not there comes from `oppositeFixing`.
+ * Where the document asks for the whole plate's forces and nobody solves both (`forcesOf`), both are judged by hand, and it is said.
+ */
+export function boltedAgainstWelded(raw: RawDocument, from: string | null, forcesOf?: ForcesOf): BoltedAgainstWelded {
   const laid = laidRaw(raw, from);
   const document = readDocument(laid);
   const used = [...new Set(Object.values(document.panels))];
   const said: string[] = [];
+  const byHand = !forcesOf && asksSolver(document);
+  const given = byHand ? Object.fromEntries(Object.entries(raw).filter(([field]) => field !== 'forces')) : raw;
   const as = (kind: FixingKind): FixedSo => {
     const designs: Record<string, Json> = {};
     for (const name of used) {
@@ -62,11 +71,18 @@ export function boltedAgainstWelded(raw: RawDocument, from: string | null): Bolt
       designs[name] = { fixing: { ...gone, ...derived.fixing } as Json };
     }
     const id = freeId(raw);
-    const option: RawOption = { id, title: kind === 'bolted' ? 'Bolted' : 'Welded', base: from, changes: { designs } };
-    const added = applyEdit(raw, { kind: 'addOption', option });
-    return fixedSo(kind, appraise(added, readDocument(added), id), document.rates);
+    const option: RawOption = {
+      id,
+      title: kind === 'bolted' ? 'Bolted' : 'Welded',
+      base: from,
+      changes: { designs },
+    };
+    const added = applyEdit(given, { kind: 'addOption', option });
+    const read = readDocument(added);
+    return fixedSo(kind, appraise(added, read, id, forcesOf?.(added, read, id)), document.rates);
   };
   const [bolted, welded] = [as('bolted'), as('welded')];
+  if (byHand) said.push('Both are judged with forces by hand, alike: the whole plate is not solved for either here, though the document asks for it (“compare --bolted-welded” on the command line solves both)'); // prettier-ignore
   return { from, bolted, welded, said, rates: document.rates, turns: turnsOf(bolted, welded, document.rates) };
 }
 

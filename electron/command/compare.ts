@@ -42,7 +42,9 @@ export const compareVerb: Verb = {
     );
     const { raw, document } = await openDocument(resolve(on.folder, file));
     if (values['bolted-welded']) {
-      const against = boltedAgainstWelded(raw, chosenOption(document, values.against ?? 'base'));
+      const against = boltedAgainstWelded(raw, chosenOption(document, values.against ?? 'base'), (...of) =>
+        solvedFor(...of, values.solver ?? false, on),
+      );
       on.out(values.json ? againstJson(against) : againstText(against, document.units));
       return Math.max(exitOf(against.bolted.appraisal), exitOf(against.welded.appraisal));
     }

@@ -1,9 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
+import { appraise } from '../../core/appraise.ts';
 import { readDocumentText } from '../../core/document/read-document.ts';
 import { printIn } from '../../core/print-in.ts';
 import { againstRows } from '../../core/options/bolted-against-welded-rows.ts';
 import { boltedAgainstWelded } from '../../core/options/bolted-against-welded.ts';
+import { solvedAlike } from '../checks/solved-alike.ts';
 import { costOfRates, offshoreHours } from '../../core/options/cost-of-rates.ts';
 
 const raw = readDocumentText(readFileSync('samples/small.stillplate.json', 'utf8'));
@@ -65,3 +67,22 @@ it('counts the hours that a vessel waits, by hand: 2 removals of 4 bolts at 3 + 
   const line = costOfRates(work, { ...some, vesselPerHour: 900 }).lines.find(({ title }) => /Vessel/.test(title));
   expect(line!.money).toBeCloseTo(300, 9);
 });
+
+it('where the document asks for the whole plate’s forces, both are judged with them if somebody solves, else both by hand, and it is said', () => {
+  const asking = { ...raw, forces: { from: 'hand and solver' } };
+  const byHand = boltedAgainstWelded(asking, null);
+  expect(byHand.said.join()).toMatch(/judged with forces by hand, alike/);
+  const strength = ({ strength: row }: typeof byHand.bolted) => [row!.utilisation !== null, row!.both];
+  expect([strength(byHand.bolted), strength(byHand.welded)]).toEqual([[true, null], [true, null]]); // prettier-ignore
+
+  const asked: string[] = [];
+  const solved = boltedAgainstWelded(asking, null, (added, document, id) => {
+    const { model } = appraise(added, document, id);
+    asked.push(model.panels.get('A1')!.design.fixing.kind);
+    return solvedAlike(model);
+  });
+  expect(asked).toEqual(['bolted', 'welded']);
+  expect(solved.said.join()).not.toMatch(/by hand/);
+  for (const { appraisal } of [solved.bolted, solved.welded])
+    expect(appraisal.rows.some(({ both }) => both?.governs === 'solver')).toBe(true);
+}, 120_000);
