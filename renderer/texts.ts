@@ -963,7 +963,8 @@ export const texts = {
     number: 'No.',
     what: 'What it is',
     governs: (check: string) => `Highest utilisation: ${check}.`,
-    unjudged: (checks: string) => `Cannot be judged: ${checks}.`,
+    unjudged: (checks: string) =>
+      `Cannot be judged: ${checks}. It may stand before options that leave nothing open: “All judged” shows those.`,
     failsAside: (checks: string) => `Fails what was set aside: ${checks}.`,
     take: 'Make it an option',
     keep: 'Keep for the note',

@@ -105,7 +105,9 @@ function outcome(record: SearchRecord, model: Model, print: Print): Block[] {
       const words = [
         ...whyNotThinner,
         ...(failsAside.length > 0 ? [`Fails what was set aside: ${failsAside.join('; ')}.`] : []),
-        ...(unjudged > 0 ? [`${unjudged} lines cannot be judged.`] : []),
+        ...(unjudged > 0
+          ? [`${unjudged} lines cannot be judged; options that leave nothing open may have been put aside for it.`]
+          : []),
       ];
       return words.length > 0 ? [{ kind: 'paragraph', text: `${title}. ${words.join(' ')}` }] : [];
     }),
