@@ -90,13 +90,14 @@ export function factorisationOf(system: StiffnessSystem, apart: TakenApart): Fac
 function requireForces(f: Float64Array, held: Uint8Array): void {
   if (f.length !== held.length)
     throw refusal({ what: `There are ${f.length} forces for ${held.length} freedoms`, mend: 'Give six for each node' });
-  const i = f.findIndex((force) => !Number.isFinite(force));
-  if (i >= 0)
+  for (let i = 0; i < f.length; i++) {
+    if (Number.isFinite(f[i])) continue;
     throw refusal({
       what: `The force at freedom ${i % 6} of node ${Math.floor(i / 6)} is ${f[i]}`,
       where: { node: Math.floor(i / 6) },
       mend: 'Look for a load without a size',
     });
+  }
 }
 
 /** A residual this small is rounding: a further step would only stir it. */
