@@ -6,7 +6,7 @@ import { cpus, totalmem } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { runTypeScript } from './run-typescript.mjs';
 
-const parts = ['checks', 'window', 'search', 'solver', 'fatigue', 'water', 'tank'];
+const parts = ['checks', 'window', 'search', 'solver', 'plate', 'fatigue', 'water', 'tank'];
 const json = process.argv.includes('--json');
 const asked = process.argv.slice(2).filter((word) => !word.startsWith('--'));
 const unknown = asked.filter((part) => !parts.includes(part));

@@ -15,7 +15,7 @@ const rounds = 5;
 
 /** The whole plate of the middle sample as a search solves it, option after option in one session, each in turns with a full factor and
  *  solve of the same system: thicknesses that all panels share, one panel's, and both of those met before. What is left of the time in
- *  a search: a part of a new thickness is ordered anew (its middle moves), the frame of tubes and edges is factored. */
+ *  a search: a part of a new thickness is eliminated, the frame of tubes and edges is factored. */
 export function searchedPlates(raw: RawDocument): readonly Measure[] {
   const session = solverSession();
   const inTurn = (options: readonly (readonly [number, number])[]): { full: number; again: number } => {

@@ -4,7 +4,8 @@ import { strandsOf, type Strands } from './strands.ts';
 
 /** A part of a system by itself: its own nodes, which only its elements touch, and the edge, by which it hangs on the rest.
  *  Numbers and coordinates are the part's own, so that equal parts are equal wherever they are: nodes in the order in which
- *  its elements name them, edge first; coordinates from the first node, to a nanometre. Edge nodes are free: what holds them
+ *  its elements name them, edge first; coordinates from the first node, to a nanometre, but upright the number of the level
+ *  alone: they only guide the order, which panels of every thickness then have in common. Edge nodes are free: what holds them
  *  is the rest's affair. */
 export interface Part {
   /** Node of the system for each of the part. */
@@ -84,9 +85,10 @@ function partOf(
         if (owner[node]! < 0 === isEdge && !number.has(node)) number.set(node, number.size);
   const nodes = Int32Array.from(number.keys());
   const edge = nodes.reduce((sum, node) => sum + (owner[node]! < 0 ? 1 : 0), 0);
-  const nanometres = Float64Array.from({ length: 3 * nodes.length }, (_, i) =>
-    Math.round(1e9 * (coordinates[3 * nodes[(i / 3) | 0]! + (i % 3)]! - coordinates[3 * nodes[0]! + (i % 3)]!)),
-  );
+  const nanometres = new Float64Array(3 * nodes.length);
+  for (let i = 0; i < nanometres.length; i++)
+    nanometres[i] = Math.round(1e9 * (coordinates[3 * nodes[(i / 3) | 0]! + (i % 3)]! - coordinates[3 * nodes[0]! + (i % 3)]!)); // prettier-ignore
+  numberLevels(nanometres, edge);
   const own = new Uint8Array(6 * nodes.length);
   for (let i = 6 * edge; i < own.length; i++) own[i] = held[6 * nodes[(i / 6) | 0]! + (i % 6)]!;
   const joins = list.map((e) => elements[e]!.nodes.map((node) => number.get(node)!));
@@ -102,6 +104,14 @@ function partOf(
       '|',
     ),
   };
+}
+
+/** Heights become the numbers of the levels that own nodes stand at, from below; of the edge, which is not ordered, nought. */
+function numberLevels(places: Float64Array, edge: number): void {
+  const heights = new Set<number>();
+  for (let i = 2; i < places.length; i += 3) if (i >= 3 * edge) heights.add(places[i]!);
+  const levels = new Map([...heights].sort((a, b) => a - b).map((height, level) => [height, level]));
+  for (let i = 2; i < places.length; i += 3) places[i] = i >= 3 * edge ? levels.get(places[i]!)! : 0;
 }
 
 const kinds = new WeakMap<Strands, number>();
