@@ -38,7 +38,7 @@ export async function bench(): Promise<readonly Measure[]> {
   return measures;
 }
 
-const rounds = 3;
+const rounds = 5;
 const amplitudes = [0.01, 0.02, 0.05, 0.1, 0.2, 0.5];
 
 /** Five and five bars, as wide as the gaps. */

@@ -4,7 +4,7 @@ import { edgeDrag, steadyDrag, steadyPlate } from '../../core/water/edge-drag.ts
 import { gapLoss } from '../../core/water/gap-loss.ts';
 import { patchesOf } from '../../core/water/lattice/patches.ts';
 import { plateLattice, plateProblem } from '../../core/water/lattice/plate-lattice.ts';
-import { solveComplex } from '../../core/water/lattice/solve-complex.ts';
+import { complexSolver } from '../../core/water/lattice/solve-complex.ts';
 import { heaveByAmplitude } from '../../core/water/moving-plate.ts';
 import { openingsOf } from '../../core/water/openings-of.ts';
 import { equalBars } from './lattice/on-one-row.ts';
@@ -156,7 +156,7 @@ describe('heave with losing gaps', () => {
     const fresh = () => ({ re: new Float64Array(count), im: new Float64Array(count) });
     const [solidMu, solidK] = [fresh(), fresh()];
     const one = { re: new Float64Array(count).fill(1), im: new Float64Array(count) };
-    solveComplex(sheet, { re: outside, im: new Float64Array(count) }, one, solidMu, solidK, { tolerance: 1e-8 });
+    complexSolver(sheet)({ re: outside, im: new Float64Array(count) }, one, solidMu, solidK, { tolerance: 1e-8 });
     const sum = (of: Float64Array) => of.reduce((all, value) => all + value, 0);
     for (const [e, A, B] of [[0.05, 0.011, 0.089], [0.1, 0.035, 0.168], [0.2, 0.104, 0.292], [0.5, 0.328, 0.462], [1, 0.557, 0.492], [2, 0.743, 0.434], [5, 0.888, 0.314], [10, 0.942, 0.233]] as const) {
       const [D, mu, K] = [fresh(), fresh(), fresh()];
@@ -166,7 +166,7 @@ describe('heave with losing gaps', () => {
           if (step > 0) R[k] = R[k]! ** (1 / 3) * ((8 / (3 * Math.PI)) * e * Math.hypot(1 - K.re[k]!, K.im[k]!)) ** (2 / 3);
           [D.re[k], D.im[k]] = [outside[k]!, outside[k] === Infinity ? 0 : 1 / R[k]!];
         }
-        solveComplex(sheet, D, one, mu, K, { tolerance: 1e-5 });
+        complexSolver(sheet)(D, one, mu, K, { tolerance: 1e-5 });
       }
       expect(Math.abs(sum(mu.re) / sum(solidMu.re) - A)).toBeLessThan(0.005);
       expect(Math.abs(-sum(mu.im) / sum(solidMu.re) - B)).toBeLessThan(0.005);

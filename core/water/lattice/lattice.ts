@@ -37,13 +37,14 @@ export function lattice(nx: number, ny: number, h: number, kernel: Kernel): Latt
     return sum / (qx * qy);
   });
   const inverse = nearest.map((value) => 1 / value);
+  const room = roomFor(px, py, ny);
   return {
     nx,
     ny,
     h,
     own: kernel(0, 0),
-    apply: convolution(nx, ny, px, py, exact),
-    approximateInverse: convolution(nx, ny, qx, qy, inverse),
+    apply: convolution(nx, ny, px, py, exact, room),
+    approximateInverse: convolution(nx, ny, qx, qy, inverse, room),
   };
 }
 
@@ -70,18 +71,37 @@ function transformReal(n: number, batch: number, x: (j: number, b: number) => nu
 type A = Float64Array;
 
 /** Series handled together: their scratch stays in the cache. */
-const together = 32;
+const together = 40;
+
+/** What convolutions that never run at once work in: scratch for `together` series, and one half-transformed field. */
+interface Room {
+  readonly series: readonly [A, A, A, A];
+  /** px columns of ny entries, entry (i, j) at i · ny + j */
+  readonly middle: readonly [A, A];
+}
+
+const roomFor = (px: number, py: number, ny: number): Room => {
+  const fresh = (size: number): A => new Float64Array(size);
+  const scratch = Math.max(px, py) * together;
+  return {
+    series: [fresh(scratch), fresh(scratch), fresh(scratch), fresh(scratch)],
+    middle: [fresh(px * ny), fresh(px * ny)],
+  };
+};
 
 /**
  * Field · kernel by transforms along x of the rows that hold something, then along y of a few columns at a time: there,
- * back, and only the rows that are wanted. Keeps one half-transformed field and scratch for `together` series.
+ * back, and only the rows that are wanted.
  */
-function convolution(nx: number, ny: number, px: number, py: number, symbol: Float64Array): Pairwise {
+function convolution(
+  nx: number,
+  ny: number,
+  px: number,
+  py: number,
+  symbol: Float64Array,
+  { series: [ar, ai, br, bi], middle: [middleRe, middleIm] }: Room,
+): Pairwise {
   const [alongX, alongY] = [fourierPlan(px), fourierPlan(py)];
-  const scratch = Math.max(px, py) * together;
-  const [ar, ai, br, bi] = [0, 1, 2, 3].map(() => new Float64Array(scratch)) as [A, A, A, A];
-  // px columns of ny entries, entry (i, j) at i · ny + j
-  const [middleRe, middleIm] = [new Float64Array(px * ny), new Float64Array(px * ny)];
   const hx = Math.floor(px / 2) + 1;
 
   return (reIn, imIn, reOut, imOut) => {
