@@ -60,16 +60,23 @@ describe('edges that bear but may lift', () => {
   // No published table of numbers was found (Papanikolaou & Doudoumis, Computers & Structures 79 (2001) 2559 has one); the
   // values are of two other methods that agree to four digits: C1 elements with an active set, and Ritz with one-way springs.
   it.each([
-    [1, 0.3, 0.0043825, 0.000756, 0.49],
-    [1, 0, 0.004856, 0.001342, 0.39],
-  ])('ratio %d, nu %d: w %d, corner rises %d, bears to %d of the half edge', (ratio, nu, w0, rise, bears) => {
-    const { answer, w } = solved(ratio, { kind: 'resting' }, nu);
-    expect(answer.settled).toBe(true);
-    within(w(answer.deflectionCentre), w0, 0.005);
-    within(w(answer.cornerRise), rise, 0.03);
-    expect(Math.abs(answer.bearing[0] - bears)).toBeLessThan(1.1 / 12); // a cell of the finer mesh
-    expect(Math.abs(answer.reactionRatio - 1)).toBeLessThan(1e-9);
-  });
+    [1, 0.3, 0.0043825, 0.000756, 0.49, 0.49, 0.05088],
+    [1, 0, 0.004856, 0.001342, 0.39, 0.39, null],
+    [2, 0.3, 0.010457, 0.001505, 0.4, 0.69, null],
+  ])(
+    'ratio %d, nu %d: w %d, corner rises %d, bears to %d of half the short edge and %d of the long, M %d',
+    (ratio, nu, w0, rise, short, long, M0) => {
+      const { answer, w, M } = solved(ratio, { kind: 'resting' }, nu);
+      expect(answer.settled).toBe(true);
+      within(w(answer.deflectionCentre), w0, 0.005);
+      within(w(answer.cornerRise), rise, 0.03);
+      if (M0 !== null) within(M(answer.momentXCentre), M0, 0.005);
+      // a cell of the finer mesh
+      expect(Math.abs(answer.bearing[0] - short)).toBeLessThan(1.1 / 12);
+      expect(Math.abs(answer.bearing[1] - long)).toBeLessThan(1.1 / 12);
+      expect(Math.abs(answer.reactionRatio - 1)).toBeLessThan(1e-9);
+    },
+  );
   it('moves more than the same panel held down, and turning the pressure round turns the answer round', () => {
     const { answer } = solved(1, { kind: 'resting' });
     const other = panelByElements({ ...plate(1), q: -1000 }, { kind: 'resting' });

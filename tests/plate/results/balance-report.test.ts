@@ -44,6 +44,10 @@ describe('the balance of a solved loading', () => {
     expect(inertia).toMatch(/^Inertia: /);
     expect(rest).toMatch(/^Left over: /);
     expect(contact).toMatch(/^Contact settled after \d+ steps/);
+    // nothing acts along x and y: rounding is printed as nought, what is left over as it is
+    expect(applied).toMatch(/^Applied: force 0 N, 0 N, −\d/);
+    expect(`${applied} ${supports} ${inertia}`).not.toMatch(/·10⁻/);
+    expect(rest).toMatch(/·10⁻/);
     const linear = balanceReport(plate, solvedLoading(plate, 'service-down', { stage: 'linear' }));
     expect(balanceWords(linear, 'metric').at(-1)).toMatch(/^CONTACT DID NOT SETTLE/);
     expect(balanceWords(linear, 'inch').join(' ')).toContain('lbf');

@@ -141,6 +141,26 @@ describe('factorisation by fronts', () => {
     expect(energyDifference(system, back, u)).toBeLessThan(1e-10);
   });
 
+  it('turned in space as a whole with its loads, it moves the same, turned', () => {
+    const [flat, turned] = [clampedPlate(9, 7, 0.01), clampedPlate(9, 7, 0.01, true)];
+    // As in `shellPlate`: rows of a rotation with no zero entry, the third their cross product.
+    const turn = (v: ArrayLike<number>, i: number): number[] => {
+      const [x, y, z] = [v[i]!, v[i + 1]!, v[i + 2]!];
+      return [(2 * x + y - 2 * z) / 3, (-2 * x + 2 * y - z) / 3, (x + 2 * y + 2 * z) / 3];
+    };
+    const f = someForces(flat);
+    const g = new Float64Array(f.length);
+    for (let i = 0; i < f.length; i += 3) g.set(turn(f, i), i);
+    const u = factorise(flat).solve(f);
+    const v = factorise(turned).solve(g);
+    const w = new Float64Array(u.length);
+    for (let i = 0; i < u.length; i += 3) w.set(turn(u, i), i);
+    // what rounding of both matrices can make of the condition, as a bound
+    const bound = 100 * eps * factorise(flat).conditionEstimate;
+    expect(largestDifference(v, w)).toBeLessThan(Math.min(bound, 1e-8));
+    expect(energyDifference(turned, v, w)).toBeLessThan(Math.max(1e-10, bound));
+  });
+
   it('is linear and symmetric: superposition, and Maxwell and Betti', () => {
     const system = clampedPlate(8, 8, 0.01, true);
     const [f, g] = [someForces(system, 3), someForces(system, 4)];
