@@ -1,4 +1,5 @@
 import type { CheckRow } from '../checks/check-row.ts';
+import type { Reading } from '../checks/check.ts';
 import { checks } from '../checks/index.ts';
 import { fatigueReport, type FatigueDetail, type FatigueReport } from '../checks/fatigue-report.ts';
 import type { Point } from '../geometry/geometry.ts';
@@ -83,12 +84,15 @@ function forcesOfBothEnds(model: Model, leaders: readonly FatigueDetail[], print
   const byHand: Model = { ...model, solved: null };
   const rows = leaders.flatMap(({ id, place, title, damage }) => {
     const check = damage === null ? undefined : checks.find((one) => one.id === id);
-    return Object.entries(check?.inputs ?? {}).flatMap(([symbol, { unit, meaning, read }]) => {
-      if (!/_(up|dn)$/.test(symbol)) return [];
-      const [counted, hand] = [model, byHand].map((of) => read(of, place, model.loads.swing.up));
-      if (typeof counted !== 'number' || typeof hand !== 'number') return [];
-      const text = (si: number) => (si === 0 ? '0' : print.quantity(si, unit, 3));
-      return [[title.replace('Fatigue of ', ''), placeWords(model, place), meaning.replace(', no load factor', ''), text(hand), text(counted), counted === hand ? 'hand' : 'whole plate']]; // prettier-ignore
+    return Object.entries(check?.inputs ?? {}).flatMap(([symbol, { unit, meaning, read: up }]) => {
+      const other = symbol.endsWith('_up') ? check!.inputs[symbol.replace(/_up$/, '_dn')] : undefined;
+      if (!other) return [];
+      const four = [up, other.read].flatMap((read) =>
+        [byHand, model].map((of) => read(of, place, model.loads.swing.up)),
+      );
+      const text = (si: Reading) => (typeof si !== 'number' ? '–' : si === 0 ? '0' : print.quantity(si, unit, 3));
+      const what = meaning.replace(/, force( of the water)? up, no load factor$/, '');
+      return [[title.replace('Fatigue of ', ''), placeWords(model, place), what, ...four.map(text)]];
     });
   });
   if (rows.length === 0) return [];
@@ -101,12 +105,13 @@ function forcesOfBothEnds(model: Model, leaders: readonly FatigueDetail[], print
       kind: 'table',
       caption: 'Forces and stresses at the ends of a cycle of service, no load factor: by hand, and as counted',
       columns: [
-        { title: 'Detail', width: 0.2 },
-        { title: 'Place', width: 0.13 },
-        { title: 'What', width: 0.31 },
-        { title: 'By hand', width: 0.12, align: 'right' },
-        { title: 'Counted', width: 0.12, align: 'right' },
-        { title: 'From', width: 0.12 },
+        { title: 'Detail', width: 0.18 },
+        { title: 'Place', width: 0.12 },
+        { title: 'What', width: 0.22 },
+        { title: 'Up, by hand', width: 0.12, align: 'right' },
+        { title: 'counted', width: 0.12, align: 'right' },
+        { title: 'Down, by hand', width: 0.12, align: 'right' },
+        { title: 'counted', width: 0.12, align: 'right' },
       ],
       rows,
     },
