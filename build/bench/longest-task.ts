@@ -33,7 +33,7 @@ export async function longestTask(page: Page, record: string): Promise<Measure> 
  * What is done in the window, by name. The page is asked by short scripts of our own: the driver's search by role works
  * out the name of every button on the interface thread itself, tens of milliseconds, and would be measured instead.
  */
-export function acts(page: Page, record: string): Readonly<Record<string, () => Promise<void>>> {
+function acts(page: Page, record: string): Readonly<Record<string, () => Promise<void>>> {
   const until = async (isSo: string): Promise<void> => {
     while (!(await page.evaluate<boolean>(isSo))) await page.waitForTimeout(100);
   };

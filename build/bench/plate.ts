@@ -3,13 +3,11 @@ import { lowerTriangle } from '../cholmod/lower-triangle.ts';
 import { modelOf } from '../../core/appraise.ts';
 import { readDocument, readDocumentText, type RawDocument } from '../../core/document/read-document.ts';
 import { firstSize } from '../../core/plate/mesh-study.ts';
-import { contactToBegin, readyPlate, solveLoading } from '../../core/plate/solve-plate.ts';
+import { readyPlate, solveLoading } from '../../core/plate/solve-plate.ts';
 import { drained } from '../../core/solve/drained.ts';
 import { solverSession, type SolverSession } from '../../core/solve/sparse/solver-session.ts';
 import type { StiffnessSystem } from '../../core/solve/sparse/stiffness-system.ts';
-import { withContact } from '../../core/solve/structure/contact.ts';
-import { holdFreedoms } from '../../core/solve/structure/hold-freedoms.ts';
-import { partNumbers } from '../../core/solve/structure/part-numbers.ts';
+import { firstContactStep, type SystemInParts } from '../../tests/plate/first-contact-step.ts';
 import { median } from './interleaved.ts';
 import type { Measure } from './measure.ts';
 import { sample } from './sample.ts';
@@ -23,10 +21,6 @@ interface Design {
 interface Plate {
   designs: Record<string, Design>;
   panels: Record<string, string>;
-}
-interface Whole {
-  readonly system: StiffnessSystem;
-  readonly parts: Int32Array;
 }
 
 const rounds = 7;
@@ -52,7 +46,7 @@ async function againstCholmod(raw: RawDocument): Promise<readonly Measure[]> {
     for (const [i, [panel, design]] of Object.entries(plate.panels).entries())
       own(plate, panel, design, (copy) => (copy.thickness = `${8 + i / 50} mm`));
   });
-  const fromTheStart = (of: Whole): number =>
+  const fromTheStart = (of: SystemInParts): number =>
     median(Array.from({ length: rounds }, () => timed(() => void solved(solverSession(), of))));
   const again = theirs.refactor + theirs.again;
   const session = solverSession();
@@ -87,25 +81,17 @@ function own({ designs, panels }: Plate, panel: string, like: string, change: (c
   panels[panel] = `own-${panel}`;
 }
 
-function whole(raw: RawDocument, change: (plate: Plate) => void = () => undefined): Whole {
+function whole(raw: RawDocument, change: (plate: Plate) => void = () => undefined): SystemInParts {
   const copy = structuredClone(raw);
   change(copy as unknown as Plate);
   const model = modelOf(readDocument(copy));
   const plate = readyPlate(model, { size: firstSize(model) });
   const situation = model.loads.situations.find(({ loadCase }) => loadCase === 'service')!;
-  const { structure, elements } = plate;
-  return {
-    system: {
-      coordinates: structure.coordinates,
-      elements: withContact(elements, structure, contactToBegin(plate, situation)),
-      held: holdFreedoms(structure),
-    },
-    parts: partNumbers(structure),
-  };
+  return firstContactStep(plate, situation);
 }
 
 /** Solves and proves the answer: a residual above 1e-14 is no answer. */
-function solved(session: SolverSession, { system, parts }: Whole): void {
+function solved(session: SolverSession, { system, parts }: SystemInParts): void {
   const f = Float64Array.from(system.held, (held, i) => (held ? 0 : Math.sin(i)));
   const made = session.factorise(system, parts);
   const residual = made.residual(made.solve(f), f);

@@ -1,13 +1,10 @@
 import { modelOf } from '../../core/appraise.ts';
 import { readDocument, type RawDocument } from '../../core/document/read-document.ts';
 import { firstSize } from '../../core/plate/mesh-study.ts';
-import { contactToBegin, readyPlate } from '../../core/plate/solve-plate.ts';
+import { readyPlate } from '../../core/plate/solve-plate.ts';
 import { factorise } from '../../core/solve/sparse/factorise.ts';
 import { solverSession } from '../../core/solve/sparse/solver-session.ts';
-import type { StiffnessSystem } from '../../core/solve/sparse/stiffness-system.ts';
-import { withContact } from '../../core/solve/structure/contact.ts';
-import { holdFreedoms } from '../../core/solve/structure/hold-freedoms.ts';
-import { partNumbers } from '../../core/solve/structure/part-numbers.ts';
+import { firstContactStep, type SystemInParts } from '../../tests/plate/first-contact-step.ts';
 import { median } from './interleaved.ts';
 import type { Measure } from './measure.ts';
 
@@ -54,7 +51,7 @@ export function searchedPlates(raw: RawDocument): readonly Measure[] {
 }
 
 /** The plate with all panels of one thickness but A3's, mm, as the first contact step of its first case has it. */
-function systemOf(raw: RawDocument, shared: number, own: number): { system: StiffnessSystem; parts: Int32Array } {
+function systemOf(raw: RawDocument, shared: number, own: number): SystemInParts {
   const { designs, panels } = raw as { designs: Record<string, object>; panels: Record<string, string> };
   const like = designs['underside']!;
   const model = modelOf(
@@ -68,14 +65,5 @@ function systemOf(raw: RawDocument, shared: number, own: number): { system: Stif
       panels: { ...panels, A3: 'own' },
     }),
   );
-  const plate = readyPlate(model, { size: firstSize(model) });
-  const { structure, elements } = plate;
-  return {
-    system: {
-      coordinates: structure.coordinates,
-      elements: withContact(elements, structure, contactToBegin(plate, model.loads.situations[0]!)),
-      held: holdFreedoms(structure),
-    },
-    parts: partNumbers(structure),
-  };
+  return firstContactStep(readyPlate(model, { size: firstSize(model) }), model.loads.situations[0]!);
 }

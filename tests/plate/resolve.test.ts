@@ -2,15 +2,13 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { modelOf } from '../../core/appraise.ts';
 import { readDocument } from '../../core/document/read-document.ts';
-import { contactToBegin, readyPlate } from '../../core/plate/solve-plate.ts';
+import { readyPlate } from '../../core/plate/solve-plate.ts';
 import { factorise } from '../../core/solve/sparse/factorise.ts';
 import { plainKernels } from '../../core/solve/sparse/plain-kernels.ts';
 import { solverSession, type SolverSession } from '../../core/solve/sparse/solver-session.ts';
 import type { StiffnessSystem } from '../../core/solve/sparse/stiffness-system.ts';
-import { withContact } from '../../core/solve/structure/contact.ts';
-import { holdFreedoms } from '../../core/solve/structure/hold-freedoms.ts';
-import { partNumbers } from '../../core/solve/structure/part-numbers.ts';
 import { energyDifference, someForces } from '../solve/sparse/systems.ts';
+import { firstContactStep, type SystemInParts } from './first-contact-step.ts';
 
 interface Design {
   thickness: string;
@@ -33,28 +31,15 @@ function withOwn(change: (own: Design, all: SmallDocument) => void = () => undef
   return copy;
 }
 
-interface Whole {
-  readonly system: StiffnessSystem;
-  readonly parts: Int32Array;
-}
-
-function wholeOf(document: SmallDocument, without?: ReadonlySet<string>): Whole {
+function wholeOf(document: SmallDocument, without?: ReadonlySet<string>): SystemInParts {
   const model = modelOf(readDocument({ ...document }));
   const plate = readyPlate(model, { size: 0.16, ...(without ? { without } : {}) });
   const situation = model.loads.situations.find(({ loadCase }) => loadCase === 'service')!;
-  const { structure, elements } = plate;
-  return {
-    system: {
-      coordinates: structure.coordinates,
-      elements: withContact(elements, structure, contactToBegin(plate, situation)),
-      held: holdFreedoms(structure),
-    },
-    parts: partNumbers(structure),
-  };
+  return firstContactStep(plate, situation);
 }
 
 /** Loads that balance themselves are not needed here: the six held freedoms carry what is left. */
-const solvedBy = (session: SolverSession, { system, parts }: Whole): Float64Array =>
+const solvedBy = (session: SolverSession, { system, parts }: SystemInParts): Float64Array =>
   session.factorise(system, parts).solve(someForces(system));
 
 /** Forces at the nodes of each element. */

@@ -23,8 +23,8 @@ export type ComplexSolver = (
 ) => ComplexAnswer;
 
 /**
- * Solves, one after another in the same scratch, (K + D) μ = v with D and v complex, by conjugate gradients for complex symmetric matrices (COCG; van der Vorst and Melissen,
- * IEEE Trans. Magn. 26, 1990) with the preconditioner of `solvePair`. D.re is Infinity where a cell is open.
+ * Solves, one after another in the same scratch, (K + D) μ = v with D and v complex, by conjugate gradients for complex
+ * symmetric matrices (COCG; van der Vorst and Melissen, IEEE Trans. Magn. 26, 1990) with the preconditioner of `solvePair`. D.re is Infinity where a cell is open.
  * mu holds the start and is overwritten with the answer; K μ is left in `K` (its residual is that of this recurrence). `begun`: K holds
  * K μ of the start already, from a call before of other D and v: one transform less.
  */
