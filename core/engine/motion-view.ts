@@ -27,11 +27,16 @@ export interface MotionSet {
     readonly none: string;
     readonly motions: readonly MotionView[];
   }[];
+  /** Of modes: where the water's part is from. */
+  readonly water?: string;
   readonly findings: readonly string[];
   readonly cautions: readonly string[];
 }
 
-export function modesView(plate: ReadyPlate, { holding, air, water, findings, cautions }: PlateModes): MotionSet {
+export function modesView(
+  plate: ReadyPlate,
+  { holding, air, water, added, findings, cautions }: PlateModes,
+): MotionSet {
   const held = holding === 'hung' ? 'hung' : 'free, nothing holds it';
   const group = (medium: string, { modes, converged }: PlateModeSet): MotionSet['groups'][number] => ({
     title: `${medium}, ${held}`,
@@ -47,6 +52,7 @@ export function modesView(plate: ReadyPlate, { holding, air, water, findings, ca
   return {
     kind: 'modes',
     groups: [group('in air', air), group('with added mass', water)],
+    water: added.said,
     findings: findings.map(inWords),
     cautions,
   };

@@ -40,7 +40,7 @@ function used(model: Model, print: Print): Block[] {
   return [
     {
       kind: 'paragraph',
-      text: `The design uses the test “${test.title}” in the place of computed values: ${reason}. At full scale and in this water: added mass ${print.quantity(addedMass.value, 'kg')} (${print.quantity(addedMass.low, 'kg')} to ${print.quantity(addedMass.high, 'kg')}), drag coefficient ${significant(dragCoefficient.value, 4)} (${significant(dragCoefficient.low, 4)} to ${significant(dragCoefficient.high, 4)}) of ${print.quantity(area, 'm^2')}. Natural modes in water take this added mass, laid out by area; the motion takes both.`,
+      text: `The design uses the test “${test.title}” in the place of computed values: ${reason}. At full scale and in this water: added mass ${print.quantity(addedMass.value, 'kg')} (${print.quantity(addedMass.low, 'kg')} to ${print.quantity(addedMass.high, 'kg')}), drag coefficient ${significant(dragCoefficient.value, 4)} (${significant(dragCoefficient.low, 4)} to ${significant(dragCoefficient.high, 4)}) of ${print.quantity(area, 'm^2')}. Natural modes in water take this added mass in heave, spread over the plate as the flow about it is, mode by mode; the motion takes both.`,
     },
     {
       kind: 'paragraph',

@@ -1,5 +1,4 @@
 import type { HollowSection } from '../catalogue/rows.ts';
-import { testedWater, type TestedWater } from '../hydrodynamics/tested-water.ts';
 import type { Model } from '../model.ts';
 import { refusal } from '../refusal.ts';
 import type { Source } from '../source.ts';
@@ -8,13 +7,13 @@ import { monotoneCubic } from '../solve/monotone-cubic.ts';
 import type { PointMass } from '../solve/structure/lumped-mass.ts';
 import type { BeamPart, Structure } from '../solve/structure/structure.ts';
 
-/** Water that moves with the plate across its plane, lumped at the structure's points. kg. */
-export interface AddedMass {
+/** Water that moves with the plate across its plane by the rule for open areas, lumped at the structure's points. kg. */
+export interface AreaRule {
   readonly points: readonly PointMass[];
   readonly total: number;
   /** `open plate`: the closed plate's mass, less for what is open. `each part alone`: more than half is open, where no such
    *  rule holds; tubes and panels are taken each alone, which is the least it can be. */
-  readonly method: 'open plate' | 'each part alone' | 'tank test';
+  readonly method: 'open plate' | 'each part alone';
   /** Part of the outline that is open; coefficient of the closed outline; the rule's reduction (1 for parts alone). */
   readonly openRatio: number;
   readonly coefficient: number;
@@ -48,7 +47,7 @@ export function openPlateReduction(p: number): number {
 const mostOpen = 0.5;
 
 /** The water's added mass over panels and tubes in the shares of their solid plan area, up and down only. */
-export function addedMassByArea(model: Model, structure: Structure): AddedMass {
+export function addedMassByArea(model: Model, structure: Structure): AreaRule {
   const { geometry, mass, loads } = model;
   const rho = mass.waterDensity;
   const { outline, areas } = geometry;
@@ -80,8 +79,6 @@ export function addedMassByArea(model: Model, structure: Structure): AddedMass {
     for (const { tube, from, to, part } of shares.strips)
       layOnTube(points, structure, tube, from, to, whole * part.area);
   }
-  const tested = testedWater(model);
-  if (tested && !('missing' in tested)) return asTested(points, tested, openRatio, coefficient);
   return {
     points,
     total: points.reduce((sum, point) => sum + point.mass, 0),
@@ -91,32 +88,11 @@ export function addedMassByArea(model: Model, structure: Structure): AddedMass {
     reduction: alone ? 1 : openPlateReduction(openRatio),
     sources: alone ? [coefficients] : [coefficients, openPlates],
     cautions: [
-      'Water is laid on panels and tubes by their plan area and resists only across the plate; it is not yet solved as a flow about this plate.',
+      'Water is laid on panels and tubes by their plan area and resists only across the plate.',
       alone
         ? 'More than half of the outline is open: tubes and panels are taken each alone, the least that the water can add.'
         : 'The rule for open plates is from motions about as large as the plate; at the small ones of a mode the water adds less and frequencies lie higher, between those in water and those in air.',
       'Surface and seabed are taken as more than a plate’s breadth away, and the depth of the tubes is left out: it adds about a tenth.',
-    ],
-  };
-}
-
-/** The same places with as much water as an accepted test found. */
-function asTested(
-  points: readonly PointMass[],
-  { test, addedMass }: TestedWater,
-  openRatio: number,
-  coefficient: number,
-): AddedMass {
-  const rule = points.reduce((sum, point) => sum + point.mass, 0);
-  return {
-    points: points.map((point) => ({ ...point, mass: (point.mass * addedMass.value) / rule })),
-    total: addedMass.value,
-    method: 'tank test',
-    ...{ openRatio, coefficient, reduction: 1 },
-    sources: [{ document: `Tank test “${test.title}”, record ${test.record.hash.slice(0, 16)}…` }],
-    cautions: [
-      'Water is as much as the test found, laid on panels and tubes by their plan area; it resists only across the plate.',
-      'The test moved the plate as a whole and further than a mode does: at small motions the water adds less.',
     ],
   };
 }

@@ -3,10 +3,15 @@ import { significant } from '../quantity/format-quantity.ts';
 import { refusal } from '../refusal.ts';
 import { factoriser, type ReadyPlate } from './solve-plate.ts';
 import type { MakeKernels } from '../solve/sparse/front-kernels.ts';
-import { addedMassByArea, type AddedMass } from './added-mass-by-area.ts';
-import type { PointMass } from '../solve/structure/lumped-mass.ts';
+import { addedWater, type AddedWater } from './added-water.ts';
 import { plateMassesIn } from './plate-masses.ts';
-import { structureModes, type Mode, type ModeSet } from '../solve/structure/modes-of-structure.ts';
+import {
+  massProduct,
+  structureModes,
+  type Mode,
+  type ModeMasses,
+  type ModeSet,
+} from '../solve/structure/modes-of-structure.ts';
 import { modeSupport, type ModeSupport } from '../solve/structure/modes-support.ts';
 import { plateSupports } from './plate-supports.ts';
 import type { Structure } from '../solve/structure/structure.ts';
@@ -35,7 +40,7 @@ export interface PlateModes {
   /** Without water on it or in it, and with both. */
   readonly air: PlateModeSet;
   readonly water: PlateModeSet;
-  readonly addedMass: AddedMass;
+  readonly added: AddedWater;
   readonly findings: readonly Finding[];
   readonly cautions: readonly string[];
 }
@@ -52,24 +57,24 @@ export function* plateModes(
   const { model, structure, elements } = plate;
   const supports = holding === 'hung' ? { supports: suspension(plate) } : {};
   const support = modeSupport(structure, elements, factoriser(kernels), { ...supports, closed });
-  const addedMass = addedMassByArea(model, structure);
+  const added = addedWater(model, structure);
   const air = yield* modesWith(support, { everyWay: plateMassesIn(model, structure, 'air') }, count);
   const water = yield* modesWith(
     support,
-    { everyWay: plateMassesIn(model, structure, 'water'), vertical: addedMass.points },
+    { everyWay: plateMassesIn(model, structure, 'water'), water: added.inertia },
     count,
   );
   return {
     holding,
     air,
     water,
-    addedMass,
+    added,
     findings: [
       ...nearWaves(water.modes, model.document.loads.service.wavePeriod.si, holding),
       ...unsettled({ air, water }, holding),
     ],
     cautions: [
-      ...addedMass.cautions,
+      ...added.cautions,
       'Contact is taken as closed where the panels’ own weight in water presses it, and as carrying both ways there: where a panel would chatter, its frequency is lower.',
       ...(holding === 'hung'
         ? [
@@ -103,26 +108,21 @@ function suspension({ model, structure }: ReadyPlate) {
   return service.present[0]!.map((i) => parts[i]!);
 }
 
-function* modesWith(
-  support: ModeSupport,
-  masses: { readonly everyWay: readonly PointMass[]; readonly vertical?: readonly PointMass[] },
-  count: number,
-): Generator<number, PlateModeSet> {
+function* modesWith(support: ModeSupport, masses: ModeMasses, count: number): Generator<number, PlateModeSet> {
   const set = yield* structureModes(support, masses, count);
   const part = partOfNode(support.structure);
   const modes = set.modes.map((mode): PlateMode => {
     const energy = new Map<string, number>();
     let [all, inPanels] = [0, 0];
-    const add = (node: number, share: number): void => {
-      const { id, panel } = part[node]!;
+    const { shape } = mode;
+    const force = massProduct(masses, shape.length)(shape);
+    part.forEach(({ id, panel }, node) => {
+      let share = 0;
+      for (let i = 6 * node; i < 6 * node + 6; i++) share += shape[i]! * force[i]!;
       energy.set(id, (energy.get(id) ?? 0) + share);
       all += share;
       if (panel) inPanels += share;
-    };
-    const { shape } = mode;
-    for (const { node, mass } of masses.everyWay)
-      add(node, mass * (shape[6 * node]! ** 2 + shape[6 * node + 1]! ** 2 + shape[6 * node + 2]! ** 2));
-    for (const { node, mass } of masses.vertical ?? []) add(node, mass * shape[6 * node + 2]! ** 2);
+    });
     const [id, most] = [...energy].reduce((best, entry) => (entry[1] > best[1] ? entry : best));
     return { ...mode, inPanels: inPanels / all, most: { id, part: most / all } };
   });

@@ -137,6 +137,7 @@ export const solveVerb: Verb = {
     const frequencies = modes && {
       air: modes.air.modes.map(({ frequency }) => frequency),
       water: modes.water.modes.map(({ frequency }) => frequency),
+      added: { total: modes.added.total, method: modes.added.method, test: modes.added.test, said: modes.added.said },
       findings: [...modes.findings.map((finding) => finding.text), ...modes.cautions],
     };
     const factors = buckling.map(({ solved, modes: found, within }) => ({
@@ -178,6 +179,7 @@ export const solveVerb: Verb = {
       if (frequencies) {
         on.out('');
         on.out(`Natural frequencies, hung: in air ${hertz(frequencies.air)}; in water ${hertz(frequencies.water)}`);
+        on.out(`  ${frequencies.added.said}`);
         for (const finding of frequencies.findings) on.out(`  ${finding}`);
       }
       for (const { situation, loading, factor, within, part } of factors)

@@ -68,6 +68,7 @@ function Found({ set, of }: { readonly set: MotionSet; readonly of: number }) {
           <span className="quiet small">{t.swings}</span>
         </div>
       )}
+      {set.water && <p className="small">{set.water}</p>}
       {set.findings.map((line) => (
         <p key={line} className="solver-loud">{line}</p>
       ))}

@@ -6,7 +6,7 @@ import { testsField } from '../../core/document/tests-field.ts';
 import { testedWater } from '../../core/hydrodynamics/tested-water.ts';
 import { testsSection } from '../../core/note/tests-section.ts';
 import { readyPlate } from '../../core/plate/solve-plate.ts';
-import { addedMassByArea } from '../../core/plate/added-mass-by-area.ts';
+import { addedWater } from '../../core/plate/added-water.ts';
 import { firstSize } from '../../core/plate/mesh-study.ts';
 import { printIn } from '../../core/print-in.ts';
 import { readTable } from '../../core/record/read-table.ts';
@@ -63,9 +63,15 @@ describe('an accepted test in the design', () => {
 
   it('lays out as much water over the plate as was tested', () => {
     const { structure } = readyPlate(used.model, { size: firstSize(used.model) });
-    const water = addedMassByArea(used.model, structure);
-    expect(water.points.reduce((sum, { mass }) => sum + mass, 0)).toBeCloseTo(used.quantities['tested.addedMass']!.value, 6); // prettier-ignore
-    expect(water.method).toBe('tank test');
+    const water = addedWater(used.model, structure);
+    const heave = Float64Array.from({ length: 2 * structure.coordinates.length }, (_, i) => (i % 6 === 2 ? 1 : 0));
+    const force = new Float64Array(heave.length);
+    water.inertia(heave, force);
+    const tested = used.quantities['tested.addedMass']!.value;
+    expect(force.reduce((sum, value, i) => sum + value * heave[i]!, 0) / tested).toBeCloseTo(1, 9);
+    expect(water.total).toBe(tested);
+    expect(water.test).toBe('Closed grid');
+    expect(water.said).toMatch(/as the tank test “Closed grid” found it/);
   });
 
   it('is printed with hash, intervals, each run and its cautions', () => {

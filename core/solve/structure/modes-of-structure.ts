@@ -4,10 +4,10 @@ import type { PointMass } from './lumped-mass.ts';
 import { pointMotion } from './point-force.ts';
 import type { ModeSupport } from './modes-support.ts';
 
-/** What moves: masses that resist every way, and water that resists across the plate only, kg. */
+/** What moves: masses that resist every way, kg, and water, which adds the force of its inertia for an acceleration u to f. */
 export interface ModeMasses {
   readonly everyWay: readonly PointMass[];
-  readonly vertical?: readonly PointMass[];
+  readonly water?: (u: Float64Array, f: Float64Array) => void;
 }
 
 /** One natural mode. */
@@ -75,7 +75,7 @@ export function* structureModes(
 
 /** u → M u: a point on an arm r moves by u + θ × r. Held freedoms have no inertia. */
 export function massProduct(
-  { everyWay, vertical = [] }: ModeMasses,
+  { everyWay, water }: ModeMasses,
   size: number,
   held?: Uint8Array,
 ): (u: Float64Array) => Float64Array {
@@ -94,13 +94,7 @@ export function massProduct(
       f[i + 4]! += rz * Fx - rx * Fz;
       f[i + 5]! += rx * Fy - ry * Fx;
     } // prettier-ignore
-    for (const { node, offset: [rx, ry], mass } of vertical) {
-      const i = 6 * node;
-      const Fz = mass * (u[i + 2]! + u[i + 3]! * ry - u[i + 4]! * rx);
-      f[i + 2]! += Fz;
-      f[i + 3]! += ry * Fz;
-      f[i + 4]! -= rx * Fz;
-    } // prettier-ignore
+    water?.(u, f);
     if (held) for (let i = 0; i < size; i++) if (held[i] === 1) f[i] = 0;
     return f;
   };
