@@ -941,10 +941,11 @@ export const texts = {
     goOn: 'Go on',
     beginning: 'Laying out what may vary…',
     progress: 'Options decided',
+    leavesOpen: 'leaves checks open',
     far: (decided: number, options: number, front: number) =>
       `${decided} of ${options} options decided; ${front === 1 ? '1 is' : `${front} are`} beaten by none so far.`,
     counts: (judged: number, passing: number, beaten: number) =>
-      `${judged} judged by checks, ${passing} pass, ${beaten} put aside because one found is better in what is wanted.`,
+      `${judged} judged by checks, ${passing} pass, ${beaten} put aside because one found is better in what is wanted and leaves no other check open.`,
     solved: (solved: number, left: number) =>
       `${solved} solved as a whole plate, because ${solved === 1 ? 'it holds' : 'they hold'} by hand${left > 0 ? `; at most ${left} more are to be. A solve may take minutes: fewer options, or a wider mesh, make it shorter` : ''}.`,
     solving: (what: string, done: number, of: number) => `Solving: ${what}${of > 0 ? ` (${done} of ${of})` : ''}.`,
@@ -963,8 +964,7 @@ export const texts = {
     number: 'No.',
     what: 'What it is',
     governs: (check: string) => `Highest utilisation: ${check}.`,
-    unjudged: (checks: string) =>
-      `Cannot be judged: ${checks}. It may stand before options that leave nothing open: “All judged” shows those.`,
+    unjudged: (checks: string) => `Cannot be judged: ${checks}. It puts aside only what leaves the same open.`,
     failsAside: (checks: string) => `Fails what was set aside: ${checks}.`,
     take: 'Make it an option',
     keep: 'Keep for the note',

@@ -83,7 +83,7 @@ function outcome(record: SearchRecord, model: Model, print: Print): Block[] {
   return [
     {
       kind: 'paragraph',
-      text: `Searched from ${start}: ${options} options, ${decided} decided. ${judged} were judged by checks, ${passing} pass, ${beaten} were put aside because one found is at least as good in all that is wanted. ${forcesWords(solved)} ${decided === options ? 'No option outside this list does better in what was wanted and passes.' : 'The search was not ended: others may do better.'}`,
+      text: `Searched from ${start}: ${options} options, ${decided} decided. ${judged} were judged by checks, ${passing} pass, ${beaten} were put aside because one found is at least as good in all that is wanted and leaves no other check open. ${forcesWords(solved)} ${decided === options ? 'No option outside this list does better in what was wanted and passes.' : 'The search was not ended: others may do better.'}`,
     },
     found.length === 0
       ? { kind: 'paragraph', tone: 'loud', text: 'Nothing passed.' }
@@ -106,7 +106,7 @@ function outcome(record: SearchRecord, model: Model, print: Print): Block[] {
         ...whyNotThinner,
         ...(failsAside.length > 0 ? [`Fails what was set aside: ${failsAside.join('; ')}.`] : []),
         ...(unjudged > 0
-          ? [`${unjudged} lines cannot be judged; options that leave nothing open may have been put aside for it.`]
+          ? [`${unjudged} lines cannot be judged; it has put aside only options that leave the same checks open.`]
           : []),
       ];
       return words.length > 0 ? [{ kind: 'paragraph', text: `${title}. ${words.join(' ')}` }] : [];

@@ -215,11 +215,11 @@ function searchText(problem: Problem, state: SearchState, found: readonly ShownO
     ),
   ];
   return [
-    `${options} options${piece.of > 1 ? `, piece ${piece.index + 1} of ${piece.of}` : ''}: ${state.decided} decided, ${state.judged} judged by checks, ${state.passing} pass, ${state.beaten} put aside because one found is better.${problem.solver ? ` ${state.solved} held by hand and were solved as whole plates: what is found passes with both forces.` : ''}`,
+    `${options} options${piece.of > 1 ? `, piece ${piece.index + 1} of ${piece.of}` : ''}: ${state.decided} decided, ${state.judged} judged by checks, ${state.passing} pass, ${state.beaten} put aside because one found is better and leaves no other check open.${problem.solver ? ` ${state.solved} held by hand and were solved as whole plates: what is found passes with both forces.` : ''}`,
     ...(space.aside.length > 0 ? [`SET ASIDE, not judged by in this search: ${space.aside.join(', ')}.`] : []),
     ...(unjudged.length > 0
       ? [
-          `CANNOT BE JUDGED in what is found: ${unjudged.join('; ')}. An option that leaves these open may stand before one that leaves nothing open: --judged shows what is judged in full.`,
+          `CANNOT BE JUDGED in what is found: ${unjudged.join('; ')}. An option that leaves checks open puts aside only what leaves the same open: what is judged in full stands beside it, and alone with --judged.`,
         ]
       : []),
     ...(stops.length > 0 ? [`Stopped by: ${stops.map(({ title, count }) => `${title} (${count})`).join('; ')}.`] : []),

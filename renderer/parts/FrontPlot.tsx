@@ -11,7 +11,8 @@ const height = 320;
 const margin = { left: 58, right: 16, top: 30, bottom: 46 };
 const plan = 46;
 
-/** The front of best compromises: two aims against each other, each option as its plan, a line from one to the next. */
+/** The front of best compromises: two aims against each other, each option as its plan, a line from one to the next; broken frames
+ *  leave checks open. */
 export function FrontPlot({
   found,
   across,
@@ -70,11 +71,11 @@ export function FrontPlot({
       <polyline className="front-line" points={inTurn.map((point) => `${point.x},${point.y}`).join(' ')} />
       {found.map((option, n) => {
         const place = places[n]!;
-        const name = `${n + 1} ${option.option.title}: ${option.aims[across]!.text} ${units[across]}, ${option.aims[up]!.text} ${units[up]}`;
+        const name = `${n + 1} ${option.option.title}: ${option.aims[across]!.text} ${units[across]}, ${option.aims[up]!.text} ${units[up]}${option.unjudged.length > 0 ? `, ${t.leavesOpen}` : ''}`;
         return (
           <g
             key={option.option.id}
-            className={`point${n === at ? ' shown' : ''}`}
+            className={`point${n === at ? ' shown' : ''}${option.unjudged.length > 0 ? ' open' : ''}`}
             role="button"
             tabIndex={0}
             aria-label={name}

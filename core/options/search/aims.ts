@@ -70,13 +70,27 @@ export function requireAims(
 /** Aims that differ by less than this part are equal: masses are sums, and sums in another order differ in their last bits. */
 export const sameAim = 1e-9;
 
-/** True where `a` is nowhere worse than `b` and somewhere better. */
-export function dominates(a: readonly number[], b: readonly number[]): boolean {
-  let better = false;
-  for (let i = 0; i < a.length; i++) {
-    const slack = sameAim * Math.max(Math.abs(a[i]!), Math.abs(b[i]!));
-    if (a[i]! > b[i]! + slack) return false;
-    if (a[i]! < b[i]! - slack) better = true;
+/** What a comparison of two options looks at. */
+export interface Standing {
+  /** So that less is better, see `asSmall`. */
+  readonly aims: readonly number[];
+  /** Ids of the checks that cannot be judged somewhere, sorted: it passes for all that is known, no more. */
+  readonly open: readonly string[];
+}
+
+/**
+ * True where `a` is nowhere worse than `b` and somewhere better. A check that `a` leaves open and `b` does not is worse: what nobody
+ * judged puts nothing aside that was. Leaving fewer open is better. For `b` bounds do: the least of its aims with some of what it
+ * leaves open, or nothing of it.
+ */
+export function dominates(a: Standing, b: Standing): boolean {
+  if (!a.open.every((check) => b.open.includes(check))) return false;
+  let better = a.open.length < b.open.length;
+  for (let i = 0; i < a.aims.length; i++) {
+    const [own, other] = [a.aims[i]!, b.aims[i]!];
+    const slack = sameAim * Math.max(Math.abs(own), Math.abs(other));
+    if (own > other + slack) return false;
+    if (own < other - slack) better = true;
   }
   return better;
 }

@@ -9,7 +9,7 @@ import { Refusal } from '../../refusal.ts';
 import { drained } from '../../solve/drained.ts';
 import { aimIds, asSmall, isWaterAim, plainAims, sameAim, type AimId } from './aims.ts';
 import { foundOption, type Digits } from './option-document.ts';
-import { handRow, stopOf, useOf, worstStop, type Stop } from './judge.ts';
+import { handRow, openOf, stopOf, useOf, worstStop, type Stop } from './judge.ts';
 import { broken, refusedBySolver } from './judged-option.ts';
 import type { Found, Problem } from './search.ts';
 
@@ -58,9 +58,14 @@ export function* shownOption(
   const { space, zones } = problem;
   const { option, appraisal, aims, stops } = yield* appraised(raw, problem, found.digits, id);
   const again = space.aims.map((aim) => asSmall(aim, aims[aim]!));
-  if (stops.length > 0 || again.some((value, k) => Math.abs(value - found.aims[k]!) > sameAim * Math.abs(value)))
+  const open = openOf(appraisal.rows, problem.aside);
+  if (
+    stops.length > 0 ||
+    open.join() !== found.open.join() ||
+    again.some((value, k) => Math.abs(value - found.aims[k]!) > sameAim * Math.abs(value))
+  )
     throw new Error(
-      `The search and the full appraisal do not agree on ${option.title}: ${stops.map(({ check }) => check).join(', ') || again.join(' ')}`,
+      `The search and the full appraisal do not agree on ${option.title}: ${stops.map(({ check }) => check).join(', ') || [...again, ...open].join(' ')}`,
     );
   const failing = appraisal.rows.filter(({ verdict }) => verdict === 'fails').map(({ title }) => title);
   const thinner: Thinner[] = [];

@@ -18,44 +18,52 @@ export interface Stop {
 }
 
 export type Judgement =
-  /** `governs`: place in `checks` of the check with the highest utilisation; null where none has one. */
-  | { readonly holds: true; readonly use: number; readonly unjudged: number; readonly governs: number | null }
+  /** `open`: ids of the checks that cannot be judged somewhere, sorted. `governs`: place in `checks` of the check with the highest
+   *  utilisation; null where none has one. */
+  | { readonly holds: true; readonly use: number; readonly open: readonly string[]; readonly governs: number | null }
   | { readonly holds: false; readonly stop: Stop }
   | { readonly holds: false; readonly beaten: true; readonly governs: number };
 
 /**
  * Judges a model by every check that is not set aside, in the given order, and leaves off at the first that stops it:
  * the same rows as `appraise` makes, without findings, quantities and words for what nobody will look at.
- * `order`: indices into `checks`. `beatenAt`: true where an option with this utilisation, or more, is beaten by one found;
- * the highest so far only grows, so that the checks that are left need not be made. `rowsOf`: see `handRows`.
+ * `order`: indices into `checks`. `beatenAt`: true where an option with this utilisation, or more, is beaten by one found
+ * if it leaves at least these checks open; both only grow, so that the checks that are left need not be made. `governs` is then the check
+ * that decided it. `rowsOf`: see `handRows`.
  */
 export function judge(
   model: Model,
   order: readonly number[],
   { aside, judged }: { readonly aside: ReadonlySet<string>; readonly judged: boolean },
-  beatenAt: (use: number) => boolean = () => false,
+  beatenAt: (use: number, open: readonly string[]) => boolean = () => false,
   rowsOf: (check: Check, model: Model) => readonly CheckRow[] = (check) => checkRows(check, model).rows,
 ): Judgement {
   let use = 0;
   let governs: number | null = null;
-  let unjudged = 0;
+  const opened: string[] = [];
+  const open = () => [...opened].sort();
   for (const at of order) {
     const check = checks[at]!;
     if (aside.has(check.id)) continue;
     const rows = rowsOf(check, model);
+    let more = false;
     const stopping = worstStop(rows, { aside, judged });
     if (stopping) return { holds: false, stop: stopOf(stopping) };
     for (const row of rows) {
       if (aside.has(row.limitState)) continue;
-      if (row.verdict === 'cannot be judged') unjudged++;
+      if (row.verdict === 'cannot be judged' && !opened.includes(check.id)) {
+        opened.push(check.id);
+        more = true;
+      }
       const own = knownUse(row);
       if (row.detailing || own === null || own <= use) continue;
       use = own;
       governs = at;
+      more = true;
     }
-    if (governs === at && beatenAt(use)) return { holds: false, beaten: true, governs };
+    if (more && beatenAt(use, open())) return { holds: false, beaten: true, governs: at };
   }
-  return { holds: true, use, unjudged, governs };
+  return { holds: true, use, open: open(), governs };
 }
 
 /** A check's rows by hand, of a model that is to be judged with the whole plate's forces as well: see `handRow`. */
@@ -123,4 +131,12 @@ export function useOf(rows: readonly CheckRow[], aside: ReadonlySet<string>): nu
         : Math.max(most, knownUse(row) ?? 0),
     0,
   );
+}
+
+/** Ids of the checks that cannot be judged somewhere and are not set aside, sorted. */
+export function openOf(rows: readonly CheckRow[], aside: ReadonlySet<string>): readonly string[] {
+  const open = rows.filter(
+    ({ id, limitState, verdict }) => verdict === 'cannot be judged' && !aside.has(id) && !aside.has(limitState),
+  );
+  return [...new Set(open.map(({ id }) => id))].sort();
 }

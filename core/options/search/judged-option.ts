@@ -8,7 +8,7 @@ import { massReport } from '../../mass/mass-report-of.ts';
 import type { Model } from '../../model.ts';
 import type { SolveProgress } from '../../plate/solve-cases.ts';
 import { Refusal } from '../../refusal.ts';
-import { dominates, plainAims, plainPart } from './aims.ts';
+import { dominates, plainAims, plainPart, type Standing } from './aims.ts';
 import { isBeaten, withGain } from './beaten.ts';
 import { handRows, judge, type Judgement, type Stop } from './judge.ts';
 import { optionDocument, type Digits } from './option-document.ts';
@@ -17,12 +17,7 @@ import type { SearchSpace } from './search-space.ts';
 
 export type Verdict =
   /** `governs`: the check to make first for the next option, for it is the likeliest to decide it; null: as before. */
-  | {
-      readonly holds: true;
-      readonly aims: readonly number[];
-      readonly unjudged: number;
-      readonly governs?: number | null;
-    }
+  | (Standing & { readonly holds: true; readonly governs?: number | null })
   | { readonly holds: false; readonly stop: Stop; readonly plain?: 'beaten' | 'limit'; readonly governs?: number };
 
 /**
@@ -52,10 +47,11 @@ export function judgedOption(
     if (limit) return { holds: false, stop: limit, plain: 'limit' };
     const low = space.aims.map((aim) => plainPart(aim, plain));
     const gain = () => problem.water!.gainOf(geometry);
-    if (isBeaten(front, space.aims, low, gain)) return { holds: false, stop: beatenStop, plain: 'beaten' };
+    if (isBeaten(front, space.aims, { aims: low, open: [] }, gain))
+      return { holds: false, stop: beatenStop, plain: 'beaten' };
     const useAt = space.aims.indexOf('use');
-    const beatenAt = (use: number): boolean =>
-      useAt >= 0 && isBeaten(front, space.aims, withUse(low, useAt, use), gain);
+    const beatenAt = (use: number, open: readonly string[]): boolean =>
+      isBeaten(front, space.aims, { aims: withUse(low, useAt, use), open }, gain);
     const rowsOf = problem.solver ? handRows : undefined;
     const model = modelWith(document, { catalogue, geometry, mass });
     const verdict = judge(model, order, { aside, judged: space.judged }, beatenAt, rowsOf);
@@ -68,7 +64,7 @@ export function judgedOption(
 
 /**
  * Judges an option that holds by hand with the whole plate's forces as well. `before`: its aims by hand, of which the utilisation is
- * the least that it can come to. Each situation is judged as soon as it is solved, and an option that fails one or is beaten by then
+ * the least that it can come to, and what is open by hand, which no solution closes. Each situation is judged as soon as it is solved, and an option that fails one or is beaten by then
  * is left; what holds in all is judged once more by everything, with the very forces that `check` takes.
  */
 export function* judgedBySolver(
@@ -76,14 +72,17 @@ export function* judgedBySolver(
   digits: Digits,
   order: readonly number[],
   front: readonly Found[],
-  before: readonly number[],
+  before: Standing,
 ): Generator<SolveProgress, Verdict> {
   const { space, base, zones, aside, solver } = problem;
   const allowed = { aside, judged: space.judged };
   const useAt = space.aims.indexOf('use');
-  const beatenAt = (use: number): boolean =>
-    useAt >= 0 && front.some((one) => dominates(one.aims, withUse(before, useAt, Math.max(use, before[useAt]!))));
-  const aims = (use: number) => withUse(before, useAt, use);
+  // One situation may leave open for want of the others what all of them together do not: by hand it is known.
+  const beatenAt = (use: number): boolean => {
+    const aims = useAt < 0 ? before.aims : withUse(before.aims, useAt, Math.max(use, before.aims[useAt]!));
+    return front.some((one) => dominates(one, { aims, open: before.open }));
+  };
+  const aims = (use: number) => withUse(before.aims, useAt, use);
   const model = modelOf(optionDocument(base, zones, digits));
   const situations: Record<string, SituationForces> = {};
   try {
@@ -116,8 +115,8 @@ const noMesh = { size: 0, unknowns: 0, stressError: 0, residual: 0 };
 function verdictOf(judgement: Judgement, aims: (use: number) => readonly number[]): Verdict {
   if ('beaten' in judgement) return { holds: false, stop: beatenStop, plain: 'beaten', governs: judgement.governs };
   if (!judgement.holds) return judgement;
-  const { unjudged, governs, use } = judgement;
-  return { holds: true, unjudged, governs, aims: aims(use) };
+  const { open, governs, use } = judgement;
+  return { holds: true, open, governs, aims: aims(use) };
 }
 
 export const refusedBySolver = (error: Refusal): Stop =>

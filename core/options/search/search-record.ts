@@ -18,7 +18,8 @@ export function searchKey(raw: RawDocument, from: string | null): string {
   const { record: _record, ...asked } = (laid['search'] ?? {}) as Record<string, unknown>;
   // Before plates were solved in a search, a document that asks for it was searched by hand: such a record is of another search.
   const judgedBy = asksSolver(laid) ? { judgedBy: 'hand and solver' } : {};
-  return documentHash({ ...plate, search: asked, from, ...judgedBy });
+  // Before this, an option with checks left open put aside what leaves none open: such a record has another front.
+  return documentHash({ ...plate, search: asked, from, ...judgedBy, openChecks: 'put nothing aside that is judged' });
 }
 
 /** What is kept of a finished search with the document, for the note. */

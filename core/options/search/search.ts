@@ -12,7 +12,16 @@ import { meshOf } from '../../plate/solved-forces-of.ts';
 import type { SolveProgress } from '../../plate/solve-cases.ts';
 import { Refusal, refusal } from '../../refusal.ts';
 import type { Rectangle } from '../../water/lattice/plan.ts';
-import { asSmall, dominates, isWaterAim, plainAims, plainPart, requireAims, type PlainAims } from './aims.ts';
+import {
+  asSmall,
+  dominates,
+  isWaterAim,
+  plainAims,
+  plainPart,
+  requireAims,
+  type PlainAims,
+  type Standing,
+} from './aims.ts';
 import { isBeaten } from './beaten.ts';
 import { zoneChoices, type ZoneChoices } from './candidates.ts';
 import { judgedBySolver, judgedOption, type Verdict } from './judged-option.ts';
@@ -22,12 +31,9 @@ import type { SearchSpace } from './search-space.ts';
 import { thickerIsBetter } from './thicker-is-better.ts';
 import { waterAims, type WaterAims, type WaterGain } from './water-aims.ts';
 
-/** An option that passes and that no other found so far beats in every aim. */
-export interface Found {
+/** An option that passes and that no other found so far puts aside; aims in the order of the space's, SI. */
+export interface Found extends Standing {
   readonly digits: Digits;
-  /** In the order of the space's aims, SI, each so that less is better (see `asSmall`). */
-  readonly aims: readonly number[];
-  readonly unjudged: number;
 }
 
 /** Where a search stands: plain data, so that it can be put away and taken up again. */
@@ -45,7 +51,7 @@ export interface SearchState {
   readonly solved: number;
   readonly solving: SolveProgress | null;
   readonly passing: number;
-  /** Put aside because one found is as good in all and better in some: by their aims alone, or by the utilisation of the checks made so far. */
+  /** Put aside because one found is as good in all, leaves no other check open, and is better in some: by their aims alone, or by the utilisation of the checks made so far. */
   readonly beaten: number;
   /** What stopped the others: check (or limit) to how many. */
   readonly stopped: Readonly<Record<string, { readonly title: string; readonly count: number }>>;
@@ -131,7 +137,7 @@ export function searchProblem(raw: RawDocument, space: SearchSpace, piece: Piece
 /**
  * The front of best compromises: every option that passes and that none beats. Exact: zones are counted through depth
  * first, candidates in the order of the first aim; what a found option beats already in the least that it could still
- * have (with the utilisation of the checks made so far) is left out with all that follows from it, and nothing else is. Where plates
+ * have (with the utilisation of the checks made so far, and what they left open) is left out with all that follows from it, and nothing else is. Where plates
  * are solved, the graver of two demands governs, so that what fails or is beaten by hand is so without being solved. A generator: each
  * step decides a column (options that differ in the last zone's thickness alone), or does a part of a solve, and hands out its state;
  * leave it at any step and go on from that state later. Memory: the aims of each zone's candidates and the front, however long it runs. The same input gives the same
@@ -213,7 +219,8 @@ export function* search(
   function firstBeaten(at: readonly number[]): number | null {
     for (let depth = 0; depth <= last; depth++) {
       const low = lowest(at, depth);
-      if (isBeaten(state.front, space.aims, low, () => mostTo(at, depth))) return depth;
+      // What all that follows leaves open is not known, so that only one found that leaves nothing open puts it aside.
+      if (isBeaten(state.front, space.aims, { aims: low, open: [] }, () => mostTo(at, depth))) return depth;
     }
     return null;
   }
@@ -271,7 +278,7 @@ export function* search(
       const digits = [...prefix, members[i]!];
       let verdict = by.judge(digits, order, front);
       if (verdict.holds && by.solve) {
-        const solving = by.solve(digits, order, front, verdict.aims);
+        const solving = by.solve(digits, order, front, verdict);
         let step = solving.next();
         for (; !step.done; step = solving.next())
           yield i > 0 ? stateAt(i, step.value) : { ...before, solving: step.value };
@@ -295,11 +302,9 @@ export function* search(
       judged++;
       passing++;
       order = withFirst(order, verdict.governs);
-      if (!front.some(({ aims }) => dominates(aims, verdict.aims)))
-        front = [
-          ...front.filter(({ aims }) => !dominates(verdict.aims, aims)),
-          { digits, aims: verdict.aims, unjudged: verdict.unjudged },
-        ];
+      const found: Found = { digits, aims: verdict.aims, open: verdict.open };
+      if (!front.some((other) => dominates(other, found)))
+        front = [...front.filter((other) => !dominates(found, other)), found];
     }
     return { ...stateAt(0, null), decided: before.decided + members.length };
   }
@@ -318,12 +323,12 @@ export interface Evaluation {
   readonly plain: (one: { readonly zone: number; readonly candidate: number } | null) => PlainAims;
   /** `order`: indices of the checks to make, in this order. `front`: what was found so far. */
   readonly judge: (digits: Digits, order: readonly number[], front: readonly Found[]) => Verdict;
-  /** Judges what holds by `judge` once more, with the whole plate's forces; `before`: its aims so far. Left out where nothing is solved. */
+  /** Judges what holds by `judge` once more, with the whole plate's forces; `before`: its aims and open checks so far. Left out where nothing is solved. */
   readonly solve?: (
     digits: Digits,
     order: readonly number[],
     front: readonly Found[],
-    before: readonly number[],
+    before: Standing,
   ) => Generator<SolveProgress, Verdict>;
   /** What options that begin with these candidates gain in the water at most; what one gains, where all zones are given. Asked only where the water is among the aims. */
   readonly most: (begins: Digits) => WaterGain;
@@ -437,5 +442,5 @@ function fresh({ piece, zones }: Problem): SearchState {
 /** The front of several pieces, or of any lists of found options. */
 export function mergedFront(fronts: readonly (readonly Found[])[]): readonly Found[] {
   const all = fronts.flat();
-  return all.filter(({ aims }) => !all.some((other) => dominates(other.aims, aims)));
+  return all.filter((one) => !all.some((other) => dominates(other, one)));
 }

@@ -2,10 +2,10 @@ import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
 import { checks } from '../../../core/checks/index.ts';
 import { readDocumentText } from '../../../core/document/read-document.ts';
-import { dominates } from '../../../core/options/search/aims.ts';
 import { askedSpace } from '../../../core/options/search/default-space.ts';
 import { judgedOption } from '../../../core/options/search/judged-option.ts';
 import { search, searchProblem, type Problem } from '../../../core/options/search/search.ts';
+import { leftStanding, putsAside } from './puts-aside.ts';
 
 const small = readDocumentText(readFileSync('samples/small.stillplate.json', 'utf8'));
 /** Loaded until thin panels fail. */
@@ -27,6 +27,7 @@ const asked = {
 interface One {
   readonly digits: readonly number[];
   readonly aims: readonly number[];
+  readonly open: readonly string[];
 }
 
 /** Every option judged by every check that is not set aside, and its water solved, none left out for what another has; equal plans
@@ -41,7 +42,7 @@ function everyOne(problem: Problem): One[] {
     for (let j = 0; j < b; j++)
       for (let k = 0; k < c; k++) {
         const verdict = judgedOption(problem, [i, j, k], order);
-        if (verdict.holds) passing.push({ digits: [i, j, k], aims: verdict.aims });
+        if (verdict.holds) passing.push({ digits: [i, j, k], aims: verdict.aims, open: verdict.open });
       }
   return passing;
 }
@@ -49,9 +50,9 @@ function everyOne(problem: Problem): One[] {
 function frontOf(passing: readonly One[]): One[] {
   const front: One[] = [];
   for (const one of [...passing].sort((p, q) => p.aims[0]! - q.aims[0]!))
-    if (!front.some(({ aims }) => dominates(aims, one.aims))) front.push(one);
+    if (!front.some((other) => putsAside(other, one))) front.push(one);
   // Masses that are equal but for their last bits may stand in the wrong order.
-  return front.filter((one) => !front.some(({ aims }) => dominates(aims, one.aims)));
+  return leftStanding(front);
 }
 
 const words = (front: readonly One[]): string[] =>
