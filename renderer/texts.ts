@@ -1335,6 +1335,8 @@ export const texts = {
     table: 'Table',
     allTables: 'all tables in one file',
     saveMotions: 'Save these shapes (CSV)',
+    saveStudy: 'Save this study (CSV)',
+    saveChanged: 'Save these changes (CSV)',
     scale: 'Drawn larger by',
     trueScale: 'True scale',
     own: 'Chosen by itself',

@@ -13,9 +13,10 @@ import type { SolvedForces } from '../loads/solved-forces.ts';
 import { retold } from '../solve/drained.ts';
 import { solvedForcesOf } from '../plate/solved-forces-of.ts';
 import { serviceRanges, type BoltRange } from '../plate/results/bolt-ranges.ts';
-import { changesBetween } from '../plate/results/changes-between.ts';
+import { changesBetween, changesTable } from '../plate/results/changes-between.ts';
 import { changeWords } from '../plate/results/change-words.ts';
-import { rangeTables, solverTables, type SolverTable } from '../plate/results/solver-tables.ts';
+import { rangeTables, type SolverTable } from '../plate/results/solver-tables.ts';
+import { shownTables } from '../plate/results/whole-tables.ts';
 import { everySolved, solveCases, type SolvedCases, type SolveProgress } from '../plate/solve-cases.ts';
 import { bucklingView, modesView, type MotionSet } from './motion-view.ts';
 import { loadingView, type LoadingView } from './solver-view.ts';
@@ -56,7 +57,7 @@ export type FromSolver =
   /** What the checks take, where the document asks for it. */
   | { readonly kind: 'forces'; readonly edit: number; readonly option: string | null; readonly forces: SolvedForces }
   | { readonly kind: 'study'; readonly edit: number; readonly study: MeshStudy }
-  | { readonly kind: 'changed'; readonly edit: number; readonly words: readonly string[] }
+  | { readonly kind: 'changed'; readonly edit: number; readonly words: readonly string[]; readonly table: SolverTable }
   | { readonly kind: 'motions'; readonly edit: number; readonly motions: MotionSet }
   | { readonly kind: 'tables'; readonly edit: number; readonly tables: readonly SolverTable[] }
   | { readonly kind: 'refused'; readonly edit: number; readonly at: string; readonly refusals: readonly RefusalText[] }
@@ -167,11 +168,12 @@ export function createSolveService({ tell, later }: SolverPort): (message: ToSol
     const request = { stage: 'contact', cases: 'service', losses: false } as const;
     const before = yield* solveCases(was, { size: firstSize(was), ...request });
     const after = kept.get('contact') ?? (yield* solveCases(on, { size: firstSize(on), ...request }));
-    const words = changesBetween(before, after).flatMap(({ title, loading, changed }) => [
+    const changes = changesBetween(before, after);
+    const words = changes.flatMap(({ title, loading, changed }) => [
       `${title}, ${loading}`,
       ...changeWords(changed, unitsOf(on)),
     ]);
-    tell({ kind: 'changed', edit: of.edit, words });
+    tell({ kind: 'changed', edit: of.edit, words, table: changesTable(changes) });
   }
 
   /** Hung on the suspension of service where there is one; else free. */
@@ -230,10 +232,7 @@ export function createSolveService({ tell, later }: SolverPort): (message: ToSol
       tell({
         kind: 'tables',
         edit: of.edit,
-        tables: [
-          ...solverTables(found.plate, found.solved, unitsOf(on)),
-          ...rangeTables(serviceRanges(cases), unitsOf(on)),
-        ],
+        tables: [...shownTables(found, unitsOf(on)), ...rangeTables(serviceRanges(cases), unitsOf(on))],
       });
     else
       tell({

@@ -3,14 +3,12 @@ import { join, resolve } from 'node:path';
 import { appraise } from '../../core/appraise.ts';
 import type { RawDocument } from '../../core/document/read-document.ts';
 import type { PlateDocument } from '../../core/document/schema.ts';
-import { csvTable } from '../../core/quantity/csv-table.ts';
 import { printedUnit, quantityText, significant } from '../../core/quantity/format-quantity.ts';
 import { readQuantity } from '../../core/quantity/read-quantity.ts';
 import { programVersion } from '../../core/result.ts';
 import { refusal } from '../../core/refusal.ts';
 import { boltUse } from '../../core/checks/bolt-use.ts';
 import { jointCautions } from '../../core/plate/mesh/joint-stiffness.ts';
-import type { MeshStudy } from '../../core/plate/mesh-study.ts';
 import { balanceReport } from '../../core/plate/results/balance-report.ts';
 import { deflections } from '../../core/plate/results/deflections.ts';
 import { errorEstimate } from '../../core/plate/results/error-estimate.ts';
@@ -22,7 +20,9 @@ import { jointSpread } from '../../core/plate/results/joint-spread.ts';
 import { loadPath } from '../../core/plate/results/load-path.ts';
 import { motionTables, type ListedMotion } from '../../core/plate/results/motion-csv.ts';
 import { panelStress } from '../../core/plate/results/panel-stress.ts';
-import { rangeTables, solverTables, type SolverTable } from '../../core/plate/results/solver-tables.ts';
+import { rangeTables, type SolverTable } from '../../core/plate/results/solver-tables.ts';
+import type { MeshStudy } from '../../core/plate/mesh-study.ts';
+import { largeTable, largeTables, shownTables, studyTable } from '../../core/plate/results/whole-tables.ts';
 import { tubeForces } from '../../core/plate/results/tube-forces.ts';
 import { everySolved, solveCases, type SolvedCases } from '../../core/plate/solve-cases.ts';
 import type { ReadyPlate, SolvedLoading } from '../../core/plate/solve-plate.ts';
@@ -53,8 +53,9 @@ export const solveVerb: Verb = {
     '  --against ID   what changed against another option, and why: the deflection by parts, panels’ dip, way of the load',
     '  --modes        natural modes, hung, in air and in water     --buckling   of the panels in service',
     '  --large        panels that dip by more than half their thickness, with their stretch',
-    '  --csv FOLDER   tables of every solved loading: nodes, tubes, panels, bolts, welds, contact, supports; ranges of',
-    '                 bolts as the load turns; of mesh study, changes, modes and buckling where they were asked for',
+    '  --csv FOLDER   tables of every solved loading: nodes, tubes, panels, bolts, welds, contact, supports, at both ends of',
+    '                 the joints’ range too; ranges of bolts as the load turns; of mesh study, changes, modes, buckling and',
+    '                 large deflection where they were asked for',
     '  --json         one object, SI',
     '',
     'Ends with 1 where contact did not settle, a mode or panel did not, or no mesh came within 2 %.',
@@ -118,15 +119,20 @@ export const solveVerb: Verb = {
       : [];
 
     if (values.csv !== undefined) {
-      for (const [i, { plate, solved }] of all.entries()) {
-        const folder = join(resolve(on.folder, values.csv), `${String(i + 1).padStart(3, '0')} ${solved.situation.id}`);
+      const into = async (name: string, tables: readonly SolverTable[]): Promise<void> => {
+        const folder = join(resolve(on.folder, values.csv!), name);
         await mkdir(folder, { recursive: true });
-        for (const table of solverTables(plate, solved, units)) await writeFileWhole(join(folder, table.name), table.text); // prettier-ignore
-      }
+        for (const table of tables) await writeFileWhole(join(folder, table.name), table.text);
+      };
+      for (const [i, one] of all.entries())
+        await into(`${String(i + 1).padStart(3, '0')} ${one.solved.situation.id}`, shownTables(one, units));
+      for (const [i, one] of large.entries())
+        await into(`large ${String(i + 1).padStart(3, '0')} ${one.of.situation.id}`, largeTables(cases.plate, one, units)); // prettier-ignore
       const { structure } = cases.plate;
       const found = [
         ...rangeTables(ranges, units),
-        ...(cases.study ? [studyTable(cases.study)] : []),
+        ...(cases.study ? [studyTable(cases.study, units)] : []),
+        ...(large.length > 0 ? [largeTable(large)] : []),
         ...(changes.length > 0 ? [changesTable(changes)] : []),
         ...(modes ? motionTables(structure, 'modes', [...listed('in air', modes.air.modes), ...listed('with added mass', modes.water.modes)]) : []), // prettier-ignore
         ...(buckling.length > 0 ? motionTables(structure, 'buckling', buckling.flatMap(({ solved, modes: own }) => own.map(({ factor, shape }) => ({ group: `${solved.situation.id}, ${solved.loading}`, value: factor, shape })))) : []), // prettier-ignore
@@ -227,15 +233,6 @@ function rangeWords(ranges: readonly BoltRange[], text: (si: number, unit: strin
 
 const listed = (group: string, modes: readonly { readonly frequency: number; readonly shape: Float64Array }[]): ListedMotion[] =>
   modes.map(({ frequency, shape }) => ({ group, value: frequency, shape })); // prettier-ignore
-
-/** The mesh study as a file, SI. */
-const studyTable = ({ meshes }: MeshStudy): SolverTable => ({
-  name: 'mesh-study.csv',
-  text: csvTable(
-    ['widest cell [m]', 'unknowns', 'deflection [m]', 'bolt [N]', 'weld [N/m]', 'stress error [1]'],
-    meshes.map(({ cell, unknowns, deflection, bolt, weld, stressError }) => [cell, unknowns, deflection, bolt, weld, stressError]), // prettier-ignore
-  ),
-});
 
 /** “--losses” alone means the worst of each kind. */
 const withLossesNamed = (args: readonly string[]): string[] =>

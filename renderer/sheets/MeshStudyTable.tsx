@@ -1,6 +1,8 @@
 import type { MeshStudy } from '../../core/plate/mesh-study.ts';
 import { printedUnit, quantityText, significant, type UnitSystem } from '../../core/quantity/format-quantity.ts';
+import { studyTable } from '../../core/plate/results/whole-tables.ts';
 import { texts } from '../texts.ts';
+import { TableSaver } from './TableSaver.tsx';
 
 const t = texts.whole;
 const columns = { deflection: ['mm', t.deflection], bolt: ['kN', t.bolt], weld: ['kN/m', t.weld] } as const;
@@ -50,6 +52,7 @@ export function MeshStudyTable({ study, stale, units }: { study: MeshStudy; stal
         </tbody>
       </table>
       <p>{chosen === null ? t.noneChosen : t.chosen(text(chosen, 'mm'))}</p>
+      <TableSaver label={t.saveStudy} name="mesh-study.csv" disabled={stale} of={{ table: studyTable(study, units) }} />
     </section>
   ); // prettier-ignore
 }

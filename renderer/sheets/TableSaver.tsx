@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import type { MotionSet } from '../../core/engine/motion-view.ts';
 import type { SolvedSet } from '../../core/engine/solve-service.ts';
+import type { SolverTable } from '../../core/plate/results/solver-tables.ts';
 import { saveBytes } from '../parts/save-bytes.ts';
 import { said } from '../state/said.ts';
 import { useSession } from '../state/session-context.ts';
@@ -11,7 +12,17 @@ import { texts } from '../texts.ts';
 const t = texts.whole;
 
 /** Tables of a loading, in the order in which they are written. */
-const tables = ['nodes', 'tubes', 'panels', 'bolts', 'welds', 'contacts', 'supports', 'bolt-ranges'] as const;
+const tables = [
+  'nodes',
+  'tubes',
+  'panels',
+  'bolts',
+  'welds',
+  'contacts',
+  'supports',
+  'bolt-ranges',
+  'joint-ends',
+] as const;
 
 /** Saves what was solved as CSV: all tables of it in one file, each under its name, or one of them as a file of its own. */
 export function TableSaver({
@@ -23,7 +34,10 @@ export function TableSaver({
   readonly label: string;
   readonly name: string;
   readonly disabled: boolean;
-  readonly of: { readonly set: SolvedSet['name']; readonly loading: number } | { readonly motions: MotionSet['kind'] };
+  readonly of:
+    | { readonly set: SolvedSet['name']; readonly loading: number }
+    | { readonly motions: MotionSet['kind'] }
+    | { readonly table: SolverTable };
 }) {
   const { host } = useSession();
   const [isBusy, setBusy] = useState(false);
@@ -31,9 +45,9 @@ export function TableSaver({
   const save = async () => {
     setBusy(true);
     try {
-      const found = 'set' in of ? await tablesOf(of.set, of.loading) : await motionTablesOf(of.motions);
+      const found = 'table' in of ? [of.table] : 'set' in of ? await tablesOf(of.set, of.loading) : await motionTablesOf(of.motions); // prettier-ignore
       if (found.length === 0) return;
-      const one = found.find((table) => table.name === `${only}.csv`);
+      const one = 'table' in of ? of.table : found.find((table) => table.name === `${only}.csv`);
       // one file, each table under its name: a browser asks once
       const text = one ? one.text : found.map((table) => `${table.name}\r\n${table.text}`).join('\r\n');
       const saved = await saveBytes(host, one?.name ?? name, new TextEncoder().encode(text), 'text/csv');

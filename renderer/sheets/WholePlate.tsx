@@ -115,6 +115,12 @@ export function WholePlateSheet() {
           {changed.words.map((line, i) => (
             <p key={i}>{line}</p>
           ))}
+          <TableSaver
+            label={t.saveChanged}
+            name={changed.table.name}
+            disabled={changed.edit !== edit}
+            of={{ table: changed.table }}
+          />
         </section>
       )}
       <Motions />

@@ -15,7 +15,7 @@ export interface SolverState {
   readonly edit: number;
   readonly sets: Partial<Readonly<Record<SolvedSet['name'], SolvedSet>>>;
   readonly study: { readonly edit: number; readonly study: MeshStudy } | null;
-  readonly changed: { readonly edit: number; readonly words: readonly string[] } | null;
+  readonly changed: { readonly edit: number; readonly words: readonly string[]; readonly table: SolverTable } | null;
   readonly motions: Partial<
     Readonly<Record<MotionSet['kind'], { readonly edit: number; readonly motions: MotionSet }>>
   >;

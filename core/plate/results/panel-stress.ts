@@ -39,10 +39,15 @@ export interface PanelStress {
   readonly hotSpots: readonly HotSpot[];
 }
 
-/** Stresses of every panel, in the structure's order. */
-export function panelStress({ structure, model }: ReadyPlate, { answer: { u } }: SolvedLoading): PanelStress[] {
+/** Stresses of every panel, in the structure's order. `stretched`: forces in the cells of panels that deflect far, as
+ *  `cellForces` gives them, in the place of those that displacements alone would give. */
+export function panelStress(
+  { structure, model }: ReadyPlate,
+  { answer: { u } }: SolvedLoading,
+  stretched?: ReadonlyMap<string, Float64Array>,
+): PanelStress[] {
   return structure.panels.map((panel): PanelStress => {
-    const cells = cellForces(structure, panel, u);
+    const cells = stretched?.get(panel.id) ?? cellForces(structure, panel, u);
     const index = nodeIndex(panel);
     const nodes = Int32Array.from(index.keys());
     const forces = meanAtNodes(structure, panel, cells, index);

@@ -21,14 +21,19 @@ export interface SolverTable {
   readonly text: string;
 }
 
-/** All tables of a solved loading as files; a table without rows is left out. */
-export function solverTables(plate: ReadyPlate, solved: SolvedLoading, units: CsvUnits): SolverTable[] {
+/** All tables of a solved loading as files; a table without rows is left out. `stretched`: see `panelStress`. */
+export function solverTables(
+  plate: ReadyPlate,
+  solved: SolvedLoading,
+  units: CsvUnits,
+  stretched?: ReadonlyMap<string, Float64Array>,
+): SolverTable[] {
   const forces = fixingForces(plate, solved);
   const { panels, contacts } = plate.structure;
   const tables: readonly (readonly [name: string, rows: number, text: () => string])[] = [
     ['nodes', 1, () => nodesCsv(plate, solved, units)],
     ['tubes', 1, () => tubesCsv(tubeForces(plate, solved), units)],
-    ['panels', panels.length, () => panelsCsv(plate, panelStress(plate, solved), units)],
+    ['panels', panels.length, () => panelsCsv(plate, panelStress(plate, solved, stretched), units)],
     ['bolts', forces.bolts.length, () => boltsCsv(forces, units)],
     ['welds', forces.welds.length, () => weldsCsv(forces, units)],
     ['contacts', contacts.length, () => contactsCsv(plate, solved, units)],
