@@ -110,6 +110,15 @@ function resultRow(row: CheckRow): ResultRow {
   };
 }
 
+/** “ (from memory)” where a source says so by its mark alone; nothing where its clause says already what of it is. */
+export const memoryMark = ({
+  clause,
+  memory,
+}: {
+  readonly clause?: string | undefined;
+  readonly memory?: boolean | undefined;
+}): string => (memory && !clause?.includes('from memory') ? ' (from memory)' : '');
+
 /** A source in one line: "EN 1993-1-8:2005, Table 3.4 (from memory)". */
 export function sourceText({
   document,
@@ -129,7 +138,7 @@ export function sourceText({
       : /^Rev/.test(edition)
         ? `, ${edition}`
         : `, ${edition} ed.`;
-  return `${document}${year}${clause ? `, ${clause}` : ''}${memory ? ' (from memory)' : ''}`;
+  return `${document}${year}${clause ? `, ${clause}` : ''}${memoryMark({ clause, memory })}`;
 }
 
 const baseUnits = ['kg', 'm', 's', 'A', 'K', 'cd', 'mol', 'rad', 'b'];

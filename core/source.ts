@@ -9,4 +9,6 @@ export interface Source {
   readonly memory?: boolean;
   /** Given when the source serves one kind of design basis only. */
   readonly safety?: Safety;
+  /** Given when the source serves parts of one metal only. */
+  readonly metal?: 'aluminium';
 }

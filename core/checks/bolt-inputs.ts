@@ -143,7 +143,14 @@ export const wallStabilityFactor = partialFactor('gamma_M1', 'partial factor on 
 
 /** What holds for a panel of aluminium, beside the rule for steel that it repeats. */
 export const aluminiumPanel = (clause: string) =>
-  ({ document: 'EN 1999-1-1', edition: '2007', clause, safety: 'partial factors', memory: true }) as const;
+  ({
+    document: 'EN 1999-1-1',
+    edition: '2007',
+    clause,
+    safety: 'partial factors',
+    metal: 'aluminium',
+    memory: true,
+  }) as const;
 
 const forSteel =
   (read: (row: BoltClass) => Reading): Read =>

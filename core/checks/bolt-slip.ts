@@ -171,6 +171,7 @@ export const boltSlip: Check = {
       edition: '2007',
       clause: '8.5.9, Table 8.6: slip of aluminium',
       safety: 'partial factors',
+      metal: 'aluminium',
       memory: true,
     },
     {

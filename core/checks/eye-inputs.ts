@@ -67,9 +67,9 @@ const inPlan =
 /** Pull at the eye, load factor included, by symbol; sizes: a strut's push is taken as a pull. */
 export const eyeForceInputs = {
   F: pull('kN', 'pull along the leg or line', ({ tension }) => Math.abs(tension)),
-  F_z: pull('kN', 'its part square to the tube', ({ tension, angle }) => Math.abs(tension) * Math.cos(angle)),
-  F_l: pull('kN', "its part along the tube, in the eye's plane", inPlan('along')),
-  F_q: pull('kN', "its part across the tube, across the eye's plane", inPlan('across')),
+  F_z: pull('kN', 'part of the pull square to the tube', ({ tension, angle }) => Math.abs(tension) * Math.cos(angle)),
+  F_l: pull('kN', "part of the pull along the tube, in the eye's plane", inPlan('along')),
+  F_q: pull('kN', "part of the pull across the tube, across the eye's plane", inPlan('across')),
 } as const satisfies Readonly<Record<string, Input>>;
 
 const size = (meaning: string, value: (eye: AttachmentPoint['eye'], loss: number) => number): Input => ({

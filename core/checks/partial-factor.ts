@@ -18,7 +18,7 @@ export const partialFactor = (
   const ofBasis = basisFactor(name, meaning, 'partial factors');
   return {
     ...ofBasis,
-    from: 'document: basis; stainless steel and aluminium no less than 1.1 (EN 1993-1-4, 5.1; EN 1999-1-1, Table 6.1)',
+    from: 'document: basis; stainless steel and aluminium no less than 1.1 (EN 1993-1-4, 5.1, and EN 1999-1-1, Table 6.1, both from memory)',
     read: (model, place, situation) => {
       const value = ofBasis.read(model, place, situation);
       return typeof value === 'number' ? atLeast(value, materials(model, place)) : value;

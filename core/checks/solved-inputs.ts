@@ -188,7 +188,7 @@ const pull = (meaning: string, value: (leg: SolvedLeg, onMain: boolean) => numbe
 /** Pull at an eye, by the symbols of its checks. */
 export const solvedLegs = {
   F: pull('pull along the leg or line', ({ along }) => along),
-  F_z: pull('its part square to the tube', ({ upright }) => upright),
-  F_l: pull("its part along the tube, in the eye's plane", ({ x, y }, onMain) => (onMain ? x : y)),
-  F_q: pull("its part across the tube, across the eye's plane", ({ x, y }, onMain) => (onMain ? y : x)),
+  F_z: pull('part of the pull square to the tube', ({ upright }) => upright),
+  F_l: pull("part of the pull along the tube, in the eye's plane", ({ x, y }, onMain) => (onMain ? x : y)),
+  F_q: pull("part of the pull across the tube, across the eye's plane", ({ x, y }, onMain) => (onMain ? y : x)),
 } as const satisfies Readonly<Record<string, Input>>;

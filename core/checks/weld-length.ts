@@ -15,6 +15,7 @@ export const weldLength: Check = {
       edition: '2007',
       clause: '8.6.3.3: eight throats on aluminium',
       safety: 'partial factors',
+      metal: 'aluminium',
       memory: true,
     },
     { document: 'AISC 360', edition: '2016', clause: 'J2.2b, from a public copy', safety: 'allowable stress' },

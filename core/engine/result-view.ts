@@ -10,6 +10,7 @@ import { printIn, type Print } from '../print-in.ts';
 import { placeKind, placeWords, type PlaceKind } from '../place-words.ts';
 import { findingPlace, situationWords } from '../note/situation-words.ts';
 import { gravest, sourceText } from '../result.ts';
+import { countsFor } from '../checks/source-counts.ts';
 
 /** What the window shows of one option: the appraisal's numbers as they are printed. Computes nothing. */
 export interface ResultView {
@@ -279,6 +280,6 @@ function rowView(row: CheckRow, { model }: Appraisal, print: Print): RowView {
       governs: row.both.governs,
       smaller: row.both.smaller,
     },
-    sources: row.sources.filter(({ safety }) => !safety || safety === model.basis.safety).map(sourceText),
+    sources: row.sources.filter(countsFor(model)).map(sourceText),
   };
 }

@@ -2,6 +2,7 @@ import type { Appraisal } from '../appraise.ts';
 import { bySolution } from '../checks/by-solution.ts';
 import { checks } from '../checks/index.ts';
 import { gravest, sourceText } from '../result.ts';
+import { countsFor } from '../checks/source-counts.ts';
 import { graver, nearFrom, type BothSides, type CheckRow, type ForcesBy, type Side } from '../checks/check-row.ts';
 import type { Check, LimitState, Verdict } from '../checks/check.ts';
 import { traceCheck, type CheckTrace } from '../checks/trace-check.ts';
@@ -57,10 +58,7 @@ export function fullCheck(row: CheckRow, model: Model): Section {
   const check = by === 'hand' ? own : bySolution(own);
   const trace = traced(by);
   const title = `${check.title}: ${placeWords(model, row.place)}`;
-  const source = check.source
-    .filter((s) => !s.safety || s.safety === model.basis.safety)
-    .map(sourceText)
-    .join('; ');
+  const source = check.source.filter(countsFor(model)).map(sourceText).join('; ');
   if ('missing' in trace)
     return { title, blocks: [{ kind: 'paragraph', tone: 'loud', text: `Cannot be judged: ${trace.missing}.` }] };
   const blocks: Block[] = [

@@ -1,6 +1,7 @@
 import type { Appraisal } from '../appraise.ts';
 import { checks } from '../checks/index.ts';
-import { sourceText } from '../result.ts';
+import { memoryMark, sourceText } from '../result.ts';
+import { countsFor } from '../checks/source-counts.ts';
 import { rowsInFull } from './check-sections.ts';
 import type { Section } from './note.ts';
 import type { NotePlace } from './revision-section.ts';
@@ -57,7 +58,7 @@ export function sourceSection({ model, rows }: Appraisal): Section {
   const cited = checks
     .filter(({ id }) => made.has(id))
     .flatMap(({ source, second }) => [...source, ...second.source])
-    .filter(({ safety }) => !safety || safety === model.basis.safety);
+    .filter(countsFor(model));
   const places = new Map<string, Set<string>>();
   for (const source of [
     ...cited,
@@ -65,7 +66,7 @@ export function sourceSection({ model, rows }: Appraisal): Section {
     ...model.basis.source,
   ]) {
     const document = sourceText({ ...source, clause: undefined, memory: false });
-    const place = `${source.clause ?? '–'}${source.memory ? ' (from memory)' : ''}`;
+    const place = `${source.clause ?? '–'}${memoryMark(source)}`;
     places.set(document, (places.get(document) ?? new Set()).add(place));
   }
   return {

@@ -4,6 +4,7 @@ import type { Print } from '../print-in.ts';
 import { comparedWords } from '../options/compared-words.ts';
 import { waterGainRows } from '../options/water-gain-rows.ts';
 import { waterGains } from '../options/water-gains.ts';
+import { utilisationText } from '../quantity/utilisation-text.ts';
 
 /** All options side by side, a column for each; changes are against the comparison's base. */
 export function comparisonSection({ options, base, appraisals }: Comparison, print: Print): Section {
@@ -49,7 +50,7 @@ export function comparisonSection({ options, base, appraisals }: Comparison, pri
           ...options.map(({ checks }) => {
             const row = checks[id];
             if (!row) return '–';
-            const use = row.utilisation === null ? '' : row.utilisation.toFixed(2);
+            const use = row.utilisation === null ? '' : utilisationText(row.utilisation);
             return row.verdict === 'passes' ? use : row.verdict === 'fails' ? `${use} FAILS`.trim() : 'not judged';
           }),
         ]),

@@ -4,6 +4,7 @@ import { significant } from '../quantity/format-quantity.ts';
 import { offshoreHours } from './cost-of-rates.ts';
 import { distortionOf, type Distortion } from './distortion-of.ts';
 import type { BoltedAgainstWelded, FixedSo } from './bolted-against-welded.ts';
+import { utilisationText } from '../quantity/utilisation-text.ts';
 
 /** A line of the page: what is compared, and what is so of either. */
 export interface AgainstRow {
@@ -47,7 +48,7 @@ export function againstRows({ bolted, welded, rates }: BoltedAgainstWelded, prin
   const gravest = (row: FixedSo['strength']) =>
     row === null
       ? 'no such check is made'
-      : `${row.title} at ${row.place}: ${row.verdict}${row.utilisation === null ? (row.reason ? `, ${row.reason}` : '') : `, ${row.utilisation.toFixed(2)}`}`;
+      : `${row.title} at ${row.place}: ${row.verdict}${row.utilisation === null ? (row.reason ? `, ${row.reason}` : '') : `, ${utilisationText(row.utilisation)}`}`;
   const years = (seconds: number | null) => (seconds === null ? 'no number' : print.quantity(seconds, 'year', 3));
   const fixingsOf = (side: FixedSo) => side.appraisal.model.geometry.panels.map(({ design }) => design.fixing);
   const bolts = fixingsOf(bolted).filter((fixing): fixing is BoltedFixing => fixing.kind === 'bolted');

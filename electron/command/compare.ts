@@ -20,6 +20,7 @@ import { solvedFor } from '../host/solved-for.ts';
 import { optionsOf } from './options-of.ts';
 import { tableText } from './table-text.ts';
 import type { Verb } from './verbs.ts';
+import { utilisationText } from '../../core/quantity/utilisation-text.ts';
 
 const usage = 'compare FILE [--against ID] [--bolted-welded] [--solver] [--json]';
 
@@ -133,7 +134,7 @@ export function comparisonText({ options, base, appraisals }: Comparison, system
     ...options.map(({ checks: c }) => {
       const row = c[id];
       if (!row) return '–';
-      const use = row.utilisation === null ? '' : row.utilisation.toFixed(2);
+      const use = row.utilisation === null ? '' : utilisationText(row.utilisation);
       return row.verdict === 'passes' ? use : row.verdict === 'fails' ? `${use} FAILS`.trim() : 'not judged';
     }),
   ]);

@@ -60,13 +60,14 @@ export const fatigueVerb: Verb = {
       if (values[name] !== undefined)
         throw refusal({ what: `“--${name}” is not for ${is}`, where: { option: `--${name}` }, mend });
     };
-    if (/\.stillplate(\.json)?$/i.test(file)) {
+    // A record is a column of numbers: what is JSON is a document, whatever its name.
+    if (/\.(stillplate|json)$/i.test(file)) {
       for (const name of ['curve', 'environment', 'thickness'] as const)
         stray(name, 'a document', 'Leave it out: the document says what its details are and where.');
       return ofDocument(path, values, on);
     }
     for (const name of ['option', 'solver'] as const)
-      stray(name, 'a record', 'Leave it out, or name a .stillplate document.');
+      stray(name, 'a record', 'Leave it out, or name a document (.stillplate or .json).');
     return ofRecord(path, values, on);
   },
 };

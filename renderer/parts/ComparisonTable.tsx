@@ -4,6 +4,7 @@ import { texts } from '../texts.ts';
 import { CopyButton } from './CopyButton.tsx';
 import { tableItem } from './table-item.ts';
 import './comparison.css';
+import { utilisationText } from '../../core/quantity/utilisation-text.ts';
 
 /** Every quantity and every check of each option, a column for each; can be copied to a spreadsheet. */
 export function ComparisonTable({ comparison }: { comparison: ComparisonView }) {
@@ -29,7 +30,7 @@ export function ComparisonTable({ comparison }: { comparison: ComparisonView }) 
     cells: options.map(({ numbers }) => {
       const row = numbers?.checks[id];
       if (!row) return { text: '–', change: '', tone: '' };
-      const use = row.utilisation === null ? '' : row.utilisation.toFixed(2);
+      const use = row.utilisation === null ? '' : utilisationText(row.utilisation);
       const loud = row.verdict === 'fails' ? 'fails' : row.verdict === 'cannot be judged' ? 'unjudged' : '';
       return {
         text: loud ? `${use} ${texts.verdict[row.verdict as keyof typeof texts.verdict]}`.trim() : use,

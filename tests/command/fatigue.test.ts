@@ -148,6 +148,14 @@ describe('fatigue DOC.stillplate', () => {
     expect(compared).toBeGreaterThan(5);
   });
 
+  it('is a document whatever its name, if it is JSON', () =>
+    inFolder(async (folder) => {
+      await writeFile(join(folder, 'plate.json'), JSON.stringify(startingDocument('metric')));
+      const { out, err } = await ran(['fatigue', 'plate.json', '--json'], folder);
+      expect(err).toBe('');
+      expect((JSON.parse(out) as Life).details.length).toBeGreaterThan(10);
+    }));
+
   it('refuses a curve for a document', async () => {
     const { code, err } = await plate(['--curve', 'D']);
     expect(code).toBe(2);
