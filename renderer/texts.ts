@@ -1322,7 +1322,7 @@ export const texts = {
     atMost: (length: string) => `${length} at most`,
     freeSize: (length: string) => `Drawn with ${length} at its largest: a shape like this has no size of its own.`,
     motions: 'Natural modes and buckling',
-    motionKinds: { modes: 'Natural modes', buckling: 'Buckling' },
+    motionKinds: { modes: 'Natural modes', buckling: 'Buckling', free: 'What nothing holds' },
     motionGroup: 'Of',
     motion: 'Shape',
     frequency: 'Frequency',

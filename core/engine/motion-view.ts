@@ -1,5 +1,6 @@
 import { significant } from '../quantity/format-quantity.ts';
 import type { Finding } from '../finding.ts';
+import type { FreeMotion } from '../plate/free-motion.ts';
 import type { PanelBuckling } from '../plate/buckling-of-panels.ts';
 import type { PlateModes, PlateModeSet } from '../plate/plate-modes.ts';
 import type { ReadyPlate, SolvedLoading } from '../plate/solve-plate.ts';
@@ -10,16 +11,16 @@ import { shapeOf } from './shape-of.ts';
 export interface MotionView {
   /** “Mode 2 in air: 14.3 Hz”, “Buckles at 3.2 times service, down”. */
   readonly title: string;
-  /** Hz of a mode; times the loading of a buckling shape. */
+  /** Hz of a mode; times the loading of a buckling shape; 0 of a free motion: it takes no force. */
   readonly value: number;
   /** Where it moves or gives way most, and what else is to be known, sentences. */
   readonly said: string;
   readonly shape: PlateShape;
 }
 
-/** Motions of one kind, in groups: modes in air and with added mass, or buckling under each loading. */
+/** Motions of one kind, in groups: modes in air and with added mass, buckling under each loading, or what nothing holds. */
 export interface MotionSet {
-  readonly kind: 'modes' | 'buckling';
+  readonly kind: 'modes' | 'buckling' | 'free';
   readonly groups: readonly {
     readonly title: string;
     readonly converged: boolean;
@@ -79,6 +80,23 @@ export function bucklingView(
     cautions: [...new Set(found.flatMap(({ cautions }) => cautions))],
   };
 }
+
+/** What stopped the solver, as the motion that it is. */
+export const freeMotionView = ({ plate, motion, what }: FreeMotion): MotionSet => ({
+  kind: 'free',
+  groups: [
+    {
+      title: 'with no force at all',
+      converged: true,
+      none: '',
+      motions: [
+        { title: what, value: 0, said: 'It takes no force: nothing bends on the way.', shape: shapeOf(plate, motion) },
+      ],
+    },
+  ],
+  findings: [],
+  cautions: [],
+});
 
 const inWords = ({ text, mend }: Finding): string => (mend ? `${text} ${mend}` : text);
 const percent = (part: number): string => `${significant(100 * part, 2)} %`;

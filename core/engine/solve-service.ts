@@ -8,6 +8,7 @@ import { panelBuckling, type PanelBuckling } from '../plate/buckling-of-panels.t
 import { plateModes } from '../plate/plate-modes.ts';
 import { motionTables, type ListedMotion } from '../plate/results/motion-csv.ts';
 import { readyPlate, type ReadyPlate, type SolvedLoading } from '../plate/solve-plate.ts';
+import { FreeMotion } from '../plate/free-motion.ts';
 import { firstSize, meshStudy, type MeshStudy } from '../plate/mesh-study.ts';
 import type { SolvedForces } from '../loads/solved-forces.ts';
 import { retold } from '../solve/drained.ts';
@@ -18,7 +19,7 @@ import { changeWords } from '../plate/results/change-words.ts';
 import { rangeTables, type SolverTable } from '../plate/results/solver-tables.ts';
 import { shownTables } from '../plate/results/whole-tables.ts';
 import { everySolved, solveCases, type SolvedCases, type SolveProgress } from '../plate/solve-cases.ts';
-import { bucklingView, modesView, type MotionSet } from './motion-view.ts';
+import { bucklingView, freeMotionView, modesView, type MotionSet } from './motion-view.ts';
 import { loadingView, type LoadingView } from './solver-view.ts';
 
 /** Which plate is to be solved: the document as it is after an edit, under an option. `edit` numbers the states of it. */
@@ -30,6 +31,9 @@ export interface SolveSubject {
 
 export type SolveWish = 'all cases' | 'losses' | 'mesh study' | 'what changed' | 'natural modes' | 'buckling';
 
+/** Motions that are listed in tables: a free one has no number. */
+export type ListedKind = Exclude<MotionSet['kind'], 'free'>;
+
 /** What the page tells the solver. */
 export type ToSolver =
   | { readonly kind: 'solve'; readonly subject: SolveSubject }
@@ -39,7 +43,7 @@ export type ToSolver =
   /** All tables of a loading shown, by its place in the last list of the stage. */
   | { readonly kind: 'tables'; readonly set: SolvedSet['name']; readonly loading: number }
   /** All tables of the motions told last. */
-  | { readonly kind: 'motion tables'; readonly of: MotionSet['kind'] };
+  | { readonly kind: 'motion tables'; readonly of: ListedKind };
 
 /** Loadings solved together. `edit`: the state of the document that they are of. */
 export interface SolvedSet {
@@ -85,7 +89,7 @@ export function createSolveService({ tell, later }: SolverPort): (message: ToSol
   let tasks: Task[] = [];
   let isWaiting = false;
   const kept = new Map<SolvedSet['name'], SolvedCases>();
-  const moved = new Map<MotionSet['kind'], { readonly plate: ReadyPlate; readonly motions: readonly ListedMotion[] }>();
+  const moved = new Map<ListedKind, { readonly plate: ReadyPlate; readonly motions: readonly ListedMotion[] }>();
 
   function hear(message: ToSolver): void {
     if (message.kind === 'solve') begin(message.subject);
@@ -131,6 +135,7 @@ export function createSolveService({ tell, later }: SolverPort): (message: ToSol
         tell({ kind: 'broken', why: error instanceof Error ? (error.stack ?? error.message) : String(error) });
         return;
       }
+      if (error instanceof FreeMotion) tell({ kind: 'motions', edit, motions: freeMotionView(error) });
       tell({ kind: 'refused', edit, at: task.at, refusals: error.all });
     }
     if (tasks.length === 0) return tell({ kind: 'idle', edit, cancelled: false });
@@ -206,7 +211,7 @@ export function createSolveService({ tell, later }: SolverPort): (message: ToSol
     tell({ kind: 'motions', edit: of.edit, motions: bucklingView(plate, found) });
   }
 
-  function motionsListed(kind: MotionSet['kind'], of: SolveSubject): void {
+  function motionsListed(kind: ListedKind, of: SolveSubject): void {
     const found = moved.get(kind);
     if (found)
       tell({ kind: 'tables', edit: of.edit, tables: motionTables(found.plate.structure, kind, found.motions) });

@@ -1,11 +1,10 @@
-import { type Refusal, refusal } from '../refusal.ts';
-import { Mechanism } from '../solve/sparse/mechanism.ts';
+import type { RefusalText } from '../refusal.ts';
+import type { Mechanism } from '../solve/sparse/mechanism.ts';
 import type { Structure } from '../solve/structure/structure.ts';
 
 /** A free motion in the engineer's words: what moves, what holds it, and how to mend it. Where a panel moves and the tubes
  *  do not, the panel is named with its bolts; else the tube. */
-export function mechanismRefusal(error: Mechanism, structure: Structure): Refusal {
-  const { motion, node } = error;
+export function mechanismText({ motion, node }: Mechanism, structure: Structure): RefusalText {
   const travel = (n: number): number => Math.hypot(motion[6 * n]!, motion[6 * n + 1]!, motion[6 * n + 2]!);
   const most = structure.panels.map((panel) => Math.max(...[...panel.nodes].filter((n) => n >= 0).map(travel)));
   const tubes = structure.tubes.map((tube) => Math.max(...[...tube.nodes].map(travel)));
@@ -15,23 +14,19 @@ export function mechanismRefusal(error: Mechanism, structure: Structure): Refusa
     const { id, ties } = structure.panels[leader]!;
     const bolts = structure.ties.slice(...ties);
     const by = bolts.length === 0 ? 'nothing' : `${bolts.length} ${bolts[0]!.kind === 'bolt' ? (bolts.length === 1 ? 'bolt' : 'bolts') : 'lengths of weld'}`; // prettier-ignore
-    return refusal({
+    return {
       what: `Panel ${id} is held by ${by} and can ${turnWords(structure, leader, motion)}`,
       where: { panel: id, place: where },
       mend: 'Bolt or weld it on two opposite sides at least.',
-    });
+    };
   }
   const tube = structure.tubes[tubes.indexOf(Math.max(...tubes))]!;
-  return refusal({
+  return {
     what: `Tube ${tube.id} can move near ${where} m: nothing holds it there`,
     where: { tube: tube.id, place: where },
     mend: 'Let it cross another tube, or weld its joint.',
-  });
+  };
 }
-
-/** The same error, or where it is a free motion, what moves in words. */
-export const inWords = (error: unknown, structure: Structure): unknown =>
-  error instanceof Mechanism ? mechanismRefusal(error, structure) : error;
 
 /** Whether a panel slides, turns about an upright axis (and through which bolt), or lifts. */
 function turnWords({ panels, coordinates, ties }: Structure, panel: number, motion: Float64Array): string {

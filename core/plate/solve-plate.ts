@@ -4,7 +4,8 @@ import type { JointEnd } from './mesh/joint-stiffness.ts';
 import { plateStructure } from './mesh/plate-structure.ts';
 import { factorise, type Factorisation } from '../solve/sparse/factorise.ts';
 import type { MakeKernels } from '../solve/sparse/front-kernels.ts';
-import { inWords } from './mechanism-words.ts';
+import { Mechanism } from '../solve/sparse/mechanism.ts';
+import { FreeMotion } from './free-motion.ts';
 import { frontKernels } from '../solve/sparse/wasm-kernels.ts';
 import { solverSession, type SolverSession } from '../solve/sparse/solver-session.ts';
 import { alike } from '../solve/structure/alike.ts';
@@ -111,7 +112,7 @@ export function* solveLoading(
       stage === 'linear' ? 'as begun' : 'settled',
     );
   } catch (error) {
-    throw inWords(error, plate.structure);
+    throw error instanceof Mechanism ? new FreeMotion(plate, error) : error;
   }
   return { situation, loading: loading.name, variant, applied, answer, stage };
 }

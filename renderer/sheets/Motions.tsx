@@ -33,7 +33,7 @@ function Found({ set, of }: { readonly set: MotionSet; readonly of: number }) {
               <thead>
                 <tr>
                   <th scope="col">{t.motion}</th>
-                  <th scope="col" className="number">{set.kind === 'modes' ? t.frequency : t.factor}</th>
+                  {set.kind !== 'free' && <th scope="col" className="number">{set.kind === 'modes' ? t.frequency : t.factor}</th>}
                   <th scope="col">{t.place}</th>
                 </tr>
               </thead>
@@ -47,7 +47,7 @@ function Found({ set, of }: { readonly set: MotionSet; readonly of: number }) {
                       {at + 1}
                     </button>
                   </th>
-                  <td className="number">{significant(value, 3)}{set.kind === 'modes' ? ' Hz' : ''}</td>
+                  {set.kind !== 'free' && <td className="number">{significant(value, 3)}{set.kind === 'modes' ? ' Hz' : ''}</td>}
                   <td className="small">{said}</td>
                 </tr>
               ))}
@@ -75,7 +75,7 @@ function Found({ set, of }: { readonly set: MotionSet; readonly of: number }) {
       {set.cautions.map((line) => (
         <p key={line} className="quiet small">{line}</p>
       ))}
-      <TableSaver label={t.saveMotions} name={`${set.kind}.csv`} disabled={isStale} of={{ motions: set.kind }} />
+      {set.kind !== 'free' && <TableSaver label={t.saveMotions} name={`${set.kind}.csv`} disabled={isStale} of={{ motions: set.kind }} />}
     </section>
   );
 } // prettier-ignore

@@ -1,6 +1,5 @@
 import { useState } from 'react';
-import type { MotionSet } from '../../core/engine/motion-view.ts';
-import type { SolvedSet } from '../../core/engine/solve-service.ts';
+import type { ListedKind, SolvedSet } from '../../core/engine/solve-service.ts';
 import type { SolverTable } from '../../core/plate/results/solver-tables.ts';
 import { saveBytes } from '../parts/save-bytes.ts';
 import { said } from '../state/said.ts';
@@ -36,7 +35,7 @@ export function TableSaver({
   readonly disabled: boolean;
   readonly of:
     | { readonly set: SolvedSet['name']; readonly loading: number }
-    | { readonly motions: MotionSet['kind'] }
+    | { readonly motions: ListedKind }
     | { readonly table: SolverTable };
 }) {
   const { host } = useSession();

@@ -37,7 +37,7 @@ export function WholePlateSheet() {
             ? t.solving(progress.progress.what)
             : cancelled
               ? t.cancelled
-              : set
+              : set || refusals.length > 0
                 ? ''
                 : t.waiting}
       </div>

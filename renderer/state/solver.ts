@@ -1,7 +1,7 @@
 import { create } from 'zustand';
 import type { MotionSet, MotionView } from '../../core/engine/motion-view.ts';
 import type { MarkKind } from '../../core/scene/marks.ts';
-import type { FromSolver, SolvedSet, SolveWish, ToSolver } from '../../core/engine/solve-service.ts';
+import type { FromSolver, ListedKind, SolvedSet, SolveWish, ToSolver } from '../../core/engine/solve-service.ts';
 import type { LoadingView } from '../../core/engine/solver-view.ts';
 import type { SolveProgress } from '../../core/plate/solve-cases.ts';
 import type { SolverTable } from '../../core/plate/results/solver-tables.ts';
@@ -145,7 +145,8 @@ function follow(): void {
   const other = asked !== null && asked.document !== line?.id;
   // what was solved of another document or option is no result “as of before” of this one
   if (other || (asked && asked.option !== view.option)) useSolver.setState({ ...empty, edit });
-  else useSolver.setState({ edit, refusals: [], cancelled: false, progress: null });
+  // a free motion is of what stopped the solver, and goes with it
+  else useSolver.setState(({ motions: { free: _, ...motions }, motion }) => ({ edit, refusals: [], cancelled: false, progress: null, motions, motion: motion?.kind === 'free' ? null : motion })); // prettier-ignore
   asked = { raw: view.raw, option: view.option, document: line?.id };
   if (view.faults.length > 0 || !result) {
     send({ kind: 'cancel' });
@@ -199,7 +200,7 @@ export const wish = (what: SolveWish): void => {
 export const cancelSolving = (): void => send({ kind: 'cancel' });
 
 /** All tables of the motions found. */
-export const motionTablesOf = (of: MotionSet['kind']): Promise<readonly SolverTable[]> =>
+export const motionTablesOf = (of: ListedKind): Promise<readonly SolverTable[]> =>
   new Promise((resolve) => {
     hearTables = resolve;
     send({ kind: 'motion tables', of });
