@@ -16,7 +16,7 @@ export const onFootPlate = (model: Model, id: string, situation: Situation): tru
     : 'the eye is welded to its tube: there is no bolted plate with a stem';
 
 /** The foot plate; only asked where `onFootPlate` is true. */
-const footOf = (model: Model, id: string): FootPlate => eyeAt(model, id).eye.footPlate!;
+export const footOf = (model: Model, id: string): FootPlate => eyeAt(model, id).eye.footPlate!;
 
 const size = (meaning: string, value: (foot: FootPlate) => number): Input => ({
   unit: 'mm',
@@ -134,5 +134,5 @@ export const stemRange = [
 
 export const footCautions = [
   'An equivalent T-stub stands for a flange with a stem and its bolts; a panel lapped on its tube has no stem, and its edge moment is judged with its bolts.',
-  'Bolts through both walls with crush sleeves. Their fatigue, and that of the wall, is not judged: a foot that is pulled at every wave is better welded.',
+  'Bolts through both walls with crush sleeves. Of fatigue their threads alone are judged, not the wall under them nor the foot plate: a foot that is pulled at every wave is better welded.',
 ] as const;

@@ -22,7 +22,7 @@ function classAt(model: Model, id: string): DetailClass | Missing {
   const { eye, tube } = eyeAt(model, id);
   if (eye.footPlate)
     return missing(
-      'a class for a wall and bolts that a bolted foot pulls at every wave: prying and the bending of the wall follow none. Weld the eye, or have the foot tested',
+      'a class for a wall that a bolted foot pulls at every wave: its bending under the bolts follows none. Weld the eye, or have the foot tested',
     );
   const L = eye.width.si;
   return { category: L <= 0.05 ? 80 : L <= 0.08 ? 71 : L <= 0.1 ? 63 : 56, thickness: tube!.section.nominalWall };

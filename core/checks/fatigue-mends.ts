@@ -23,6 +23,8 @@ export const fatigueMends: Readonly<Record<string, string>> = {
     'Equal widths, thicker walls or a collar plate lower the stress at the toe; else analyse the joint as shells with its welds, or test it.',
   'fatigue-crossing-root': 'A thicker throat, full penetration, or attachment points that bend the cross tubes less.',
   'fatigue-eye-foot': 'A longer or thicker foot, or an eye that faces its leg.',
+  'fatigue-eye-foot-bolts':
+    'More or larger bolts, a thicker foot plate with its bolts nearer to the eye (less prying), a lower eye, or weld the eye to the tube.',
   'fatigue-eye-root': 'Full penetration (no root to crack), a thicker throat or a longer foot.',
   'fatigue-eye-hole': 'A wider or thicker eye, a closer pin, or a bushing.',
   'fatigue-eye-on-tube':

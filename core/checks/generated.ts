@@ -9207,6 +9207,106 @@ export function fatigueEyeFoot_allowableStress(v: Readonly<Record<"F_z_up" | "F_
   return [_s_up, _s_dn, _sigma_r, _k_t, _x_1, _x_s, _D_w, _D_s, _D, _D_lim, _sigma_D, _y_1, _D_low, _D_high];
 }
 
+export function fatigueEyeFootBolts_partialFactors(v: Readonly<Record<"F_z_up" | "F_z_dn" | "F_l_up" | "F_l_dn" | "F_q_up" | "F_q_dn" | "t_e" | "h_e" | "a_w" | "w_f" | "e" | "p_f" | "n_p" | "A_s" | "z" | "sigma_C" | "S_k" | "N_k" | "m_1" | "m_2" | "t_d" | "t_ref" | "k_x" | "n_eq" | "n_s" | "k_s" | "DFF", number>>): number[] {
+  const _F_z_up = v.F_z_up;
+  const _F_z_dn = v.F_z_dn;
+  const _F_l_up = v.F_l_up;
+  const _F_l_dn = v.F_l_dn;
+  const _F_q_up = v.F_q_up;
+  const _F_q_dn = v.F_q_dn;
+  const _t_e = v.t_e;
+  const _h_e = v.h_e;
+  const _a_w = v.a_w;
+  const _w_f = v.w_f;
+  const _e = v.e;
+  const _p_f = v.p_f;
+  const _n_p = v.n_p;
+  const _A_s = v.A_s;
+  const _z = v.z;
+  const _sigma_C = v.sigma_C;
+  const _S_k = v.S_k;
+  const _N_k = v.N_k;
+  const _m_1 = v.m_1;
+  const _m_2 = v.m_2;
+  const _t_d = v.t_d;
+  const _t_ref = v.t_ref;
+  const _k_x = v.k_x;
+  const _n_eq = v.n_eq;
+  const _n_s = v.n_s;
+  const _k_s = v.k_s;
+  const _DFF = v.DFF;
+  const _m = finite(_w_f / 2 - _t_e / 2 - 0.8 * Math.sqrt(2) * _a_w, "m");
+  const _n = finite(Math.min(_e, finite(1.25 * _m, "1.25 * m")), "n");
+  const _N_up = finite(_F_z_up + 6 * _F_l_up * _h_e / finite(_p_f * (_n_p + 1), "p_f * (n_p + 1)") + 2 * _F_q_up * _h_e / _w_f, "N_up");
+  const _s_up = finite(_N_up / finite(2 * _n_p, "2 * n_p") * (1 + _m / finite(2 * _n, "2 * n")) / _A_s, "s_up");
+  const _N_dn = finite(_F_z_dn + 6 * _F_l_dn * _h_e / finite(_p_f * (_n_p + 1), "p_f * (n_p + 1)") + 2 * _F_q_dn * _h_e / _w_f, "N_dn");
+  const _s_dn = finite(_N_dn / finite(2 * _n_p, "2 * n_p") * (1 + _m / finite(2 * _n, "2 * n")) / _A_s, "s_dn");
+  const _sigma_r = finite(finite(Math.abs(_z), "abs(z)") < 1 ? _s_up + _s_dn : Math.abs(_s_up - _s_dn), "sigma_r");
+  const _k_t = finite(_t_d > _t_ref ? Math.pow(finite(_t_d / _t_ref, "t_d / t_ref"), _k_x) : 1, "k_t");
+  const _x_1 = finite(_k_t * _sigma_r / _S_k, "x_1");
+  const _x_s = finite(_k_s * _x_1, "x_s");
+  const _D_w = finite(_n_eq / _N_k * (_x_1 > 1 ? Math.pow(_x_1, _m_1) : Math.pow(_x_1, _m_2)), "D_w");
+  const _D_s = finite(_n_s / _N_k * (_x_s > 1 ? Math.pow(_x_s, _m_1) : Math.pow(_x_s, _m_2)), "D_s");
+  const _D = finite(_D_w + _D_s, "D");
+  const _D_lim = finite(1 / _DFF, "D_lim");
+  const _sigma_D = finite(Math.cbrt(2 / 5) * _sigma_C, "sigma_D");
+  const _y_1 = finite(_k_t * _sigma_r / _sigma_D, "y_1");
+  const _D_low = finite(_n_eq / 5000000 * (_y_1 > 1 ? Math.pow(_y_1, 3) : Math.pow(_y_1, 5)), "D_low");
+  const _D_high = finite(1.02 * 3 / 5000000 * (_n_eq * Math.pow(_y_1, 3) + _n_s * Math.pow(finite(_k_s * _y_1, "k_s * y_1"), 3)), "D_high");
+  const _range0 = finite(_m > finite(0 * _w_f, "0 * w_f") ? 1 : 0, "range0");
+  return [_m, _n, _N_up, _s_up, _N_dn, _s_dn, _sigma_r, _k_t, _x_1, _x_s, _D_w, _D_s, _D, _D_lim, _sigma_D, _y_1, _D_low, _D_high, _range0];
+}
+
+export function fatigueEyeFootBolts_allowableStress(v: Readonly<Record<"F_z_up" | "F_z_dn" | "F_l_up" | "F_l_dn" | "F_q_up" | "F_q_dn" | "t_e" | "h_e" | "a_w" | "w_f" | "e" | "p_f" | "n_p" | "A_s" | "z" | "sigma_C" | "S_k" | "N_k" | "m_1" | "m_2" | "t_d" | "t_ref" | "k_x" | "n_eq" | "n_s" | "k_s" | "DFF", number>>): number[] {
+  const _F_z_up = v.F_z_up;
+  const _F_z_dn = v.F_z_dn;
+  const _F_l_up = v.F_l_up;
+  const _F_l_dn = v.F_l_dn;
+  const _F_q_up = v.F_q_up;
+  const _F_q_dn = v.F_q_dn;
+  const _t_e = v.t_e;
+  const _h_e = v.h_e;
+  const _a_w = v.a_w;
+  const _w_f = v.w_f;
+  const _e = v.e;
+  const _p_f = v.p_f;
+  const _n_p = v.n_p;
+  const _A_s = v.A_s;
+  const _z = v.z;
+  const _sigma_C = v.sigma_C;
+  const _S_k = v.S_k;
+  const _N_k = v.N_k;
+  const _m_1 = v.m_1;
+  const _m_2 = v.m_2;
+  const _t_d = v.t_d;
+  const _t_ref = v.t_ref;
+  const _k_x = v.k_x;
+  const _n_eq = v.n_eq;
+  const _n_s = v.n_s;
+  const _k_s = v.k_s;
+  const _DFF = v.DFF;
+  const _m = finite(_w_f / 2 - _t_e / 2 - 0.8 * Math.sqrt(2) * _a_w, "m");
+  const _n = finite(Math.min(_e, finite(1.25 * _m, "1.25 * m")), "n");
+  const _N_up = finite(_F_z_up + 6 * _F_l_up * _h_e / finite(_p_f * (_n_p + 1), "p_f * (n_p + 1)") + 2 * _F_q_up * _h_e / _w_f, "N_up");
+  const _s_up = finite(_N_up / finite(2 * _n_p, "2 * n_p") * (1 + _m / finite(2 * _n, "2 * n")) / _A_s, "s_up");
+  const _N_dn = finite(_F_z_dn + 6 * _F_l_dn * _h_e / finite(_p_f * (_n_p + 1), "p_f * (n_p + 1)") + 2 * _F_q_dn * _h_e / _w_f, "N_dn");
+  const _s_dn = finite(_N_dn / finite(2 * _n_p, "2 * n_p") * (1 + _m / finite(2 * _n, "2 * n")) / _A_s, "s_dn");
+  const _sigma_r = finite(finite(Math.abs(_z), "abs(z)") < 1 ? _s_up + _s_dn : Math.abs(_s_up - _s_dn), "sigma_r");
+  const _k_t = finite(_t_d > _t_ref ? Math.pow(finite(_t_d / _t_ref, "t_d / t_ref"), _k_x) : 1, "k_t");
+  const _x_1 = finite(_k_t * _sigma_r / _S_k, "x_1");
+  const _x_s = finite(_k_s * _x_1, "x_s");
+  const _D_w = finite(_n_eq / _N_k * (_x_1 > 1 ? Math.pow(_x_1, _m_1) : Math.pow(_x_1, _m_2)), "D_w");
+  const _D_s = finite(_n_s / _N_k * (_x_s > 1 ? Math.pow(_x_s, _m_1) : Math.pow(_x_s, _m_2)), "D_s");
+  const _D = finite(_D_w + _D_s, "D");
+  const _D_lim = finite(1 / _DFF, "D_lim");
+  const _sigma_D = finite(Math.cbrt(2 / 5) * _sigma_C, "sigma_D");
+  const _y_1 = finite(_k_t * _sigma_r / _sigma_D, "y_1");
+  const _D_low = finite(_n_eq / 5000000 * (_y_1 > 1 ? Math.pow(_y_1, 3) : Math.pow(_y_1, 5)), "D_low");
+  const _D_high = finite(1.02 * 3 / 5000000 * (_n_eq * Math.pow(_y_1, 3) + _n_s * Math.pow(finite(_k_s * _y_1, "k_s * y_1"), 3)), "D_high");
+  const _range0 = finite(_m > finite(0 * _w_f, "0 * w_f") ? 1 : 0, "range0");
+  return [_m, _n, _N_up, _s_up, _N_dn, _s_dn, _sigma_r, _k_t, _x_1, _x_s, _D_w, _D_s, _D, _D_lim, _sigma_D, _y_1, _D_low, _D_high, _range0];
+}
+
 export function fatigueEyeRoot_partialFactors(v: Readonly<Record<"F_z_up" | "F_z_dn" | "F_l_up" | "F_l_dn" | "F_q_up" | "F_q_dn" | "t_e" | "h_e" | "a_w" | "l_0" | "z" | "sigma_C" | "S_k" | "N_k" | "m_1" | "m_2" | "t_d" | "t_ref" | "k_x" | "n_eq" | "n_s" | "k_s" | "DFF", number>>): number[] {
   const _F_z_up = v.F_z_up;
   const _F_z_dn = v.F_z_dn;
@@ -9868,6 +9968,7 @@ export const compiled: Readonly<Record<string, Readonly<Record<string, Run>>>> =
   "fatigue-crossing-toe": { "partial factors": fatigueCrossingToe_partialFactors as Run, "allowable stress": fatigueCrossingToe_allowableStress as Run },
   "fatigue-crossing-root": { "partial factors": fatigueCrossingRoot_partialFactors as Run, "allowable stress": fatigueCrossingRoot_allowableStress as Run },
   "fatigue-eye-foot": { "partial factors": fatigueEyeFoot_partialFactors as Run, "allowable stress": fatigueEyeFoot_allowableStress as Run },
+  "fatigue-eye-foot-bolts": { "partial factors": fatigueEyeFootBolts_partialFactors as Run, "allowable stress": fatigueEyeFootBolts_allowableStress as Run },
   "fatigue-eye-root": { "partial factors": fatigueEyeRoot_partialFactors as Run, "allowable stress": fatigueEyeRoot_allowableStress as Run },
   "fatigue-eye-hole": { "partial factors": fatigueEyeHole_partialFactors as Run, "allowable stress": fatigueEyeHole_allowableStress as Run },
   "fatigue-eye-on-tube": { "partial factors": fatigueEyeOnTube_partialFactors as Run, "allowable stress": fatigueEyeOnTube_allowableStress as Run },

@@ -113,6 +113,7 @@ import { fatigueBoltShear } from './fatigue-bolt-shear.ts';
 import { fatigueCrossingToe } from './fatigue-crossing-toe.ts';
 import { fatigueCrossingRoot } from './fatigue-crossing-root.ts';
 import { fatigueEyeFoot } from './fatigue-eye-foot.ts';
+import { fatigueEyeFootBolts } from './fatigue-eye-foot-bolts.ts';
 import { fatigueEyeRoot } from './fatigue-eye-root.ts';
 import { fatigueEyeHole } from './fatigue-eye-hole.ts';
 import { fatigueEyeOnTube } from './fatigue-eye-on-tube.ts';
@@ -237,6 +238,7 @@ export const checks: readonly Check[] = [
   fatigueCrossingToe,
   fatigueCrossingRoot,
   fatigueEyeFoot,
+  fatigueEyeFootBolts,
   fatigueEyeRoot,
   fatigueEyeHole,
   fatigueEyeOnTube,

@@ -278,6 +278,9 @@ export const notWhere: Readonly<Record<string, readonly string[]>> = {
   "fatigue-eye-foot": [
     "this eye is for lifting: it sees no cycles in service"
   ],
+  "fatigue-eye-foot-bolts": [
+    "the eye is welded to its tube: its foot has no bolts"
+  ],
   "fatigue-eye-root": [
     "this eye is for lifting: it sees no cycles in service"
   ],

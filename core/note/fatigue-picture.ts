@@ -168,6 +168,17 @@ const sketches: Readonly<Record<string, readonly Shape[]>> = {
     arrow([88, 14], [88, 3]),
   ],
   'fatigue-eye-foot': [...eyeAcross, crack([44, 27], [56, 29]), arrow([50, 46], [50, 58])],
+  'fatigue-eye-foot-bolts': [
+    box(0, 4, 100, 10, 'tube'),
+    box(20, 14, 60, 8, 'panel'),
+    box(46, 22, 8, 34, 'panel'),
+    weld([46, 22], [46, 28], [40, 22]),
+    weld([54, 22], [54, 28], [60, 22]),
+    ...[28, 66].flatMap((x) => [box(x, 2, 6, 20, 'paper'), box(x - 3, 22, 12, 5, 'section')]),
+    crack([28, 12], [34, 13]),
+    crack([66, 12], [72, 13]),
+    arrow([50, 46], [50, 58]),
+  ],
   'fatigue-eye-root': [...eyeAcross, crack([44, 18], [39, 24]), arrow([50, 46], [50, 58])],
   'fatigue-eye-hole': [
     ring(eyeFront, 'panel'),

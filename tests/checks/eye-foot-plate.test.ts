@@ -4,9 +4,11 @@ import { eyeFootBolts } from '../../core/checks/eye-foot-bolts.ts';
 import { eyeFootPlate } from '../../core/checks/eye-foot-plate.ts';
 import { eyeFootWall } from '../../core/checks/eye-foot-wall.ts';
 import { eyeTubeWall } from '../../core/checks/eye-tube-wall.ts';
+import { fatigueEyeFoot } from '../../core/checks/fatigue-eye-foot.ts';
+import { fatigueEyeFootBolts } from '../../core/checks/fatigue-eye-foot-bolts.ts';
 import { fatigueEyeOnTube } from '../../core/checks/fatigue-eye-on-tube.ts';
 import { valuesGiven } from './bolt-values.ts';
-import { demoModel, reads } from './model-of.ts';
+import { demoModel, missingFrom, reads } from './model-of.ts';
 
 /** One pair of M16 8.8 (180.864 kN both), m = 35 mm, n = 40 mm, fy 355, effective length 190 mm. */
 const pair = { n_p: 1, A_s: 157e-6, f_ub: 800e6, gamma_M2: 1.25, gamma_M0: 1, m: 0.035, n: 0.04, l_1: 0.19, l_2: 0.19, f_yf: 355e6 }; // prettier-ignore
@@ -82,4 +84,48 @@ it('weighs the plate of the foot: 150 × 150 × 20 mm at each eye', () => {
 it('bolts in the weld of the eye cannot be judged', () => {
   const close = demoModel({ grid: { suspension: { eye: { footPlate: { ...footPlate, gauge: '20 mm' } } } } });
   expect(rowsOf(eyeFootPlate, close).map(({ reason }) => reason ?? '')).toContainEqual(expect.stringMatching(/larger gauge/)); // prettier-ignore
+});
+
+it('threads of a foot are judged in fatigue at both ends of the cycle, in category 50 with the size effect from 30 mm (EN 1993-1-9, Table 8.1, from memory)', () => {
+  expect(rowsOf(fatigueEyeFootBolts, plain).map(({ reason }) => reason)).toContainEqual(expect.stringMatching(/its foot has no bolts/)); // prettier-ignore
+  const own = rowsOf(fatigueEyeFootBolts, bolted).filter(({ verdict }) => verdict !== 'not applicable');
+  expect(own.length).toBeGreaterThan(0);
+  for (const { utilisation } of own) expect(utilisation).toBeGreaterThan(0);
+  expect(reads(fatigueEyeFootBolts, 'sigma_C', bolted, 'S1')).toBe(50e6);
+  expect(reads(fatigueEyeFootBolts, 't_d', bolted, 'S1')).toBe(0.016);
+  expect(reads(fatigueEyeFootBolts, 't_ref', bolted, 'S1')).toBe(0.03);
+  expect(reads(fatigueEyeFootBolts, 'A_s', bolted, 'S1')).toBeCloseTo(157e-6, 12);
+  const four = { t_e: 0.02, a_w: 0, w_f: 0.1, e: 0.04, p_f: 0.1, n_p: 2, h_e: 0.1, A_s: 157e-6 };
+  const { s_up, s_dn, sigma_r } = valuesGiven(fatigueEyeFootBolts, 'partial factors', { ...four, F_z_up: 10e3, F_l_up: 2e3, F_q_up: 1e3, F_z_dn: 5e3, F_l_dn: 1e3, F_q_dn: 500, z: 0 }); // prettier-ignore
+  // By statics: 10 + 6 · 2 · 0.1/0.3 + 2 · 1 · 0.1/0.1 = 16 kN, a quarter a bolt, half as much again by prying: 6 kN on 157 mm².
+  expect(s_up! / 1e6).toBeCloseTo(38.217, 3);
+  expect(s_dn).toBeCloseTo(s_up! / 2, 3);
+  expect(sigma_r).toBeCloseTo(1.5 * s_up!, 3);
+  const stainless = demoModel({ grid: { suspension: { eye: { footPlate: { ...footPlate, class: 'A4-80' } } } } });
+  expect(missingFrom(fatigueEyeFootBolts, 'sigma_C', stainless, 'S1')).toMatch(/Stainless steel A4/);
+});
+
+it('the flange leans at 1.25 m where its edge is farther (EN 1993-1-8, 6.2.4.1, n ≤ 1.25 m, from memory)', () => {
+  const { m, n } = valuesGiven(fatigueEyeFootBolts, 'partial factors', { t_e: 0.02, a_w: 0, w_f: 0.1, e: 0.06 });
+  expect(m).toBeCloseTo(0.04, 12);
+  expect(n).toBeCloseTo(0.05, 12);
+});
+
+it('threads of a foot read what the document says of cycles, slams and protection, and the pulls that the eye itself feels', () => {
+  const apart = [{ kind: 'slam', range: '240 kN', cycles: 500, source: 'invented' }];
+  const eye = { grid: { suspension: { eye: { footPlate } } } };
+  const model = demoModel(eye, { fatigue: { apart }, protection: { cathodic: true } });
+  const read = (symbol: string) => reads(fatigueEyeFootBolts, symbol, model, 'S1');
+  expect(['n_eq', 'n_s', 'k_s', 'DFF'].map(read)).toEqual([4e7, 500, 2, 10]);
+  // Curve G, the one of category 50, under protection: 10.998 with slope 3 and 14.330 with slope 5 (DNV-RP-C203, Table 2-2).
+  const knee = 10 ** ((14.33 - 10.998) / 2);
+  expect(read('S_k') / 1e6).toBeCloseTo(knee, 6);
+  expect(read('N_k') / 10 ** (10.998 - 3 * Math.log10(knee))).toBeCloseTo(1, 9);
+  expect(['m_1', 'm_2', 'k_x'].map(read)).toEqual([3, 5, 0.25]);
+  expect(['e', 'p_f', 'w_f', 'n_p'].map(read)).toEqual([0.03, 0.09, 0.09, 2]);
+  for (const symbol of ['F_z_up', 'F_z_dn', 'F_l_up', 'F_l_dn', 'F_q_up', 'F_q_dn', 'z', 'h_e', 't_e'])
+    expect([symbol, read(symbol)]).toEqual([symbol, reads(fatigueEyeFoot, symbol, model, 'S1')]);
+  const { rows, findings } = checkRows(fatigueEyeFootBolts, demoModel(eye));
+  expect(findings).toEqual([]);
+  for (const { verdict, capacity } of rows) if (verdict !== 'not applicable') expect(capacity).toBeCloseTo(0.1, 12);
 });

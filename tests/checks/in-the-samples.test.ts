@@ -41,6 +41,7 @@ const notInSamples: Readonly<Record<string, string>> = {
   'eye-foot-plate': 'bolted foot plates of eyes',
   'eye-foot-bolts': 'bolted foot plates of eyes',
   'eye-foot-wall': 'bolted foot plates of eyes',
+  'fatigue-eye-foot-bolts': 'bolted foot plates of eyes',
 };
 
 describe.each(checks.map((check) => [check.id, check] as const))('%s', (id, check) => {

@@ -5,6 +5,7 @@ import { fatigueBoltTension } from '../../checks/fatigue-bolt-tension.ts';
 import { fatigueCrossingRoot } from '../../checks/fatigue-crossing-root.ts';
 import { fatigueCrossingToe } from '../../checks/fatigue-crossing-toe.ts';
 import { fatigueEyeFoot } from '../../checks/fatigue-eye-foot.ts';
+import { fatigueEyeFootBolts } from '../../checks/fatigue-eye-foot-bolts.ts';
 import { fatigueEyeHole } from '../../checks/fatigue-eye-hole.ts';
 import { fatigueEyeOnTube } from '../../checks/fatigue-eye-on-tube.ts';
 import { fatigueEyeRoot } from '../../checks/fatigue-eye-root.ts';
@@ -49,6 +50,8 @@ export const fatigueDamageValues: readonly PublishedValue[] = [
   { check: fatigueCrossingToe, about: '45 MPa up and down', source: category('category 90'), ...whole, given: { ...twoMillion(90), s_up: 45e6, s_dn: 45e6 } },
   { check: fatigueCrossingRoot, about: 'throat 4 mm, 72 N/mm up and down: 36 MPa', source: category('5(6)'), ...whole, given: { ...twoMillion(36), a_w: 0.004, f_up: 72e3, f_dn: 72e3 } },
   { check: fatigueEyeFoot, about: 'up 50 kN, 10 along and 2 across: 55 MPa; down 50 kN: 25 MPa', source: category('category 80'), ...whole, given: { ...twoMillion(80), ...foot, l_e: 0.1, F_z_up: 50e3, F_l_up: 10e3, F_q_up: 2e3, F_z_dn: 50e3, F_l_dn: 0, F_q_dn: 0 } },
+  { check: fatigueEyeFootBolts, about: 'four M16 100 mm apart, m = 40 mm, n = 40 mm: 10.4667 kN up and down, half as much again by prying: 25 MPa each, range 50', source: category('category 50'), ...whole, given: { ...twoMillion(50), A_s: 157e-6, t_e: 0.02, a_w: 0, w_f: 0.1, e: 0.04, p_f: 0.1, n_p: 2, h_e: 0.1, F_z_up: 10.46667e3, F_l_up: 0, F_q_up: 0, F_z_dn: 10.46667e3, F_l_dn: 0, F_q_dn: 0 } },
+  { check: fatigueEyeFootBolts, about: 'the same four M16 under 10 kN up, 2 along (6 · 2 · 0.1 / 0.3 = 4 kN) and 1 across (2 kN): 16 kN, 6 a bolt with prying, on 157 mm²', source: 'statics', origin: 'by hand', given: { A_s: 157e-6, t_e: 0.02, a_w: 0, w_f: 0.1, e: 0.04, p_f: 0.1, n_p: 2, h_e: 0.1, F_z_up: 10e3, F_l_up: 2e3, F_q_up: 1e3 }, symbol: 's_up', ...printed('38.22', 'MPa') },
   { check: fatigueEyeRoot, about: 'two fillets 88 mm long, 6 mm thick, 19.008 kN up and down: 36 MPa', source: category('5(6)'), ...whole, given: { ...twoMillion(36), ...eyeWeld, ...upright, F_z_up: 19.008e3, F_z_dn: 19.008e3 } },
   { check: fatigueEyeRoot, about: 'the same fillets under 50 kN up, 10 along and 2 across, 50 mm above them', source: 'statics', origin: 'by hand', given: { ...eyeWeld, F_z_up: 50e3, F_l_up: 10e3, F_q_up: 2e3 }, symbol: 's_up', ...printed('89.62', 'MPa') },
   { check: fatigueEyeHole, about: '20 kN on 2 × 20 × 20 mm times 2.5, up and down: 125 MPa', source: category('category 125'), ...whole, given: { ...twoMillion(125), ...rim, K_t: 2.5, F_up: 20e3, F_dn: 20e3 } },
