@@ -1,4 +1,5 @@
 import { gapLoss } from './gap-loss.ts';
+import { bestAmong, type Carried } from './lattice/best-among.ts';
 import { outlineOf, type Plan } from './lattice/plan.ts';
 import type { PlateLattice } from './lattice/plate-lattice.ts';
 import { plateProblem } from './lattice/plate-lattice.ts';
@@ -24,10 +25,11 @@ export interface HeaveAt {
 }
 
 /**
- * Heave of a plate whose gaps lose pressure with the square of their velocity, for each amplitude in turn (m, above zero):
+ * Heave of a plate whose gaps lose pressure with the square of their velocity, for each amplitude (m, above zero):
  *   Δp = ζ ρ w|w| / 2 through each opening, taken as the linear loss that dissipates the same in a cycle, (4/3π) ζ ρ ω A |w| w,
- * iterated with the velocity of each cell until added mass and damping stand within `within`. Each starts from the two before, its
- * losses drawn on as powers of the amplitude; equations are solved only as far as the losses are settled.
+ * iterated with the velocity of each cell until added mass and damping stand within `within`. Worked from the largest amplitude down,
+ * whatever the order asked: each starts with losses drawn on from the two before as powers of the amplitude, and each step from the
+ * best sum of its own field and theirs; equations are solved only as far as the losses are settled.
  * At A → 0 this is potential flow, at large A the plate closes. `which` of the losses' spread; density in kg/m³.
  * Theory: Molin, J. Fluids Struct. 15 (2001), for a uniform sheet; here for each gap, with its inertia from the lattice.
  * Openings that reach the rim lose as sharp-edged gaps of the whole outline's open part; the water around it by `edgeDrag`.
@@ -58,6 +60,7 @@ export function heaveByAmplitude(
   }
   const fresh = (): ComplexField => ({ re: new Float64Array(n), im: new Float64Array(n) });
   const [D, v, mu, K] = [fresh(), fresh(), fresh(), fresh()];
+  const now: Carried = { mu, K };
   const resistance = new Float64Array(n);
   const set = (): void => {
     for (let k = 0; k < n; k++) {
@@ -95,9 +98,10 @@ export function heaveByAmplitude(
   };
   solve(5e-3);
   const still = masses()[0];
-  /** Resistances and velocities of the step before, and the resistances on which the amplitudes before came to stand. */
+  /** Resistances and velocities of the step before, and what the two amplitudes before came to. */
   const [stepR, stepW] = [new Float64Array(n), new Float64Array(n)];
-  const stood: { readonly amplitude: number; readonly resistance: Float64Array }[] = [];
+  const stood: (Carried & { readonly amplitude: number; readonly resistance: Float64Array })[] = [];
+  const copyOf = ({ re, im }: ComplexField): ComplexField => ({ re: re.slice(), im: im.slice() });
   const velocity = (k: number): number => Math.sqrt((1 - K.re[k]!) ** 2 + K.im[k]! ** 2);
   const begin = (amplitude: number): void => {
     const last = stood.at(-1);
@@ -107,7 +111,7 @@ export function heaveByAmplitude(
       if (!last) resistance[k] = zeta[k]! * amplitude * velocity(k);
       else {
         // with one amplitude behind it: as if the velocities stayed
-        const power = one && one.amplitude !== last.amplitude ? within01(Math.log(last.resistance[k]! / one.resistance[k]!) / Math.log(last.amplitude / one.amplitude)) : 1; // prettier-ignore
+        const power = one ? within01(Math.log(last.resistance[k]! / one.resistance[k]!) / Math.log(last.amplitude / one.amplitude)) : 1; // prettier-ignore
         resistance[k]! *= (amplitude / last.amplitude) ** power;
       }
     }
@@ -137,27 +141,31 @@ export function heaveByAmplitude(
     }
     return density * frame.h ** 2 * sum;
   };
-  // What is left of the equations counts by its square. With this, `within` 1e-3, plans of bars, strips and holes came within 0.7e-3.
+  // What is left of the equations counts by its square. With this, `within` 1e-3, plans of bars, strips and holes came within 0.5e-3.
   const exact = 4 * within;
-  return amplitudes.map((amplitude) => {
-    requirePositive({ amplitude });
+  for (const amplitude of amplitudes) requirePositive({ amplitude });
+  const found = new Map<number, HeaveAt>();
+  for (const amplitude of [...new Set(amplitudes)].sort((a, b) => b - a)) {
     begin(amplitude);
     let [A, B, off, steps, settled] = [0, 0, Infinity, 0, false];
     for (; steps < 40 && !settled; steps++) {
       if (steps > 0) step(amplitude, steps > 1);
       set();
+      bestAmong(steps > 0 ? [now, ...stood] : stood, D, v, now);
       const tolerance = Math.max(exact, Math.min(0.1, off / 2));
       solve(tolerance);
       [A, B] = masses();
       off = unsettled(amplitude) / (Math.abs(A) + Math.abs(B));
-      settled = off <= within && tolerance <= exact;
+      settled = off <= within / 2 && tolerance <= exact;
     }
-    stood.push({ amplitude, resistance: resistance.slice() });
+    const jump = copyOf(mu);
+    stood.push({ amplitude, resistance: resistance.slice(), mu: jump, K: copyOf(K) });
     if (stood.length > 2) stood.shift();
     const spent = iterations;
     iterations = 0;
-    return { amplitude, still, addedMass: A, damping: B, jump: { re: mu.re.slice(), im: mu.im.slice() }, steps, iterations: spent, settled }; // prettier-ignore
-  });
+    found.set(amplitude, { amplitude, still, addedMass: A, damping: B, jump, steps, iterations: spent, settled });
+  }
+  return amplitudes.map((amplitude) => found.get(amplitude)!);
 }
 
 /** From 0 to 1; 1 of what is no number, of a cell through which nothing moves. */

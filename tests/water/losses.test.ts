@@ -130,6 +130,13 @@ describe('heave with losing gaps', () => {
     }
   });
 
+  it('is the same in whatever order the amplitudes are asked, one asked twice included', () => {
+    const asked = KC.map((kc) => kc / (2 * Math.PI));
+    const turned = heaveByAmplitude(plan, lattice, 1, [asked[2]!, ...[...asked].reverse()]);
+    expect(turned.slice(1).reverse()).toEqual(found);
+    expect(turned[0]).toEqual(found[2]);
+  });
+
   it('agrees with a uniform sheet of the same loss and inertial length (Molin’s theory, worked apart on the lattice of a solid plate)', () => {
     // 22.1 % open: κ = ζ / 2τ² with our ζ, C/B of 64 square holes of side half the pitch: 0.2894 / 8.5. Published pairs
     // for C/B 0.05 at κA/B 0.5 and 1: A 0.346 and 0.530, B 0.336 and 0.410; C/B 0: 0.328 and 0.557, 0.462 and 0.492.
