@@ -9,6 +9,7 @@ import { matrixIds } from './matrix-ids.ts';
 import { Mechanism } from './mechanism.ts';
 import { alone, bytesOf, edgeOf, partWorkshop, type PartFactor } from './part-factor.ts';
 import { partSplit, type Part, type Split } from './part-split.ts';
+import { splitServes, type Joined } from './split-serves.ts';
 import { requireSystem, type StiffnessSystem } from './stiffness-system.ts';
 import { strandsOf, type Strands } from './strands.ts';
 import { frontKernels } from './wasm-kernels.ts';
@@ -54,20 +55,21 @@ export function solverSession(make: MakeKernels = frontKernels): SolverSession {
   const orders = new Map<string, Elimination>();
   const factors = new Map<string, PartFactor>();
   const frameOrders = boundedMemo<Elimination>(4);
-  const splits = new WeakMap<Float64Array, { readonly of: Int32Array; readonly strands: readonly Strands[]; readonly held: Uint8Array; readonly split: Split }>(); // prettier-ignore
+  let lastSplit: { readonly joined: Joined; readonly held: Uint8Array; readonly of: Int32Array; readonly strands: readonly Strands[]; readonly split: Split } | null = null; // prettier-ignore
   const count = { factorisations: 0, parts: 0, eliminated: 0, ordered: 0, flops: 0, flopsDone: 0, bytes: 0 };
   let frame: Frame | null = null;
   let current = 0;
 
   const room = arenaRoom(make);
 
-  /** A structure's split is found once: its coordinates stay the same object while contact changes. */
+  /** Found once for a structure while its contact changes, and for the next one where only heights differ. */
   function splitOf(system: StiffnessSystem, of: Int32Array): Split {
-    const known = splits.get(system.coordinates);
+    const known = lastSplit;
+    const joined = { coordinates: system.coordinates, nodes: system.elements.map(({ nodes }) => nodes) };
     const strands = system.elements.map((element) => strandsOf(element));
-    if (known && known.strands.length === strands.length && strands.every((own, e) => own === known.strands[e]) && sameNumbers(of, known.of) && sameNumbers(system.held, known.held)) return known.split; // prettier-ignore
-    const split = partSplit(system, of);
-    splits.set(system.coordinates, { of, strands, held: system.held, split });
+    const serves = known && known.strands.length === strands.length && strands.every((own, e) => own === known.strands[e]) && sameNumbers(of, known.of) && sameNumbers(system.held, known.held) && splitServes(known.joined, joined); // prettier-ignore
+    const split = serves ? known.split : partSplit(system, of);
+    lastSplit = { joined, held: system.held, of, strands, split };
     return split;
   }
 
