@@ -129,3 +129,11 @@ it('threads of a foot read what the document says of cycles, slams and protectio
   expect(findings).toEqual([]);
   for (const { verdict, capacity } of rows) if (verdict !== 'not applicable') expect(capacity).toBeCloseTo(0.1, 12);
 });
+
+it('an eye is at rest where the force of the water equals the least weight in water (by equilibrium: z · 60 kN), in mid-cycle where the force holds the weight', () => {
+  const model = demoModel({ loads: { service: { includes: ['inertia', 'drag'] } } });
+  const z = reads(fatigueEyeFoot, 'z', model, 'S1');
+  expect(z * 60e3).toBeCloseTo(model.mass.least.water.weight, 6);
+  expect(model.mass.least.water.weight).toBeGreaterThan(0);
+  expect(reads(fatigueEyeFoot, 'z', plain, 'S1')).toBe(0);
+});
