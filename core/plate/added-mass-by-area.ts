@@ -1,9 +1,8 @@
 import type { HollowSection } from '../catalogue/rows.ts';
 import type { Model } from '../model.ts';
-import { refusal } from '../refusal.ts';
 import type { Source } from '../source.ts';
+import { openAreaRule, thinPlateCoefficient } from '../water/added-mass-rules.ts';
 import { barInCrossFlow } from '../water/bar-in-cross-flow.ts';
-import { monotoneCubic } from '../solve/monotone-cubic.ts';
 import type { PointMass } from '../solve/structure/lumped-mass.ts';
 import type { BeamPart, Structure } from '../solve/structure/structure.ts';
 
@@ -22,30 +21,6 @@ export interface AreaRule {
   readonly cautions: readonly string[];
 }
 
-/** Added mass of a thin rectangle moving across its plane, m = C ρ (π/4) s² l with s ≤ l its sides: C by s/l.
- *  Source: DNV-RP-C205, app. D (rectangular plates), from memory; each value was computed anew by a panel method and agrees
- *  to 0.001, but for 0.8318 at s/l = 1/3. */
-export const plateCoefficient = (shorter: number, longer: number): number => byRatio(shorter / longer);
-const byRatio = monotoneCubic(
-  [0, 0.1, 0.2, 0.25, 1 / 3, 0.4, 0.5, 2 / 3, 0.8, 1],
-  [1, 0.947, 0.897, 0.872, 0.83, 0.801, 0.757, 0.69, 0.642, 0.579],
-);
-
-/** What is left of a closed plate's added mass with part p of it open: 1 to p = 0.05, then
- *    0.7 + 0.3 cos(π (p - 0.05)/0.34) to 0.34,   exp((0.1 - p)/0.28) to 0.5.   Refuses p beyond.
- *  Its data are of motions about as large as the plate; of the small ones of a mode there is less. It errs on the side of
- *  lower frequencies. Source: DNV-RP-N103 (2017), sec. 4, perforated plates, from memory. */
-export function openPlateReduction(p: number): number {
-  if (!(p >= 0 && p <= mostOpen))
-    throw refusal({
-      what: `No rule for added mass holds with ${Math.round(100 * p)} % open`,
-      mend: 'Take each part alone above 50 %',
-    });
-  if (p <= 0.05) return 1;
-  return p < 0.34 ? 0.7 + 0.3 * Math.cos((Math.PI * (p - 0.05)) / 0.34) : Math.exp((0.1 - p) / 0.28);
-}
-const mostOpen = 0.5;
-
 /** The water's added mass over panels and tubes in the shares of their solid plan area, up and down only. */
 export function addedMassByArea(model: Model, structure: Structure): AreaRule {
   const { geometry, mass, loads } = model;
@@ -55,11 +30,12 @@ export function addedMassByArea(model: Model, structure: Structure): AreaRule {
     number,
     number,
   ];
-  const coefficient = plateCoefficient(shorter, longer);
+  const coefficient = thinPlateCoefficient(longer / shorter);
   const openRatio = Math.max(areas.openRatio, 0);
   const closed = coefficient * rho * (Math.PI / 4) * shorter ** 2 * longer;
   const { shares } = loads.plate;
-  const alone = openRatio > mostOpen;
+  const reduction = openAreaRule(openRatio);
+  const alone = reduction === null;
   const points: PointMass[] = [];
   if (alone) {
     shares.tubes.forEach(({ section, from, to }, tube) =>
@@ -69,10 +45,10 @@ export function addedMassByArea(model: Model, structure: Structure): AreaRule {
       const { id } = structure.panels[index]!;
       const { outline: o } = geometry.panels.find((panel) => panel.id === id)!;
       const [s, l] = [o.x1 - o.x0, o.y1 - o.y0].sort((a, b) => a - b) as [number, number];
-      layOnCells(points, structure, (shell) => shell.panel === index, plateCoefficient(s, l) * rho * (Math.PI / 4) * s ** 2 * l); // prettier-ignore
+      layOnCells(points, structure, (shell) => shell.panel === index, thinPlateCoefficient(l / s) * rho * (Math.PI / 4) * s ** 2 * l); // prettier-ignore
     });
   } else {
-    const whole = closed * openPlateReduction(openRatio);
+    const whole = closed * reduction;
     shares.fields.forEach(({ part }, field) =>
       layOnCells(points, structure, (shell) => shell.field === field, whole * part.area),
     );
@@ -85,7 +61,7 @@ export function addedMassByArea(model: Model, structure: Structure): AreaRule {
     method: alone ? 'each part alone' : 'open plate',
     openRatio,
     coefficient,
-    reduction: alone ? 1 : openPlateReduction(openRatio),
+    reduction: reduction ?? 1,
     sources: alone ? [coefficients] : [coefficients, openPlates],
     cautions: [
       'Water is laid on panels and tubes by their plan area and resists only across the plate.',

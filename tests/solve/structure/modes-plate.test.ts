@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { ReadyPlate } from '../../../core/plate/solve-plate.ts';
-import { addedMassByArea, openPlateReduction, plateCoefficient } from '../../../core/plate/added-mass-by-area.ts';
+import { addedMassByArea } from '../../../core/plate/added-mass-by-area.ts';
 import { plateMassesIn } from '../../../core/plate/plate-masses.ts';
+import { openAreaRule, thinPlateCoefficient } from '../../../core/water/added-mass-rules.ts';
 import { massProduct } from '../../../core/solve/structure/modes-of-structure.ts';
 import {
   closedByWeight,
@@ -22,49 +23,6 @@ function modes(plate: ReadyPlate, settings: PlateModesSettings): PlateModes {
   }
 }
 
-describe('added mass of plates', () => {
-  it('of a rectangle has the coefficients of DNV-RP-C205, app. D (from memory; computed anew by a panel method to 0.002)', () => {
-    for (const [ratio, C] of [
-      [1, 0.579],
-      [1.25, 0.6422],
-      [1.5, 0.6898],
-      [2, 0.7569],
-      [2.5, 0.8009],
-      [3, 0.8318],
-      [4, 0.8719],
-      [5, 0.8967],
-      [10, 0.9476],
-    ] as const)
-      expect(Math.abs(plateCoefficient(1, ratio) - C)).toBeLessThan(2e-3);
-    // a strip without end: Lamb, Hydrodynamics, art. 71
-    expect(plateCoefficient(1, 1e9)).toBeCloseTo(1, 6);
-    for (let r = 0.02; r < 1; r += 0.02) expect(plateCoefficient(r, 1)).toBeGreaterThan(plateCoefficient(r + 0.02, 1));
-  });
-
-  it('of 10 × 10 m and 10 × 20 m in sea water is 466 114 and 1 218 659 kg (panel method, derived)', () => {
-    for (const [l, m] of [
-      [10, 466114],
-      [20, 1218659],
-    ] as const)
-      expect(Math.abs((plateCoefficient(10, l) * 1025 * (π / 4) * 100 * l) / m - 1)).toBeLessThan(1e-3);
-  });
-
-  it('is taken down for what is open as in DNV-RP-N103, perforated plates (from memory)', () => {
-    for (const [percent, ratio] of [
-      [0, 1],
-      [5, 1],
-      [10, 0.9685],
-      [20, 0.7551],
-      [30, 0.4979],
-      [34, 0.4244],
-      [40, 0.3425],
-      [50, 0.2397],
-    ] as const)
-      expect(Math.abs(openPlateReduction(percent / 100) - ratio)).toBeLessThan(6e-5);
-    expect(() => openPlateReduction(0.51)).toThrow(/each part alone/);
-  });
-});
-
 describe('the plate’s own modes', () => {
   const model = sampleModel('small');
   const plate = ready(model, 0.2);
@@ -81,10 +39,10 @@ describe('the plate’s own modes', () => {
   it('carry less water than the rule for open areas gave them as to a heave: a bent shape moves less', () => {
     const { outline, areas } = model.geometry;
     const [s, l] = [outline.x1 - outline.x0, outline.y1 - outline.y0].sort((a, b) => a - b) as [number, number];
-    const closed = plateCoefficient(s, l) * model.mass.waterDensity * (π / 4) * s * s * l;
+    const closed = thinPlateCoefficient(l / s) * model.mass.waterDensity * (π / 4) * s * s * l;
     const rule = addedMassByArea(model, plate.structure);
     expect(rule.method).toBe('open plate');
-    expect(rule.total / (closed * openPlateReduction(areas.openRatio))).toBeCloseTo(1, 9);
+    expect(rule.total / (closed * openAreaRule(areas.openRatio)!)).toBeCloseTo(1, 9);
     const { shape } = free.water.modes[0]!;
     const [water, byArea] = [new Float64Array(shape.length), new Float64Array(shape.length)];
     free.added.inertia(shape, water);
