@@ -1,10 +1,9 @@
-import { gapLoss } from './gap-loss.ts';
 import { bestAmong, type Carried } from './lattice/best-among.ts';
-import { outlineOf, type Plan } from './lattice/plan.ts';
+import type { Plan } from './lattice/plan.ts';
 import type { PlateLattice } from './lattice/plate-lattice.ts';
 import { plateProblem } from './lattice/plate-lattice.ts';
 import { complexSolver, type ComplexField } from './lattice/solve-complex.ts';
-import { openingsOf, openPart } from './openings-of.ts';
+import { losingCells } from './losing-cells.ts';
 import { requirePositive } from '../refusal.ts';
 import type { Spread } from './spread.ts';
 
@@ -41,39 +40,31 @@ export function heaveByAmplitude(
   amplitudes: readonly number[],
   { which = 'best', within = 1e-3 }: { which?: keyof Spread; within?: number } = {},
 ): readonly HeaveAt[] {
-  const { cover, D: potentialD, grip } = plateProblem(plan, frame);
+  const { cover, D: potential, grip } = plateProblem(plan, frame);
   const t = plan.thickness;
   const n = frame.nx * frame.ny;
-  const loss = new Map(openingsOf(plan, cover.patches).map(({ id, tau, hydraulicDiameter }) => [id, gapLoss(tau, t / hydraulicDiameter)[which]])); // prettier-ignore
-  // Jump over relative velocity of each cell without loss, and the loss over amplitude and velocity.
-  const inertia = new Float64Array(n);
-  const zeta = new Float64Array(n);
-  const outline = outlineOf(plan);
-  const rimLoss = gapLoss(openPart(plan, cover.patches), 0)[which];
-  for (let k = 0; k < n; k++) {
-    inertia[k] = potentialD[k]! > 0 ? 1 / potentialD[k]! : Infinity;
-    const x = frame.x + ((k % frame.nx) + 0.5) * frame.h;
-    const y = frame.y + (Math.floor(k / frame.nx) + 0.5) * frame.h;
-    const inside = x > outline.x0 && x < outline.x1 && y > outline.y0 && y < outline.y1;
-    const own = cover.opening[k] === 0 ? (inside ? rimLoss : undefined) : loss.get(cover.opening[k]!);
-    if (own !== undefined && cover.open[k]! > 1e-12) zeta[k] = ((4 / (3 * Math.PI)) * own) / cover.open[k]! ** 2;
-  }
+  const { cells, zeta } = losingCells(plan, frame, cover, which);
   const fresh = (): ComplexField => ({ re: new Float64Array(n), im: new Float64Array(n) });
   const [D, v, mu, K] = [fresh(), fresh(), fresh(), fresh()];
   const now: Carried = { mu, K };
-  const resistance = new Float64Array(n);
+  const put = (k: number, re: number, im: number): void => {
+    D.re[k] = re;
+    D.im[k] = im;
+    v.re[k] = re === Infinity ? 0 : 1 - t * re;
+    v.im[k] = -t * im;
+  };
+  potential.forEach((d, k) => put(k, d, 0));
+  /** Of each losing cell: the loss of its jump over the relative velocity, beside the inertia 1 / `potential`. */
+  const resistance = new Float64Array(cells.length);
   const set = (): void => {
-    for (let k = 0; k < n; k++) {
-      const a = inertia[k]!;
-      const b = resistance[k]!;
+    cells.forEach((k, c) => {
+      const a = 1 / potential[k]!;
+      const b = resistance[c]!;
       const m = a * a + b * b;
-      const re = m === Infinity ? 0 : m === 0 ? Infinity : a / m;
-      const im = m === Infinity || m === 0 ? 0 : b / m;
-      D.re[k] = re;
-      D.im[k] = im;
-      v.re[k] = re === Infinity ? 0 : 1 - t * re;
-      v.im[k] = -t * im;
-    }
+      if (m === Infinity) put(k, 0, 0);
+      else if (m === 0) put(k, Infinity, 0);
+      else put(k, a / m, b / m);
+    });
   };
   let rest: readonly [number, number] = [0, 0];
   const masses = (): [number, number] => {
@@ -88,7 +79,6 @@ export function heaveByAmplitude(
     return [density * frame.h ** 2 * A, density * frame.h ** 2 * B];
   };
   // Velocity through each cell over the plate's: 1 − K μ. In potential flow first.
-  set();
   let iterations = 0;
   const solveField = complexSolver(lattice);
   const solve = (tolerance: number): void => {
@@ -99,45 +89,42 @@ export function heaveByAmplitude(
   solve(5e-3);
   const still = masses()[0];
   /** Resistances and velocities of the step before, and what the two amplitudes before came to. */
-  const [stepR, stepW] = [new Float64Array(n), new Float64Array(n)];
+  const [stepR, stepW] = [new Float64Array(cells.length), new Float64Array(cells.length)];
   const stood: (Carried & { readonly amplitude: number; readonly resistance: Float64Array })[] = [];
   const copyOf = ({ re, im }: ComplexField): ComplexField => ({ re: re.slice(), im: im.slice() });
-  const velocity = (k: number): number => Math.sqrt((1 - K.re[k]!) ** 2 + K.im[k]! ** 2);
+  const velocity = (c: number): number => Math.sqrt((1 - K.re[cells[c]!]!) ** 2 + K.im[cells[c]!]! ** 2);
   const begin = (amplitude: number): void => {
     const last = stood.at(-1);
     const one = stood.at(-2);
-    for (let k = 0; k < n; k++) {
-      if (zeta[k] === 0) continue;
-      if (!last) resistance[k] = zeta[k]! * amplitude * velocity(k);
+    for (let c = 0; c < cells.length; c++) {
+      if (!last) resistance[c] = zeta[c]! * amplitude * velocity(c);
       else {
         // with one amplitude behind it: as if the velocities stayed
-        const power = one ? within01(Math.log(last.resistance[k]! / one.resistance[k]!) / Math.log(last.amplitude / one.amplitude)) : 1; // prettier-ignore
-        resistance[k]! *= (amplitude / last.amplitude) ** power;
+        const power = one ? within01(Math.log(last.resistance[c]! / one.resistance[c]!) / Math.log(last.amplitude / one.amplitude)) : 1; // prettier-ignore
+        resistance[c]! *= (amplitude / last.amplitude) ** power;
       }
     }
   };
   /** Towards ζ A |w|, in the logarithm. A velocity that falls as the resistance to the power −s makes the whole step overshoot by s,
    *  which lies between 0 (water passes anyway) and 1 (pressure drives it): of the step 1 / (1 + s) is right, 2/3 where s is unknown. */
   const step = (amplitude: number, known: boolean): void => {
-    for (let k = 0; k < n; k++) {
-      if (zeta[k] === 0) continue;
-      const old = resistance[k]!;
-      const w = velocity(k);
-      const now = zeta[k]! * amplitude * w;
-      const by = known ? Math.log(old / stepR[k]!) : 0;
-      const part = Math.abs(by) > 1e-3 ? 1 / (1 + within01(-Math.log(w / stepW[k]!) / by)) : 2 / 3;
-      resistance[k] = old > 0 ? old * (now / old) ** part : now;
-      stepR[k] = old;
-      stepW[k] = w;
+    for (let c = 0; c < cells.length; c++) {
+      const old = resistance[c]!;
+      const w = velocity(c);
+      const now = zeta[c]! * amplitude * w;
+      const by = known ? Math.log(old / stepR[c]!) : 0;
+      const part = Math.abs(by) > 1e-3 ? 1 / (1 + within01(-Math.log(w / stepW[c]!) / by)) : 2 / 3;
+      resistance[c] = old > 0 ? old * (now / old) ** part : now;
+      stepR[c] = old;
+      stepW[c] = w;
     }
   };
   /** By how much added mass and damping are off at most for losses that do not stand yet, kg: Σ |ζ A |w| − R| |w|², to the first order. */
   const unsettled = (amplitude: number): number => {
     let sum = 0;
-    for (let k = 0; k < n; k++) {
-      if (zeta[k] === 0) continue;
-      const w = velocity(k);
-      sum += Math.abs(zeta[k]! * amplitude * w - resistance[k]!) * w * w;
+    for (let c = 0; c < cells.length; c++) {
+      const w = velocity(c);
+      sum += Math.abs(zeta[c]! * amplitude * w - resistance[c]!) * w * w;
     }
     return density * frame.h ** 2 * sum;
   };
