@@ -87,14 +87,15 @@ export const footShearInputs = {
   F_nv: ofBolt('MPa', 'nominal shear stress of the bolt, threads in the shear plane', (_, row) => nominal(row, 'shearThreads', 0.45), 'allowable stress'),
 } as const satisfies Readonly<Record<string, Input>>; // prettier-ignore
 
-/** Pull of the whole foot plate with its moments, N, and the levers of its flange: m and n. */
-export const footPullSteps: readonly Step[] = [
-  {
-    symbol: 'N',
-    expression: 'F_z + 6 * F_l * h_e / (p_f * (n_p + 1)) + 2 * F_q * h_e / w_f',
-    unit: 'kN',
-    meaning: 'pull off the tube, the moments as pulls: the end pair of an elastic row, and one side of the pairs (safe)',
-  },
+/** Pull off the tube with the moments as pulls; `at`: what the symbols of its forces end in, at one end of a cycle. */
+export const footPull = (at = ''): string =>
+  `F_z${at} + 6 * F_l${at} * h_e / (p_f * (n_p + 1)) + 2 * F_q${at} * h_e / w_f`;
+
+/** What of the pull N each bolt takes, with all the prying of a flange bent both ways. */
+export const footPrying = (N: string): string => `${N} / (2 * n_p) * (1 + m / (2 * n))`;
+
+/** The levers of a foot plate's flange: m and n. */
+export const footLevers: readonly Step[] = [
   {
     symbol: 'm',
     expression: 'w_f / 2 - t_e / 2 - 0.8 * sqrt(2) * a_w',
@@ -102,7 +103,19 @@ export const footPullSteps: readonly Step[] = [
     meaning: 'bolt to the stem, 0.8 of the leg of its weld inside',
   },
   { symbol: 'n', expression: 'min(e, 1.25 * m)', unit: 'mm', meaning: 'bolt to where the edge of the flange leans' },
-]; // prettier-ignore
+];
+
+/** Pull of the whole foot plate with its moments, N, and the levers of its flange. */
+export const footPullSteps: readonly Step[] = [
+  {
+    symbol: 'N',
+    expression: footPull(),
+    unit: 'kN',
+    meaning:
+      'pull off the tube, the moments as pulls: the end pair of an elastic row, and one side of the pairs (safe)',
+  },
+  ...footLevers,
+];
 
 /** Tension resistance of one of its bolts, F_t_Rd, for each kind of basis. */
 export const footBoltResistance = {
@@ -123,7 +136,7 @@ export const footBoltResistance = {
 /** Tension in a bolt with the lever of its flange: B. */
 export const footBoltPull: Step = {
   symbol: 'B',
-  expression: 'N / (2 * n_p) * (1 + m / (2 * n))',
+  expression: footPrying('N'),
   unit: 'kN',
   meaning: 'tension of a bolt with all the prying of a flange bent both ways',
 };

@@ -1,6 +1,14 @@
 import type { Model } from '../model.ts';
 import type { Check, Missing, Step } from './check.ts';
-import { footBoltInputs, footOf, footPlateInputs, footPullSteps, stemRange } from './eye-foot-plate-inputs.ts';
+import {
+  footBoltInputs,
+  footLevers,
+  footOf,
+  footPlateInputs,
+  footPrying,
+  footPull,
+  stemRange,
+} from './eye-foot-plate-inputs.ts';
 import { eyeAt, eyePlaces } from './eye-inputs.ts';
 import {
   damageBounds,
@@ -19,7 +27,6 @@ import { constant } from './inputs.ts';
 
 const { t_e, h_e, a_w, w_f, e, p_f, n_p } = footPlateInputs;
 const { only: _, ...A_s } = footBoltInputs.A_s;
-const levers = footPullSteps.filter(({ symbol }) => symbol === 'm' || symbol === 'n');
 
 function classAt(model: Model, id: string): DetailClass | Missing {
   const foot = footOf(model, id);
@@ -45,7 +52,7 @@ export const fatigueEyeFootBolts: Check = {
     t_ref: constant(30, 'mm', 'diameter up to which the category holds', 'EN 1993-1-9, Table 8.1, from memory'),
     k_x: constant(0.25, '1', 'exponent of the size effect', 'EN 1993-1-9, Table 8.1, from memory'),
   },
-  steps: underBoth([...levers, ...thread('up'), ...thread('dn'), ...damageSteps('opposite')]),
+  steps: underBoth([...footLevers, ...thread('up'), ...thread('dn'), ...damageSteps('opposite')]),
   range: stemRange,
   second: damageBounds('opposite'),
   cautions: [
@@ -62,13 +69,13 @@ function thread(at: 'up' | 'dn'): readonly Step[] {
   return [
     {
       symbol: `N_${at}`,
-      expression: `F_z_${at} + 6 * F_l_${at} * h_e / (p_f * (n_p + 1)) + 2 * F_q_${at} * h_e / w_f`,
+      expression: footPull(`_${at}`),
       unit: 'kN',
       meaning: `pull off the tube, the moments as pulls, ${end}`,
     },
     {
       symbol: `s_${at}`,
-      expression: `N_${at} / (2 * n_p) * (1 + m / (2 * n)) / A_s`,
+      expression: `${footPrying(`N_${at}`)} / A_s`,
       unit: 'MPa',
       meaning: `stress in the thread, all the prying of a flange bent both ways in it, ${end}`,
     },
