@@ -1,43 +1,11 @@
-import { inUnit, printedUnit, type UnitSystem } from '../../quantity/format-quantity.ts';
 import { shellStress } from '../../solve/elements/shell-stress.ts';
 import type { ReadyPlate, SolvedLoading } from '../solve-plate.ts';
-import { csvTable } from '../../quantity/csv-table.ts';
 import type { BoltRange } from './bolt-ranges.ts';
 import type { FixingForces } from './fixing-forces.ts';
 import { levelled } from './levelled.ts';
 import type { PanelStress } from './panel-stress.ts';
 import type { TubeForces } from './tube-forces.ts';
-
-/** Units of the columns: SI, or those of a document's system. */
-export type CsvUnits = UnitSystem | 'SI';
-
-interface Column<T> {
-  readonly name: string;
-  /** SI unit and the one printed in the metric system; left out for names and counts. */
-  readonly unit?: readonly [si: string, metric: string];
-  readonly of: (row: T) => string | number;
-}
-
-const length = ['m', 'mm'] as const;
-const turn = ['rad', 'rad'] as const;
-const force = ['N', 'N'] as const;
-const moment = ['N*m', 'N*m'] as const;
-const lineForce = ['N/m', 'N/m'] as const;
-const lineMoment = ['N*m/m', 'N*m/m'] as const;
-const stress = ['Pa', 'MPa'] as const;
-
-/** A table with its units in the header, “rise [mm]”. */
-function table<T>(columns: readonly Column<T>[], rows: Iterable<T>, units: CsvUnits): string {
-  const printed = columns.map(({ unit }) => unit && (units === 'SI' ? unit[0] : printedUnit(unit[1], units)));
-  const header = columns.map(({ name }, i) => (printed[i] ? `${name} [${printed[i]}]` : name));
-  const lines = [...rows].map((row) =>
-    columns.map(({ of }, i) => {
-      const value = of(row);
-      return printed[i] && typeof value === 'number' ? inUnit(value, printed[i]) : value;
-    }),
-  );
-  return csvTable(header, lines);
-}
+import { force, length, lineForce, lineMoment, moment, stress, turn, unitTable, type Column, type CsvUnits } from './unit-table.ts'; // prettier-ignore
 
 /** Displacements of all nodes, from where deflections are told. */
 export function nodesCsv(plate: ReadyPlate, solved: SolvedLoading, units: CsvUnits): string {
@@ -53,7 +21,7 @@ export function nodesCsv(plate: ReadyPlate, solved: SolvedLoading, units: CsvUni
     ...['ux', 'uy', 'uz'].map((name, k): Column<number> => ({ name, unit: length, of: (n) => u[6 * n + k]! })),
     ...['rx', 'ry', 'rz'].map((name, k): Column<number> => ({ name, unit: turn, of: (n) => u[6 * n + 3 + k]! })),
   ];
-  return table(columns, part.keys(), units);
+  return unitTable(columns, part.keys(), units);
 }
 
 /** Forces and stresses along all tubes. Signs as in `TubeForces`. */
@@ -65,7 +33,7 @@ export function tubesCsv(tubes: readonly TubeForces[], units: CsvUnits): string 
     ...(unit ? { unit } : {}),
     of: ([tube, i]) => tube[key][i]!,
   });
-  return table<Row>(
+  return unitTable<Row>(
     [
       { name: 'tube', of: ([{ id }]) => id },
       column('along', length, 'at'),
@@ -112,7 +80,7 @@ export function panelsCsv(
       { name: `angle of the larger from x ${side}`, unit: turn, of: (row) => at(row).angle },
     ];
   };
-  return table<Row>(
+  return unitTable<Row>(
     [
       { name: 'panel', of: ([{ id }]) => id },
       place('x', 0),
@@ -129,7 +97,7 @@ export function panelsCsv(
 
 /** Forces in bolts. Signs as in `BoltForce`. */
 export const boltsCsv = ({ bolts }: FixingForces, units: CsvUnits): string =>
-  table(
+  unitTable(
     [
       { name: 'bolt', of: ({ id }) => id },
       { name: 'panel', of: ({ panel }) => panel },
@@ -149,7 +117,7 @@ export const boltsCsv = ({ bolts }: FixingForces, units: CsvUnits): string =>
 
 /** What turning the load round does to bolts. Signs as in `BoltRange`; `parts`: 1 where the faces part. */
 export const rangesCsv = (ranges: readonly BoltRange[], units: CsvUnits): string =>
-  table(
+  unitTable(
     [
       { name: 'bolt', of: ({ id }) => id },
       { name: 'panel', of: ({ panel }) => panel },
@@ -165,7 +133,7 @@ export const rangesCsv = (ranges: readonly BoltRange[], units: CsvUnits): string
 
 /** Forces per length in welds. Signs as in `WeldForce`. */
 export const weldsCsv = ({ welds }: FixingForces, units: CsvUnits): string =>
-  table(
+  unitTable(
     [
       { name: 'weld', of: ({ id }) => id },
       { name: 'panel', of: ({ panel }) => panel },
@@ -186,7 +154,7 @@ export const weldsCsv = ({ welds }: FixingForces, units: CsvUnits): string =>
 /** Contact at each point of each panel on each tube: force, area, and whether it is closed. */
 export function contactsCsv({ structure }: ReadyPlate, { answer }: SolvedLoading, units: CsvUnits): string {
   const { contacts, panels, tubes, coordinates } = structure;
-  return table<number>(
+  return unitTable<number>(
     [
       { name: 'panel', of: (i) => panels[contacts[i]!.panel]!.id },
       { name: 'tube', of: (i) => tubes[contacts[i]!.tube]!.id },
@@ -204,7 +172,7 @@ export function contactsCsv({ structure }: ReadyPlate, { answer }: SolvedLoading
 
 /** Forces of supports on the plate. Signs as in `SupportForce`. */
 export const supportsCsv = ({ supports }: FixingForces, units: CsvUnits): string =>
-  table(
+  unitTable(
     [
       { name: 'support', of: ({ id }) => id },
       { name: 'state', of: ({ state }) => state },

@@ -11,9 +11,9 @@ import {
   supportsCsv,
   tubesCsv,
   weldsCsv,
-  type CsvUnits,
 } from './solver-csv.ts';
 import { tubeForces } from './tube-forces.ts';
+import type { CsvUnits } from './unit-table.ts';
 
 /** A file to write: its name and its text. */
 export interface SolverTable {

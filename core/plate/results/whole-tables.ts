@@ -1,29 +1,34 @@
 import { csvTable } from '../../quantity/csv-table.ts';
-import { inUnit, printedUnit } from '../../quantity/format-quantity.ts';
+import { inUnit } from '../../quantity/format-quantity.ts';
 import type { LargePlate } from '../large-panel.ts';
 import type { MeshStudy } from '../mesh-study.ts';
 import type { ShownLoading } from '../solve-cases.ts';
 import type { ReadyPlate, SolvedLoading } from '../solve-plate.ts';
 import { jointSpread } from './joint-spread.ts';
-import type { CsvUnits } from './solver-csv.ts';
 import { solverTables, type SolverTable } from './solver-tables.ts';
+import { force, length, lineForce, moment, unitTable, writtenUnit, type Column, type ColumnUnit, type CsvUnits } from './unit-table.ts'; // prettier-ignore
 
 /** All tables of a loading as it is shown: its own, and where the joints' stiffness has a range, those at both ends of it
  *  (“joints-low-nodes.csv”) with what it moves most side by side (“joint-ends.csv”). */
 export function shownTables({ plate, solved, joints }: ShownLoading, units: CsvUnits): SolverTable[] {
   const own = solverTables(plate, solved, units);
   if (joints.length === 0) return own;
-  const { head, number } = inUnits(units);
-  const rows = [['as stated', jointSpread('low', plate, solved)] as const, ...joints.map(({ end, ...at }) => [end, jointSpread(end, at.plate, at.solved)] as const)]; // prettier-ignore
+  const spreads = [
+    { joints: 'as stated', ...jointSpread('low', plate, solved) },
+    ...joints.map(({ end, ...at }) => ({ joints: end, ...jointSpread(end, at.plate, at.solved) })),
+  ];
+  const columns: Column<(typeof spreads)[number]>[] = [
+    { name: 'joints', of: (row) => row.joints },
+    { name: 'largest deflection', unit: length, of: ({ deflection }) => deflection },
+    { name: 'tube moment', unit: moment, of: (row) => row.moment },
+    { name: 'bolt pull', unit: force, of: ({ pull }) => pull },
+    { name: 'bolt shear', unit: force, of: ({ shear }) => shear },
+    { name: 'weld', unit: lineForce, of: ({ weld }) => weld },
+    { name: 'settled', of: ({ settled }) => (settled ? 1 : 0) },
+  ];
   return [
     ...own,
-    {
-      name: 'joint-ends.csv',
-      text: csvTable(
-        ['joints', head('largest deflection', 'm'), head('tube moment', 'N*m'), head('bolt pull', 'N'), head('bolt shear', 'N'), head('weld', 'N/m'), 'settled'], // prettier-ignore
-        rows.map(([end, { deflection, moment, pull, shear, weld, settled }]) => [end, number(deflection, 'm'), number(moment, 'N*m'), number(pull, 'N'), number(shear, 'N'), number(weld, 'N/m'), settled ? 1 : 0]), // prettier-ignore
-      ),
-    },
+    { name: 'joint-ends.csv', text: unitTable(columns, spreads, units) },
     ...joints.flatMap(({ end, ...at }) =>
       solverTables(at.plate, at.solved, units).map(({ name, text }) => ({ name: `joints-${end}-${name}`, text })),
     ),
@@ -53,32 +58,23 @@ export const largeTables = (plate: ReadyPlate, { solved, panels }: LargePlate, u
 
 /** A mesh study: a line for each mesh, then what it goes towards and in which order; empty where steps go to and fro. */
 export function studyTable({ meshes, convergence, chosen }: MeshStudy, units: CsvUnits): SolverTable {
-  const { head, number } = inUnits(units);
+  const head = (name: string, unit: ColumnUnit): string => `${name} [${writtenUnit(unit, units)}]`;
+  const number = (si: number, unit: ColumnUnit): number => inUnit(si, writtenUnit(unit, units));
   const value = (quantity: 'deflection' | 'bolt' | 'weld', of: 'extrapolated' | 'order'): number | null =>
     convergence.find((one) => one.quantity === quantity)![of];
-  const limit = (quantity: 'deflection' | 'bolt' | 'weld', unit: string): number | string => {
+  const limit = (quantity: 'deflection' | 'bolt' | 'weld', unit: ColumnUnit): number | string => {
     const found = value(quantity, 'extrapolated');
     return found === null || !Number.isFinite(found) ? '' : number(found, unit);
   };
   return {
     name: 'mesh-study.csv',
     text: csvTable(
-      ['of', head('widest cell', 'm'), 'unknowns', head('deflection', 'm'), head('bolt', 'N'), head('weld', 'N/m'), 'stress error [1]'], // prettier-ignore
+      ['of', head('widest cell', length), 'unknowns', head('deflection', length), head('bolt', force), head('weld', lineForce), 'stress error [1]'], // prettier-ignore
       [
-        ...meshes.map(({ size, cell, unknowns, deflection, bolt, weld, stressError }) => [size === chosen ? 'chosen mesh' : 'mesh', number(cell, 'm'), unknowns, number(deflection, 'm'), number(bolt, 'N'), number(weld, 'N/m'), stressError]), // prettier-ignore
-        ['extrapolated', '', '', limit('deflection', 'm'), limit('bolt', 'N'), limit('weld', 'N/m'), ''],
+        ...meshes.map(({ size, cell, unknowns, deflection, bolt, weld, stressError }) => [size === chosen ? 'chosen mesh' : 'mesh', number(cell, length), unknowns, number(deflection, length), number(bolt, force), number(weld, lineForce), stressError]), // prettier-ignore
+        ['extrapolated', '', '', limit('deflection', length), limit('bolt', force), limit('weld', lineForce), ''],
         ['observed order', '', '', ...(['deflection', 'bolt', 'weld'] as const).map((one) => value(one, 'order') ?? ''), ''], // prettier-ignore
       ],
     ),
-  };
-}
-
-/** Heads and numbers in the units that are asked for. */
-function inUnits(units: CsvUnits) {
-  const metric: Readonly<Record<string, string>> = { m: 'mm', N: 'N', 'N/m': 'N/m', 'N*m': 'N*m' };
-  const unit = (si: string): string => (units === 'SI' ? si : printedUnit(metric[si]!, units));
-  return {
-    head: (name: string, si: string): string => `${name} [${unit(si)}]`,
-    number: (value: number, si: string): number => inUnit(value, unit(si)),
   };
 }

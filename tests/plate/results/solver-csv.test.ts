@@ -5,6 +5,7 @@ import { fixingForces } from '../../../core/plate/results/fixing-forces.ts';
 import { levelled } from '../../../core/plate/results/levelled.ts';
 import { panelStress } from '../../../core/plate/results/panel-stress.ts';
 import * as csv from '../../../core/plate/results/solver-csv.ts';
+import type { CsvUnits } from '../../../core/plate/results/unit-table.ts';
 import { rangeTables, solverTables } from '../../../core/plate/results/solver-tables.ts';
 import { tubeForces } from '../../../core/plate/results/tube-forces.ts';
 import { ready, sampleModel, solvedLoading } from './support/solved-sample.ts';
@@ -35,7 +36,7 @@ describe.each([
   const forces = fixingForces(plate, solved);
   const tubes = tubeForces(plate, solved);
   const stress = panelStress(plate, solved);
-  const tables = (units: csv.CsvUnits) => ({
+  const tables = (units: CsvUnits) => ({
     nodes: rowsOf(csv.nodesCsv(plate, solved, units)),
     tubes: rowsOf(csv.tubesCsv(tubes, units)),
     panels: rowsOf(csv.panelsCsv(plate, stress, units)),
