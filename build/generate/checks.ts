@@ -1,6 +1,6 @@
 import { readFile, writeFile } from 'node:fs/promises';
 import type { Check } from '../../core/checks/check.ts';
-import { bySolution } from '../../core/checks/by-solution.ts';
+import { formsOf } from '../../core/checks/forms-of.ts';
 import { checks } from '../../core/checks/index.ts';
 import { readCondition, readFormula } from '../../core/derive/formula.ts';
 import type { Safety } from '../../core/source.ts';
@@ -10,7 +10,7 @@ const target = 'core/checks/generated.ts';
 
 /** Writes the plain functions of all checks; with `check`, only says whether the file is up to date. Gives the exit code. */
 export async function generate({ check }: { check: boolean }): Promise<number> {
-  const source = generatedSource(checks.flatMap((check) => (check.solved ? [check, bySolution(check)] : [check])));
+  const source = generatedSource(checks.flatMap(formsOf));
   const old = await readFile(target, 'utf8').catch(() => '');
   if (old === source) return 0;
   if (check) {

@@ -1,5 +1,6 @@
 import { ultimateOf, yieldOf } from '../catalogue/strength-at-thickness.ts';
 import type { Bolt as BoltRow, BoltClass, Material } from '../catalogue/rows.ts';
+import { boltPattern } from '../document/bolt-pattern.ts';
 import type { BoltedFixing } from '../document/schema.ts';
 import { boltSteel } from '../geometry/bolt-steel.ts';
 import type { Bearing, Bolt, Panel, Tube } from '../geometry/geometry.ts';
@@ -71,7 +72,7 @@ function leastOfTubes(model: Model, bay: string, of: (tube: Tube) => Reading): R
 const isMain = ({ side }: Bearing): boolean => side.startsWith('main');
 
 /** Which pairs of sides the design relies on. */
-const holds = (panel: Panel, set: 'main' | 'cross'): boolean =>
+export const holds = (panel: Panel, set: 'main' | 'cross'): boolean =>
   panel.design.support === 'four sides' || panel.design.support === `${set} tubes`;
 
 /**
@@ -80,7 +81,9 @@ const holds = (panel: Panel, set: 'main' | 'cross'): boolean =>
  */
 function lever(model: Model, bay: string, situation: Situation, set: 'main' | 'cross'): Reading {
   const panel = panelAt(model, bay);
-  const edge = fixingAt(model, bay).edgeDistance.si;
+  const pattern = boltPattern(fixingAt(model, bay));
+  if (pattern.kind === 'listed') return listedLever(model, bay, situation, set);
+  const edge = pattern.edgeDistance.si;
   // Pressed on, a clamp beside the tube holds nothing down: its own lever would be no smaller.
   if (!holds(panel, set) || isPulled(model, bay, situation) || fixingAt(model, bay).into === 'clamp') return edge;
   const radius = (tube: string): number => (model.tubes.get(tube) as Tube).section.outerRadius;
@@ -96,6 +99,39 @@ function lever(model: Model, bay: string, situation: Situation, set: 'main' | 'c
     : missing(
         `a lever for the bolts on the ${set} tubes: their line does not lie behind the line where the flat of the tube begins. Take a larger overlap or a smaller edge distance`,
       );
+}
+
+/** The same of listed bolts: the least of theirs, each from its own place, a corner bolt's on both tubes. Where the sides
+ *  are not fixed, the others' distance to the edge stands in. */
+function listedLever(model: Model, bay: string, situation: Situation, set: 'main' | 'cross'): Reading {
+  const panel = panelAt(model, bay);
+  const isHeld = holds(panel, set);
+  const radius = (tube: string): number => (model.tubes.get(tube) as Tube).section.outerRadius;
+  const outer = panel.bearings
+    .filter((b) => b.fixed && (!isHeld || isMain(b) === (set === 'main')))
+    .flatMap((b) =>
+      alongSide(panel, b).map((edge) => ({ edge, behind: b.lap - edge - Math.min(radius(b.tube), b.lap) })),
+    );
+  const inner = panel.bolts.filter((b) => b.inner && b.side.startsWith(set)).map((b) => b.fromFace - radius(b.tube));
+  // Pressed on, a clamp beside the tube holds nothing down: its own lever would be no smaller.
+  const fromEdge = !isHeld || isPulled(model, bay, situation) || fixingAt(model, bay).into === 'clamp';
+  if (outer.length === 0)
+    return missing(`a lever for the bolts on the ${set} tubes: none of the listed places stands on them`);
+  const length = least(fromEdge ? outer.map(({ edge }) => edge) : [...outer.map(({ behind }) => behind), ...inner]);
+  return length > 0
+    ? length
+    : missing(
+        fromEdge
+          ? `a lever for the bolts on the ${set} tubes: a listed place does not lie inside the panel's edge`
+          : `a lever for the bolts on the ${set} tubes: a listed place does not lie behind the line where the flat of the tube begins. Move it towards the middle of the tube`,
+      );
+}
+
+/** The bolts along a side, corner bolts among them: each one's distance to the panel's edge there, m. */
+function alongSide({ outline: { x0, y0, x1, y1 }, bolts }: Panel, { side, lap }: Bearing): readonly number[] {
+  const toEdge = ({ x, y }: Bolt): number =>
+    ({ mainLow: y - y0, mainHigh: y1 - y, crossLow: x - x0, crossHigh: x1 - x })[side];
+  return bolts.filter((b) => (b.side === side && !b.inner) || toEdge(b) <= lap + 1e-9).map(toEdge);
 }
 
 const nearestEdge = overBolts((bolts) =>
@@ -259,7 +295,9 @@ export const boltInputs = {
     unit: 'mm',
     meaning: "bolt line to the panel's edge, the farthest",
     from: 'geometry',
-    read: overBolts((bolts) => most(bolts.filter(({ inner }) => !inner).map(({ edge2 }) => edge2))),
+    read: overBolts((bolts) =>
+      most(bolts.filter(({ inner }) => !inner).map(({ edge2, listed }) => listed?.far ?? edge2)),
+    ),
   },
   p_1: { unit: 'mm', meaning: 'smallest pitch, along the force', from: 'geometry', read: smallestPitch },
   p_2: { unit: 'mm', meaning: 'smallest pitch, across the force', from: 'geometry', read: smallestPitch },
@@ -267,7 +305,9 @@ export const boltInputs = {
     unit: 'mm',
     meaning: 'largest pitch',
     from: 'geometry',
-    read: overBolts((bolts) => most(bolts.map(({ pitch }) => pitch))),
+    read: overBolts((bolts) =>
+      most(bolts.map(({ pitch, pitchAcross, listed }) => listed?.next ?? Math.max(pitch, pitchAcross ?? 0))),
+    ),
   },
   f_yp: {
     unit: 'MPa',

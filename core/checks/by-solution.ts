@@ -19,25 +19,26 @@ const made = new WeakMap<Check, Check>();
 function derive(check: Check): Check {
   const { inputs: given, steps: changed = [], second: own = check.second } = check.solved!;
   const replacing = new Map(changed.map((step) => [step.symbol, step]));
-  const second = { ...own, steps: own.steps.map((step) => replacing.get(step.symbol) ?? step) };
-  const known = new Set([...Object.keys(check.inputs), ...Object.values(check.steps).flatMap((steps) => steps.map(({ symbol }) => symbol)), ...changed.flatMap(symbolsOf), ...second.steps.flatMap(symbolsOf)]); // prettier-ignore
-  const inputs: Record<string, Input> = { ...check.inputs };
-  for (const [symbol, input] of Object.entries(given)) if (known.has(symbol)) inputs[symbol] = input;
+  const taken = (steps: readonly Step[]): readonly Step[] => steps.map((step) => replacing.get(step.symbol) ?? step);
+  const steps = Object.fromEntries(Object.entries(check.steps).map(([safety, own]) => [safety, taken(own.filter(({ symbol }) => !(symbol in given)))])); // prettier-ignore
+  return inForm({ ...check, steps, second: { ...own, steps: taken(own.steps) } }, given, `${check.id}-by-solution`);
+}
 
+/** A check whose steps were changed, with only those and the inputs that something needs: its own, and those given to it. */
+export function inForm(check: Check, given: Readonly<Record<string, Input>>, id: string): Check {
   const steps: Partial<Record<Safety, readonly Step[]>> = {};
   const needed = new Map<Safety, ReadonlySet<string>>();
   for (const [safety, own] of Object.entries(check.steps) as [Safety, readonly Step[]][]) {
-    const all = own.filter(({ symbol }) => !(symbol in given)).map((step) => replacing.get(step.symbol) ?? step);
-    const wanted = symbolsNeeded({ ...check, second }, all);
-    steps[safety] = all.filter(({ symbol }) => wanted.has(symbol));
+    const wanted = symbolsNeeded(check, own);
+    steps[safety] = own.filter(({ symbol }) => wanted.has(symbol));
     needed.set(safety, wanted);
   }
-  const kept = Object.entries(inputs).flatMap(([symbol, input]): [string, Input][] => {
+  const inputs = Object.entries({ ...check.inputs, ...given }).flatMap(([symbol, input]): [string, Input][] => {
     const under = [...needed.keys()].filter((safety) => needed.get(safety)!.has(symbol) && (!input.only || input.only === safety)); // prettier-ignore
     if (under.length === 0) return [];
     return [[symbol, under.length === needed.size ? input : { ...input, only: under[0]! }]];
   });
-  return { ...check, id: `${check.id}-by-solution`, inputs: Object.fromEntries(kept), steps, second };
+  return { ...check, id, inputs: Object.fromEntries(inputs), steps };
 }
 
 /** What demand, capacity, range and second opinion ask for, through the steps that lead to it. */

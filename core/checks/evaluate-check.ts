@@ -1,4 +1,5 @@
 import { Refusal } from '../refusal.ts';
+import { formAt } from './by-places.ts';
 import { bySolution } from './by-solution.ts';
 import { larger } from './larger-side.ts';
 import { partLost } from './solved-inputs.ts';
@@ -140,13 +141,15 @@ interface Evaluated {
   readonly secondOpinion: string;
 }
 
-/** Inputs read and steps computed at a place, or what is missing for it. The trace prints `all`. */
+/** Inputs read and steps computed at a place, in the form that holds there (`formAt`), or what is missing for it. The
+ *  trace prints `all`. */
 export function valuesAt(
-  check: Check,
+  given: Check,
   model: Model,
   place: string,
   situation: Situation,
 ): Evaluated | { readonly missing: string } {
+  const check = formAt(given, model, place);
   const { safety } = model.basis;
   const run = compiled[check.id]?.[safety];
   if (!run) return { missing: `this check has no rule under ${model.basis.title}` };

@@ -147,6 +147,52 @@ export function panelBendingBolts_allowableStress(v: Readonly<Record<"p" | "t" |
   return [_a_p, _b_p, _r_b, _sigma_rows, _p_lost, _sigma_lost, _sigma_Ed, _sigma_Rd, _p_y, _sigma_low, _sigma_high];
 }
 
+export function panelBendingBoltsByPlaces_partialFactors(v: Readonly<Record<"p" | "t" | "a_b" | "b_b" | "i_x" | "i_y" | "lost" | "f_y" | "gamma_M0" | "S_1" | "S_r", number>>, k: Readonly<Record<"yieldLine.held", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _t = v.t;
+  const _a_b = v.a_b;
+  const _b_b = v.b_b;
+  const _i_x = v.i_x;
+  const _i_y = v.i_y;
+  const _lost = v.lost;
+  const _f_y = v.f_y;
+  const _gamma_M0 = v.gamma_M0;
+  const _S_1 = v.S_1;
+  const _S_r = v.S_r;
+  const _sigma_rows = finite(_S_1 * _p / finite(Math.pow(_t, 2), "t ^ 2"), "sigma_rows");
+  const _p_lost = finite(_lost * _p, "p_lost");
+  const _sigma_lost = finite(_S_r * _p_lost / finite(Math.pow(_t, 2), "t ^ 2"), "sigma_lost");
+  const _sigma_Ed = finite(Math.max(_sigma_rows, _sigma_lost), "sigma_Ed");
+  const _sigma_Rd = finite(_f_y / _gamma_M0, "sigma_Rd");
+  const _p_y = finite(k["yieldLine.held"](_a_b, _b_b, _t, _f_y), "p_y");
+  const _sigma_low = finite(_p / finite(2 / finite(Math.sqrt(3), "sqrt(3)") * _p_y, "2 / sqrt(3) * p_y") * _f_y, "sigma_low");
+  const _sigma_high = finite(1.5 * (_lost > 0 ? 3 : 0.75) * _p * Math.pow(finite(Math.max(_a_b, _b_b), "max(a_b, b_b)"), 2) / finite(Math.pow(_t, 2), "t ^ 2") + 3 * _p * Math.pow(finite(Math.max(_i_x, _i_y), "max(i_x, i_y)"), 2) / finite(Math.pow(_t, 2), "t ^ 2"), "sigma_high");
+  return [_sigma_rows, _p_lost, _sigma_lost, _sigma_Ed, _sigma_Rd, _p_y, _sigma_low, _sigma_high];
+}
+
+export function panelBendingBoltsByPlaces_allowableStress(v: Readonly<Record<"p" | "t" | "a_b" | "b_b" | "i_x" | "i_y" | "lost" | "f_y" | "Omega_b" | "S_1" | "S_r", number>>, k: Readonly<Record<"yieldLine.held", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _t = v.t;
+  const _a_b = v.a_b;
+  const _b_b = v.b_b;
+  const _i_x = v.i_x;
+  const _i_y = v.i_y;
+  const _lost = v.lost;
+  const _f_y = v.f_y;
+  const _Omega_b = v.Omega_b;
+  const _S_1 = v.S_1;
+  const _S_r = v.S_r;
+  const _sigma_rows = finite(_S_1 * _p / finite(Math.pow(_t, 2), "t ^ 2"), "sigma_rows");
+  const _p_lost = finite(_lost * _p, "p_lost");
+  const _sigma_lost = finite(_S_r * _p_lost / finite(Math.pow(_t, 2), "t ^ 2"), "sigma_lost");
+  const _sigma_Ed = finite(Math.max(_sigma_rows, _sigma_lost), "sigma_Ed");
+  const _sigma_Rd = finite(_f_y / _Omega_b, "sigma_Rd");
+  const _p_y = finite(k["yieldLine.held"](_a_b, _b_b, _t, _f_y), "p_y");
+  const _sigma_low = finite(_p / finite(2 / finite(Math.sqrt(3), "sqrt(3)") * _p_y, "2 / sqrt(3) * p_y") * _f_y, "sigma_low");
+  const _sigma_high = finite(1.5 * (_lost > 0 ? 3 : 0.75) * _p * Math.pow(finite(Math.max(_a_b, _b_b), "max(a_b, b_b)"), 2) / finite(Math.pow(_t, 2), "t ^ 2") + 3 * _p * Math.pow(finite(Math.max(_i_x, _i_y), "max(i_x, i_y)"), 2) / finite(Math.pow(_t, 2), "t ^ 2"), "sigma_high");
+  return [_sigma_rows, _p_lost, _sigma_lost, _sigma_Ed, _sigma_Rd, _p_y, _sigma_low, _sigma_high];
+}
+
 export function panelStress_partialFactors(v: Readonly<Record<"sigma_n" | "alpha_n" | "t_n" | "p" | "a" | "b" | "t" | "f_y" | "gamma_M0", number>>, k: Readonly<Record<"yieldLine.hinged", (...values: number[]) => number>>): number[] {
   const _sigma_n = v.sigma_n;
   const _alpha_n = v.alpha_n;
@@ -507,6 +553,72 @@ export function panelDeflectionBoltsBySolution_allowableStress(v: Readonly<Recor
   return [_w_Ed, _w_lim, _D, _w_low];
 }
 
+export function panelDeflectionBoltsByPlaces_partialFactors(v: Readonly<Record<"p_ser" | "t" | "E" | "nu" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "k_w" | "s_x" | "s_y" | "a_p" | "b_p" | "W_1", number>>): number[] {
+  const _p_ser = v.p_ser;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _a_b = v.a_b;
+  const _b_b = v.b_b;
+  const _n_x = v.n_x;
+  const _n_y = v.n_y;
+  const _i_x = v.i_x;
+  const _i_y = v.i_y;
+  const _k_w = v.k_w;
+  const _s_x = v.s_x;
+  const _s_y = v.s_y;
+  const _a_p = v.a_p;
+  const _b_p = v.b_p;
+  const _W_1 = v.W_1;
+  const _w_Ed = finite(12 * (1 - Math.pow(_nu, 2)) * _W_1 * _p_ser / finite(_E * Math.pow(_t, 3), "E * t ^ 3"), "w_Ed");
+  const _w_lim = finite(Math.min(_a_b, _b_b) / _k_w, "w_lim");
+  const _D = finite(_E * Math.pow(_t, 3) / finite(12 * (1 - Math.pow(_nu, 2)), "12 * (1 - nu ^ 2)"), "D");
+  const _a_r = finite(Math.max(finite(_a_b - _i_x, "a_b - i_x"), finite(_a_b / 100, "a_b / 100")), "a_r");
+  const _b_r = finite(Math.max(finite(_b_b - _i_y, "b_b - i_y"), finite(_b_b / 100, "b_b / 100")), "b_r");
+  const _w_lines = finite(_p_ser / _D * Math.max(finite(0.00406 * Math.pow(finite(Math.min(_a_r, _b_r), "min(a_r, b_r)"), 4), "0.00406 * min(a_r, b_r) ^ 4"), finite(5 / 384 * Math.pow(finite(_a_r * _b_r, "a_r * b_r"), 4) / finite(Math.pow(finite(Math.pow(_a_r, 2) + Math.pow(_b_r, 2), "a_r ^ 2 + b_r ^ 2"), 2), "(a_r ^ 2 + b_r ^ 2) ^ 2"), "5 / 384 * (a_r * b_r) ^ 4 / (a_r ^ 2 + b_r ^ 2) ^ 2")), "w_lines");
+  const _w_gap = finite(_p_ser / finite(384 * _D, "384 * D") * Math.max(finite(_n_x < 3 ? 5 * Math.pow(_a_r, 4) : Math.pow(_s_x, 4), "n_x < 3 ? 5 * a_r ^ 4 : s_x ^ 4"), finite(_n_y < 3 ? 5 * Math.pow(_b_r, 4) : Math.pow(_s_y, 4), "n_y < 3 ? 5 * b_r ^ 4 : s_y ^ 4")), "w_gap");
+  const _w_low = finite(0.98 * Math.max(_w_lines, _w_gap), "w_low");
+  const _w_both = finite(_p_ser / _D * Math.min(finite(5 / 384 * Math.pow(finite(Math.min(_a_b, _b_b), "min(a_b, b_b)"), 4), "5 / 384 * min(a_b, b_b) ^ 4"), finite(16 / finite(Math.pow(Math.PI, 6), "pi ^ 6") * Math.pow(finite(_a_b * _b_b, "a_b * b_b"), 4) / finite(Math.pow(finite(Math.pow(_a_b, 2) + Math.pow(_b_b, 2), "a_b ^ 2 + b_b ^ 2"), 2), "(a_b ^ 2 + b_b ^ 2) ^ 2"), "16 / pi ^ 6 * (a_b * b_b) ^ 4 / (a_b ^ 2 + b_b ^ 2) ^ 2")), "w_both");
+  const _w_row_x = finite(1.2 * 5 / 32 * _p_ser / finite(_E * Math.pow(_t, 3), "E * t ^ 3") * Math.max(_s_x, _b_p) * Math.pow(_s_x, 3), "w_row_x");
+  const _w_row_y = finite(1.2 * 5 / 32 * _p_ser / finite(_E * Math.pow(_t, 3), "E * t ^ 3") * Math.max(_s_y, _a_p) * Math.pow(_s_y, 3), "w_row_y");
+  const _w_over = finite(1.2 * 12 * _p_ser / finite(_E * Math.pow(_t, 3), "E * t ^ 3") * (Math.pow(_i_x, 3) * (_i_x / 8 + _a_b / 4) + Math.pow(_i_y, 3) * (_i_y / 8 + _b_b / 4)), "w_over");
+  const _w_high = finite(1.02 * Math.min(finite(_w_both + _w_row_x + _w_row_y, "w_both + w_row_x + w_row_y"), finite(5 / 384 * _p_ser * Math.pow(_a_b, 4) / finite(_D * (1 - _nu), "D * (1 - nu)") + _w_row_y, "5 / 384 * p_ser * a_b ^ 4 / (D * (1 - nu)) + w_row_y"), finite(5 / 384 * _p_ser * Math.pow(_b_b, 4) / finite(_D * (1 - _nu), "D * (1 - nu)") + _w_row_x, "5 / 384 * p_ser * b_b ^ 4 / (D * (1 - nu)) + w_row_x")) + _w_over, "w_high");
+  return [_w_Ed, _w_lim, _D, _a_r, _b_r, _w_lines, _w_gap, _w_low, _w_both, _w_row_x, _w_row_y, _w_over, _w_high];
+}
+
+export function panelDeflectionBoltsByPlaces_allowableStress(v: Readonly<Record<"p_ser" | "t" | "E" | "nu" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "k_w" | "s_x" | "s_y" | "a_p" | "b_p" | "W_1", number>>): number[] {
+  const _p_ser = v.p_ser;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _a_b = v.a_b;
+  const _b_b = v.b_b;
+  const _n_x = v.n_x;
+  const _n_y = v.n_y;
+  const _i_x = v.i_x;
+  const _i_y = v.i_y;
+  const _k_w = v.k_w;
+  const _s_x = v.s_x;
+  const _s_y = v.s_y;
+  const _a_p = v.a_p;
+  const _b_p = v.b_p;
+  const _W_1 = v.W_1;
+  const _w_Ed = finite(12 * (1 - Math.pow(_nu, 2)) * _W_1 * _p_ser / finite(_E * Math.pow(_t, 3), "E * t ^ 3"), "w_Ed");
+  const _w_lim = finite(Math.min(_a_b, _b_b) / _k_w, "w_lim");
+  const _D = finite(_E * Math.pow(_t, 3) / finite(12 * (1 - Math.pow(_nu, 2)), "12 * (1 - nu ^ 2)"), "D");
+  const _a_r = finite(Math.max(finite(_a_b - _i_x, "a_b - i_x"), finite(_a_b / 100, "a_b / 100")), "a_r");
+  const _b_r = finite(Math.max(finite(_b_b - _i_y, "b_b - i_y"), finite(_b_b / 100, "b_b / 100")), "b_r");
+  const _w_lines = finite(_p_ser / _D * Math.max(finite(0.00406 * Math.pow(finite(Math.min(_a_r, _b_r), "min(a_r, b_r)"), 4), "0.00406 * min(a_r, b_r) ^ 4"), finite(5 / 384 * Math.pow(finite(_a_r * _b_r, "a_r * b_r"), 4) / finite(Math.pow(finite(Math.pow(_a_r, 2) + Math.pow(_b_r, 2), "a_r ^ 2 + b_r ^ 2"), 2), "(a_r ^ 2 + b_r ^ 2) ^ 2"), "5 / 384 * (a_r * b_r) ^ 4 / (a_r ^ 2 + b_r ^ 2) ^ 2")), "w_lines");
+  const _w_gap = finite(_p_ser / finite(384 * _D, "384 * D") * Math.max(finite(_n_x < 3 ? 5 * Math.pow(_a_r, 4) : Math.pow(_s_x, 4), "n_x < 3 ? 5 * a_r ^ 4 : s_x ^ 4"), finite(_n_y < 3 ? 5 * Math.pow(_b_r, 4) : Math.pow(_s_y, 4), "n_y < 3 ? 5 * b_r ^ 4 : s_y ^ 4")), "w_gap");
+  const _w_low = finite(0.98 * Math.max(_w_lines, _w_gap), "w_low");
+  const _w_both = finite(_p_ser / _D * Math.min(finite(5 / 384 * Math.pow(finite(Math.min(_a_b, _b_b), "min(a_b, b_b)"), 4), "5 / 384 * min(a_b, b_b) ^ 4"), finite(16 / finite(Math.pow(Math.PI, 6), "pi ^ 6") * Math.pow(finite(_a_b * _b_b, "a_b * b_b"), 4) / finite(Math.pow(finite(Math.pow(_a_b, 2) + Math.pow(_b_b, 2), "a_b ^ 2 + b_b ^ 2"), 2), "(a_b ^ 2 + b_b ^ 2) ^ 2"), "16 / pi ^ 6 * (a_b * b_b) ^ 4 / (a_b ^ 2 + b_b ^ 2) ^ 2")), "w_both");
+  const _w_row_x = finite(1.2 * 5 / 32 * _p_ser / finite(_E * Math.pow(_t, 3), "E * t ^ 3") * Math.max(_s_x, _b_p) * Math.pow(_s_x, 3), "w_row_x");
+  const _w_row_y = finite(1.2 * 5 / 32 * _p_ser / finite(_E * Math.pow(_t, 3), "E * t ^ 3") * Math.max(_s_y, _a_p) * Math.pow(_s_y, 3), "w_row_y");
+  const _w_over = finite(1.2 * 12 * _p_ser / finite(_E * Math.pow(_t, 3), "E * t ^ 3") * (Math.pow(_i_x, 3) * (_i_x / 8 + _a_b / 4) + Math.pow(_i_y, 3) * (_i_y / 8 + _b_b / 4)), "w_over");
+  const _w_high = finite(1.02 * Math.min(finite(_w_both + _w_row_x + _w_row_y, "w_both + w_row_x + w_row_y"), finite(5 / 384 * _p_ser * Math.pow(_a_b, 4) / finite(_D * (1 - _nu), "D * (1 - nu)") + _w_row_y, "5 / 384 * p_ser * a_b ^ 4 / (D * (1 - nu)) + w_row_y"), finite(5 / 384 * _p_ser * Math.pow(_b_b, 4) / finite(_D * (1 - _nu), "D * (1 - nu)") + _w_row_x, "5 / 384 * p_ser * b_b ^ 4 / (D * (1 - nu)) + w_row_x")) + _w_over, "w_high");
+  return [_w_Ed, _w_lim, _D, _a_r, _b_r, _w_lines, _w_gap, _w_low, _w_both, _w_row_x, _w_row_y, _w_over, _w_high];
+}
+
 export function boltTension_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y" | "A_s" | "A_b" | "f_ub" | "k_2" | "countersunk" | "gamma_R" | "gamma_M2", number>>, k: Readonly<Record<"plate.bolted.boltPush" | "bolts.rowLost.group" | "bolts.rowLost.plate" | "plate.held.momentEdge" | "bolts.rowLost.edgeMoment", (...values: number[]) => number>>): number[] {
   const _p = v.p;
   const _a = v.a;
@@ -653,6 +765,118 @@ export function boltTensionBySolution_allowableStress(v: Readonly<Record<"A_s" |
   return [_F_t_Rd, _R_low, _A_2, _R_high];
 }
 
+export function boltTensionByPlaces_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "i_x" | "i_y" | "l_x" | "l_y" | "A_s" | "A_b" | "f_ub" | "k_2" | "countersunk" | "gamma_R" | "gamma_M2" | "s_x" | "s_y" | "n_b" | "a_p" | "b_p" | "A_1" | "A_g" | "A_r", number>>, k: Readonly<Record<"plate.held.momentEdge" | "bolts.rowLost.edgeMoment", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _pulled = v.pulled;
+  const _lost = v.lost;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _i_x = v.i_x;
+  const _i_y = v.i_y;
+  const _l_x = v.l_x;
+  const _l_y = v.l_y;
+  const _A_s = v.A_s;
+  const _A_b = v.A_b;
+  const _f_ub = v.f_ub;
+  const _k_2 = v.k_2;
+  const _countersunk = v.countersunk;
+  const _gamma_R = v.gamma_R;
+  const _gamma_M2 = v.gamma_M2;
+  const _s_x = v.s_x;
+  const _s_y = v.s_y;
+  const _n_b = v.n_b;
+  const _a_p = v.a_p;
+  const _b_p = v.b_p;
+  const _A_1 = v.A_1;
+  const _A_g = v.A_g;
+  const _A_r = v.A_r;
+  const _p_off = finite(_pulled * _p, "p_off");
+  const _p_lost = finite(_lost * _p_off, "p_lost");
+  const _R_bolt = finite(_A_1 * _p_off, "R_bolt");
+  const _R_group = finite(_A_g * _p_lost, "R_group");
+  const _R_rest = finite(_A_r * _p_lost, "R_rest");
+  const _M_held = finite(k["plate.held.momentEdge"](_a, _b, _t, _E, _nu, _p), "M_held");
+  const _M_lost = finite(k["bolts.rowLost.edgeMoment"](_a, _b, _t, _E, _nu, _p_lost), "M_lost");
+  const _M_edge = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_M_held, _M_lost) : _p * Math.pow(finite(_h_x > 0 ? _a : _b, "h_x > 0 ? a : b"), 2) / 12, "M_edge");
+  const _Q = finite(_M_edge * Math.max(finite(_h_x * _s_y / _l_x, "h_x * s_y / l_x"), finite(_h_y * _s_x / _l_y, "h_y * s_x / l_y")), "Q");
+  const _F_t = finite(Math.max(_R_bolt, _R_group, _R_rest) + _Q, "F_t");
+  const _F_t_Rd = finite(_k_2 * _f_ub * _A_s / _gamma_M2, "F_t_Rd");
+  const _F_all = finite(_p_off * _a_p * _b_p, "F_all");
+  const _F_low = finite(_F_all / _n_b, "F_low");
+  const _F_strip = finite(_p_off * (Math.max(_s_x, _s_y) + 2 * Math.max(_i_x, _i_y)) * Math.min(_a_p, _b_p), "F_strip");
+  const _L_m = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.min(_a, _b) : _h_x > 0 ? _a : _b, "L_m");
+  const _M_high = finite((_lost > 0 ? 1 / 2 : 1 / 8) * _p * Math.pow(_L_m, 2), "M_high");
+  const _F_high = finite((_lost > 0 ? _F_all : _F_strip) + _M_high * Math.max(_s_x, _s_y) / finite(Math.min(_l_x, _l_y), "min(l_x, l_y)"), "F_high");
+  const _R_low = finite((_countersunk > 0 ? 0.8 : 1) * 0.7 * _f_ub * _A_s / _gamma_R, "R_low");
+  const _A_2 = finite(Math.pow(finite((Math.sqrt(_A_b) + 2 * Math.sqrt(_A_s)) / 3, "(sqrt(A_b) + 2 * sqrt(A_s)) / 3"), 2), "A_2");
+  const _R_high = finite(_f_ub * _A_2 / _gamma_R, "R_high");
+  const _u = finite(_F_t_Rd > finite(0 * _F_t_Rd, "0 * F_t_Rd") ? _F_t / _F_t_Rd : 0, "u");
+  const _u_low = finite(_F_t_Rd > finite(0 * _F_t_Rd, "0 * F_t_Rd") ? Math.max(finite(_F_low / _F_t_Rd, "F_low / F_t_Rd"), finite(_F_t / _R_high, "F_t / R_high")) : 0, "u_low");
+  const _u_high = finite(_F_t_Rd > finite(0 * _F_t_Rd, "0 * F_t_Rd") ? Math.min(finite(_F_high / _F_t_Rd, "F_high / F_t_Rd"), finite(_F_t / _R_low, "F_t / R_low")) : 0, "u_high");
+  return [_p_off, _p_lost, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _F_t_Rd, _F_all, _F_low, _F_strip, _L_m, _M_high, _F_high, _R_low, _A_2, _R_high, _u, _u_low, _u_high];
+}
+
+export function boltTensionByPlaces_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "i_x" | "i_y" | "l_x" | "l_y" | "A_s" | "A_b" | "f_ub" | "F_nt" | "countersunk" | "gamma_R" | "Omega_J" | "s_x" | "s_y" | "n_b" | "a_p" | "b_p" | "A_1" | "A_g" | "A_r", number>>, k: Readonly<Record<"plate.held.momentEdge" | "bolts.rowLost.edgeMoment", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _pulled = v.pulled;
+  const _lost = v.lost;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _i_x = v.i_x;
+  const _i_y = v.i_y;
+  const _l_x = v.l_x;
+  const _l_y = v.l_y;
+  const _A_s = v.A_s;
+  const _A_b = v.A_b;
+  const _f_ub = v.f_ub;
+  const _F_nt = v.F_nt;
+  const _countersunk = v.countersunk;
+  const _gamma_R = v.gamma_R;
+  const _Omega_J = v.Omega_J;
+  const _s_x = v.s_x;
+  const _s_y = v.s_y;
+  const _n_b = v.n_b;
+  const _a_p = v.a_p;
+  const _b_p = v.b_p;
+  const _A_1 = v.A_1;
+  const _A_g = v.A_g;
+  const _A_r = v.A_r;
+  const _p_off = finite(_pulled * _p, "p_off");
+  const _p_lost = finite(_lost * _p_off, "p_lost");
+  const _R_bolt = finite(_A_1 * _p_off, "R_bolt");
+  const _R_group = finite(_A_g * _p_lost, "R_group");
+  const _R_rest = finite(_A_r * _p_lost, "R_rest");
+  const _M_held = finite(k["plate.held.momentEdge"](_a, _b, _t, _E, _nu, _p), "M_held");
+  const _M_lost = finite(k["bolts.rowLost.edgeMoment"](_a, _b, _t, _E, _nu, _p_lost), "M_lost");
+  const _M_edge = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_M_held, _M_lost) : _p * Math.pow(finite(_h_x > 0 ? _a : _b, "h_x > 0 ? a : b"), 2) / 12, "M_edge");
+  const _Q = finite(_M_edge * Math.max(finite(_h_x * _s_y / _l_x, "h_x * s_y / l_x"), finite(_h_y * _s_x / _l_y, "h_y * s_x / l_y")), "Q");
+  const _F_t = finite(Math.max(_R_bolt, _R_group, _R_rest) + _Q, "F_t");
+  const _F_t_Rd = finite(_F_nt * _A_b / _Omega_J, "F_t_Rd");
+  const _F_all = finite(_p_off * _a_p * _b_p, "F_all");
+  const _F_low = finite(_F_all / _n_b, "F_low");
+  const _F_strip = finite(_p_off * (Math.max(_s_x, _s_y) + 2 * Math.max(_i_x, _i_y)) * Math.min(_a_p, _b_p), "F_strip");
+  const _L_m = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.min(_a, _b) : _h_x > 0 ? _a : _b, "L_m");
+  const _M_high = finite((_lost > 0 ? 1 / 2 : 1 / 8) * _p * Math.pow(_L_m, 2), "M_high");
+  const _F_high = finite((_lost > 0 ? _F_all : _F_strip) + _M_high * Math.max(_s_x, _s_y) / finite(Math.min(_l_x, _l_y), "min(l_x, l_y)"), "F_high");
+  const _R_low = finite((_countersunk > 0 ? 0.8 : 1) * 0.7 * _f_ub * _A_s / _gamma_R, "R_low");
+  const _A_2 = finite(Math.pow(finite((Math.sqrt(_A_b) + 2 * Math.sqrt(_A_s)) / 3, "(sqrt(A_b) + 2 * sqrt(A_s)) / 3"), 2), "A_2");
+  const _R_high = finite(_f_ub * _A_2 / _gamma_R, "R_high");
+  const _u = finite(_F_t_Rd > finite(0 * _F_t_Rd, "0 * F_t_Rd") ? _F_t / _F_t_Rd : 0, "u");
+  const _u_low = finite(_F_t_Rd > finite(0 * _F_t_Rd, "0 * F_t_Rd") ? Math.max(finite(_F_low / _F_t_Rd, "F_low / F_t_Rd"), finite(_F_t / _R_high, "F_t / R_high")) : 0, "u_low");
+  const _u_high = finite(_F_t_Rd > finite(0 * _F_t_Rd, "0 * F_t_Rd") ? Math.min(finite(_F_high / _F_t_Rd, "F_high / F_t_Rd"), finite(_F_t / _R_low, "F_t / R_low")) : 0, "u_high");
+  return [_p_off, _p_lost, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _F_t_Rd, _F_all, _F_low, _F_strip, _L_m, _M_high, _F_high, _R_low, _A_2, _R_high, _u, _u_low, _u_high];
+}
+
 export function boltShear_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "A_s" | "A_b" | "threads" | "f_ub" | "alpha_v" | "gamma_R" | "gamma_M2", number>>, k: Readonly<Record<"inPlanePull.hinged", (...values: number[]) => number>>): number[] {
   const _p = v.p;
   const _a = v.a;
@@ -767,6 +991,83 @@ export function boltShearBySolution_allowableStress(v: Readonly<Record<"A_s" | "
   const _A_2 = finite(_threads > 0 ? Math.pow(finite((Math.sqrt(_A_b) + 2 * Math.sqrt(_A_s)) / 3, "(sqrt(A_b) + 2 * sqrt(A_s)) / 3"), 2) : _A_b, "A_2");
   const _R_high = finite(0.62 * _f_ub * _A_2 / _gamma_R, "R_high");
   return [_F_v_Rd, _R_low, _A_2, _R_high];
+}
+
+export function boltShearByPlaces_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h_x" | "h_y" | "A_s" | "A_b" | "threads" | "f_ub" | "alpha_v" | "gamma_R" | "gamma_M2" | "s_x" | "s_y", number>>, k: Readonly<Record<"inPlanePull.hinged", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _A_s = v.A_s;
+  const _A_b = v.A_b;
+  const _threads = v.threads;
+  const _f_ub = v.f_ub;
+  const _alpha_v = v.alpha_v;
+  const _gamma_R = v.gamma_R;
+  const _gamma_M2 = v.gamma_M2;
+  const _s_x = v.s_x;
+  const _s_y = v.s_y;
+  const _L_n = finite(_h_x > 0 ? (_h_y > 0 ? Math.min(_a, _b) : _a) : _b, "L_n");
+  const _N_pull = finite(k["inPlanePull.hinged"](_L_n, _L_n, _t, _E, _nu, _p), "N_pull");
+  const _F_v = finite(_N_pull * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_v");
+  const _A_v = finite(_threads > 0 ? _A_s : _A_b, "A_v");
+  const _F_v_Rd = finite(_alpha_v * _f_ub * _A_v / _gamma_M2, "F_v_Rd");
+  const _N_bent = finite(17 / 280 * Math.pow(_p, 2) * Math.pow(_L_n, 6) * (1 - Math.pow(_nu, 2)) / finite(_E * Math.pow(_t, 5), "E * t ^ 5"), "N_bent");
+  const _N_cable = finite(Math.cbrt(_E * _t * Math.pow(finite(_p * _L_n, "p * L_n"), 2) / 18), "N_cable");
+  const _N_high = finite(Math.min(_N_bent, _N_cable), "N_high");
+  const _N_E = finite(Math.pow(Math.PI, 2) * _E * Math.pow(_t, 3) / finite(12 * (1 - Math.pow(_nu, 2)) * Math.pow(_L_n, 2), "12 * (1 - nu ^ 2) * L_n ^ 2"), "N_E");
+  const _N_low = finite(_N_bent / finite(Math.pow(finite(1 + _N_high / _N_E, "1 + N_high / N_E"), 2), "(1 + N_high / N_E) ^ 2"), "N_low");
+  const _F_most = finite(_N_high * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_most");
+  const _F_least = finite(_N_low * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_least");
+  const _R_low = finite(0.5 * _f_ub * _A_s / _gamma_R, "R_low");
+  const _A_2 = finite(_threads > 0 ? Math.pow(finite((Math.sqrt(_A_b) + 2 * Math.sqrt(_A_s)) / 3, "(sqrt(A_b) + 2 * sqrt(A_s)) / 3"), 2) : _A_b, "A_2");
+  const _R_high = finite(0.62 * _f_ub * _A_2 / _gamma_R, "R_high");
+  const _u = finite(_F_v_Rd > finite(0 * _F_v_Rd, "0 * F_v_Rd") ? _F_v / _F_v_Rd : 0, "u");
+  const _u_low = finite(_F_v_Rd > finite(0 * _F_v_Rd, "0 * F_v_Rd") ? Math.max(finite(_F_least / _F_v_Rd, "F_least / F_v_Rd"), finite(_F_v / _R_high, "F_v / R_high")) : 0, "u_low");
+  const _u_high = finite(_F_v_Rd > finite(0 * _F_v_Rd, "0 * F_v_Rd") ? Math.min(finite(_F_most / _F_v_Rd, "F_most / F_v_Rd"), finite(_F_v / _R_low, "F_v / R_low")) : 0, "u_high");
+  return [_L_n, _N_pull, _F_v, _A_v, _F_v_Rd, _N_bent, _N_cable, _N_high, _N_E, _N_low, _F_most, _F_least, _R_low, _A_2, _R_high, _u, _u_low, _u_high];
+}
+
+export function boltShearByPlaces_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h_x" | "h_y" | "A_s" | "A_b" | "threads" | "f_ub" | "F_nv" | "gamma_R" | "Omega_J" | "s_x" | "s_y", number>>, k: Readonly<Record<"inPlanePull.hinged", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _A_s = v.A_s;
+  const _A_b = v.A_b;
+  const _threads = v.threads;
+  const _f_ub = v.f_ub;
+  const _F_nv = v.F_nv;
+  const _gamma_R = v.gamma_R;
+  const _Omega_J = v.Omega_J;
+  const _s_x = v.s_x;
+  const _s_y = v.s_y;
+  const _L_n = finite(_h_x > 0 ? (_h_y > 0 ? Math.min(_a, _b) : _a) : _b, "L_n");
+  const _N_pull = finite(k["inPlanePull.hinged"](_L_n, _L_n, _t, _E, _nu, _p), "N_pull");
+  const _F_v = finite(_N_pull * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_v");
+  const _F_v_Rd = finite(_F_nv * _A_b / _Omega_J, "F_v_Rd");
+  const _N_bent = finite(17 / 280 * Math.pow(_p, 2) * Math.pow(_L_n, 6) * (1 - Math.pow(_nu, 2)) / finite(_E * Math.pow(_t, 5), "E * t ^ 5"), "N_bent");
+  const _N_cable = finite(Math.cbrt(_E * _t * Math.pow(finite(_p * _L_n, "p * L_n"), 2) / 18), "N_cable");
+  const _N_high = finite(Math.min(_N_bent, _N_cable), "N_high");
+  const _N_E = finite(Math.pow(Math.PI, 2) * _E * Math.pow(_t, 3) / finite(12 * (1 - Math.pow(_nu, 2)) * Math.pow(_L_n, 2), "12 * (1 - nu ^ 2) * L_n ^ 2"), "N_E");
+  const _N_low = finite(_N_bent / finite(Math.pow(finite(1 + _N_high / _N_E, "1 + N_high / N_E"), 2), "(1 + N_high / N_E) ^ 2"), "N_low");
+  const _F_most = finite(_N_high * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_most");
+  const _F_least = finite(_N_low * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_least");
+  const _R_low = finite(0.5 * _f_ub * _A_s / _gamma_R, "R_low");
+  const _A_2 = finite(_threads > 0 ? Math.pow(finite((Math.sqrt(_A_b) + 2 * Math.sqrt(_A_s)) / 3, "(sqrt(A_b) + 2 * sqrt(A_s)) / 3"), 2) : _A_b, "A_2");
+  const _R_high = finite(0.62 * _f_ub * _A_2 / _gamma_R, "R_high");
+  const _u = finite(_F_v_Rd > finite(0 * _F_v_Rd, "0 * F_v_Rd") ? _F_v / _F_v_Rd : 0, "u");
+  const _u_low = finite(_F_v_Rd > finite(0 * _F_v_Rd, "0 * F_v_Rd") ? Math.max(finite(_F_least / _F_v_Rd, "F_least / F_v_Rd"), finite(_F_v / _R_high, "F_v / R_high")) : 0, "u_low");
+  const _u_high = finite(_F_v_Rd > finite(0 * _F_v_Rd, "0 * F_v_Rd") ? Math.min(finite(_F_most / _F_v_Rd, "F_most / F_v_Rd"), finite(_F_v / _R_low, "F_v / R_low")) : 0, "u_high");
+  return [_L_n, _N_pull, _F_v, _F_v_Rd, _N_bent, _N_cable, _N_high, _N_E, _N_low, _F_most, _F_least, _R_low, _A_2, _R_high, _u, _u_low, _u_high];
 }
 
 export function boltCombined_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y" | "A_s" | "A_b" | "f_ub" | "k_2" | "threads" | "alpha_v" | "gamma_M2" | "gamma_R", number>>, k: Readonly<Record<"plate.bolted.boltPush" | "bolts.rowLost.group" | "bolts.rowLost.plate" | "plate.held.momentEdge" | "bolts.rowLost.edgeMoment" | "inPlanePull.hinged", (...values: number[]) => number>>): number[] {
@@ -927,6 +1228,106 @@ export function boltCombinedBySolution_allowableStress(v: Readonly<Record<"A_s" 
   return [_F_v_Rd, _F_t_Rd, _u, _u_e, _u_most, _u_least, _u_low, _u_high];
 }
 
+export function boltCombinedByPlaces_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "l_x" | "l_y" | "A_s" | "A_b" | "f_ub" | "k_2" | "threads" | "alpha_v" | "gamma_M2" | "gamma_R" | "s_x" | "s_y" | "A_1" | "A_g" | "A_r", number>>, k: Readonly<Record<"plate.held.momentEdge" | "bolts.rowLost.edgeMoment" | "inPlanePull.hinged", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _pulled = v.pulled;
+  const _lost = v.lost;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _l_x = v.l_x;
+  const _l_y = v.l_y;
+  const _A_s = v.A_s;
+  const _A_b = v.A_b;
+  const _f_ub = v.f_ub;
+  const _k_2 = v.k_2;
+  const _threads = v.threads;
+  const _alpha_v = v.alpha_v;
+  const _gamma_M2 = v.gamma_M2;
+  const _gamma_R = v.gamma_R;
+  const _s_x = v.s_x;
+  const _s_y = v.s_y;
+  const _A_1 = v.A_1;
+  const _A_g = v.A_g;
+  const _A_r = v.A_r;
+  const _p_off = finite(_pulled * _p, "p_off");
+  const _p_lost = finite(_lost * _p_off, "p_lost");
+  const _R_bolt = finite(_A_1 * _p_off, "R_bolt");
+  const _R_group = finite(_A_g * _p_lost, "R_group");
+  const _R_rest = finite(_A_r * _p_lost, "R_rest");
+  const _M_held = finite(k["plate.held.momentEdge"](_a, _b, _t, _E, _nu, _p), "M_held");
+  const _M_lost = finite(k["bolts.rowLost.edgeMoment"](_a, _b, _t, _E, _nu, _p_lost), "M_lost");
+  const _M_edge = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_M_held, _M_lost) : _p * Math.pow(finite(_h_x > 0 ? _a : _b, "h_x > 0 ? a : b"), 2) / 12, "M_edge");
+  const _Q = finite(_M_edge * Math.max(finite(_h_x * _s_y / _l_x, "h_x * s_y / l_x"), finite(_h_y * _s_x / _l_y, "h_y * s_x / l_y")), "Q");
+  const _F_t = finite(Math.max(_R_bolt, _R_group, _R_rest) + _Q, "F_t");
+  const _L_n = finite(_h_x > 0 ? (_h_y > 0 ? Math.min(_a, _b) : _a) : _b, "L_n");
+  const _N_pull = finite(k["inPlanePull.hinged"](_L_n, _L_n, _t, _E, _nu, _p), "N_pull");
+  const _F_v = finite(_N_pull * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_v");
+  const _A_v = finite(_threads > 0 ? _A_s : _A_b, "A_v");
+  const _F_v_Rd = finite(_alpha_v * _f_ub * _A_v / _gamma_M2, "F_v_Rd");
+  const _F_t_Rd = finite(_k_2 * _f_ub * _A_s / _gamma_M2, "F_t_Rd");
+  const _u = finite(_F_v / _F_v_Rd + _F_t / finite(1.4 * _F_t_Rd, "1.4 * F_t_Rd"), "u");
+  const _u_e = finite(Math.sqrt(Math.pow(finite(_F_v / _F_v_Rd, "F_v / F_v_Rd"), 2) + Math.pow(finite(_F_t / _F_t_Rd, "F_t / F_t_Rd"), 2)), "u_e");
+  const _u_most = finite(Math.sqrt(Math.pow(finite(_F_v / 0.5, "F_v / 0.5"), 2) + Math.pow(finite(_F_t / 0.56, "F_t / 0.56"), 2)) * _gamma_R / finite(_f_ub * _A_s, "f_ub * A_s"), "u_most");
+  const _u_least = finite(Math.sqrt(Math.pow(finite(_F_v / 0.62, "F_v / 0.62"), 2) + Math.pow(_F_t, 2)) * _gamma_R / finite(_f_ub * _A_b, "f_ub * A_b"), "u_least");
+  const _u_low = finite(Math.max(_u_e, _u_least) / 1.4, "u_low");
+  const _u_high = finite(1.25 * Math.min(_u_e, _u_most), "u_high");
+  return [_p_off, _p_lost, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _L_n, _N_pull, _F_v, _A_v, _F_v_Rd, _F_t_Rd, _u, _u_e, _u_most, _u_least, _u_low, _u_high];
+}
+
+export function boltCombinedByPlaces_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "l_x" | "l_y" | "A_s" | "A_b" | "f_ub" | "F_nt" | "F_nv" | "Omega_J" | "gamma_R" | "s_x" | "s_y" | "A_1" | "A_g" | "A_r", number>>, k: Readonly<Record<"plate.held.momentEdge" | "bolts.rowLost.edgeMoment" | "inPlanePull.hinged", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _pulled = v.pulled;
+  const _lost = v.lost;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _l_x = v.l_x;
+  const _l_y = v.l_y;
+  const _A_s = v.A_s;
+  const _A_b = v.A_b;
+  const _f_ub = v.f_ub;
+  const _F_nt = v.F_nt;
+  const _F_nv = v.F_nv;
+  const _Omega_J = v.Omega_J;
+  const _gamma_R = v.gamma_R;
+  const _s_x = v.s_x;
+  const _s_y = v.s_y;
+  const _A_1 = v.A_1;
+  const _A_g = v.A_g;
+  const _A_r = v.A_r;
+  const _p_off = finite(_pulled * _p, "p_off");
+  const _p_lost = finite(_lost * _p_off, "p_lost");
+  const _R_bolt = finite(_A_1 * _p_off, "R_bolt");
+  const _R_group = finite(_A_g * _p_lost, "R_group");
+  const _R_rest = finite(_A_r * _p_lost, "R_rest");
+  const _M_held = finite(k["plate.held.momentEdge"](_a, _b, _t, _E, _nu, _p), "M_held");
+  const _M_lost = finite(k["bolts.rowLost.edgeMoment"](_a, _b, _t, _E, _nu, _p_lost), "M_lost");
+  const _M_edge = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_M_held, _M_lost) : _p * Math.pow(finite(_h_x > 0 ? _a : _b, "h_x > 0 ? a : b"), 2) / 12, "M_edge");
+  const _Q = finite(_M_edge * Math.max(finite(_h_x * _s_y / _l_x, "h_x * s_y / l_x"), finite(_h_y * _s_x / _l_y, "h_y * s_x / l_y")), "Q");
+  const _F_t = finite(Math.max(_R_bolt, _R_group, _R_rest) + _Q, "F_t");
+  const _L_n = finite(_h_x > 0 ? (_h_y > 0 ? Math.min(_a, _b) : _a) : _b, "L_n");
+  const _N_pull = finite(k["inPlanePull.hinged"](_L_n, _L_n, _t, _E, _nu, _p), "N_pull");
+  const _F_v = finite(_N_pull * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_v");
+  const _F_v_Rd = finite(_F_nv * _A_b / _Omega_J, "F_v_Rd");
+  const _F_t_Rd = finite(_F_nt * _A_b / _Omega_J, "F_t_Rd");
+  const _u = finite((_F_v / _F_v_Rd + _F_t / _F_t_Rd) / 1.3, "u");
+  const _u_e = finite(Math.sqrt(Math.pow(finite(_F_v / _F_v_Rd, "F_v / F_v_Rd"), 2) + Math.pow(finite(_F_t / _F_t_Rd, "F_t / F_t_Rd"), 2)), "u_e");
+  const _u_most = finite(Math.sqrt(Math.pow(finite(_F_v / 0.5, "F_v / 0.5"), 2) + Math.pow(finite(_F_t / 0.56, "F_t / 0.56"), 2)) * _gamma_R / finite(_f_ub * _A_s, "f_ub * A_s"), "u_most");
+  const _u_least = finite(Math.sqrt(Math.pow(finite(_F_v / 0.62, "F_v / 0.62"), 2) + Math.pow(_F_t, 2)) * _gamma_R / finite(_f_ub * _A_b, "f_ub * A_b"), "u_least");
+  const _u_low = finite(Math.max(_u_e, _u_least) / 1.4, "u_low");
+  const _u_high = finite(1.25 * Math.min(_u_e, _u_most), "u_high");
+  return [_p_off, _p_lost, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _L_n, _N_pull, _F_v, _F_v_Rd, _F_t_Rd, _u, _u_e, _u_most, _u_least, _u_low, _u_high];
+}
+
 export function boltBearingPanel_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "d" | "d_0" | "e_1" | "e_2" | "p_1" | "f_yp" | "f_u" | "stainless" | "p_2" | "f_ub" | "k_h" | "gamma_M2" | "gamma_R", number>>, k: Readonly<Record<"inPlanePull.hinged", (...values: number[]) => number>>): number[] {
   const _p = v.p;
   const _a = v.a;
@@ -1073,6 +1474,97 @@ export function boltBearingPanelBySolution_allowableStress(v: Readonly<Record<"t
   return [_f_b, _l_c, _F_b_Rd, _l_own, _R_low, _R_high];
 }
 
+export function boltBearingPanelByPlaces_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h_x" | "h_y" | "d" | "d_0" | "e_1" | "e_2" | "p_1" | "f_yp" | "f_u" | "stainless" | "p_2" | "f_ub" | "k_h" | "gamma_M2" | "gamma_R" | "s_x" | "s_y", number>>, k: Readonly<Record<"inPlanePull.hinged", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _d = v.d;
+  const _d_0 = v.d_0;
+  const _e_1 = v.e_1;
+  const _e_2 = v.e_2;
+  const _p_1 = v.p_1;
+  const _f_yp = v.f_yp;
+  const _f_u = v.f_u;
+  const _stainless = v.stainless;
+  const _p_2 = v.p_2;
+  const _f_ub = v.f_ub;
+  const _k_h = v.k_h;
+  const _gamma_M2 = v.gamma_M2;
+  const _gamma_R = v.gamma_R;
+  const _s_x = v.s_x;
+  const _s_y = v.s_y;
+  const _L_n = finite(_h_x > 0 ? (_h_y > 0 ? Math.min(_a, _b) : _a) : _b, "L_n");
+  const _N_pull = finite(k["inPlanePull.hinged"](_L_n, _L_n, _t, _E, _nu, _p), "N_pull");
+  const _F_v = finite(_N_pull * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_v");
+  const _f_b = finite(_stainless > 0 ? Math.min(_f_u, finite(0.5 * _f_yp + 0.6 * _f_u, "0.5 * f_yp + 0.6 * f_u")) : _f_u, "f_b");
+  const _alpha_b = finite(Math.min(finite(_e_1 / finite(3 * _d_0, "3 * d_0"), "e_1 / (3 * d_0)"), finite(_p_1 / finite(3 * _d_0, "3 * d_0") - 1 / 4, "p_1 / (3 * d_0) - 1 / 4"), finite(_f_ub / _f_b, "f_ub / f_b"), 1), "alpha_b");
+  const _k_1 = finite(Math.min(finite(2.8 * _e_2 / _d_0 - 1.7, "2.8 * e_2 / d_0 - 1.7"), finite(1.4 * _p_2 / _d_0 - 1.7, "1.4 * p_2 / d_0 - 1.7"), 2.5), "k_1");
+  const _F_b_Rd = finite(Math.min(finite(_k_h * _k_1 * _alpha_b, "k_h * k_1 * alpha_b"), 1.5) * _f_b * _d * _t / _gamma_M2, "F_b_Rd");
+  const _N_bent = finite(17 / 280 * Math.pow(_p, 2) * Math.pow(_L_n, 6) * (1 - Math.pow(_nu, 2)) / finite(_E * Math.pow(_t, 5), "E * t ^ 5"), "N_bent");
+  const _N_cable = finite(Math.cbrt(_E * _t * Math.pow(finite(_p * _L_n, "p * L_n"), 2) / 18), "N_cable");
+  const _N_high = finite(Math.min(_N_bent, _N_cable), "N_high");
+  const _N_E = finite(Math.pow(Math.PI, 2) * _E * Math.pow(_t, 3) / finite(12 * (1 - Math.pow(_nu, 2)) * Math.pow(_L_n, 2), "12 * (1 - nu ^ 2) * L_n ^ 2"), "N_E");
+  const _N_low = finite(_N_bent / finite(Math.pow(finite(1 + _N_high / _N_E, "1 + N_high / N_E"), 2), "(1 + N_high / N_E) ^ 2"), "N_low");
+  const _F_most = finite(_N_high * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_most");
+  const _F_least = finite(_N_low * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_least");
+  const _l_own = finite(Math.min(finite(_e_1 - _d_0 / 2, "e_1 - d_0 / 2"), finite((_p_1 - _d_0) / 2, "(p_1 - d_0) / 2")), "l_own");
+  const _R_low = finite(_k_h * 0.8 * _f_yp * _d * _t * Math.min(1, finite(_l_own / _d_0, "l_own / d_0")) / _gamma_R, "R_low");
+  const _R_high = finite(Math.min(finite(2 / finite(Math.sqrt(3), "sqrt(3)") * Math.min(_e_1, finite(_p_1 - _d_0 / 2, "p_1 - d_0 / 2")), "2 / sqrt(3) * min(e_1, p_1 - d_0 / 2)"), finite(3 * _d, "3 * d")) * _t * _f_u / _gamma_R, "R_high");
+  const _u = finite(_F_b_Rd > finite(0 * _F_b_Rd, "0 * F_b_Rd") ? _F_v / _F_b_Rd : 0, "u");
+  const _u_low = finite(_F_b_Rd > finite(0 * _F_b_Rd, "0 * F_b_Rd") ? Math.max(finite(_F_least / _F_b_Rd, "F_least / F_b_Rd"), finite(_F_v / _R_high, "F_v / R_high")) : 0, "u_low");
+  const _u_high = finite(_F_b_Rd > finite(0 * _F_b_Rd, "0 * F_b_Rd") ? Math.min(finite(_F_most / _F_b_Rd, "F_most / F_b_Rd"), finite(_F_v / _R_low, "F_v / R_low")) : 0, "u_high");
+  return [_L_n, _N_pull, _F_v, _f_b, _alpha_b, _k_1, _F_b_Rd, _N_bent, _N_cable, _N_high, _N_E, _N_low, _F_most, _F_least, _l_own, _R_low, _R_high, _u, _u_low, _u_high];
+}
+
+export function boltBearingPanelByPlaces_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h_x" | "h_y" | "d" | "d_0" | "e_1" | "e_2" | "p_1" | "f_yp" | "f_u" | "stainless" | "k_h" | "Omega_J" | "gamma_R" | "s_x" | "s_y", number>>, k: Readonly<Record<"inPlanePull.hinged", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _d = v.d;
+  const _d_0 = v.d_0;
+  const _e_1 = v.e_1;
+  const _e_2 = v.e_2;
+  const _p_1 = v.p_1;
+  const _f_yp = v.f_yp;
+  const _f_u = v.f_u;
+  const _stainless = v.stainless;
+  const _k_h = v.k_h;
+  const _Omega_J = v.Omega_J;
+  const _gamma_R = v.gamma_R;
+  const _s_x = v.s_x;
+  const _s_y = v.s_y;
+  const _L_n = finite(_h_x > 0 ? (_h_y > 0 ? Math.min(_a, _b) : _a) : _b, "L_n");
+  const _N_pull = finite(k["inPlanePull.hinged"](_L_n, _L_n, _t, _E, _nu, _p), "N_pull");
+  const _F_v = finite(_N_pull * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_v");
+  const _f_b = finite(_stainless > 0 ? Math.min(_f_u, finite(0.5 * _f_yp + 0.6 * _f_u, "0.5 * f_yp + 0.6 * f_u")) : _f_u, "f_b");
+  const _l_c = finite(Math.min(finite(Math.min(_e_1, _e_2) - _d_0 / 2, "min(e_1, e_2) - d_0 / 2"), finite(_p_1 - _d_0, "p_1 - d_0")), "l_c");
+  const _F_b_Rd = finite(_k_h * Math.min(finite(1.2 * _l_c, "1.2 * l_c"), finite(2.4 * _d, "2.4 * d")) * _t * _f_b / _Omega_J, "F_b_Rd");
+  const _N_bent = finite(17 / 280 * Math.pow(_p, 2) * Math.pow(_L_n, 6) * (1 - Math.pow(_nu, 2)) / finite(_E * Math.pow(_t, 5), "E * t ^ 5"), "N_bent");
+  const _N_cable = finite(Math.cbrt(_E * _t * Math.pow(finite(_p * _L_n, "p * L_n"), 2) / 18), "N_cable");
+  const _N_high = finite(Math.min(_N_bent, _N_cable), "N_high");
+  const _N_E = finite(Math.pow(Math.PI, 2) * _E * Math.pow(_t, 3) / finite(12 * (1 - Math.pow(_nu, 2)) * Math.pow(_L_n, 2), "12 * (1 - nu ^ 2) * L_n ^ 2"), "N_E");
+  const _N_low = finite(_N_bent / finite(Math.pow(finite(1 + _N_high / _N_E, "1 + N_high / N_E"), 2), "(1 + N_high / N_E) ^ 2"), "N_low");
+  const _F_most = finite(_N_high * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_most");
+  const _F_least = finite(_N_low * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_least");
+  const _l_own = finite(Math.min(finite(_e_1 - _d_0 / 2, "e_1 - d_0 / 2"), finite((_p_1 - _d_0) / 2, "(p_1 - d_0) / 2")), "l_own");
+  const _R_low = finite(_k_h * 0.8 * _f_yp * _d * _t * Math.min(1, finite(_l_own / _d_0, "l_own / d_0")) / _gamma_R, "R_low");
+  const _R_high = finite(Math.min(finite(2 / finite(Math.sqrt(3), "sqrt(3)") * Math.min(_e_1, finite(_p_1 - _d_0 / 2, "p_1 - d_0 / 2")), "2 / sqrt(3) * min(e_1, p_1 - d_0 / 2)"), finite(3 * _d, "3 * d")) * _t * _f_u / _gamma_R, "R_high");
+  const _u = finite(_F_b_Rd > finite(0 * _F_b_Rd, "0 * F_b_Rd") ? _F_v / _F_b_Rd : 0, "u");
+  const _u_low = finite(_F_b_Rd > finite(0 * _F_b_Rd, "0 * F_b_Rd") ? Math.max(finite(_F_least / _F_b_Rd, "F_least / F_b_Rd"), finite(_F_v / _R_high, "F_v / R_high")) : 0, "u_low");
+  const _u_high = finite(_F_b_Rd > finite(0 * _F_b_Rd, "0 * F_b_Rd") ? Math.min(finite(_F_most / _F_b_Rd, "F_most / F_b_Rd"), finite(_F_v / _R_low, "F_v / R_low")) : 0, "u_high");
+  return [_L_n, _N_pull, _F_v, _f_b, _l_c, _F_b_Rd, _N_bent, _N_cable, _N_high, _N_E, _N_low, _F_most, _F_least, _l_own, _R_low, _R_high, _u, _u_low, _u_high];
+}
+
 export function boltBearingTube_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "d" | "d_0" | "e_w" | "p_1" | "t_w" | "f_yw" | "f_uw" | "stainless_w" | "p_2" | "f_ub" | "k_h" | "gamma_M2" | "gamma_R", number>>, k: Readonly<Record<"inPlanePull.hinged", (...values: number[]) => number>>): number[] {
   const _p = v.p;
   const _a = v.a;
@@ -1215,6 +1707,96 @@ export function boltBearingTubeBySolution_allowableStress(v: Readonly<Record<"d"
   return [_f_b, _l_c, _F_b_Rd, _l_own, _R_low, _R_high];
 }
 
+export function boltBearingTubeByPlaces_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h_x" | "h_y" | "d" | "d_0" | "e_w" | "p_1" | "t_w" | "f_yw" | "f_uw" | "stainless_w" | "p_2" | "f_ub" | "k_h" | "gamma_M2" | "gamma_R" | "s_x" | "s_y", number>>, k: Readonly<Record<"inPlanePull.hinged", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _d = v.d;
+  const _d_0 = v.d_0;
+  const _e_w = v.e_w;
+  const _p_1 = v.p_1;
+  const _t_w = v.t_w;
+  const _f_yw = v.f_yw;
+  const _f_uw = v.f_uw;
+  const _stainless_w = v.stainless_w;
+  const _p_2 = v.p_2;
+  const _f_ub = v.f_ub;
+  const _k_h = v.k_h;
+  const _gamma_M2 = v.gamma_M2;
+  const _gamma_R = v.gamma_R;
+  const _s_x = v.s_x;
+  const _s_y = v.s_y;
+  const _L_n = finite(_h_x > 0 ? (_h_y > 0 ? Math.min(_a, _b) : _a) : _b, "L_n");
+  const _N_pull = finite(k["inPlanePull.hinged"](_L_n, _L_n, _t, _E, _nu, _p), "N_pull");
+  const _F_v = finite(_N_pull * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_v");
+  const _f_b = finite(_stainless_w > 0 ? Math.min(_f_uw, finite(0.5 * _f_yw + 0.6 * _f_uw, "0.5 * f_yw + 0.6 * f_uw")) : _f_uw, "f_b");
+  const _alpha_b = finite(Math.min(finite(_e_w / finite(3 * _d_0, "3 * d_0"), "e_w / (3 * d_0)"), finite(_p_1 / finite(3 * _d_0, "3 * d_0") - 1 / 4, "p_1 / (3 * d_0) - 1 / 4"), finite(_f_ub / _f_b, "f_ub / f_b"), 1), "alpha_b");
+  const _k_1 = finite(Math.min(finite(1.4 * _p_2 / _d_0 - 1.7, "1.4 * p_2 / d_0 - 1.7"), 2.5), "k_1");
+  const _F_b_Rd = finite(Math.min(finite(_k_h * _k_1 * _alpha_b, "k_h * k_1 * alpha_b"), 1.5) * _f_b * _d * _t_w / _gamma_M2, "F_b_Rd");
+  const _N_bent = finite(17 / 280 * Math.pow(_p, 2) * Math.pow(_L_n, 6) * (1 - Math.pow(_nu, 2)) / finite(_E * Math.pow(_t, 5), "E * t ^ 5"), "N_bent");
+  const _N_cable = finite(Math.cbrt(_E * _t * Math.pow(finite(_p * _L_n, "p * L_n"), 2) / 18), "N_cable");
+  const _N_high = finite(Math.min(_N_bent, _N_cable), "N_high");
+  const _N_E = finite(Math.pow(Math.PI, 2) * _E * Math.pow(_t, 3) / finite(12 * (1 - Math.pow(_nu, 2)) * Math.pow(_L_n, 2), "12 * (1 - nu ^ 2) * L_n ^ 2"), "N_E");
+  const _N_low = finite(_N_bent / finite(Math.pow(finite(1 + _N_high / _N_E, "1 + N_high / N_E"), 2), "(1 + N_high / N_E) ^ 2"), "N_low");
+  const _F_most = finite(_N_high * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_most");
+  const _F_least = finite(_N_low * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_least");
+  const _l_own = finite(Math.min(finite(_e_w - _d_0 / 2, "e_w - d_0 / 2"), finite((_p_1 - _d_0) / 2, "(p_1 - d_0) / 2")), "l_own");
+  const _R_low = finite(0.8 * _f_yw * _d * _t_w * Math.min(1, finite(_l_own / _d_0, "l_own / d_0")) / _gamma_R, "R_low");
+  const _R_high = finite(Math.min(finite(2 / finite(Math.sqrt(3), "sqrt(3)") * Math.min(_e_w, finite(_p_1 - _d_0 / 2, "p_1 - d_0 / 2")), "2 / sqrt(3) * min(e_w, p_1 - d_0 / 2)"), finite(3 * _d, "3 * d")) * _t_w * _f_uw / _gamma_R, "R_high");
+  const _u = finite(_F_b_Rd > finite(0 * _F_b_Rd, "0 * F_b_Rd") ? _F_v / _F_b_Rd : 0, "u");
+  const _u_low = finite(_F_b_Rd > finite(0 * _F_b_Rd, "0 * F_b_Rd") ? Math.max(finite(_F_least / _F_b_Rd, "F_least / F_b_Rd"), finite(_F_v / _R_high, "F_v / R_high")) : 0, "u_low");
+  const _u_high = finite(_F_b_Rd > finite(0 * _F_b_Rd, "0 * F_b_Rd") ? Math.min(finite(_F_most / _F_b_Rd, "F_most / F_b_Rd"), finite(_F_v / _R_low, "F_v / R_low")) : 0, "u_high");
+  return [_L_n, _N_pull, _F_v, _f_b, _alpha_b, _k_1, _F_b_Rd, _N_bent, _N_cable, _N_high, _N_E, _N_low, _F_most, _F_least, _l_own, _R_low, _R_high, _u, _u_low, _u_high];
+}
+
+export function boltBearingTubeByPlaces_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h_x" | "h_y" | "d" | "d_0" | "e_w" | "p_1" | "t_w" | "f_yw" | "f_uw" | "stainless_w" | "Omega_J" | "gamma_R" | "s_x" | "s_y", number>>, k: Readonly<Record<"inPlanePull.hinged", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _d = v.d;
+  const _d_0 = v.d_0;
+  const _e_w = v.e_w;
+  const _p_1 = v.p_1;
+  const _t_w = v.t_w;
+  const _f_yw = v.f_yw;
+  const _f_uw = v.f_uw;
+  const _stainless_w = v.stainless_w;
+  const _Omega_J = v.Omega_J;
+  const _gamma_R = v.gamma_R;
+  const _s_x = v.s_x;
+  const _s_y = v.s_y;
+  const _L_n = finite(_h_x > 0 ? (_h_y > 0 ? Math.min(_a, _b) : _a) : _b, "L_n");
+  const _N_pull = finite(k["inPlanePull.hinged"](_L_n, _L_n, _t, _E, _nu, _p), "N_pull");
+  const _F_v = finite(_N_pull * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_v");
+  const _f_b = finite(_stainless_w > 0 ? Math.min(_f_uw, finite(0.5 * _f_yw + 0.6 * _f_uw, "0.5 * f_yw + 0.6 * f_uw")) : _f_uw, "f_b");
+  const _l_c = finite(Math.min(finite(_e_w - _d_0 / 2, "e_w - d_0 / 2"), finite(_p_1 - _d_0, "p_1 - d_0")), "l_c");
+  const _F_b_Rd = finite(Math.min(finite(1.2 * _l_c, "1.2 * l_c"), finite(2.4 * _d, "2.4 * d")) * _t_w * _f_b / _Omega_J, "F_b_Rd");
+  const _N_bent = finite(17 / 280 * Math.pow(_p, 2) * Math.pow(_L_n, 6) * (1 - Math.pow(_nu, 2)) / finite(_E * Math.pow(_t, 5), "E * t ^ 5"), "N_bent");
+  const _N_cable = finite(Math.cbrt(_E * _t * Math.pow(finite(_p * _L_n, "p * L_n"), 2) / 18), "N_cable");
+  const _N_high = finite(Math.min(_N_bent, _N_cable), "N_high");
+  const _N_E = finite(Math.pow(Math.PI, 2) * _E * Math.pow(_t, 3) / finite(12 * (1 - Math.pow(_nu, 2)) * Math.pow(_L_n, 2), "12 * (1 - nu ^ 2) * L_n ^ 2"), "N_E");
+  const _N_low = finite(_N_bent / finite(Math.pow(finite(1 + _N_high / _N_E, "1 + N_high / N_E"), 2), "(1 + N_high / N_E) ^ 2"), "N_low");
+  const _F_most = finite(_N_high * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_most");
+  const _F_least = finite(_N_low * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_least");
+  const _l_own = finite(Math.min(finite(_e_w - _d_0 / 2, "e_w - d_0 / 2"), finite((_p_1 - _d_0) / 2, "(p_1 - d_0) / 2")), "l_own");
+  const _R_low = finite(0.8 * _f_yw * _d * _t_w * Math.min(1, finite(_l_own / _d_0, "l_own / d_0")) / _gamma_R, "R_low");
+  const _R_high = finite(Math.min(finite(2 / finite(Math.sqrt(3), "sqrt(3)") * Math.min(_e_w, finite(_p_1 - _d_0 / 2, "p_1 - d_0 / 2")), "2 / sqrt(3) * min(e_w, p_1 - d_0 / 2)"), finite(3 * _d, "3 * d")) * _t_w * _f_uw / _gamma_R, "R_high");
+  const _u = finite(_F_b_Rd > finite(0 * _F_b_Rd, "0 * F_b_Rd") ? _F_v / _F_b_Rd : 0, "u");
+  const _u_low = finite(_F_b_Rd > finite(0 * _F_b_Rd, "0 * F_b_Rd") ? Math.max(finite(_F_least / _F_b_Rd, "F_least / F_b_Rd"), finite(_F_v / _R_high, "F_v / R_high")) : 0, "u_low");
+  const _u_high = finite(_F_b_Rd > finite(0 * _F_b_Rd, "0 * F_b_Rd") ? Math.min(finite(_F_most / _F_b_Rd, "F_most / F_b_Rd"), finite(_F_v / _R_low, "F_v / R_low")) : 0, "u_high");
+  return [_L_n, _N_pull, _F_v, _f_b, _l_c, _F_b_Rd, _N_bent, _N_cable, _N_high, _N_E, _N_low, _F_most, _F_least, _l_own, _R_low, _R_high, _u, _u_low, _u_high];
+}
+
 export function boltTearOut_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "d_0" | "e_1" | "f_yp" | "f_u" | "gamma_M0" | "gamma_R", number>>, k: Readonly<Record<"inPlanePull.hinged", (...values: number[]) => number>>): number[] {
   const _p = v.p;
   const _a = v.a;
@@ -1327,6 +1909,81 @@ export function boltTearOutBySolution_allowableStress(v: Readonly<Record<"t" | "
   const _R_low = finite(_f_yp * (_e_1 - _d_0 / 2) * _t / _gamma_R, "R_low");
   const _R_high = finite(2 / finite(Math.sqrt(3), "sqrt(3)") * _f_u * _e_1 * _t / _gamma_R, "R_high");
   return [_A_nv, _A_gv, _V_eff_Rd, _R_low, _R_high];
+}
+
+export function boltTearOutByPlaces_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h_x" | "h_y" | "d_0" | "e_1" | "f_yp" | "f_u" | "gamma_M0" | "gamma_R" | "s_x" | "s_y", number>>, k: Readonly<Record<"inPlanePull.hinged", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _d_0 = v.d_0;
+  const _e_1 = v.e_1;
+  const _f_yp = v.f_yp;
+  const _f_u = v.f_u;
+  const _gamma_M0 = v.gamma_M0;
+  const _gamma_R = v.gamma_R;
+  const _s_x = v.s_x;
+  const _s_y = v.s_y;
+  const _L_n = finite(_h_x > 0 ? (_h_y > 0 ? Math.min(_a, _b) : _a) : _b, "L_n");
+  const _N_pull = finite(k["inPlanePull.hinged"](_L_n, _L_n, _t, _E, _nu, _p), "N_pull");
+  const _F_v = finite(_N_pull * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_v");
+  const _A_nv = finite(2 * (_e_1 - _d_0 / 2) * _t, "A_nv");
+  const _V_eff_Rd = finite(_f_yp * _A_nv / finite(Math.sqrt(3) * _gamma_M0, "sqrt(3) * gamma_M0"), "V_eff_Rd");
+  const _N_bent = finite(17 / 280 * Math.pow(_p, 2) * Math.pow(_L_n, 6) * (1 - Math.pow(_nu, 2)) / finite(_E * Math.pow(_t, 5), "E * t ^ 5"), "N_bent");
+  const _N_cable = finite(Math.cbrt(_E * _t * Math.pow(finite(_p * _L_n, "p * L_n"), 2) / 18), "N_cable");
+  const _N_high = finite(Math.min(_N_bent, _N_cable), "N_high");
+  const _N_E = finite(Math.pow(Math.PI, 2) * _E * Math.pow(_t, 3) / finite(12 * (1 - Math.pow(_nu, 2)) * Math.pow(_L_n, 2), "12 * (1 - nu ^ 2) * L_n ^ 2"), "N_E");
+  const _N_low = finite(_N_bent / finite(Math.pow(finite(1 + _N_high / _N_E, "1 + N_high / N_E"), 2), "(1 + N_high / N_E) ^ 2"), "N_low");
+  const _F_most = finite(_N_high * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_most");
+  const _F_least = finite(_N_low * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_least");
+  const _R_low = finite(_f_yp * (_e_1 - _d_0 / 2) * _t / _gamma_R, "R_low");
+  const _R_high = finite(2 / finite(Math.sqrt(3), "sqrt(3)") * _f_u * _e_1 * _t / _gamma_R, "R_high");
+  const _u = finite(_V_eff_Rd > finite(0 * _V_eff_Rd, "0 * V_eff_Rd") ? _F_v / _V_eff_Rd : 0, "u");
+  const _u_low = finite(_V_eff_Rd > finite(0 * _V_eff_Rd, "0 * V_eff_Rd") ? Math.max(finite(_F_least / _V_eff_Rd, "F_least / V_eff_Rd"), finite(_F_v / _R_high, "F_v / R_high")) : 0, "u_low");
+  const _u_high = finite(_V_eff_Rd > finite(0 * _V_eff_Rd, "0 * V_eff_Rd") ? Math.min(finite(_F_most / _V_eff_Rd, "F_most / V_eff_Rd"), finite(_F_v / _R_low, "F_v / R_low")) : 0, "u_high");
+  return [_L_n, _N_pull, _F_v, _A_nv, _V_eff_Rd, _N_bent, _N_cable, _N_high, _N_E, _N_low, _F_most, _F_least, _R_low, _R_high, _u, _u_low, _u_high];
+}
+
+export function boltTearOutByPlaces_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h_x" | "h_y" | "d_0" | "e_1" | "f_yp" | "f_u" | "Omega_J" | "gamma_R" | "s_x" | "s_y", number>>, k: Readonly<Record<"inPlanePull.hinged", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _d_0 = v.d_0;
+  const _e_1 = v.e_1;
+  const _f_yp = v.f_yp;
+  const _f_u = v.f_u;
+  const _Omega_J = v.Omega_J;
+  const _gamma_R = v.gamma_R;
+  const _s_x = v.s_x;
+  const _s_y = v.s_y;
+  const _L_n = finite(_h_x > 0 ? (_h_y > 0 ? Math.min(_a, _b) : _a) : _b, "L_n");
+  const _N_pull = finite(k["inPlanePull.hinged"](_L_n, _L_n, _t, _E, _nu, _p), "N_pull");
+  const _F_v = finite(_N_pull * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_v");
+  const _A_nv = finite(2 * (_e_1 - _d_0 / 2) * _t, "A_nv");
+  const _A_gv = finite(2 * _e_1 * _t, "A_gv");
+  const _V_eff_Rd = finite(Math.min(finite(0.6 * _f_u * _A_nv, "0.6 * f_u * A_nv"), finite(0.6 * _f_yp * _A_gv, "0.6 * f_yp * A_gv")) / _Omega_J, "V_eff_Rd");
+  const _N_bent = finite(17 / 280 * Math.pow(_p, 2) * Math.pow(_L_n, 6) * (1 - Math.pow(_nu, 2)) / finite(_E * Math.pow(_t, 5), "E * t ^ 5"), "N_bent");
+  const _N_cable = finite(Math.cbrt(_E * _t * Math.pow(finite(_p * _L_n, "p * L_n"), 2) / 18), "N_cable");
+  const _N_high = finite(Math.min(_N_bent, _N_cable), "N_high");
+  const _N_E = finite(Math.pow(Math.PI, 2) * _E * Math.pow(_t, 3) / finite(12 * (1 - Math.pow(_nu, 2)) * Math.pow(_L_n, 2), "12 * (1 - nu ^ 2) * L_n ^ 2"), "N_E");
+  const _N_low = finite(_N_bent / finite(Math.pow(finite(1 + _N_high / _N_E, "1 + N_high / N_E"), 2), "(1 + N_high / N_E) ^ 2"), "N_low");
+  const _F_most = finite(_N_high * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_most");
+  const _F_least = finite(_N_low * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_least");
+  const _R_low = finite(_f_yp * (_e_1 - _d_0 / 2) * _t / _gamma_R, "R_low");
+  const _R_high = finite(2 / finite(Math.sqrt(3), "sqrt(3)") * _f_u * _e_1 * _t / _gamma_R, "R_high");
+  const _u = finite(_V_eff_Rd > finite(0 * _V_eff_Rd, "0 * V_eff_Rd") ? _F_v / _V_eff_Rd : 0, "u");
+  const _u_low = finite(_V_eff_Rd > finite(0 * _V_eff_Rd, "0 * V_eff_Rd") ? Math.max(finite(_F_least / _V_eff_Rd, "F_least / V_eff_Rd"), finite(_F_v / _R_high, "F_v / R_high")) : 0, "u_low");
+  const _u_high = finite(_V_eff_Rd > finite(0 * _V_eff_Rd, "0 * V_eff_Rd") ? Math.min(finite(_F_most / _V_eff_Rd, "F_most / V_eff_Rd"), finite(_F_v / _R_low, "F_v / R_low")) : 0, "u_high");
+  return [_L_n, _N_pull, _F_v, _A_nv, _A_gv, _V_eff_Rd, _N_bent, _N_cable, _N_high, _N_E, _N_low, _F_most, _F_least, _R_low, _R_high, _u, _u_low, _u_high];
 }
 
 export function boltBlockTear_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "d_0" | "e_1" | "f_yp" | "f_u" | "gamma_M0" | "gamma_M2" | "gamma_R", number>>, k: Readonly<Record<"inPlanePull.hinged", (...values: number[]) => number>>): number[] {
@@ -1517,6 +2174,202 @@ export function boltBlockTearBySolution_allowableStress(v: Readonly<Record<"p" |
   return [_s_x, _s_y, _L_n, _A_ntx, _A_nvx, _A_nty, _A_nvy, _B_x, _B_y, _B_net, _B_Rd, _N_bent, _N_cable, _N_high, _N_E, _N_low, _F_most, _F_least, _R_low, _R_high, _u, _u_low, _u_high];
 }
 
+export function boltBlockTearByPlaces_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h_x" | "h_y" | "n_x" | "n_y" | "d_0" | "e_1" | "f_yp" | "f_u" | "gamma_M0" | "gamma_M2" | "gamma_R" | "s_x" | "s_y" | "s_nx" | "s_ny" | "n_mx" | "n_my", number>>, k: Readonly<Record<"inPlanePull.hinged", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _n_x = v.n_x;
+  const _n_y = v.n_y;
+  const _d_0 = v.d_0;
+  const _e_1 = v.e_1;
+  const _f_yp = v.f_yp;
+  const _f_u = v.f_u;
+  const _gamma_M0 = v.gamma_M0;
+  const _gamma_M2 = v.gamma_M2;
+  const _gamma_R = v.gamma_R;
+  const _s_x = v.s_x;
+  const _s_y = v.s_y;
+  const _s_nx = v.s_nx;
+  const _s_ny = v.s_ny;
+  const _n_mx = v.n_mx;
+  const _n_my = v.n_my;
+  const _L_n = finite(_h_x > 0 ? (_h_y > 0 ? Math.min(_a, _b) : _a) : _b, "L_n");
+  const _N_pull = finite(k["inPlanePull.hinged"](_L_n, _L_n, _t, _E, _nu, _p), "N_pull");
+  const _F_v = finite(_N_pull * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_v");
+  const _A_ntx = finite((_n_x - 1) * (_s_nx - _d_0) * _t / _n_x, "A_ntx");
+  const _A_nvx = finite(2 * (_e_1 - _d_0 / 2) * _t / _n_mx, "A_nvx");
+  const _A_nty = finite((_n_y - 1) * (_s_ny - _d_0) * _t / _n_y, "A_nty");
+  const _A_nvy = finite(2 * (_e_1 - _d_0 / 2) * _t / _n_my, "A_nvy");
+  const _B_x = finite(_f_u * _A_ntx / _gamma_M2 + _f_yp * _A_nvx / finite(Math.sqrt(3) * _gamma_M0, "sqrt(3) * gamma_M0"), "B_x");
+  const _B_y = finite(_f_u * _A_nty / _gamma_M2 + _f_yp * _A_nvy / finite(Math.sqrt(3) * _gamma_M0, "sqrt(3) * gamma_M0"), "B_y");
+  const _B_net = finite(0.9 / _gamma_M2 * _f_u * (Math.min(_s_nx, _s_ny) - _d_0) * _t, "B_net");
+  const _B_Rd = finite(Math.min(_B_x, _B_y, _B_net), "B_Rd");
+  const _N_bent = finite(17 / 280 * Math.pow(_p, 2) * Math.pow(_L_n, 6) * (1 - Math.pow(_nu, 2)) / finite(_E * Math.pow(_t, 5), "E * t ^ 5"), "N_bent");
+  const _N_cable = finite(Math.cbrt(_E * _t * Math.pow(finite(_p * _L_n, "p * L_n"), 2) / 18), "N_cable");
+  const _N_high = finite(Math.min(_N_bent, _N_cable), "N_high");
+  const _N_E = finite(Math.pow(Math.PI, 2) * _E * Math.pow(_t, 3) / finite(12 * (1 - Math.pow(_nu, 2)) * Math.pow(_L_n, 2), "12 * (1 - nu ^ 2) * L_n ^ 2"), "N_E");
+  const _N_low = finite(_N_bent / finite(Math.pow(finite(1 + _N_high / _N_E, "1 + N_high / N_E"), 2), "(1 + N_high / N_E) ^ 2"), "N_low");
+  const _F_most = finite(_N_high * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_most");
+  const _F_least = finite(_N_low * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_least");
+  const _R_low = finite(0.5 * _f_yp * (Math.min(_s_nx, _s_ny) - _d_0) * _t / finite(2 * _gamma_R, "2 * gamma_R"), "R_low");
+  const _R_high = finite(_f_u * _t * (Math.min(_s_nx, _s_ny) + 2 * _e_1), "R_high");
+  const _u = finite(_B_Rd > finite(0 * _B_Rd, "0 * B_Rd") ? _F_v / _B_Rd : 0, "u");
+  const _u_low = finite(_B_Rd > finite(0 * _B_Rd, "0 * B_Rd") ? Math.max(finite(_F_least / _B_Rd, "F_least / B_Rd"), finite(_F_v / _R_high, "F_v / R_high")) : 0, "u_low");
+  const _u_high = finite(_B_Rd > finite(0 * _B_Rd, "0 * B_Rd") ? Math.min(finite(_F_most / _B_Rd, "F_most / B_Rd"), finite(_F_v / _R_low, "F_v / R_low")) : 0, "u_high");
+  return [_L_n, _N_pull, _F_v, _A_ntx, _A_nvx, _A_nty, _A_nvy, _B_x, _B_y, _B_net, _B_Rd, _N_bent, _N_cable, _N_high, _N_E, _N_low, _F_most, _F_least, _R_low, _R_high, _u, _u_low, _u_high];
+}
+
+export function boltBlockTearByPlaces_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h_x" | "h_y" | "n_x" | "n_y" | "d_0" | "e_1" | "f_yp" | "f_u" | "Omega_J" | "gamma_R" | "s_x" | "s_y" | "s_nx" | "s_ny" | "n_mx" | "n_my", number>>, k: Readonly<Record<"inPlanePull.hinged", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _n_x = v.n_x;
+  const _n_y = v.n_y;
+  const _d_0 = v.d_0;
+  const _e_1 = v.e_1;
+  const _f_yp = v.f_yp;
+  const _f_u = v.f_u;
+  const _Omega_J = v.Omega_J;
+  const _gamma_R = v.gamma_R;
+  const _s_x = v.s_x;
+  const _s_y = v.s_y;
+  const _s_nx = v.s_nx;
+  const _s_ny = v.s_ny;
+  const _n_mx = v.n_mx;
+  const _n_my = v.n_my;
+  const _L_n = finite(_h_x > 0 ? (_h_y > 0 ? Math.min(_a, _b) : _a) : _b, "L_n");
+  const _N_pull = finite(k["inPlanePull.hinged"](_L_n, _L_n, _t, _E, _nu, _p), "N_pull");
+  const _F_v = finite(_N_pull * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_v");
+  const _A_ntx = finite((_n_x - 1) * (_s_nx - _d_0) * _t / _n_x, "A_ntx");
+  const _A_nvx = finite(2 * (_e_1 - _d_0 / 2) * _t / _n_mx, "A_nvx");
+  const _A_nty = finite((_n_y - 1) * (_s_ny - _d_0) * _t / _n_y, "A_nty");
+  const _A_nvy = finite(2 * (_e_1 - _d_0 / 2) * _t / _n_my, "A_nvy");
+  const _B_x = finite((_f_u * _A_ntx + Math.min(finite(0.6 * _f_u * _A_nvx, "0.6 * f_u * A_nvx"), finite(0.6 * _f_yp * 2 * _e_1 * _t / _n_mx, "0.6 * f_yp * 2 * e_1 * t / n_mx"))) / _Omega_J, "B_x");
+  const _B_y = finite((_f_u * _A_nty + Math.min(finite(0.6 * _f_u * _A_nvy, "0.6 * f_u * A_nvy"), finite(0.6 * _f_yp * 2 * _e_1 * _t / _n_my, "0.6 * f_yp * 2 * e_1 * t / n_my"))) / _Omega_J, "B_y");
+  const _B_net = finite(1 / _Omega_J * _f_u * (Math.min(_s_nx, _s_ny) - _d_0) * _t, "B_net");
+  const _B_Rd = finite(Math.min(_B_x, _B_y, _B_net), "B_Rd");
+  const _N_bent = finite(17 / 280 * Math.pow(_p, 2) * Math.pow(_L_n, 6) * (1 - Math.pow(_nu, 2)) / finite(_E * Math.pow(_t, 5), "E * t ^ 5"), "N_bent");
+  const _N_cable = finite(Math.cbrt(_E * _t * Math.pow(finite(_p * _L_n, "p * L_n"), 2) / 18), "N_cable");
+  const _N_high = finite(Math.min(_N_bent, _N_cable), "N_high");
+  const _N_E = finite(Math.pow(Math.PI, 2) * _E * Math.pow(_t, 3) / finite(12 * (1 - Math.pow(_nu, 2)) * Math.pow(_L_n, 2), "12 * (1 - nu ^ 2) * L_n ^ 2"), "N_E");
+  const _N_low = finite(_N_bent / finite(Math.pow(finite(1 + _N_high / _N_E, "1 + N_high / N_E"), 2), "(1 + N_high / N_E) ^ 2"), "N_low");
+  const _F_most = finite(_N_high * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_most");
+  const _F_least = finite(_N_low * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_least");
+  const _R_low = finite(0.5 * _f_yp * (Math.min(_s_nx, _s_ny) - _d_0) * _t / finite(2 * _gamma_R, "2 * gamma_R"), "R_low");
+  const _R_high = finite(_f_u * _t * (Math.min(_s_nx, _s_ny) + 2 * _e_1), "R_high");
+  const _u = finite(_B_Rd > finite(0 * _B_Rd, "0 * B_Rd") ? _F_v / _B_Rd : 0, "u");
+  const _u_low = finite(_B_Rd > finite(0 * _B_Rd, "0 * B_Rd") ? Math.max(finite(_F_least / _B_Rd, "F_least / B_Rd"), finite(_F_v / _R_high, "F_v / R_high")) : 0, "u_low");
+  const _u_high = finite(_B_Rd > finite(0 * _B_Rd, "0 * B_Rd") ? Math.min(finite(_F_most / _B_Rd, "F_most / B_Rd"), finite(_F_v / _R_low, "F_v / R_low")) : 0, "u_high");
+  return [_L_n, _N_pull, _F_v, _A_ntx, _A_nvx, _A_nty, _A_nvy, _B_x, _B_y, _B_net, _B_Rd, _N_bent, _N_cable, _N_high, _N_E, _N_low, _F_most, _F_least, _R_low, _R_high, _u, _u_low, _u_high];
+}
+
+export function boltBlockTearBySolutionByPlaces_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h_x" | "h_y" | "n_x" | "n_y" | "d_0" | "e_1" | "f_yp" | "f_u" | "gamma_M0" | "gamma_M2" | "gamma_R" | "F_v" | "s_x" | "s_y" | "s_nx" | "s_ny" | "n_mx" | "n_my", number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _n_x = v.n_x;
+  const _n_y = v.n_y;
+  const _d_0 = v.d_0;
+  const _e_1 = v.e_1;
+  const _f_yp = v.f_yp;
+  const _f_u = v.f_u;
+  const _gamma_M0 = v.gamma_M0;
+  const _gamma_M2 = v.gamma_M2;
+  const _gamma_R = v.gamma_R;
+  const _F_v = v.F_v;
+  const _s_x = v.s_x;
+  const _s_y = v.s_y;
+  const _s_nx = v.s_nx;
+  const _s_ny = v.s_ny;
+  const _n_mx = v.n_mx;
+  const _n_my = v.n_my;
+  const _L_n = finite(_h_x > 0 ? (_h_y > 0 ? Math.min(_a, _b) : _a) : _b, "L_n");
+  const _A_ntx = finite((_n_x - 1) * (_s_nx - _d_0) * _t / _n_x, "A_ntx");
+  const _A_nvx = finite(2 * (_e_1 - _d_0 / 2) * _t / _n_mx, "A_nvx");
+  const _A_nty = finite((_n_y - 1) * (_s_ny - _d_0) * _t / _n_y, "A_nty");
+  const _A_nvy = finite(2 * (_e_1 - _d_0 / 2) * _t / _n_my, "A_nvy");
+  const _B_x = finite(_f_u * _A_ntx / _gamma_M2 + _f_yp * _A_nvx / finite(Math.sqrt(3) * _gamma_M0, "sqrt(3) * gamma_M0"), "B_x");
+  const _B_y = finite(_f_u * _A_nty / _gamma_M2 + _f_yp * _A_nvy / finite(Math.sqrt(3) * _gamma_M0, "sqrt(3) * gamma_M0"), "B_y");
+  const _B_net = finite(0.9 / _gamma_M2 * _f_u * (Math.min(_s_nx, _s_ny) - _d_0) * _t, "B_net");
+  const _B_Rd = finite(Math.min(_B_x, _B_y, _B_net), "B_Rd");
+  const _N_bent = finite(17 / 280 * Math.pow(_p, 2) * Math.pow(_L_n, 6) * (1 - Math.pow(_nu, 2)) / finite(_E * Math.pow(_t, 5), "E * t ^ 5"), "N_bent");
+  const _N_cable = finite(Math.cbrt(_E * _t * Math.pow(finite(_p * _L_n, "p * L_n"), 2) / 18), "N_cable");
+  const _N_high = finite(Math.min(_N_bent, _N_cable), "N_high");
+  const _N_E = finite(Math.pow(Math.PI, 2) * _E * Math.pow(_t, 3) / finite(12 * (1 - Math.pow(_nu, 2)) * Math.pow(_L_n, 2), "12 * (1 - nu ^ 2) * L_n ^ 2"), "N_E");
+  const _N_low = finite(_N_bent / finite(Math.pow(finite(1 + _N_high / _N_E, "1 + N_high / N_E"), 2), "(1 + N_high / N_E) ^ 2"), "N_low");
+  const _F_most = finite(_N_high * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_most");
+  const _F_least = finite(_N_low * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_least");
+  const _R_low = finite(0.5 * _f_yp * (Math.min(_s_nx, _s_ny) - _d_0) * _t / finite(2 * _gamma_R, "2 * gamma_R"), "R_low");
+  const _R_high = finite(_f_u * _t * (Math.min(_s_nx, _s_ny) + 2 * _e_1), "R_high");
+  const _u = finite(_B_Rd > finite(0 * _B_Rd, "0 * B_Rd") ? _F_v / _B_Rd : 0, "u");
+  const _u_low = finite(_B_Rd > finite(0 * _B_Rd, "0 * B_Rd") ? Math.max(finite(_F_least / _B_Rd, "F_least / B_Rd"), finite(_F_v / _R_high, "F_v / R_high")) : 0, "u_low");
+  const _u_high = finite(_B_Rd > finite(0 * _B_Rd, "0 * B_Rd") ? Math.min(finite(_F_most / _B_Rd, "F_most / B_Rd"), finite(_F_v / _R_low, "F_v / R_low")) : 0, "u_high");
+  return [_L_n, _A_ntx, _A_nvx, _A_nty, _A_nvy, _B_x, _B_y, _B_net, _B_Rd, _N_bent, _N_cable, _N_high, _N_E, _N_low, _F_most, _F_least, _R_low, _R_high, _u, _u_low, _u_high];
+}
+
+export function boltBlockTearBySolutionByPlaces_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h_x" | "h_y" | "n_x" | "n_y" | "d_0" | "e_1" | "f_yp" | "f_u" | "Omega_J" | "gamma_R" | "F_v" | "s_x" | "s_y" | "s_nx" | "s_ny" | "n_mx" | "n_my", number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _n_x = v.n_x;
+  const _n_y = v.n_y;
+  const _d_0 = v.d_0;
+  const _e_1 = v.e_1;
+  const _f_yp = v.f_yp;
+  const _f_u = v.f_u;
+  const _Omega_J = v.Omega_J;
+  const _gamma_R = v.gamma_R;
+  const _F_v = v.F_v;
+  const _s_x = v.s_x;
+  const _s_y = v.s_y;
+  const _s_nx = v.s_nx;
+  const _s_ny = v.s_ny;
+  const _n_mx = v.n_mx;
+  const _n_my = v.n_my;
+  const _L_n = finite(_h_x > 0 ? (_h_y > 0 ? Math.min(_a, _b) : _a) : _b, "L_n");
+  const _A_ntx = finite((_n_x - 1) * (_s_nx - _d_0) * _t / _n_x, "A_ntx");
+  const _A_nvx = finite(2 * (_e_1 - _d_0 / 2) * _t / _n_mx, "A_nvx");
+  const _A_nty = finite((_n_y - 1) * (_s_ny - _d_0) * _t / _n_y, "A_nty");
+  const _A_nvy = finite(2 * (_e_1 - _d_0 / 2) * _t / _n_my, "A_nvy");
+  const _B_x = finite((_f_u * _A_ntx + Math.min(finite(0.6 * _f_u * _A_nvx, "0.6 * f_u * A_nvx"), finite(0.6 * _f_yp * 2 * _e_1 * _t / _n_mx, "0.6 * f_yp * 2 * e_1 * t / n_mx"))) / _Omega_J, "B_x");
+  const _B_y = finite((_f_u * _A_nty + Math.min(finite(0.6 * _f_u * _A_nvy, "0.6 * f_u * A_nvy"), finite(0.6 * _f_yp * 2 * _e_1 * _t / _n_my, "0.6 * f_yp * 2 * e_1 * t / n_my"))) / _Omega_J, "B_y");
+  const _B_net = finite(1 / _Omega_J * _f_u * (Math.min(_s_nx, _s_ny) - _d_0) * _t, "B_net");
+  const _B_Rd = finite(Math.min(_B_x, _B_y, _B_net), "B_Rd");
+  const _N_bent = finite(17 / 280 * Math.pow(_p, 2) * Math.pow(_L_n, 6) * (1 - Math.pow(_nu, 2)) / finite(_E * Math.pow(_t, 5), "E * t ^ 5"), "N_bent");
+  const _N_cable = finite(Math.cbrt(_E * _t * Math.pow(finite(_p * _L_n, "p * L_n"), 2) / 18), "N_cable");
+  const _N_high = finite(Math.min(_N_bent, _N_cable), "N_high");
+  const _N_E = finite(Math.pow(Math.PI, 2) * _E * Math.pow(_t, 3) / finite(12 * (1 - Math.pow(_nu, 2)) * Math.pow(_L_n, 2), "12 * (1 - nu ^ 2) * L_n ^ 2"), "N_E");
+  const _N_low = finite(_N_bent / finite(Math.pow(finite(1 + _N_high / _N_E, "1 + N_high / N_E"), 2), "(1 + N_high / N_E) ^ 2"), "N_low");
+  const _F_most = finite(_N_high * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_most");
+  const _F_least = finite(_N_low * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_least");
+  const _R_low = finite(0.5 * _f_yp * (Math.min(_s_nx, _s_ny) - _d_0) * _t / finite(2 * _gamma_R, "2 * gamma_R"), "R_low");
+  const _R_high = finite(_f_u * _t * (Math.min(_s_nx, _s_ny) + 2 * _e_1), "R_high");
+  const _u = finite(_B_Rd > finite(0 * _B_Rd, "0 * B_Rd") ? _F_v / _B_Rd : 0, "u");
+  const _u_low = finite(_B_Rd > finite(0 * _B_Rd, "0 * B_Rd") ? Math.max(finite(_F_least / _B_Rd, "F_least / B_Rd"), finite(_F_v / _R_high, "F_v / R_high")) : 0, "u_low");
+  const _u_high = finite(_B_Rd > finite(0 * _B_Rd, "0 * B_Rd") ? Math.min(finite(_F_most / _B_Rd, "F_most / B_Rd"), finite(_F_v / _R_low, "F_v / R_low")) : 0, "u_high");
+  return [_L_n, _A_ntx, _A_nvx, _A_nty, _A_nvy, _B_x, _B_y, _B_net, _B_Rd, _N_bent, _N_cable, _N_high, _N_E, _N_low, _F_most, _F_least, _R_low, _R_high, _u, _u_low, _u_high];
+}
+
 export function boltPullThrough_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y" | "d_m" | "f_u" | "f_yp" | "s_h" | "e_h" | "gamma_M2" | "gamma_R", number>>, k: Readonly<Record<"plate.bolted.boltPush" | "bolts.rowLost.group" | "bolts.rowLost.plate" | "plate.held.momentEdge" | "bolts.rowLost.edgeMoment", (...values: number[]) => number>>): number[] {
   const _p = v.p;
   const _a = v.a;
@@ -1661,6 +2514,116 @@ export function boltPullThroughBySolution_allowableStress(v: Readonly<Record<"t"
   return [_B_p_Rd, _R_low, _R_high];
 }
 
+export function boltPullThroughByPlaces_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "i_x" | "i_y" | "l_x" | "l_y" | "d_m" | "f_u" | "f_yp" | "s_h" | "e_h" | "gamma_M2" | "gamma_R" | "s_x" | "s_y" | "n_b" | "a_p" | "b_p" | "A_1" | "A_g" | "A_r", number>>, k: Readonly<Record<"plate.held.momentEdge" | "bolts.rowLost.edgeMoment", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _pulled = v.pulled;
+  const _lost = v.lost;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _i_x = v.i_x;
+  const _i_y = v.i_y;
+  const _l_x = v.l_x;
+  const _l_y = v.l_y;
+  const _d_m = v.d_m;
+  const _f_u = v.f_u;
+  const _f_yp = v.f_yp;
+  const _s_h = v.s_h;
+  const _e_h = v.e_h;
+  const _gamma_M2 = v.gamma_M2;
+  const _gamma_R = v.gamma_R;
+  const _s_x = v.s_x;
+  const _s_y = v.s_y;
+  const _n_b = v.n_b;
+  const _a_p = v.a_p;
+  const _b_p = v.b_p;
+  const _A_1 = v.A_1;
+  const _A_g = v.A_g;
+  const _A_r = v.A_r;
+  const _p_off = finite(_pulled * _p, "p_off");
+  const _p_lost = finite(_lost * _p_off, "p_lost");
+  const _R_bolt = finite(_A_1 * _p_off, "R_bolt");
+  const _R_group = finite(_A_g * _p_lost, "R_group");
+  const _R_rest = finite(_A_r * _p_lost, "R_rest");
+  const _M_held = finite(k["plate.held.momentEdge"](_a, _b, _t, _E, _nu, _p), "M_held");
+  const _M_lost = finite(k["bolts.rowLost.edgeMoment"](_a, _b, _t, _E, _nu, _p_lost), "M_lost");
+  const _M_edge = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_M_held, _M_lost) : _p * Math.pow(finite(_h_x > 0 ? _a : _b, "h_x > 0 ? a : b"), 2) / 12, "M_edge");
+  const _Q = finite(_M_edge * Math.max(finite(_h_x * _s_y / _l_x, "h_x * s_y / l_x"), finite(_h_y * _s_x / _l_y, "h_y * s_x / l_y")), "Q");
+  const _F_t = finite(Math.max(_R_bolt, _R_group, _R_rest) + _Q, "F_t");
+  const _B_p_Rd = finite(0.6 * Math.PI * _d_m * _t * _f_u / _gamma_M2, "B_p_Rd");
+  const _F_all = finite(_p_off * _a_p * _b_p, "F_all");
+  const _F_low = finite(_F_all / _n_b, "F_low");
+  const _F_strip = finite(_p_off * (Math.max(_s_x, _s_y) + 2 * Math.max(_i_x, _i_y)) * Math.min(_a_p, _b_p), "F_strip");
+  const _L_m = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.min(_a, _b) : _h_x > 0 ? _a : _b, "L_m");
+  const _M_high = finite((_lost > 0 ? 1 / 2 : 1 / 8) * _p * Math.pow(_L_m, 2), "M_high");
+  const _F_high = finite((_lost > 0 ? _F_all : _F_strip) + _M_high * Math.max(_s_x, _s_y) / finite(Math.min(_l_x, _l_y), "min(l_x, l_y)"), "F_high");
+  const _R_low = finite(Math.PI * _s_h * _t * _f_yp / finite(Math.sqrt(3) * _gamma_R, "sqrt(3) * gamma_R"), "R_low");
+  const _R_high = finite(Math.PI * _e_h * _t * _f_u / finite(Math.sqrt(3) * _gamma_R, "sqrt(3) * gamma_R"), "R_high");
+  const _u = finite(_B_p_Rd > finite(0 * _B_p_Rd, "0 * B_p_Rd") ? _F_t / _B_p_Rd : 0, "u");
+  const _u_low = finite(_B_p_Rd > finite(0 * _B_p_Rd, "0 * B_p_Rd") ? Math.max(finite(_F_low / _B_p_Rd, "F_low / B_p_Rd"), finite(_F_t / _R_high, "F_t / R_high")) : 0, "u_low");
+  const _u_high = finite(_B_p_Rd > finite(0 * _B_p_Rd, "0 * B_p_Rd") ? Math.min(finite(_F_high / _B_p_Rd, "F_high / B_p_Rd"), finite(_F_t / _R_low, "F_t / R_low")) : 0, "u_high");
+  return [_p_off, _p_lost, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _B_p_Rd, _F_all, _F_low, _F_strip, _L_m, _M_high, _F_high, _R_low, _R_high, _u, _u_low, _u_high];
+}
+
+export function boltPullThroughByPlaces_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "i_x" | "i_y" | "l_x" | "l_y" | "d_m" | "f_u" | "f_yp" | "s_h" | "e_h" | "Omega_J" | "gamma_R" | "s_x" | "s_y" | "n_b" | "a_p" | "b_p" | "A_1" | "A_g" | "A_r", number>>, k: Readonly<Record<"plate.held.momentEdge" | "bolts.rowLost.edgeMoment", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _pulled = v.pulled;
+  const _lost = v.lost;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _i_x = v.i_x;
+  const _i_y = v.i_y;
+  const _l_x = v.l_x;
+  const _l_y = v.l_y;
+  const _d_m = v.d_m;
+  const _f_u = v.f_u;
+  const _f_yp = v.f_yp;
+  const _s_h = v.s_h;
+  const _e_h = v.e_h;
+  const _Omega_J = v.Omega_J;
+  const _gamma_R = v.gamma_R;
+  const _s_x = v.s_x;
+  const _s_y = v.s_y;
+  const _n_b = v.n_b;
+  const _a_p = v.a_p;
+  const _b_p = v.b_p;
+  const _A_1 = v.A_1;
+  const _A_g = v.A_g;
+  const _A_r = v.A_r;
+  const _p_off = finite(_pulled * _p, "p_off");
+  const _p_lost = finite(_lost * _p_off, "p_lost");
+  const _R_bolt = finite(_A_1 * _p_off, "R_bolt");
+  const _R_group = finite(_A_g * _p_lost, "R_group");
+  const _R_rest = finite(_A_r * _p_lost, "R_rest");
+  const _M_held = finite(k["plate.held.momentEdge"](_a, _b, _t, _E, _nu, _p), "M_held");
+  const _M_lost = finite(k["bolts.rowLost.edgeMoment"](_a, _b, _t, _E, _nu, _p_lost), "M_lost");
+  const _M_edge = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_M_held, _M_lost) : _p * Math.pow(finite(_h_x > 0 ? _a : _b, "h_x > 0 ? a : b"), 2) / 12, "M_edge");
+  const _Q = finite(_M_edge * Math.max(finite(_h_x * _s_y / _l_x, "h_x * s_y / l_x"), finite(_h_y * _s_x / _l_y, "h_y * s_x / l_y")), "Q");
+  const _F_t = finite(Math.max(_R_bolt, _R_group, _R_rest) + _Q, "F_t");
+  const _B_p_Rd = finite(0.6 * Math.PI * _d_m * _t * _f_u / _Omega_J, "B_p_Rd");
+  const _F_all = finite(_p_off * _a_p * _b_p, "F_all");
+  const _F_low = finite(_F_all / _n_b, "F_low");
+  const _F_strip = finite(_p_off * (Math.max(_s_x, _s_y) + 2 * Math.max(_i_x, _i_y)) * Math.min(_a_p, _b_p), "F_strip");
+  const _L_m = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.min(_a, _b) : _h_x > 0 ? _a : _b, "L_m");
+  const _M_high = finite((_lost > 0 ? 1 / 2 : 1 / 8) * _p * Math.pow(_L_m, 2), "M_high");
+  const _F_high = finite((_lost > 0 ? _F_all : _F_strip) + _M_high * Math.max(_s_x, _s_y) / finite(Math.min(_l_x, _l_y), "min(l_x, l_y)"), "F_high");
+  const _R_low = finite(Math.PI * _s_h * _t * _f_yp / finite(Math.sqrt(3) * _gamma_R, "sqrt(3) * gamma_R"), "R_low");
+  const _R_high = finite(Math.PI * _e_h * _t * _f_u / finite(Math.sqrt(3) * _gamma_R, "sqrt(3) * gamma_R"), "R_high");
+  const _u = finite(_B_p_Rd > finite(0 * _B_p_Rd, "0 * B_p_Rd") ? _F_t / _B_p_Rd : 0, "u");
+  const _u_low = finite(_B_p_Rd > finite(0 * _B_p_Rd, "0 * B_p_Rd") ? Math.max(finite(_F_low / _B_p_Rd, "F_low / B_p_Rd"), finite(_F_t / _R_high, "F_t / R_high")) : 0, "u_low");
+  const _u_high = finite(_B_p_Rd > finite(0 * _B_p_Rd, "0 * B_p_Rd") ? Math.min(finite(_F_high / _B_p_Rd, "F_high / B_p_Rd"), finite(_F_t / _R_low, "F_t / R_low")) : 0, "u_high");
+  return [_p_off, _p_lost, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _B_p_Rd, _F_all, _F_low, _F_strip, _L_m, _M_high, _F_high, _R_low, _R_high, _u, _u_low, _u_high];
+}
+
 export function boltWallPull_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y" | "t_w" | "f_yw" | "gamma_M0" | "gamma_R", number>>, k: Readonly<Record<"plate.bolted.boltPush" | "bolts.rowLost.group" | "bolts.rowLost.plate" | "plate.held.momentEdge" | "bolts.rowLost.edgeMoment", (...values: number[]) => number>>): number[] {
   const _p = v.p;
   const _a = v.a;
@@ -1793,6 +2756,112 @@ export function boltWallPullBySolution_allowableStress(v: Readonly<Record<"t_w" 
   const _R_low = finite(2 * Math.PI * _m_pl / _gamma_R, "R_low");
   const _R_high = finite(16 * _m_pl / _gamma_R, "R_high");
   return [_F_w_Rd, _m_pl, _R_low, _R_high];
+}
+
+export function boltWallPullByPlaces_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "i_x" | "i_y" | "l_x" | "l_y" | "t_w" | "f_yw" | "gamma_M0" | "gamma_R" | "s_x" | "s_y" | "n_b" | "a_p" | "b_p" | "A_1" | "A_g" | "A_r", number>>, k: Readonly<Record<"plate.held.momentEdge" | "bolts.rowLost.edgeMoment", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _pulled = v.pulled;
+  const _lost = v.lost;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _i_x = v.i_x;
+  const _i_y = v.i_y;
+  const _l_x = v.l_x;
+  const _l_y = v.l_y;
+  const _t_w = v.t_w;
+  const _f_yw = v.f_yw;
+  const _gamma_M0 = v.gamma_M0;
+  const _gamma_R = v.gamma_R;
+  const _s_x = v.s_x;
+  const _s_y = v.s_y;
+  const _n_b = v.n_b;
+  const _a_p = v.a_p;
+  const _b_p = v.b_p;
+  const _A_1 = v.A_1;
+  const _A_g = v.A_g;
+  const _A_r = v.A_r;
+  const _p_off = finite(_pulled * _p, "p_off");
+  const _p_lost = finite(_lost * _p_off, "p_lost");
+  const _R_bolt = finite(_A_1 * _p_off, "R_bolt");
+  const _R_group = finite(_A_g * _p_lost, "R_group");
+  const _R_rest = finite(_A_r * _p_lost, "R_rest");
+  const _M_held = finite(k["plate.held.momentEdge"](_a, _b, _t, _E, _nu, _p), "M_held");
+  const _M_lost = finite(k["bolts.rowLost.edgeMoment"](_a, _b, _t, _E, _nu, _p_lost), "M_lost");
+  const _M_edge = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_M_held, _M_lost) : _p * Math.pow(finite(_h_x > 0 ? _a : _b, "h_x > 0 ? a : b"), 2) / 12, "M_edge");
+  const _Q = finite(_M_edge * Math.max(finite(_h_x * _s_y / _l_x, "h_x * s_y / l_x"), finite(_h_y * _s_x / _l_y, "h_y * s_x / l_y")), "Q");
+  const _F_t = finite(Math.max(_R_bolt, _R_group, _R_rest) + _Q, "F_t");
+  const _F_w_Rd = finite(Math.PI * _f_yw * Math.pow(_t_w, 2) / _gamma_M0, "F_w_Rd");
+  const _F_all = finite(_p_off * _a_p * _b_p, "F_all");
+  const _F_low = finite(_F_all / _n_b, "F_low");
+  const _F_strip = finite(_p_off * (Math.max(_s_x, _s_y) + 2 * Math.max(_i_x, _i_y)) * Math.min(_a_p, _b_p), "F_strip");
+  const _L_m = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.min(_a, _b) : _h_x > 0 ? _a : _b, "L_m");
+  const _M_high = finite((_lost > 0 ? 1 / 2 : 1 / 8) * _p * Math.pow(_L_m, 2), "M_high");
+  const _F_high = finite((_lost > 0 ? _F_all : _F_strip) + _M_high * Math.max(_s_x, _s_y) / finite(Math.min(_l_x, _l_y), "min(l_x, l_y)"), "F_high");
+  const _m_pl = finite(_f_yw * Math.pow(_t_w, 2) / 4, "m_pl");
+  const _R_low = finite(2 * Math.PI * _m_pl / _gamma_R, "R_low");
+  const _R_high = finite(16 * _m_pl / _gamma_R, "R_high");
+  const _u = finite(_F_w_Rd > finite(0 * _F_w_Rd, "0 * F_w_Rd") ? _F_t / _F_w_Rd : 0, "u");
+  const _u_low = finite(_F_w_Rd > finite(0 * _F_w_Rd, "0 * F_w_Rd") ? Math.max(finite(_F_low / _F_w_Rd, "F_low / F_w_Rd"), finite(_F_t / _R_high, "F_t / R_high")) : 0, "u_low");
+  const _u_high = finite(_F_w_Rd > finite(0 * _F_w_Rd, "0 * F_w_Rd") ? Math.min(finite(_F_high / _F_w_Rd, "F_high / F_w_Rd"), finite(_F_t / _R_low, "F_t / R_low")) : 0, "u_high");
+  return [_p_off, _p_lost, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _F_w_Rd, _F_all, _F_low, _F_strip, _L_m, _M_high, _F_high, _m_pl, _R_low, _R_high, _u, _u_low, _u_high];
+}
+
+export function boltWallPullByPlaces_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "i_x" | "i_y" | "l_x" | "l_y" | "t_w" | "f_yw" | "Omega_b" | "gamma_R" | "s_x" | "s_y" | "n_b" | "a_p" | "b_p" | "A_1" | "A_g" | "A_r", number>>, k: Readonly<Record<"plate.held.momentEdge" | "bolts.rowLost.edgeMoment", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _pulled = v.pulled;
+  const _lost = v.lost;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _i_x = v.i_x;
+  const _i_y = v.i_y;
+  const _l_x = v.l_x;
+  const _l_y = v.l_y;
+  const _t_w = v.t_w;
+  const _f_yw = v.f_yw;
+  const _Omega_b = v.Omega_b;
+  const _gamma_R = v.gamma_R;
+  const _s_x = v.s_x;
+  const _s_y = v.s_y;
+  const _n_b = v.n_b;
+  const _a_p = v.a_p;
+  const _b_p = v.b_p;
+  const _A_1 = v.A_1;
+  const _A_g = v.A_g;
+  const _A_r = v.A_r;
+  const _p_off = finite(_pulled * _p, "p_off");
+  const _p_lost = finite(_lost * _p_off, "p_lost");
+  const _R_bolt = finite(_A_1 * _p_off, "R_bolt");
+  const _R_group = finite(_A_g * _p_lost, "R_group");
+  const _R_rest = finite(_A_r * _p_lost, "R_rest");
+  const _M_held = finite(k["plate.held.momentEdge"](_a, _b, _t, _E, _nu, _p), "M_held");
+  const _M_lost = finite(k["bolts.rowLost.edgeMoment"](_a, _b, _t, _E, _nu, _p_lost), "M_lost");
+  const _M_edge = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_M_held, _M_lost) : _p * Math.pow(finite(_h_x > 0 ? _a : _b, "h_x > 0 ? a : b"), 2) / 12, "M_edge");
+  const _Q = finite(_M_edge * Math.max(finite(_h_x * _s_y / _l_x, "h_x * s_y / l_x"), finite(_h_y * _s_x / _l_y, "h_y * s_x / l_y")), "Q");
+  const _F_t = finite(Math.max(_R_bolt, _R_group, _R_rest) + _Q, "F_t");
+  const _F_w_Rd = finite(Math.PI * _f_yw * Math.pow(_t_w, 2) / _Omega_b, "F_w_Rd");
+  const _F_all = finite(_p_off * _a_p * _b_p, "F_all");
+  const _F_low = finite(_F_all / _n_b, "F_low");
+  const _F_strip = finite(_p_off * (Math.max(_s_x, _s_y) + 2 * Math.max(_i_x, _i_y)) * Math.min(_a_p, _b_p), "F_strip");
+  const _L_m = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.min(_a, _b) : _h_x > 0 ? _a : _b, "L_m");
+  const _M_high = finite((_lost > 0 ? 1 / 2 : 1 / 8) * _p * Math.pow(_L_m, 2), "M_high");
+  const _F_high = finite((_lost > 0 ? _F_all : _F_strip) + _M_high * Math.max(_s_x, _s_y) / finite(Math.min(_l_x, _l_y), "min(l_x, l_y)"), "F_high");
+  const _m_pl = finite(_f_yw * Math.pow(_t_w, 2) / 4, "m_pl");
+  const _R_low = finite(2 * Math.PI * _m_pl / _gamma_R, "R_low");
+  const _R_high = finite(16 * _m_pl / _gamma_R, "R_high");
+  const _u = finite(_F_w_Rd > finite(0 * _F_w_Rd, "0 * F_w_Rd") ? _F_t / _F_w_Rd : 0, "u");
+  const _u_low = finite(_F_w_Rd > finite(0 * _F_w_Rd, "0 * F_w_Rd") ? Math.max(finite(_F_low / _F_w_Rd, "F_low / F_w_Rd"), finite(_F_t / _R_high, "F_t / R_high")) : 0, "u_low");
+  const _u_high = finite(_F_w_Rd > finite(0 * _F_w_Rd, "0 * F_w_Rd") ? Math.min(finite(_F_high / _F_w_Rd, "F_high / F_w_Rd"), finite(_F_t / _R_low, "F_t / R_low")) : 0, "u_high");
+  return [_p_off, _p_lost, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _F_w_Rd, _F_all, _F_low, _F_strip, _L_m, _M_high, _F_high, _m_pl, _R_low, _R_high, _u, _u_low, _u_high];
 }
 
 export function boltAnchorage_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y" | "F_tk" | "F_vk" | "A_s" | "f_ub" | "gamma_M2", number>>, k: Readonly<Record<"plate.bolted.boltPush" | "bolts.rowLost.group" | "bolts.rowLost.plate" | "plate.held.momentEdge" | "bolts.rowLost.edgeMoment" | "inPlanePull.hinged", (...values: number[]) => number>>): number[] {
@@ -1991,6 +3060,194 @@ export function boltAnchorageBySolution_allowableStress(v: Readonly<Record<"p" |
   const _F_high = finite((_lost > 0 ? _F_all : _F_strip) + _M_high * Math.max(_s_x, _s_y) / finite(Math.min(_l_x, _l_y), "min(l_x, l_y)"), "F_high");
   const _range0 = finite(_F_tk <= finite(_f_ub * _A_s, "f_ub * A_s") ? 1 : 0, "range0");
   return [_s_x, _s_y, _p_off, _a_p, _b_p, _F_t_Rd, _F_v_Rd, _u, _u_Rd, _F_all, _F_low, _F_strip, _L_m, _M_high, _F_high, _range0];
+}
+
+export function boltAnchorageByPlaces_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "i_x" | "i_y" | "l_x" | "l_y" | "F_tk" | "F_vk" | "A_s" | "f_ub" | "gamma_M2" | "s_x" | "s_y" | "n_b" | "a_p" | "b_p" | "A_1" | "A_g" | "A_r", number>>, k: Readonly<Record<"plate.held.momentEdge" | "bolts.rowLost.edgeMoment" | "inPlanePull.hinged", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _pulled = v.pulled;
+  const _lost = v.lost;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _i_x = v.i_x;
+  const _i_y = v.i_y;
+  const _l_x = v.l_x;
+  const _l_y = v.l_y;
+  const _F_tk = v.F_tk;
+  const _F_vk = v.F_vk;
+  const _A_s = v.A_s;
+  const _f_ub = v.f_ub;
+  const _gamma_M2 = v.gamma_M2;
+  const _s_x = v.s_x;
+  const _s_y = v.s_y;
+  const _n_b = v.n_b;
+  const _a_p = v.a_p;
+  const _b_p = v.b_p;
+  const _A_1 = v.A_1;
+  const _A_g = v.A_g;
+  const _A_r = v.A_r;
+  const _p_off = finite(_pulled * _p, "p_off");
+  const _p_lost = finite(_lost * _p_off, "p_lost");
+  const _R_bolt = finite(_A_1 * _p_off, "R_bolt");
+  const _R_group = finite(_A_g * _p_lost, "R_group");
+  const _R_rest = finite(_A_r * _p_lost, "R_rest");
+  const _M_held = finite(k["plate.held.momentEdge"](_a, _b, _t, _E, _nu, _p), "M_held");
+  const _M_lost = finite(k["bolts.rowLost.edgeMoment"](_a, _b, _t, _E, _nu, _p_lost), "M_lost");
+  const _M_edge = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_M_held, _M_lost) : _p * Math.pow(finite(_h_x > 0 ? _a : _b, "h_x > 0 ? a : b"), 2) / 12, "M_edge");
+  const _Q = finite(_M_edge * Math.max(finite(_h_x * _s_y / _l_x, "h_x * s_y / l_x"), finite(_h_y * _s_x / _l_y, "h_y * s_x / l_y")), "Q");
+  const _F_t = finite(Math.max(_R_bolt, _R_group, _R_rest) + _Q, "F_t");
+  const _L_n = finite(_h_x > 0 ? (_h_y > 0 ? Math.min(_a, _b) : _a) : _b, "L_n");
+  const _N_pull = finite(k["inPlanePull.hinged"](_L_n, _L_n, _t, _E, _nu, _p), "N_pull");
+  const _F_v = finite(_N_pull * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_v");
+  const _F_t_Rd = finite(_F_tk / _gamma_M2, "F_t_Rd");
+  const _F_v_Rd = finite(_F_vk / _gamma_M2, "F_v_Rd");
+  const _u = finite(_F_t / _F_t_Rd + _F_v / _F_v_Rd, "u");
+  const _u_Rd = finite(1, "u_Rd");
+  const _F_all = finite(_p_off * _a_p * _b_p, "F_all");
+  const _F_low = finite(_F_all / _n_b, "F_low");
+  const _F_strip = finite(_p_off * (Math.max(_s_x, _s_y) + 2 * Math.max(_i_x, _i_y)) * Math.min(_a_p, _b_p), "F_strip");
+  const _L_m = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.min(_a, _b) : _h_x > 0 ? _a : _b, "L_m");
+  const _M_high = finite((_lost > 0 ? 1 / 2 : 1 / 8) * _p * Math.pow(_L_m, 2), "M_high");
+  const _F_high = finite((_lost > 0 ? _F_all : _F_strip) + _M_high * Math.max(_s_x, _s_y) / finite(Math.min(_l_x, _l_y), "min(l_x, l_y)"), "F_high");
+  const _range0 = finite(_F_tk <= finite(_f_ub * _A_s, "f_ub * A_s") ? 1 : 0, "range0");
+  return [_p_off, _p_lost, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _L_n, _N_pull, _F_v, _F_t_Rd, _F_v_Rd, _u, _u_Rd, _F_all, _F_low, _F_strip, _L_m, _M_high, _F_high, _range0];
+}
+
+export function boltAnchorageByPlaces_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "i_x" | "i_y" | "l_x" | "l_y" | "F_tk" | "F_vk" | "A_s" | "f_ub" | "Omega_J" | "s_x" | "s_y" | "n_b" | "a_p" | "b_p" | "A_1" | "A_g" | "A_r", number>>, k: Readonly<Record<"plate.held.momentEdge" | "bolts.rowLost.edgeMoment" | "inPlanePull.hinged", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _pulled = v.pulled;
+  const _lost = v.lost;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _i_x = v.i_x;
+  const _i_y = v.i_y;
+  const _l_x = v.l_x;
+  const _l_y = v.l_y;
+  const _F_tk = v.F_tk;
+  const _F_vk = v.F_vk;
+  const _A_s = v.A_s;
+  const _f_ub = v.f_ub;
+  const _Omega_J = v.Omega_J;
+  const _s_x = v.s_x;
+  const _s_y = v.s_y;
+  const _n_b = v.n_b;
+  const _a_p = v.a_p;
+  const _b_p = v.b_p;
+  const _A_1 = v.A_1;
+  const _A_g = v.A_g;
+  const _A_r = v.A_r;
+  const _p_off = finite(_pulled * _p, "p_off");
+  const _p_lost = finite(_lost * _p_off, "p_lost");
+  const _R_bolt = finite(_A_1 * _p_off, "R_bolt");
+  const _R_group = finite(_A_g * _p_lost, "R_group");
+  const _R_rest = finite(_A_r * _p_lost, "R_rest");
+  const _M_held = finite(k["plate.held.momentEdge"](_a, _b, _t, _E, _nu, _p), "M_held");
+  const _M_lost = finite(k["bolts.rowLost.edgeMoment"](_a, _b, _t, _E, _nu, _p_lost), "M_lost");
+  const _M_edge = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_M_held, _M_lost) : _p * Math.pow(finite(_h_x > 0 ? _a : _b, "h_x > 0 ? a : b"), 2) / 12, "M_edge");
+  const _Q = finite(_M_edge * Math.max(finite(_h_x * _s_y / _l_x, "h_x * s_y / l_x"), finite(_h_y * _s_x / _l_y, "h_y * s_x / l_y")), "Q");
+  const _F_t = finite(Math.max(_R_bolt, _R_group, _R_rest) + _Q, "F_t");
+  const _L_n = finite(_h_x > 0 ? (_h_y > 0 ? Math.min(_a, _b) : _a) : _b, "L_n");
+  const _N_pull = finite(k["inPlanePull.hinged"](_L_n, _L_n, _t, _E, _nu, _p), "N_pull");
+  const _F_v = finite(_N_pull * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_v");
+  const _F_t_Rd = finite(_F_tk / _Omega_J, "F_t_Rd");
+  const _F_v_Rd = finite(_F_vk / _Omega_J, "F_v_Rd");
+  const _u = finite(_F_t / _F_t_Rd + _F_v / _F_v_Rd, "u");
+  const _u_Rd = finite(1, "u_Rd");
+  const _F_all = finite(_p_off * _a_p * _b_p, "F_all");
+  const _F_low = finite(_F_all / _n_b, "F_low");
+  const _F_strip = finite(_p_off * (Math.max(_s_x, _s_y) + 2 * Math.max(_i_x, _i_y)) * Math.min(_a_p, _b_p), "F_strip");
+  const _L_m = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.min(_a, _b) : _h_x > 0 ? _a : _b, "L_m");
+  const _M_high = finite((_lost > 0 ? 1 / 2 : 1 / 8) * _p * Math.pow(_L_m, 2), "M_high");
+  const _F_high = finite((_lost > 0 ? _F_all : _F_strip) + _M_high * Math.max(_s_x, _s_y) / finite(Math.min(_l_x, _l_y), "min(l_x, l_y)"), "F_high");
+  const _range0 = finite(_F_tk <= finite(_f_ub * _A_s, "f_ub * A_s") ? 1 : 0, "range0");
+  return [_p_off, _p_lost, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _L_n, _N_pull, _F_v, _F_t_Rd, _F_v_Rd, _u, _u_Rd, _F_all, _F_low, _F_strip, _L_m, _M_high, _F_high, _range0];
+}
+
+export function boltAnchorageBySolutionByPlaces_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "pulled" | "lost" | "h_x" | "h_y" | "i_x" | "i_y" | "l_x" | "l_y" | "F_tk" | "F_vk" | "A_s" | "f_ub" | "gamma_M2" | "F_t" | "F_v" | "s_x" | "s_y" | "n_b" | "a_p" | "b_p", number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _pulled = v.pulled;
+  const _lost = v.lost;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _i_x = v.i_x;
+  const _i_y = v.i_y;
+  const _l_x = v.l_x;
+  const _l_y = v.l_y;
+  const _F_tk = v.F_tk;
+  const _F_vk = v.F_vk;
+  const _A_s = v.A_s;
+  const _f_ub = v.f_ub;
+  const _gamma_M2 = v.gamma_M2;
+  const _F_t = v.F_t;
+  const _F_v = v.F_v;
+  const _s_x = v.s_x;
+  const _s_y = v.s_y;
+  const _n_b = v.n_b;
+  const _a_p = v.a_p;
+  const _b_p = v.b_p;
+  const _p_off = finite(_pulled * _p, "p_off");
+  const _F_t_Rd = finite(_F_tk / _gamma_M2, "F_t_Rd");
+  const _F_v_Rd = finite(_F_vk / _gamma_M2, "F_v_Rd");
+  const _u = finite(_F_t / _F_t_Rd + _F_v / _F_v_Rd, "u");
+  const _u_Rd = finite(1, "u_Rd");
+  const _F_all = finite(_p_off * _a_p * _b_p, "F_all");
+  const _F_low = finite(_F_all / _n_b, "F_low");
+  const _F_strip = finite(_p_off * (Math.max(_s_x, _s_y) + 2 * Math.max(_i_x, _i_y)) * Math.min(_a_p, _b_p), "F_strip");
+  const _L_m = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.min(_a, _b) : _h_x > 0 ? _a : _b, "L_m");
+  const _M_high = finite((_lost > 0 ? 1 / 2 : 1 / 8) * _p * Math.pow(_L_m, 2), "M_high");
+  const _F_high = finite((_lost > 0 ? _F_all : _F_strip) + _M_high * Math.max(_s_x, _s_y) / finite(Math.min(_l_x, _l_y), "min(l_x, l_y)"), "F_high");
+  const _range0 = finite(_F_tk <= finite(_f_ub * _A_s, "f_ub * A_s") ? 1 : 0, "range0");
+  return [_p_off, _F_t_Rd, _F_v_Rd, _u, _u_Rd, _F_all, _F_low, _F_strip, _L_m, _M_high, _F_high, _range0];
+}
+
+export function boltAnchorageBySolutionByPlaces_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "pulled" | "lost" | "h_x" | "h_y" | "i_x" | "i_y" | "l_x" | "l_y" | "F_tk" | "F_vk" | "A_s" | "f_ub" | "Omega_J" | "F_t" | "F_v" | "s_x" | "s_y" | "n_b" | "a_p" | "b_p", number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _pulled = v.pulled;
+  const _lost = v.lost;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _i_x = v.i_x;
+  const _i_y = v.i_y;
+  const _l_x = v.l_x;
+  const _l_y = v.l_y;
+  const _F_tk = v.F_tk;
+  const _F_vk = v.F_vk;
+  const _A_s = v.A_s;
+  const _f_ub = v.f_ub;
+  const _Omega_J = v.Omega_J;
+  const _F_t = v.F_t;
+  const _F_v = v.F_v;
+  const _s_x = v.s_x;
+  const _s_y = v.s_y;
+  const _n_b = v.n_b;
+  const _a_p = v.a_p;
+  const _b_p = v.b_p;
+  const _p_off = finite(_pulled * _p, "p_off");
+  const _F_t_Rd = finite(_F_tk / _Omega_J, "F_t_Rd");
+  const _F_v_Rd = finite(_F_vk / _Omega_J, "F_v_Rd");
+  const _u = finite(_F_t / _F_t_Rd + _F_v / _F_v_Rd, "u");
+  const _u_Rd = finite(1, "u_Rd");
+  const _F_all = finite(_p_off * _a_p * _b_p, "F_all");
+  const _F_low = finite(_F_all / _n_b, "F_low");
+  const _F_strip = finite(_p_off * (Math.max(_s_x, _s_y) + 2 * Math.max(_i_x, _i_y)) * Math.min(_a_p, _b_p), "F_strip");
+  const _L_m = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.min(_a, _b) : _h_x > 0 ? _a : _b, "L_m");
+  const _M_high = finite((_lost > 0 ? 1 / 2 : 1 / 8) * _p * Math.pow(_L_m, 2), "M_high");
+  const _F_high = finite((_lost > 0 ? _F_all : _F_strip) + _M_high * Math.max(_s_x, _s_y) / finite(Math.min(_l_x, _l_y), "min(l_x, l_y)"), "F_high");
+  const _range0 = finite(_F_tk <= finite(_f_ub * _A_s, "f_ub * A_s") ? 1 : 0, "range0");
+  return [_p_off, _F_t_Rd, _F_v_Rd, _u, _u_Rd, _F_all, _F_low, _F_strip, _L_m, _M_high, _F_high, _range0];
 }
 
 export function boltStud_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y" | "d" | "A_s" | "t_w" | "f_yw" | "f_uw" | "f_us" | "gamma_M2" | "gamma_R", number>>, k: Readonly<Record<"plate.bolted.boltPush" | "bolts.rowLost.group" | "bolts.rowLost.plate" | "plate.held.momentEdge" | "bolts.rowLost.edgeMoment", (...values: number[]) => number>>): number[] {
@@ -2211,6 +3468,214 @@ export function boltStudBySolution_allowableStress(v: Readonly<Record<"p" | "a" 
   return [_s_x, _s_y, _p_off, _a_p, _b_p, _F_st, _F_pw, _F_s_Rd, _F_all, _F_low, _F_strip, _L_m, _M_high, _F_high, _R_low, _R_high, _u, _u_low, _u_high, _range0];
 }
 
+export function boltStudByPlaces_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "i_x" | "i_y" | "l_x" | "l_y" | "d" | "A_s" | "t_w" | "f_yw" | "f_uw" | "f_us" | "gamma_M2" | "gamma_R" | "s_x" | "s_y" | "n_b" | "a_p" | "b_p" | "A_1" | "A_g" | "A_r", number>>, k: Readonly<Record<"plate.held.momentEdge" | "bolts.rowLost.edgeMoment", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _pulled = v.pulled;
+  const _lost = v.lost;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _i_x = v.i_x;
+  const _i_y = v.i_y;
+  const _l_x = v.l_x;
+  const _l_y = v.l_y;
+  const _d = v.d;
+  const _A_s = v.A_s;
+  const _t_w = v.t_w;
+  const _f_yw = v.f_yw;
+  const _f_uw = v.f_uw;
+  const _f_us = v.f_us;
+  const _gamma_M2 = v.gamma_M2;
+  const _gamma_R = v.gamma_R;
+  const _s_x = v.s_x;
+  const _s_y = v.s_y;
+  const _n_b = v.n_b;
+  const _a_p = v.a_p;
+  const _b_p = v.b_p;
+  const _A_1 = v.A_1;
+  const _A_g = v.A_g;
+  const _A_r = v.A_r;
+  const _p_off = finite(_pulled * _p, "p_off");
+  const _p_lost = finite(_lost * _p_off, "p_lost");
+  const _R_bolt = finite(_A_1 * _p_off, "R_bolt");
+  const _R_group = finite(_A_g * _p_lost, "R_group");
+  const _R_rest = finite(_A_r * _p_lost, "R_rest");
+  const _M_held = finite(k["plate.held.momentEdge"](_a, _b, _t, _E, _nu, _p), "M_held");
+  const _M_lost = finite(k["bolts.rowLost.edgeMoment"](_a, _b, _t, _E, _nu, _p_lost), "M_lost");
+  const _M_edge = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_M_held, _M_lost) : _p * Math.pow(finite(_h_x > 0 ? _a : _b, "h_x > 0 ? a : b"), 2) / 12, "M_edge");
+  const _Q = finite(_M_edge * Math.max(finite(_h_x * _s_y / _l_x, "h_x * s_y / l_x"), finite(_h_y * _s_x / _l_y, "h_y * s_x / l_y")), "Q");
+  const _F_t = finite(Math.max(_R_bolt, _R_group, _R_rest) + _Q, "F_t");
+  const _F_st = finite(0.9 * _f_us * _A_s / _gamma_M2, "F_st");
+  const _F_pw = finite(0.6 * Math.PI * _d * _t_w * _f_uw / _gamma_M2, "F_pw");
+  const _F_s_Rd = finite(Math.min(_F_st, _F_pw), "F_s_Rd");
+  const _F_all = finite(_p_off * _a_p * _b_p, "F_all");
+  const _F_low = finite(_F_all / _n_b, "F_low");
+  const _F_strip = finite(_p_off * (Math.max(_s_x, _s_y) + 2 * Math.max(_i_x, _i_y)) * Math.min(_a_p, _b_p), "F_strip");
+  const _L_m = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.min(_a, _b) : _h_x > 0 ? _a : _b, "L_m");
+  const _M_high = finite((_lost > 0 ? 1 / 2 : 1 / 8) * _p * Math.pow(_L_m, 2), "M_high");
+  const _F_high = finite((_lost > 0 ? _F_all : _F_strip) + _M_high * Math.max(_s_x, _s_y) / finite(Math.min(_l_x, _l_y), "min(l_x, l_y)"), "F_high");
+  const _R_low = finite(Math.min(finite(2 / 3 * _f_us * _A_s, "2 / 3 * f_us * A_s"), finite(Math.PI * _d * _t_w * _f_yw / 2, "pi * d * t_w * f_yw / 2")) / _gamma_R, "R_low");
+  const _R_high = finite(Math.min(finite(_f_us * _A_s, "f_us * A_s"), finite(Math.PI / finite(Math.sqrt(3), "sqrt(3)") * 1.05 * _d * _t_w * _f_uw, "pi / sqrt(3) * 1.05 * d * t_w * f_uw")) / _gamma_R, "R_high");
+  const _u = finite(_F_s_Rd > finite(0 * _F_s_Rd, "0 * F_s_Rd") ? _F_t / _F_s_Rd : 0, "u");
+  const _u_low = finite(_F_s_Rd > finite(0 * _F_s_Rd, "0 * F_s_Rd") ? Math.max(finite(_F_low / _F_s_Rd, "F_low / F_s_Rd"), finite(_F_t / _R_high, "F_t / R_high")) : 0, "u_low");
+  const _u_high = finite(_F_s_Rd > finite(0 * _F_s_Rd, "0 * F_s_Rd") ? Math.min(finite(_F_high / _F_s_Rd, "F_high / F_s_Rd"), finite(_F_t / _R_low, "F_t / R_low")) : 0, "u_high");
+  const _range0 = finite(_d <= finite(2.5 * _t_w, "2.5 * t_w") ? 1 : 0, "range0");
+  return [_p_off, _p_lost, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _F_st, _F_pw, _F_s_Rd, _F_all, _F_low, _F_strip, _L_m, _M_high, _F_high, _R_low, _R_high, _u, _u_low, _u_high, _range0];
+}
+
+export function boltStudByPlaces_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "i_x" | "i_y" | "l_x" | "l_y" | "d" | "A_s" | "t_w" | "f_yw" | "f_uw" | "f_us" | "Omega_J" | "gamma_R" | "s_x" | "s_y" | "n_b" | "a_p" | "b_p" | "A_1" | "A_g" | "A_r", number>>, k: Readonly<Record<"plate.held.momentEdge" | "bolts.rowLost.edgeMoment", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _pulled = v.pulled;
+  const _lost = v.lost;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _i_x = v.i_x;
+  const _i_y = v.i_y;
+  const _l_x = v.l_x;
+  const _l_y = v.l_y;
+  const _d = v.d;
+  const _A_s = v.A_s;
+  const _t_w = v.t_w;
+  const _f_yw = v.f_yw;
+  const _f_uw = v.f_uw;
+  const _f_us = v.f_us;
+  const _Omega_J = v.Omega_J;
+  const _gamma_R = v.gamma_R;
+  const _s_x = v.s_x;
+  const _s_y = v.s_y;
+  const _n_b = v.n_b;
+  const _a_p = v.a_p;
+  const _b_p = v.b_p;
+  const _A_1 = v.A_1;
+  const _A_g = v.A_g;
+  const _A_r = v.A_r;
+  const _p_off = finite(_pulled * _p, "p_off");
+  const _p_lost = finite(_lost * _p_off, "p_lost");
+  const _R_bolt = finite(_A_1 * _p_off, "R_bolt");
+  const _R_group = finite(_A_g * _p_lost, "R_group");
+  const _R_rest = finite(_A_r * _p_lost, "R_rest");
+  const _M_held = finite(k["plate.held.momentEdge"](_a, _b, _t, _E, _nu, _p), "M_held");
+  const _M_lost = finite(k["bolts.rowLost.edgeMoment"](_a, _b, _t, _E, _nu, _p_lost), "M_lost");
+  const _M_edge = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_M_held, _M_lost) : _p * Math.pow(finite(_h_x > 0 ? _a : _b, "h_x > 0 ? a : b"), 2) / 12, "M_edge");
+  const _Q = finite(_M_edge * Math.max(finite(_h_x * _s_y / _l_x, "h_x * s_y / l_x"), finite(_h_y * _s_x / _l_y, "h_y * s_x / l_y")), "Q");
+  const _F_t = finite(Math.max(_R_bolt, _R_group, _R_rest) + _Q, "F_t");
+  const _F_st = finite(0.75 * _f_us * _A_s / _Omega_J, "F_st");
+  const _F_pw = finite(0.6 * Math.PI * _d * _t_w * _f_uw / _Omega_J, "F_pw");
+  const _F_s_Rd = finite(Math.min(_F_st, _F_pw), "F_s_Rd");
+  const _F_all = finite(_p_off * _a_p * _b_p, "F_all");
+  const _F_low = finite(_F_all / _n_b, "F_low");
+  const _F_strip = finite(_p_off * (Math.max(_s_x, _s_y) + 2 * Math.max(_i_x, _i_y)) * Math.min(_a_p, _b_p), "F_strip");
+  const _L_m = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.min(_a, _b) : _h_x > 0 ? _a : _b, "L_m");
+  const _M_high = finite((_lost > 0 ? 1 / 2 : 1 / 8) * _p * Math.pow(_L_m, 2), "M_high");
+  const _F_high = finite((_lost > 0 ? _F_all : _F_strip) + _M_high * Math.max(_s_x, _s_y) / finite(Math.min(_l_x, _l_y), "min(l_x, l_y)"), "F_high");
+  const _R_low = finite(Math.min(finite(2 / 3 * _f_us * _A_s, "2 / 3 * f_us * A_s"), finite(Math.PI * _d * _t_w * _f_yw / 2, "pi * d * t_w * f_yw / 2")) / _gamma_R, "R_low");
+  const _R_high = finite(Math.min(finite(_f_us * _A_s, "f_us * A_s"), finite(Math.PI / finite(Math.sqrt(3), "sqrt(3)") * 1.05 * _d * _t_w * _f_uw, "pi / sqrt(3) * 1.05 * d * t_w * f_uw")) / _gamma_R, "R_high");
+  const _u = finite(_F_s_Rd > finite(0 * _F_s_Rd, "0 * F_s_Rd") ? _F_t / _F_s_Rd : 0, "u");
+  const _u_low = finite(_F_s_Rd > finite(0 * _F_s_Rd, "0 * F_s_Rd") ? Math.max(finite(_F_low / _F_s_Rd, "F_low / F_s_Rd"), finite(_F_t / _R_high, "F_t / R_high")) : 0, "u_low");
+  const _u_high = finite(_F_s_Rd > finite(0 * _F_s_Rd, "0 * F_s_Rd") ? Math.min(finite(_F_high / _F_s_Rd, "F_high / F_s_Rd"), finite(_F_t / _R_low, "F_t / R_low")) : 0, "u_high");
+  const _range0 = finite(_d <= finite(2.5 * _t_w, "2.5 * t_w") ? 1 : 0, "range0");
+  return [_p_off, _p_lost, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _F_st, _F_pw, _F_s_Rd, _F_all, _F_low, _F_strip, _L_m, _M_high, _F_high, _R_low, _R_high, _u, _u_low, _u_high, _range0];
+}
+
+export function boltStudBySolutionByPlaces_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "pulled" | "lost" | "h_x" | "h_y" | "i_x" | "i_y" | "l_x" | "l_y" | "d" | "A_s" | "t_w" | "f_yw" | "f_uw" | "f_us" | "gamma_M2" | "gamma_R" | "F_t" | "s_x" | "s_y" | "n_b" | "a_p" | "b_p", number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _pulled = v.pulled;
+  const _lost = v.lost;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _i_x = v.i_x;
+  const _i_y = v.i_y;
+  const _l_x = v.l_x;
+  const _l_y = v.l_y;
+  const _d = v.d;
+  const _A_s = v.A_s;
+  const _t_w = v.t_w;
+  const _f_yw = v.f_yw;
+  const _f_uw = v.f_uw;
+  const _f_us = v.f_us;
+  const _gamma_M2 = v.gamma_M2;
+  const _gamma_R = v.gamma_R;
+  const _F_t = v.F_t;
+  const _s_x = v.s_x;
+  const _s_y = v.s_y;
+  const _n_b = v.n_b;
+  const _a_p = v.a_p;
+  const _b_p = v.b_p;
+  const _p_off = finite(_pulled * _p, "p_off");
+  const _F_st = finite(0.9 * _f_us * _A_s / _gamma_M2, "F_st");
+  const _F_pw = finite(0.6 * Math.PI * _d * _t_w * _f_uw / _gamma_M2, "F_pw");
+  const _F_s_Rd = finite(Math.min(_F_st, _F_pw), "F_s_Rd");
+  const _F_all = finite(_p_off * _a_p * _b_p, "F_all");
+  const _F_low = finite(_F_all / _n_b, "F_low");
+  const _F_strip = finite(_p_off * (Math.max(_s_x, _s_y) + 2 * Math.max(_i_x, _i_y)) * Math.min(_a_p, _b_p), "F_strip");
+  const _L_m = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.min(_a, _b) : _h_x > 0 ? _a : _b, "L_m");
+  const _M_high = finite((_lost > 0 ? 1 / 2 : 1 / 8) * _p * Math.pow(_L_m, 2), "M_high");
+  const _F_high = finite((_lost > 0 ? _F_all : _F_strip) + _M_high * Math.max(_s_x, _s_y) / finite(Math.min(_l_x, _l_y), "min(l_x, l_y)"), "F_high");
+  const _R_low = finite(Math.min(finite(2 / 3 * _f_us * _A_s, "2 / 3 * f_us * A_s"), finite(Math.PI * _d * _t_w * _f_yw / 2, "pi * d * t_w * f_yw / 2")) / _gamma_R, "R_low");
+  const _R_high = finite(Math.min(finite(_f_us * _A_s, "f_us * A_s"), finite(Math.PI / finite(Math.sqrt(3), "sqrt(3)") * 1.05 * _d * _t_w * _f_uw, "pi / sqrt(3) * 1.05 * d * t_w * f_uw")) / _gamma_R, "R_high");
+  const _u = finite(_F_s_Rd > finite(0 * _F_s_Rd, "0 * F_s_Rd") ? _F_t / _F_s_Rd : 0, "u");
+  const _u_low = finite(_F_s_Rd > finite(0 * _F_s_Rd, "0 * F_s_Rd") ? Math.max(finite(_F_low / _F_s_Rd, "F_low / F_s_Rd"), finite(_F_t / _R_high, "F_t / R_high")) : 0, "u_low");
+  const _u_high = finite(_F_s_Rd > finite(0 * _F_s_Rd, "0 * F_s_Rd") ? Math.min(finite(_F_high / _F_s_Rd, "F_high / F_s_Rd"), finite(_F_t / _R_low, "F_t / R_low")) : 0, "u_high");
+  const _range0 = finite(_d <= finite(2.5 * _t_w, "2.5 * t_w") ? 1 : 0, "range0");
+  return [_p_off, _F_st, _F_pw, _F_s_Rd, _F_all, _F_low, _F_strip, _L_m, _M_high, _F_high, _R_low, _R_high, _u, _u_low, _u_high, _range0];
+}
+
+export function boltStudBySolutionByPlaces_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "pulled" | "lost" | "h_x" | "h_y" | "i_x" | "i_y" | "l_x" | "l_y" | "d" | "A_s" | "t_w" | "f_yw" | "f_uw" | "f_us" | "Omega_J" | "gamma_R" | "F_t" | "s_x" | "s_y" | "n_b" | "a_p" | "b_p", number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _pulled = v.pulled;
+  const _lost = v.lost;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _i_x = v.i_x;
+  const _i_y = v.i_y;
+  const _l_x = v.l_x;
+  const _l_y = v.l_y;
+  const _d = v.d;
+  const _A_s = v.A_s;
+  const _t_w = v.t_w;
+  const _f_yw = v.f_yw;
+  const _f_uw = v.f_uw;
+  const _f_us = v.f_us;
+  const _Omega_J = v.Omega_J;
+  const _gamma_R = v.gamma_R;
+  const _F_t = v.F_t;
+  const _s_x = v.s_x;
+  const _s_y = v.s_y;
+  const _n_b = v.n_b;
+  const _a_p = v.a_p;
+  const _b_p = v.b_p;
+  const _p_off = finite(_pulled * _p, "p_off");
+  const _F_st = finite(0.75 * _f_us * _A_s / _Omega_J, "F_st");
+  const _F_pw = finite(0.6 * Math.PI * _d * _t_w * _f_uw / _Omega_J, "F_pw");
+  const _F_s_Rd = finite(Math.min(_F_st, _F_pw), "F_s_Rd");
+  const _F_all = finite(_p_off * _a_p * _b_p, "F_all");
+  const _F_low = finite(_F_all / _n_b, "F_low");
+  const _F_strip = finite(_p_off * (Math.max(_s_x, _s_y) + 2 * Math.max(_i_x, _i_y)) * Math.min(_a_p, _b_p), "F_strip");
+  const _L_m = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.min(_a, _b) : _h_x > 0 ? _a : _b, "L_m");
+  const _M_high = finite((_lost > 0 ? 1 / 2 : 1 / 8) * _p * Math.pow(_L_m, 2), "M_high");
+  const _F_high = finite((_lost > 0 ? _F_all : _F_strip) + _M_high * Math.max(_s_x, _s_y) / finite(Math.min(_l_x, _l_y), "min(l_x, l_y)"), "F_high");
+  const _R_low = finite(Math.min(finite(2 / 3 * _f_us * _A_s, "2 / 3 * f_us * A_s"), finite(Math.PI * _d * _t_w * _f_yw / 2, "pi * d * t_w * f_yw / 2")) / _gamma_R, "R_low");
+  const _R_high = finite(Math.min(finite(_f_us * _A_s, "f_us * A_s"), finite(Math.PI / finite(Math.sqrt(3), "sqrt(3)") * 1.05 * _d * _t_w * _f_uw, "pi / sqrt(3) * 1.05 * d * t_w * f_uw")) / _gamma_R, "R_high");
+  const _u = finite(_F_s_Rd > finite(0 * _F_s_Rd, "0 * F_s_Rd") ? _F_t / _F_s_Rd : 0, "u");
+  const _u_low = finite(_F_s_Rd > finite(0 * _F_s_Rd, "0 * F_s_Rd") ? Math.max(finite(_F_low / _F_s_Rd, "F_low / F_s_Rd"), finite(_F_t / _R_high, "F_t / R_high")) : 0, "u_low");
+  const _u_high = finite(_F_s_Rd > finite(0 * _F_s_Rd, "0 * F_s_Rd") ? Math.min(finite(_F_high / _F_s_Rd, "F_high / F_s_Rd"), finite(_F_t / _R_low, "F_t / R_low")) : 0, "u_high");
+  const _range0 = finite(_d <= finite(2.5 * _t_w, "2.5 * t_w") ? 1 : 0, "range0");
+  return [_p_off, _F_st, _F_pw, _F_s_Rd, _F_all, _F_low, _F_strip, _L_m, _M_high, _F_high, _R_low, _R_high, _u, _u_low, _u_high, _range0];
+}
+
 export function boltThreadEngagement_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y" | "d" | "f_ub" | "L_e" | "f_ud" | "P" | "gamma_M2" | "gamma_R", number>>, k: Readonly<Record<"plate.bolted.boltPush" | "bolts.rowLost.group" | "bolts.rowLost.plate" | "plate.held.momentEdge" | "bolts.rowLost.edgeMoment", (...values: number[]) => number>>): number[] {
   const _p = v.p;
   const _a = v.a;
@@ -2429,6 +3894,214 @@ export function boltThreadEngagementBySolution_allowableStress(v: Readonly<Recor
   return [_s_x, _s_y, _p_off, _a_p, _b_p, _d_2, _D_1, _A_sb, _A_sp, _F_th_Rd, _F_all, _F_low, _F_strip, _L_m, _M_high, _F_high, _R_low, _R_high, _u, _u_low, _u_high];
 }
 
+export function boltThreadEngagementByPlaces_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "i_x" | "i_y" | "l_x" | "l_y" | "d" | "f_ub" | "L_e" | "f_ud" | "P" | "gamma_M2" | "gamma_R" | "s_x" | "s_y" | "n_b" | "a_p" | "b_p" | "A_1" | "A_g" | "A_r", number>>, k: Readonly<Record<"plate.held.momentEdge" | "bolts.rowLost.edgeMoment", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _pulled = v.pulled;
+  const _lost = v.lost;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _i_x = v.i_x;
+  const _i_y = v.i_y;
+  const _l_x = v.l_x;
+  const _l_y = v.l_y;
+  const _d = v.d;
+  const _f_ub = v.f_ub;
+  const _L_e = v.L_e;
+  const _f_ud = v.f_ud;
+  const _P = v.P;
+  const _gamma_M2 = v.gamma_M2;
+  const _gamma_R = v.gamma_R;
+  const _s_x = v.s_x;
+  const _s_y = v.s_y;
+  const _n_b = v.n_b;
+  const _a_p = v.a_p;
+  const _b_p = v.b_p;
+  const _A_1 = v.A_1;
+  const _A_g = v.A_g;
+  const _A_r = v.A_r;
+  const _p_off = finite(_pulled * _p, "p_off");
+  const _p_lost = finite(_lost * _p_off, "p_lost");
+  const _R_bolt = finite(_A_1 * _p_off, "R_bolt");
+  const _R_group = finite(_A_g * _p_lost, "R_group");
+  const _R_rest = finite(_A_r * _p_lost, "R_rest");
+  const _M_held = finite(k["plate.held.momentEdge"](_a, _b, _t, _E, _nu, _p), "M_held");
+  const _M_lost = finite(k["bolts.rowLost.edgeMoment"](_a, _b, _t, _E, _nu, _p_lost), "M_lost");
+  const _M_edge = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_M_held, _M_lost) : _p * Math.pow(finite(_h_x > 0 ? _a : _b, "h_x > 0 ? a : b"), 2) / 12, "M_edge");
+  const _Q = finite(_M_edge * Math.max(finite(_h_x * _s_y / _l_x, "h_x * s_y / l_x"), finite(_h_y * _s_x / _l_y, "h_y * s_x / l_y")), "Q");
+  const _F_t = finite(Math.max(_R_bolt, _R_group, _R_rest) + _Q, "F_t");
+  const _d_2 = finite(_d - 3 * Math.sqrt(3) / 8 * _P, "d_2");
+  const _D_1 = finite(_d - 5 * Math.sqrt(3) / 8 * _P, "D_1");
+  const _A_sb = finite(Math.PI * _D_1 * _L_e * (1 / 2 + (_d_2 - _D_1) / finite(Math.sqrt(3) * _P, "sqrt(3) * P")), "A_sb");
+  const _A_sp = finite(Math.PI * _d * _L_e * (1 / 2 + (_d - _d_2) / finite(Math.sqrt(3) * _P, "sqrt(3) * P")), "A_sp");
+  const _F_th_Rd = finite(0.6 * Math.min(finite(_f_ub * _A_sb, "f_ub * A_sb"), finite(_f_ud * _A_sp, "f_ud * A_sp")) / _gamma_M2, "F_th_Rd");
+  const _F_all = finite(_p_off * _a_p * _b_p, "F_all");
+  const _F_low = finite(_F_all / _n_b, "F_low");
+  const _F_strip = finite(_p_off * (Math.max(_s_x, _s_y) + 2 * Math.max(_i_x, _i_y)) * Math.min(_a_p, _b_p), "F_strip");
+  const _L_m = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.min(_a, _b) : _h_x > 0 ? _a : _b, "L_m");
+  const _M_high = finite((_lost > 0 ? 1 / 2 : 1 / 8) * _p * Math.pow(_L_m, 2), "M_high");
+  const _F_high = finite((_lost > 0 ? _F_all : _F_strip) + _M_high * Math.max(_s_x, _s_y) / finite(Math.min(_l_x, _l_y), "min(l_x, l_y)"), "F_high");
+  const _R_low = finite(Math.PI * (_d - 1.1 * _P) * _L_e * Math.min(_f_ub, _f_ud) / finite(4 * _gamma_R, "4 * gamma_R"), "R_low");
+  const _R_high = finite(Math.PI * _d * _L_e * Math.min(_f_ub, _f_ud) / finite(Math.sqrt(3) * _gamma_R, "sqrt(3) * gamma_R"), "R_high");
+  const _u = finite(_F_th_Rd > finite(0 * _F_th_Rd, "0 * F_th_Rd") ? _F_t / _F_th_Rd : 0, "u");
+  const _u_low = finite(_F_th_Rd > finite(0 * _F_th_Rd, "0 * F_th_Rd") ? Math.max(finite(_F_low / _F_th_Rd, "F_low / F_th_Rd"), finite(_F_t / _R_high, "F_t / R_high")) : 0, "u_low");
+  const _u_high = finite(_F_th_Rd > finite(0 * _F_th_Rd, "0 * F_th_Rd") ? Math.min(finite(_F_high / _F_th_Rd, "F_high / F_th_Rd"), finite(_F_t / _R_low, "F_t / R_low")) : 0, "u_high");
+  return [_p_off, _p_lost, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _d_2, _D_1, _A_sb, _A_sp, _F_th_Rd, _F_all, _F_low, _F_strip, _L_m, _M_high, _F_high, _R_low, _R_high, _u, _u_low, _u_high];
+}
+
+export function boltThreadEngagementByPlaces_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "i_x" | "i_y" | "l_x" | "l_y" | "d" | "f_ub" | "L_e" | "f_ud" | "P" | "Omega_J" | "gamma_R" | "s_x" | "s_y" | "n_b" | "a_p" | "b_p" | "A_1" | "A_g" | "A_r", number>>, k: Readonly<Record<"plate.held.momentEdge" | "bolts.rowLost.edgeMoment", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _pulled = v.pulled;
+  const _lost = v.lost;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _i_x = v.i_x;
+  const _i_y = v.i_y;
+  const _l_x = v.l_x;
+  const _l_y = v.l_y;
+  const _d = v.d;
+  const _f_ub = v.f_ub;
+  const _L_e = v.L_e;
+  const _f_ud = v.f_ud;
+  const _P = v.P;
+  const _Omega_J = v.Omega_J;
+  const _gamma_R = v.gamma_R;
+  const _s_x = v.s_x;
+  const _s_y = v.s_y;
+  const _n_b = v.n_b;
+  const _a_p = v.a_p;
+  const _b_p = v.b_p;
+  const _A_1 = v.A_1;
+  const _A_g = v.A_g;
+  const _A_r = v.A_r;
+  const _p_off = finite(_pulled * _p, "p_off");
+  const _p_lost = finite(_lost * _p_off, "p_lost");
+  const _R_bolt = finite(_A_1 * _p_off, "R_bolt");
+  const _R_group = finite(_A_g * _p_lost, "R_group");
+  const _R_rest = finite(_A_r * _p_lost, "R_rest");
+  const _M_held = finite(k["plate.held.momentEdge"](_a, _b, _t, _E, _nu, _p), "M_held");
+  const _M_lost = finite(k["bolts.rowLost.edgeMoment"](_a, _b, _t, _E, _nu, _p_lost), "M_lost");
+  const _M_edge = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_M_held, _M_lost) : _p * Math.pow(finite(_h_x > 0 ? _a : _b, "h_x > 0 ? a : b"), 2) / 12, "M_edge");
+  const _Q = finite(_M_edge * Math.max(finite(_h_x * _s_y / _l_x, "h_x * s_y / l_x"), finite(_h_y * _s_x / _l_y, "h_y * s_x / l_y")), "Q");
+  const _F_t = finite(Math.max(_R_bolt, _R_group, _R_rest) + _Q, "F_t");
+  const _d_2 = finite(_d - 3 * Math.sqrt(3) / 8 * _P, "d_2");
+  const _D_1 = finite(_d - 5 * Math.sqrt(3) / 8 * _P, "D_1");
+  const _A_sb = finite(Math.PI * _D_1 * _L_e * (1 / 2 + (_d_2 - _D_1) / finite(Math.sqrt(3) * _P, "sqrt(3) * P")), "A_sb");
+  const _A_sp = finite(Math.PI * _d * _L_e * (1 / 2 + (_d - _d_2) / finite(Math.sqrt(3) * _P, "sqrt(3) * P")), "A_sp");
+  const _F_th_Rd = finite(0.6 * Math.min(finite(_f_ub * _A_sb, "f_ub * A_sb"), finite(_f_ud * _A_sp, "f_ud * A_sp")) / _Omega_J, "F_th_Rd");
+  const _F_all = finite(_p_off * _a_p * _b_p, "F_all");
+  const _F_low = finite(_F_all / _n_b, "F_low");
+  const _F_strip = finite(_p_off * (Math.max(_s_x, _s_y) + 2 * Math.max(_i_x, _i_y)) * Math.min(_a_p, _b_p), "F_strip");
+  const _L_m = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.min(_a, _b) : _h_x > 0 ? _a : _b, "L_m");
+  const _M_high = finite((_lost > 0 ? 1 / 2 : 1 / 8) * _p * Math.pow(_L_m, 2), "M_high");
+  const _F_high = finite((_lost > 0 ? _F_all : _F_strip) + _M_high * Math.max(_s_x, _s_y) / finite(Math.min(_l_x, _l_y), "min(l_x, l_y)"), "F_high");
+  const _R_low = finite(Math.PI * (_d - 1.1 * _P) * _L_e * Math.min(_f_ub, _f_ud) / finite(4 * _gamma_R, "4 * gamma_R"), "R_low");
+  const _R_high = finite(Math.PI * _d * _L_e * Math.min(_f_ub, _f_ud) / finite(Math.sqrt(3) * _gamma_R, "sqrt(3) * gamma_R"), "R_high");
+  const _u = finite(_F_th_Rd > finite(0 * _F_th_Rd, "0 * F_th_Rd") ? _F_t / _F_th_Rd : 0, "u");
+  const _u_low = finite(_F_th_Rd > finite(0 * _F_th_Rd, "0 * F_th_Rd") ? Math.max(finite(_F_low / _F_th_Rd, "F_low / F_th_Rd"), finite(_F_t / _R_high, "F_t / R_high")) : 0, "u_low");
+  const _u_high = finite(_F_th_Rd > finite(0 * _F_th_Rd, "0 * F_th_Rd") ? Math.min(finite(_F_high / _F_th_Rd, "F_high / F_th_Rd"), finite(_F_t / _R_low, "F_t / R_low")) : 0, "u_high");
+  return [_p_off, _p_lost, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _d_2, _D_1, _A_sb, _A_sp, _F_th_Rd, _F_all, _F_low, _F_strip, _L_m, _M_high, _F_high, _R_low, _R_high, _u, _u_low, _u_high];
+}
+
+export function boltThreadEngagementBySolutionByPlaces_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "pulled" | "lost" | "h_x" | "h_y" | "i_x" | "i_y" | "l_x" | "l_y" | "d" | "f_ub" | "L_e" | "f_ud" | "P" | "gamma_M2" | "gamma_R" | "F_t" | "s_x" | "s_y" | "n_b" | "a_p" | "b_p", number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _pulled = v.pulled;
+  const _lost = v.lost;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _i_x = v.i_x;
+  const _i_y = v.i_y;
+  const _l_x = v.l_x;
+  const _l_y = v.l_y;
+  const _d = v.d;
+  const _f_ub = v.f_ub;
+  const _L_e = v.L_e;
+  const _f_ud = v.f_ud;
+  const _P = v.P;
+  const _gamma_M2 = v.gamma_M2;
+  const _gamma_R = v.gamma_R;
+  const _F_t = v.F_t;
+  const _s_x = v.s_x;
+  const _s_y = v.s_y;
+  const _n_b = v.n_b;
+  const _a_p = v.a_p;
+  const _b_p = v.b_p;
+  const _p_off = finite(_pulled * _p, "p_off");
+  const _d_2 = finite(_d - 3 * Math.sqrt(3) / 8 * _P, "d_2");
+  const _D_1 = finite(_d - 5 * Math.sqrt(3) / 8 * _P, "D_1");
+  const _A_sb = finite(Math.PI * _D_1 * _L_e * (1 / 2 + (_d_2 - _D_1) / finite(Math.sqrt(3) * _P, "sqrt(3) * P")), "A_sb");
+  const _A_sp = finite(Math.PI * _d * _L_e * (1 / 2 + (_d - _d_2) / finite(Math.sqrt(3) * _P, "sqrt(3) * P")), "A_sp");
+  const _F_th_Rd = finite(0.6 * Math.min(finite(_f_ub * _A_sb, "f_ub * A_sb"), finite(_f_ud * _A_sp, "f_ud * A_sp")) / _gamma_M2, "F_th_Rd");
+  const _F_all = finite(_p_off * _a_p * _b_p, "F_all");
+  const _F_low = finite(_F_all / _n_b, "F_low");
+  const _F_strip = finite(_p_off * (Math.max(_s_x, _s_y) + 2 * Math.max(_i_x, _i_y)) * Math.min(_a_p, _b_p), "F_strip");
+  const _L_m = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.min(_a, _b) : _h_x > 0 ? _a : _b, "L_m");
+  const _M_high = finite((_lost > 0 ? 1 / 2 : 1 / 8) * _p * Math.pow(_L_m, 2), "M_high");
+  const _F_high = finite((_lost > 0 ? _F_all : _F_strip) + _M_high * Math.max(_s_x, _s_y) / finite(Math.min(_l_x, _l_y), "min(l_x, l_y)"), "F_high");
+  const _R_low = finite(Math.PI * (_d - 1.1 * _P) * _L_e * Math.min(_f_ub, _f_ud) / finite(4 * _gamma_R, "4 * gamma_R"), "R_low");
+  const _R_high = finite(Math.PI * _d * _L_e * Math.min(_f_ub, _f_ud) / finite(Math.sqrt(3) * _gamma_R, "sqrt(3) * gamma_R"), "R_high");
+  const _u = finite(_F_th_Rd > finite(0 * _F_th_Rd, "0 * F_th_Rd") ? _F_t / _F_th_Rd : 0, "u");
+  const _u_low = finite(_F_th_Rd > finite(0 * _F_th_Rd, "0 * F_th_Rd") ? Math.max(finite(_F_low / _F_th_Rd, "F_low / F_th_Rd"), finite(_F_t / _R_high, "F_t / R_high")) : 0, "u_low");
+  const _u_high = finite(_F_th_Rd > finite(0 * _F_th_Rd, "0 * F_th_Rd") ? Math.min(finite(_F_high / _F_th_Rd, "F_high / F_th_Rd"), finite(_F_t / _R_low, "F_t / R_low")) : 0, "u_high");
+  return [_p_off, _d_2, _D_1, _A_sb, _A_sp, _F_th_Rd, _F_all, _F_low, _F_strip, _L_m, _M_high, _F_high, _R_low, _R_high, _u, _u_low, _u_high];
+}
+
+export function boltThreadEngagementBySolutionByPlaces_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "pulled" | "lost" | "h_x" | "h_y" | "i_x" | "i_y" | "l_x" | "l_y" | "d" | "f_ub" | "L_e" | "f_ud" | "P" | "Omega_J" | "gamma_R" | "F_t" | "s_x" | "s_y" | "n_b" | "a_p" | "b_p", number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _pulled = v.pulled;
+  const _lost = v.lost;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _i_x = v.i_x;
+  const _i_y = v.i_y;
+  const _l_x = v.l_x;
+  const _l_y = v.l_y;
+  const _d = v.d;
+  const _f_ub = v.f_ub;
+  const _L_e = v.L_e;
+  const _f_ud = v.f_ud;
+  const _P = v.P;
+  const _Omega_J = v.Omega_J;
+  const _gamma_R = v.gamma_R;
+  const _F_t = v.F_t;
+  const _s_x = v.s_x;
+  const _s_y = v.s_y;
+  const _n_b = v.n_b;
+  const _a_p = v.a_p;
+  const _b_p = v.b_p;
+  const _p_off = finite(_pulled * _p, "p_off");
+  const _d_2 = finite(_d - 3 * Math.sqrt(3) / 8 * _P, "d_2");
+  const _D_1 = finite(_d - 5 * Math.sqrt(3) / 8 * _P, "D_1");
+  const _A_sb = finite(Math.PI * _D_1 * _L_e * (1 / 2 + (_d_2 - _D_1) / finite(Math.sqrt(3) * _P, "sqrt(3) * P")), "A_sb");
+  const _A_sp = finite(Math.PI * _d * _L_e * (1 / 2 + (_d - _d_2) / finite(Math.sqrt(3) * _P, "sqrt(3) * P")), "A_sp");
+  const _F_th_Rd = finite(0.6 * Math.min(finite(_f_ub * _A_sb, "f_ub * A_sb"), finite(_f_ud * _A_sp, "f_ud * A_sp")) / _Omega_J, "F_th_Rd");
+  const _F_all = finite(_p_off * _a_p * _b_p, "F_all");
+  const _F_low = finite(_F_all / _n_b, "F_low");
+  const _F_strip = finite(_p_off * (Math.max(_s_x, _s_y) + 2 * Math.max(_i_x, _i_y)) * Math.min(_a_p, _b_p), "F_strip");
+  const _L_m = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.min(_a, _b) : _h_x > 0 ? _a : _b, "L_m");
+  const _M_high = finite((_lost > 0 ? 1 / 2 : 1 / 8) * _p * Math.pow(_L_m, 2), "M_high");
+  const _F_high = finite((_lost > 0 ? _F_all : _F_strip) + _M_high * Math.max(_s_x, _s_y) / finite(Math.min(_l_x, _l_y), "min(l_x, l_y)"), "F_high");
+  const _R_low = finite(Math.PI * (_d - 1.1 * _P) * _L_e * Math.min(_f_ub, _f_ud) / finite(4 * _gamma_R, "4 * gamma_R"), "R_low");
+  const _R_high = finite(Math.PI * _d * _L_e * Math.min(_f_ub, _f_ud) / finite(Math.sqrt(3) * _gamma_R, "sqrt(3) * gamma_R"), "R_high");
+  const _u = finite(_F_th_Rd > finite(0 * _F_th_Rd, "0 * F_th_Rd") ? _F_t / _F_th_Rd : 0, "u");
+  const _u_low = finite(_F_th_Rd > finite(0 * _F_th_Rd, "0 * F_th_Rd") ? Math.max(finite(_F_low / _F_th_Rd, "F_low / F_th_Rd"), finite(_F_t / _R_high, "F_t / R_high")) : 0, "u_low");
+  const _u_high = finite(_F_th_Rd > finite(0 * _F_th_Rd, "0 * F_th_Rd") ? Math.min(finite(_F_high / _F_th_Rd, "F_high / F_th_Rd"), finite(_F_t / _R_low, "F_t / R_low")) : 0, "u_high");
+  return [_p_off, _d_2, _D_1, _A_sb, _A_sp, _F_th_Rd, _F_all, _F_low, _F_strip, _L_m, _M_high, _F_high, _R_low, _R_high, _u, _u_low, _u_high];
+}
+
 export function boltPadWeld_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "b_d" | "a_d" | "f_uj" | "beta_w" | "gamma_M2" | "gamma_R", number>>, k: Readonly<Record<"inPlanePull.hinged", (...values: number[]) => number>>): number[] {
   const _p = v.p;
   const _a = v.a;
@@ -2583,6 +4256,146 @@ export function boltPadWeldBySolution_allowableStress(v: Readonly<Record<"p" | "
   const _u_low = finite(_F_w_Rd > finite(0 * _F_w_Rd, "0 * F_w_Rd") ? Math.max(finite(_F_least / _F_w_Rd, "F_least / F_w_Rd"), finite(_F_v / _R_high, "F_v / R_high")) : 0, "u_low");
   const _u_high = finite(_F_w_Rd > finite(0 * _F_w_Rd, "0 * F_w_Rd") ? Math.min(finite(_F_most / _F_w_Rd, "F_most / F_w_Rd"), finite(_F_v / _R_low, "F_v / R_low")) : 0, "u_high");
   return [_s_x, _s_y, _L_n, _F_w_Rd, _N_bent, _N_cable, _N_high, _N_E, _N_low, _F_most, _F_least, _R_low, _R_high, _u, _u_low, _u_high];
+}
+
+export function boltPadWeldByPlaces_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h_x" | "h_y" | "b_d" | "a_d" | "f_uj" | "beta_w" | "gamma_M2" | "gamma_R" | "s_x" | "s_y", number>>, k: Readonly<Record<"inPlanePull.hinged", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _b_d = v.b_d;
+  const _a_d = v.a_d;
+  const _f_uj = v.f_uj;
+  const _beta_w = v.beta_w;
+  const _gamma_M2 = v.gamma_M2;
+  const _gamma_R = v.gamma_R;
+  const _s_x = v.s_x;
+  const _s_y = v.s_y;
+  const _L_n = finite(_h_x > 0 ? (_h_y > 0 ? Math.min(_a, _b) : _a) : _b, "L_n");
+  const _N_pull = finite(k["inPlanePull.hinged"](_L_n, _L_n, _t, _E, _nu, _p), "N_pull");
+  const _F_v = finite(_N_pull * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_v");
+  const _F_w_Rd = finite(2 * _a_d * _b_d * _f_uj / finite(Math.sqrt(3) * _beta_w * _gamma_M2, "sqrt(3) * beta_w * gamma_M2"), "F_w_Rd");
+  const _N_bent = finite(17 / 280 * Math.pow(_p, 2) * Math.pow(_L_n, 6) * (1 - Math.pow(_nu, 2)) / finite(_E * Math.pow(_t, 5), "E * t ^ 5"), "N_bent");
+  const _N_cable = finite(Math.cbrt(_E * _t * Math.pow(finite(_p * _L_n, "p * L_n"), 2) / 18), "N_cable");
+  const _N_high = finite(Math.min(_N_bent, _N_cable), "N_high");
+  const _N_E = finite(Math.pow(Math.PI, 2) * _E * Math.pow(_t, 3) / finite(12 * (1 - Math.pow(_nu, 2)) * Math.pow(_L_n, 2), "12 * (1 - nu ^ 2) * L_n ^ 2"), "N_E");
+  const _N_low = finite(_N_bent / finite(Math.pow(finite(1 + _N_high / _N_E, "1 + N_high / N_E"), 2), "(1 + N_high / N_E) ^ 2"), "N_low");
+  const _F_most = finite(_N_high * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_most");
+  const _F_least = finite(_N_low * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_least");
+  const _R_low = finite(_a_d * _b_d * _f_uj / _gamma_R, "R_low");
+  const _R_high = finite(4 * _a_d * _b_d * _f_uj / finite(Math.sqrt(3) * _gamma_R, "sqrt(3) * gamma_R"), "R_high");
+  const _u = finite(_F_w_Rd > finite(0 * _F_w_Rd, "0 * F_w_Rd") ? _F_v / _F_w_Rd : 0, "u");
+  const _u_low = finite(_F_w_Rd > finite(0 * _F_w_Rd, "0 * F_w_Rd") ? Math.max(finite(_F_least / _F_w_Rd, "F_least / F_w_Rd"), finite(_F_v / _R_high, "F_v / R_high")) : 0, "u_low");
+  const _u_high = finite(_F_w_Rd > finite(0 * _F_w_Rd, "0 * F_w_Rd") ? Math.min(finite(_F_most / _F_w_Rd, "F_most / F_w_Rd"), finite(_F_v / _R_low, "F_v / R_low")) : 0, "u_high");
+  return [_L_n, _N_pull, _F_v, _F_w_Rd, _N_bent, _N_cable, _N_high, _N_E, _N_low, _F_most, _F_least, _R_low, _R_high, _u, _u_low, _u_high];
+}
+
+export function boltPadWeldByPlaces_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h_x" | "h_y" | "b_d" | "a_d" | "f_uj" | "Omega_J" | "gamma_R" | "s_x" | "s_y", number>>, k: Readonly<Record<"inPlanePull.hinged", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _b_d = v.b_d;
+  const _a_d = v.a_d;
+  const _f_uj = v.f_uj;
+  const _Omega_J = v.Omega_J;
+  const _gamma_R = v.gamma_R;
+  const _s_x = v.s_x;
+  const _s_y = v.s_y;
+  const _L_n = finite(_h_x > 0 ? (_h_y > 0 ? Math.min(_a, _b) : _a) : _b, "L_n");
+  const _N_pull = finite(k["inPlanePull.hinged"](_L_n, _L_n, _t, _E, _nu, _p), "N_pull");
+  const _F_v = finite(_N_pull * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_v");
+  const _F_w_Rd = finite(0.6 * _f_uj * 2 * _a_d * _b_d / _Omega_J, "F_w_Rd");
+  const _N_bent = finite(17 / 280 * Math.pow(_p, 2) * Math.pow(_L_n, 6) * (1 - Math.pow(_nu, 2)) / finite(_E * Math.pow(_t, 5), "E * t ^ 5"), "N_bent");
+  const _N_cable = finite(Math.cbrt(_E * _t * Math.pow(finite(_p * _L_n, "p * L_n"), 2) / 18), "N_cable");
+  const _N_high = finite(Math.min(_N_bent, _N_cable), "N_high");
+  const _N_E = finite(Math.pow(Math.PI, 2) * _E * Math.pow(_t, 3) / finite(12 * (1 - Math.pow(_nu, 2)) * Math.pow(_L_n, 2), "12 * (1 - nu ^ 2) * L_n ^ 2"), "N_E");
+  const _N_low = finite(_N_bent / finite(Math.pow(finite(1 + _N_high / _N_E, "1 + N_high / N_E"), 2), "(1 + N_high / N_E) ^ 2"), "N_low");
+  const _F_most = finite(_N_high * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_most");
+  const _F_least = finite(_N_low * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_least");
+  const _R_low = finite(_a_d * _b_d * _f_uj / _gamma_R, "R_low");
+  const _R_high = finite(4 * _a_d * _b_d * _f_uj / finite(Math.sqrt(3) * _gamma_R, "sqrt(3) * gamma_R"), "R_high");
+  const _u = finite(_F_w_Rd > finite(0 * _F_w_Rd, "0 * F_w_Rd") ? _F_v / _F_w_Rd : 0, "u");
+  const _u_low = finite(_F_w_Rd > finite(0 * _F_w_Rd, "0 * F_w_Rd") ? Math.max(finite(_F_least / _F_w_Rd, "F_least / F_w_Rd"), finite(_F_v / _R_high, "F_v / R_high")) : 0, "u_low");
+  const _u_high = finite(_F_w_Rd > finite(0 * _F_w_Rd, "0 * F_w_Rd") ? Math.min(finite(_F_most / _F_w_Rd, "F_most / F_w_Rd"), finite(_F_v / _R_low, "F_v / R_low")) : 0, "u_high");
+  return [_L_n, _N_pull, _F_v, _F_w_Rd, _N_bent, _N_cable, _N_high, _N_E, _N_low, _F_most, _F_least, _R_low, _R_high, _u, _u_low, _u_high];
+}
+
+export function boltPadWeldBySolutionByPlaces_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h_x" | "h_y" | "b_d" | "a_d" | "f_uj" | "beta_w" | "gamma_M2" | "gamma_R" | "F_v" | "s_x" | "s_y", number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _b_d = v.b_d;
+  const _a_d = v.a_d;
+  const _f_uj = v.f_uj;
+  const _beta_w = v.beta_w;
+  const _gamma_M2 = v.gamma_M2;
+  const _gamma_R = v.gamma_R;
+  const _F_v = v.F_v;
+  const _s_x = v.s_x;
+  const _s_y = v.s_y;
+  const _L_n = finite(_h_x > 0 ? (_h_y > 0 ? Math.min(_a, _b) : _a) : _b, "L_n");
+  const _F_w_Rd = finite(2 * _a_d * _b_d * _f_uj / finite(Math.sqrt(3) * _beta_w * _gamma_M2, "sqrt(3) * beta_w * gamma_M2"), "F_w_Rd");
+  const _N_bent = finite(17 / 280 * Math.pow(_p, 2) * Math.pow(_L_n, 6) * (1 - Math.pow(_nu, 2)) / finite(_E * Math.pow(_t, 5), "E * t ^ 5"), "N_bent");
+  const _N_cable = finite(Math.cbrt(_E * _t * Math.pow(finite(_p * _L_n, "p * L_n"), 2) / 18), "N_cable");
+  const _N_high = finite(Math.min(_N_bent, _N_cable), "N_high");
+  const _N_E = finite(Math.pow(Math.PI, 2) * _E * Math.pow(_t, 3) / finite(12 * (1 - Math.pow(_nu, 2)) * Math.pow(_L_n, 2), "12 * (1 - nu ^ 2) * L_n ^ 2"), "N_E");
+  const _N_low = finite(_N_bent / finite(Math.pow(finite(1 + _N_high / _N_E, "1 + N_high / N_E"), 2), "(1 + N_high / N_E) ^ 2"), "N_low");
+  const _F_most = finite(_N_high * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_most");
+  const _F_least = finite(_N_low * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_least");
+  const _R_low = finite(_a_d * _b_d * _f_uj / _gamma_R, "R_low");
+  const _R_high = finite(4 * _a_d * _b_d * _f_uj / finite(Math.sqrt(3) * _gamma_R, "sqrt(3) * gamma_R"), "R_high");
+  const _u = finite(_F_w_Rd > finite(0 * _F_w_Rd, "0 * F_w_Rd") ? _F_v / _F_w_Rd : 0, "u");
+  const _u_low = finite(_F_w_Rd > finite(0 * _F_w_Rd, "0 * F_w_Rd") ? Math.max(finite(_F_least / _F_w_Rd, "F_least / F_w_Rd"), finite(_F_v / _R_high, "F_v / R_high")) : 0, "u_low");
+  const _u_high = finite(_F_w_Rd > finite(0 * _F_w_Rd, "0 * F_w_Rd") ? Math.min(finite(_F_most / _F_w_Rd, "F_most / F_w_Rd"), finite(_F_v / _R_low, "F_v / R_low")) : 0, "u_high");
+  return [_L_n, _F_w_Rd, _N_bent, _N_cable, _N_high, _N_E, _N_low, _F_most, _F_least, _R_low, _R_high, _u, _u_low, _u_high];
+}
+
+export function boltPadWeldBySolutionByPlaces_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h_x" | "h_y" | "b_d" | "a_d" | "f_uj" | "Omega_J" | "gamma_R" | "F_v" | "s_x" | "s_y", number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _b_d = v.b_d;
+  const _a_d = v.a_d;
+  const _f_uj = v.f_uj;
+  const _Omega_J = v.Omega_J;
+  const _gamma_R = v.gamma_R;
+  const _F_v = v.F_v;
+  const _s_x = v.s_x;
+  const _s_y = v.s_y;
+  const _L_n = finite(_h_x > 0 ? (_h_y > 0 ? Math.min(_a, _b) : _a) : _b, "L_n");
+  const _F_w_Rd = finite(0.6 * _f_uj * 2 * _a_d * _b_d / _Omega_J, "F_w_Rd");
+  const _N_bent = finite(17 / 280 * Math.pow(_p, 2) * Math.pow(_L_n, 6) * (1 - Math.pow(_nu, 2)) / finite(_E * Math.pow(_t, 5), "E * t ^ 5"), "N_bent");
+  const _N_cable = finite(Math.cbrt(_E * _t * Math.pow(finite(_p * _L_n, "p * L_n"), 2) / 18), "N_cable");
+  const _N_high = finite(Math.min(_N_bent, _N_cable), "N_high");
+  const _N_E = finite(Math.pow(Math.PI, 2) * _E * Math.pow(_t, 3) / finite(12 * (1 - Math.pow(_nu, 2)) * Math.pow(_L_n, 2), "12 * (1 - nu ^ 2) * L_n ^ 2"), "N_E");
+  const _N_low = finite(_N_bent / finite(Math.pow(finite(1 + _N_high / _N_E, "1 + N_high / N_E"), 2), "(1 + N_high / N_E) ^ 2"), "N_low");
+  const _F_most = finite(_N_high * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_most");
+  const _F_least = finite(_N_low * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_least");
+  const _R_low = finite(_a_d * _b_d * _f_uj / _gamma_R, "R_low");
+  const _R_high = finite(4 * _a_d * _b_d * _f_uj / finite(Math.sqrt(3) * _gamma_R, "sqrt(3) * gamma_R"), "R_high");
+  const _u = finite(_F_w_Rd > finite(0 * _F_w_Rd, "0 * F_w_Rd") ? _F_v / _F_w_Rd : 0, "u");
+  const _u_low = finite(_F_w_Rd > finite(0 * _F_w_Rd, "0 * F_w_Rd") ? Math.max(finite(_F_least / _F_w_Rd, "F_least / F_w_Rd"), finite(_F_v / _R_high, "F_v / R_high")) : 0, "u_low");
+  const _u_high = finite(_F_w_Rd > finite(0 * _F_w_Rd, "0 * F_w_Rd") ? Math.min(finite(_F_most / _F_w_Rd, "F_most / F_w_Rd"), finite(_F_v / _R_low, "F_v / R_low")) : 0, "u_high");
+  return [_L_n, _F_w_Rd, _N_bent, _N_cable, _N_high, _N_E, _N_low, _F_most, _F_least, _R_low, _R_high, _u, _u_low, _u_high];
 }
 
 export function boltClampSlip_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y" | "T_t" | "k_low" | "k_high" | "c_c" | "d" | "mu_c" | "gamma_M3" | "gamma_R", number>>, k: Readonly<Record<"plate.bolted.boltPush" | "bolts.rowLost.group" | "bolts.rowLost.plate" | "plate.held.momentEdge" | "bolts.rowLost.edgeMoment" | "inPlanePull.hinged", (...values: number[]) => number>>): number[] {
@@ -2797,6 +4610,196 @@ export function boltClampSlipBySolution_allowableStress(v: Readonly<Record<"p" |
   return [_s_x, _s_y, _L_n, _F_lo, _F_s_Rd, _N_bent, _N_cable, _N_high, _N_E, _N_low, _F_most, _F_least, _R_low, _R_high, _u, _u_low, _u_high];
 }
 
+export function boltClampSlipByPlaces_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "l_x" | "l_y" | "T_t" | "k_low" | "k_high" | "c_c" | "d" | "mu_c" | "gamma_M3" | "gamma_R" | "s_x" | "s_y" | "A_1" | "A_g" | "A_r", number>>, k: Readonly<Record<"plate.held.momentEdge" | "bolts.rowLost.edgeMoment" | "inPlanePull.hinged", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _pulled = v.pulled;
+  const _lost = v.lost;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _l_x = v.l_x;
+  const _l_y = v.l_y;
+  const _T_t = v.T_t;
+  const _k_low = v.k_low;
+  const _k_high = v.k_high;
+  const _c_c = v.c_c;
+  const _d = v.d;
+  const _mu_c = v.mu_c;
+  const _gamma_M3 = v.gamma_M3;
+  const _gamma_R = v.gamma_R;
+  const _s_x = v.s_x;
+  const _s_y = v.s_y;
+  const _A_1 = v.A_1;
+  const _A_g = v.A_g;
+  const _A_r = v.A_r;
+  const _p_off = finite(_pulled * _p, "p_off");
+  const _p_lost = finite(_lost * _p_off, "p_lost");
+  const _R_bolt = finite(_A_1 * _p_off, "R_bolt");
+  const _R_group = finite(_A_g * _p_lost, "R_group");
+  const _R_rest = finite(_A_r * _p_lost, "R_rest");
+  const _M_held = finite(k["plate.held.momentEdge"](_a, _b, _t, _E, _nu, _p), "M_held");
+  const _M_lost = finite(k["bolts.rowLost.edgeMoment"](_a, _b, _t, _E, _nu, _p_lost), "M_lost");
+  const _M_edge = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_M_held, _M_lost) : _p * Math.pow(finite(_h_x > 0 ? _a : _b, "h_x > 0 ? a : b"), 2) / 12, "M_edge");
+  const _Q = finite(_M_edge * Math.max(finite(_h_x * _s_y / _l_x, "h_x * s_y / l_x"), finite(_h_y * _s_x / _l_y, "h_y * s_x / l_y")), "Q");
+  const _F_t = finite(Math.max(_R_bolt, _R_group, _R_rest) + _Q, "F_t");
+  const _L_n = finite(_h_x > 0 ? (_h_y > 0 ? Math.min(_a, _b) : _a) : _b, "L_n");
+  const _N_pull = finite(k["inPlanePull.hinged"](_L_n, _L_n, _t, _E, _nu, _p), "N_pull");
+  const _F_v = finite(_N_pull * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_v");
+  const _F_lo = finite((1 - _c_c) * _T_t / finite(_k_high * _d, "k_high * d"), "F_lo");
+  const _F_s_Rd = finite(_mu_c * (_F_lo - _F_t) / _gamma_M3, "F_s_Rd");
+  const _N_bent = finite(17 / 280 * Math.pow(_p, 2) * Math.pow(_L_n, 6) * (1 - Math.pow(_nu, 2)) / finite(_E * Math.pow(_t, 5), "E * t ^ 5"), "N_bent");
+  const _N_cable = finite(Math.cbrt(_E * _t * Math.pow(finite(_p * _L_n, "p * L_n"), 2) / 18), "N_cable");
+  const _N_high = finite(Math.min(_N_bent, _N_cable), "N_high");
+  const _N_E = finite(Math.pow(Math.PI, 2) * _E * Math.pow(_t, 3) / finite(12 * (1 - Math.pow(_nu, 2)) * Math.pow(_L_n, 2), "12 * (1 - nu ^ 2) * L_n ^ 2"), "N_E");
+  const _N_low = finite(_N_bent / finite(Math.pow(finite(1 + _N_high / _N_E, "1 + N_high / N_E"), 2), "(1 + N_high / N_E) ^ 2"), "N_low");
+  const _F_most = finite(_N_high * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_most");
+  const _F_least = finite(_N_low * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_least");
+  const _R_low = finite(finite(0.8 * _F_lo, "0.8 * F_lo") > _F_t ? _mu_c * (0.8 * _F_lo - _F_t) / _gamma_R : _F_s_Rd, "R_low");
+  const _R_high = finite(_mu_c * _T_t / finite(_k_low * _d * _gamma_R, "k_low * d * gamma_R"), "R_high");
+  const _u = finite(_F_s_Rd > finite(0 * _F_s_Rd, "0 * F_s_Rd") ? _F_v / _F_s_Rd : 0, "u");
+  const _u_low = finite(_F_s_Rd > finite(0 * _F_s_Rd, "0 * F_s_Rd") ? Math.max(finite(_F_least / _F_s_Rd, "F_least / F_s_Rd"), finite(_F_v / _R_high, "F_v / R_high")) : 0, "u_low");
+  const _u_high = finite(_F_s_Rd > finite(0 * _F_s_Rd, "0 * F_s_Rd") ? Math.min(finite(_F_most / _F_s_Rd, "F_most / F_s_Rd"), finite(_F_v / _R_low, "F_v / R_low")) : 0, "u_high");
+  return [_p_off, _p_lost, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _L_n, _N_pull, _F_v, _F_lo, _F_s_Rd, _N_bent, _N_cable, _N_high, _N_E, _N_low, _F_most, _F_least, _R_low, _R_high, _u, _u_low, _u_high];
+}
+
+export function boltClampSlipByPlaces_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "l_x" | "l_y" | "T_t" | "k_low" | "k_high" | "c_c" | "d" | "mu_c" | "Omega_slip" | "gamma_R" | "s_x" | "s_y" | "A_1" | "A_g" | "A_r", number>>, k: Readonly<Record<"plate.held.momentEdge" | "bolts.rowLost.edgeMoment" | "inPlanePull.hinged", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _pulled = v.pulled;
+  const _lost = v.lost;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _l_x = v.l_x;
+  const _l_y = v.l_y;
+  const _T_t = v.T_t;
+  const _k_low = v.k_low;
+  const _k_high = v.k_high;
+  const _c_c = v.c_c;
+  const _d = v.d;
+  const _mu_c = v.mu_c;
+  const _Omega_slip = v.Omega_slip;
+  const _gamma_R = v.gamma_R;
+  const _s_x = v.s_x;
+  const _s_y = v.s_y;
+  const _A_1 = v.A_1;
+  const _A_g = v.A_g;
+  const _A_r = v.A_r;
+  const _p_off = finite(_pulled * _p, "p_off");
+  const _p_lost = finite(_lost * _p_off, "p_lost");
+  const _R_bolt = finite(_A_1 * _p_off, "R_bolt");
+  const _R_group = finite(_A_g * _p_lost, "R_group");
+  const _R_rest = finite(_A_r * _p_lost, "R_rest");
+  const _M_held = finite(k["plate.held.momentEdge"](_a, _b, _t, _E, _nu, _p), "M_held");
+  const _M_lost = finite(k["bolts.rowLost.edgeMoment"](_a, _b, _t, _E, _nu, _p_lost), "M_lost");
+  const _M_edge = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_M_held, _M_lost) : _p * Math.pow(finite(_h_x > 0 ? _a : _b, "h_x > 0 ? a : b"), 2) / 12, "M_edge");
+  const _Q = finite(_M_edge * Math.max(finite(_h_x * _s_y / _l_x, "h_x * s_y / l_x"), finite(_h_y * _s_x / _l_y, "h_y * s_x / l_y")), "Q");
+  const _F_t = finite(Math.max(_R_bolt, _R_group, _R_rest) + _Q, "F_t");
+  const _L_n = finite(_h_x > 0 ? (_h_y > 0 ? Math.min(_a, _b) : _a) : _b, "L_n");
+  const _N_pull = finite(k["inPlanePull.hinged"](_L_n, _L_n, _t, _E, _nu, _p), "N_pull");
+  const _F_v = finite(_N_pull * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_v");
+  const _F_lo = finite((1 - _c_c) * _T_t / finite(_k_high * _d, "k_high * d"), "F_lo");
+  const _F_s_Rd = finite(_mu_c * (_F_lo - _F_t) / _Omega_slip, "F_s_Rd");
+  const _N_bent = finite(17 / 280 * Math.pow(_p, 2) * Math.pow(_L_n, 6) * (1 - Math.pow(_nu, 2)) / finite(_E * Math.pow(_t, 5), "E * t ^ 5"), "N_bent");
+  const _N_cable = finite(Math.cbrt(_E * _t * Math.pow(finite(_p * _L_n, "p * L_n"), 2) / 18), "N_cable");
+  const _N_high = finite(Math.min(_N_bent, _N_cable), "N_high");
+  const _N_E = finite(Math.pow(Math.PI, 2) * _E * Math.pow(_t, 3) / finite(12 * (1 - Math.pow(_nu, 2)) * Math.pow(_L_n, 2), "12 * (1 - nu ^ 2) * L_n ^ 2"), "N_E");
+  const _N_low = finite(_N_bent / finite(Math.pow(finite(1 + _N_high / _N_E, "1 + N_high / N_E"), 2), "(1 + N_high / N_E) ^ 2"), "N_low");
+  const _F_most = finite(_N_high * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_most");
+  const _F_least = finite(_N_low * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_least");
+  const _R_low = finite(finite(0.8 * _F_lo, "0.8 * F_lo") > _F_t ? _mu_c * (0.8 * _F_lo - _F_t) / _gamma_R : _F_s_Rd, "R_low");
+  const _R_high = finite(_mu_c * _T_t / finite(_k_low * _d * _gamma_R, "k_low * d * gamma_R"), "R_high");
+  const _u = finite(_F_s_Rd > finite(0 * _F_s_Rd, "0 * F_s_Rd") ? _F_v / _F_s_Rd : 0, "u");
+  const _u_low = finite(_F_s_Rd > finite(0 * _F_s_Rd, "0 * F_s_Rd") ? Math.max(finite(_F_least / _F_s_Rd, "F_least / F_s_Rd"), finite(_F_v / _R_high, "F_v / R_high")) : 0, "u_low");
+  const _u_high = finite(_F_s_Rd > finite(0 * _F_s_Rd, "0 * F_s_Rd") ? Math.min(finite(_F_most / _F_s_Rd, "F_most / F_s_Rd"), finite(_F_v / _R_low, "F_v / R_low")) : 0, "u_high");
+  return [_p_off, _p_lost, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _L_n, _N_pull, _F_v, _F_lo, _F_s_Rd, _N_bent, _N_cable, _N_high, _N_E, _N_low, _F_most, _F_least, _R_low, _R_high, _u, _u_low, _u_high];
+}
+
+export function boltClampSlipBySolutionByPlaces_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h_x" | "h_y" | "T_t" | "k_low" | "k_high" | "c_c" | "d" | "mu_c" | "gamma_M3" | "gamma_R" | "F_t" | "F_v" | "s_x" | "s_y", number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _T_t = v.T_t;
+  const _k_low = v.k_low;
+  const _k_high = v.k_high;
+  const _c_c = v.c_c;
+  const _d = v.d;
+  const _mu_c = v.mu_c;
+  const _gamma_M3 = v.gamma_M3;
+  const _gamma_R = v.gamma_R;
+  const _F_t = v.F_t;
+  const _F_v = v.F_v;
+  const _s_x = v.s_x;
+  const _s_y = v.s_y;
+  const _L_n = finite(_h_x > 0 ? (_h_y > 0 ? Math.min(_a, _b) : _a) : _b, "L_n");
+  const _F_lo = finite((1 - _c_c) * _T_t / finite(_k_high * _d, "k_high * d"), "F_lo");
+  const _F_s_Rd = finite(_mu_c * (_F_lo - _F_t) / _gamma_M3, "F_s_Rd");
+  const _N_bent = finite(17 / 280 * Math.pow(_p, 2) * Math.pow(_L_n, 6) * (1 - Math.pow(_nu, 2)) / finite(_E * Math.pow(_t, 5), "E * t ^ 5"), "N_bent");
+  const _N_cable = finite(Math.cbrt(_E * _t * Math.pow(finite(_p * _L_n, "p * L_n"), 2) / 18), "N_cable");
+  const _N_high = finite(Math.min(_N_bent, _N_cable), "N_high");
+  const _N_E = finite(Math.pow(Math.PI, 2) * _E * Math.pow(_t, 3) / finite(12 * (1 - Math.pow(_nu, 2)) * Math.pow(_L_n, 2), "12 * (1 - nu ^ 2) * L_n ^ 2"), "N_E");
+  const _N_low = finite(_N_bent / finite(Math.pow(finite(1 + _N_high / _N_E, "1 + N_high / N_E"), 2), "(1 + N_high / N_E) ^ 2"), "N_low");
+  const _F_most = finite(_N_high * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_most");
+  const _F_least = finite(_N_low * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_least");
+  const _R_low = finite(finite(0.8 * _F_lo, "0.8 * F_lo") > _F_t ? _mu_c * (0.8 * _F_lo - _F_t) / _gamma_R : _F_s_Rd, "R_low");
+  const _R_high = finite(_mu_c * _T_t / finite(_k_low * _d * _gamma_R, "k_low * d * gamma_R"), "R_high");
+  const _u = finite(_F_s_Rd > finite(0 * _F_s_Rd, "0 * F_s_Rd") ? _F_v / _F_s_Rd : 0, "u");
+  const _u_low = finite(_F_s_Rd > finite(0 * _F_s_Rd, "0 * F_s_Rd") ? Math.max(finite(_F_least / _F_s_Rd, "F_least / F_s_Rd"), finite(_F_v / _R_high, "F_v / R_high")) : 0, "u_low");
+  const _u_high = finite(_F_s_Rd > finite(0 * _F_s_Rd, "0 * F_s_Rd") ? Math.min(finite(_F_most / _F_s_Rd, "F_most / F_s_Rd"), finite(_F_v / _R_low, "F_v / R_low")) : 0, "u_high");
+  return [_L_n, _F_lo, _F_s_Rd, _N_bent, _N_cable, _N_high, _N_E, _N_low, _F_most, _F_least, _R_low, _R_high, _u, _u_low, _u_high];
+}
+
+export function boltClampSlipBySolutionByPlaces_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "h_x" | "h_y" | "T_t" | "k_low" | "k_high" | "c_c" | "d" | "mu_c" | "Omega_slip" | "gamma_R" | "F_t" | "F_v" | "s_x" | "s_y", number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _T_t = v.T_t;
+  const _k_low = v.k_low;
+  const _k_high = v.k_high;
+  const _c_c = v.c_c;
+  const _d = v.d;
+  const _mu_c = v.mu_c;
+  const _Omega_slip = v.Omega_slip;
+  const _gamma_R = v.gamma_R;
+  const _F_t = v.F_t;
+  const _F_v = v.F_v;
+  const _s_x = v.s_x;
+  const _s_y = v.s_y;
+  const _L_n = finite(_h_x > 0 ? (_h_y > 0 ? Math.min(_a, _b) : _a) : _b, "L_n");
+  const _F_lo = finite((1 - _c_c) * _T_t / finite(_k_high * _d, "k_high * d"), "F_lo");
+  const _F_s_Rd = finite(_mu_c * (_F_lo - _F_t) / _Omega_slip, "F_s_Rd");
+  const _N_bent = finite(17 / 280 * Math.pow(_p, 2) * Math.pow(_L_n, 6) * (1 - Math.pow(_nu, 2)) / finite(_E * Math.pow(_t, 5), "E * t ^ 5"), "N_bent");
+  const _N_cable = finite(Math.cbrt(_E * _t * Math.pow(finite(_p * _L_n, "p * L_n"), 2) / 18), "N_cable");
+  const _N_high = finite(Math.min(_N_bent, _N_cable), "N_high");
+  const _N_E = finite(Math.pow(Math.PI, 2) * _E * Math.pow(_t, 3) / finite(12 * (1 - Math.pow(_nu, 2)) * Math.pow(_L_n, 2), "12 * (1 - nu ^ 2) * L_n ^ 2"), "N_E");
+  const _N_low = finite(_N_bent / finite(Math.pow(finite(1 + _N_high / _N_E, "1 + N_high / N_E"), 2), "(1 + N_high / N_E) ^ 2"), "N_low");
+  const _F_most = finite(_N_high * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_most");
+  const _F_least = finite(_N_low * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_least");
+  const _R_low = finite(finite(0.8 * _F_lo, "0.8 * F_lo") > _F_t ? _mu_c * (0.8 * _F_lo - _F_t) / _gamma_R : _F_s_Rd, "R_low");
+  const _R_high = finite(_mu_c * _T_t / finite(_k_low * _d * _gamma_R, "k_low * d * gamma_R"), "R_high");
+  const _u = finite(_F_s_Rd > finite(0 * _F_s_Rd, "0 * F_s_Rd") ? _F_v / _F_s_Rd : 0, "u");
+  const _u_low = finite(_F_s_Rd > finite(0 * _F_s_Rd, "0 * F_s_Rd") ? Math.max(finite(_F_least / _F_s_Rd, "F_least / F_s_Rd"), finite(_F_v / _R_high, "F_v / R_high")) : 0, "u_low");
+  const _u_high = finite(_F_s_Rd > finite(0 * _F_s_Rd, "0 * F_s_Rd") ? Math.min(finite(_F_most / _F_s_Rd, "F_most / F_s_Rd"), finite(_F_v / _R_low, "F_v / R_low")) : 0, "u_high");
+  return [_L_n, _F_lo, _F_s_Rd, _N_bent, _N_cable, _N_high, _N_E, _N_low, _F_most, _F_least, _R_low, _R_high, _u, _u_low, _u_high];
+}
+
 export function boltSlip_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y" | "A_s" | "f_ub" | "mu" | "k_s" | "gamma_M3" | "gamma_R", number>>, k: Readonly<Record<"plate.bolted.boltPush" | "bolts.rowLost.group" | "bolts.rowLost.plate" | "plate.held.momentEdge" | "bolts.rowLost.edgeMoment" | "inPlanePull.hinged", (...values: number[]) => number>>): number[] {
   const _p = v.p;
   const _a = v.a;
@@ -2951,6 +4954,116 @@ export function boltSlipBySolution_allowableStress(v: Readonly<Record<"A_s" | "f
   const _R_low = finite(_C_low > finite(0 * _C_low, "0 * C_low") ? 0.63 * _mu * _C_low / _gamma_R : _F_s_Rd, "R_low");
   const _R_high = finite(_mu * (0.8 * _f_ub * _A_s - 0.5 * _F_t) / _gamma_R, "R_high");
   return [_F_pC, _F_s_Rd, _C_low, _R_low, _R_high];
+}
+
+export function boltSlipByPlaces_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "l_x" | "l_y" | "A_s" | "f_ub" | "mu" | "k_s" | "gamma_M3" | "gamma_R" | "s_x" | "s_y" | "A_1" | "A_g" | "A_r", number>>, k: Readonly<Record<"plate.held.momentEdge" | "bolts.rowLost.edgeMoment" | "inPlanePull.hinged", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _pulled = v.pulled;
+  const _lost = v.lost;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _l_x = v.l_x;
+  const _l_y = v.l_y;
+  const _A_s = v.A_s;
+  const _f_ub = v.f_ub;
+  const _mu = v.mu;
+  const _k_s = v.k_s;
+  const _gamma_M3 = v.gamma_M3;
+  const _gamma_R = v.gamma_R;
+  const _s_x = v.s_x;
+  const _s_y = v.s_y;
+  const _A_1 = v.A_1;
+  const _A_g = v.A_g;
+  const _A_r = v.A_r;
+  const _p_off = finite(_pulled * _p, "p_off");
+  const _p_lost = finite(_lost * _p_off, "p_lost");
+  const _R_bolt = finite(_A_1 * _p_off, "R_bolt");
+  const _R_group = finite(_A_g * _p_lost, "R_group");
+  const _R_rest = finite(_A_r * _p_lost, "R_rest");
+  const _M_held = finite(k["plate.held.momentEdge"](_a, _b, _t, _E, _nu, _p), "M_held");
+  const _M_lost = finite(k["bolts.rowLost.edgeMoment"](_a, _b, _t, _E, _nu, _p_lost), "M_lost");
+  const _M_edge = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_M_held, _M_lost) : _p * Math.pow(finite(_h_x > 0 ? _a : _b, "h_x > 0 ? a : b"), 2) / 12, "M_edge");
+  const _Q = finite(_M_edge * Math.max(finite(_h_x * _s_y / _l_x, "h_x * s_y / l_x"), finite(_h_y * _s_x / _l_y, "h_y * s_x / l_y")), "Q");
+  const _F_t = finite(Math.max(_R_bolt, _R_group, _R_rest) + _Q, "F_t");
+  const _L_n = finite(_h_x > 0 ? (_h_y > 0 ? Math.min(_a, _b) : _a) : _b, "L_n");
+  const _N_pull = finite(k["inPlanePull.hinged"](_L_n, _L_n, _t, _E, _nu, _p), "N_pull");
+  const _F_v = finite(_N_pull * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_v");
+  const _F_pC = finite(0.7 * _f_ub * _A_s, "F_pC");
+  const _F_s_Rd = finite(_k_s * _mu * (_F_pC - 0.8 * _F_t) / _gamma_M3, "F_s_Rd");
+  const _N_bent = finite(17 / 280 * Math.pow(_p, 2) * Math.pow(_L_n, 6) * (1 - Math.pow(_nu, 2)) / finite(_E * Math.pow(_t, 5), "E * t ^ 5"), "N_bent");
+  const _N_cable = finite(Math.cbrt(_E * _t * Math.pow(finite(_p * _L_n, "p * L_n"), 2) / 18), "N_cable");
+  const _N_high = finite(Math.min(_N_bent, _N_cable), "N_high");
+  const _N_E = finite(Math.pow(Math.PI, 2) * _E * Math.pow(_t, 3) / finite(12 * (1 - Math.pow(_nu, 2)) * Math.pow(_L_n, 2), "12 * (1 - nu ^ 2) * L_n ^ 2"), "N_E");
+  const _N_low = finite(_N_bent / finite(Math.pow(finite(1 + _N_high / _N_E, "1 + N_high / N_E"), 2), "(1 + N_high / N_E) ^ 2"), "N_low");
+  const _F_most = finite(_N_high * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_most");
+  const _F_least = finite(_N_low * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_least");
+  const _C_low = finite(0.8 * 0.7 * _f_ub * _A_s - 1.5 * _F_t, "C_low");
+  const _R_low = finite(_C_low > finite(0 * _C_low, "0 * C_low") ? 0.63 * _mu * _C_low / _gamma_R : _F_s_Rd, "R_low");
+  const _R_high = finite(_mu * (0.8 * _f_ub * _A_s - 0.5 * _F_t) / _gamma_R, "R_high");
+  const _u = finite(_F_s_Rd > finite(0 * _F_s_Rd, "0 * F_s_Rd") ? _F_v / _F_s_Rd : 0, "u");
+  const _u_low = finite(_F_s_Rd > finite(0 * _F_s_Rd, "0 * F_s_Rd") ? Math.max(finite(_F_least / _F_s_Rd, "F_least / F_s_Rd"), finite(_F_v / _R_high, "F_v / R_high")) : 0, "u_low");
+  const _u_high = finite(_F_s_Rd > finite(0 * _F_s_Rd, "0 * F_s_Rd") ? Math.min(finite(_F_most / _F_s_Rd, "F_most / F_s_Rd"), finite(_F_v / _R_low, "F_v / R_low")) : 0, "u_high");
+  return [_p_off, _p_lost, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _L_n, _N_pull, _F_v, _F_pC, _F_s_Rd, _N_bent, _N_cable, _N_high, _N_E, _N_low, _F_most, _F_least, _C_low, _R_low, _R_high, _u, _u_low, _u_high];
+}
+
+export function boltSlipByPlaces_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "l_x" | "l_y" | "A_s" | "f_ub" | "mu" | "k_s" | "Omega_slip" | "gamma_R" | "s_x" | "s_y" | "A_1" | "A_g" | "A_r", number>>, k: Readonly<Record<"plate.held.momentEdge" | "bolts.rowLost.edgeMoment" | "inPlanePull.hinged", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _pulled = v.pulled;
+  const _lost = v.lost;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _l_x = v.l_x;
+  const _l_y = v.l_y;
+  const _A_s = v.A_s;
+  const _f_ub = v.f_ub;
+  const _mu = v.mu;
+  const _k_s = v.k_s;
+  const _Omega_slip = v.Omega_slip;
+  const _gamma_R = v.gamma_R;
+  const _s_x = v.s_x;
+  const _s_y = v.s_y;
+  const _A_1 = v.A_1;
+  const _A_g = v.A_g;
+  const _A_r = v.A_r;
+  const _p_off = finite(_pulled * _p, "p_off");
+  const _p_lost = finite(_lost * _p_off, "p_lost");
+  const _R_bolt = finite(_A_1 * _p_off, "R_bolt");
+  const _R_group = finite(_A_g * _p_lost, "R_group");
+  const _R_rest = finite(_A_r * _p_lost, "R_rest");
+  const _M_held = finite(k["plate.held.momentEdge"](_a, _b, _t, _E, _nu, _p), "M_held");
+  const _M_lost = finite(k["bolts.rowLost.edgeMoment"](_a, _b, _t, _E, _nu, _p_lost), "M_lost");
+  const _M_edge = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_M_held, _M_lost) : _p * Math.pow(finite(_h_x > 0 ? _a : _b, "h_x > 0 ? a : b"), 2) / 12, "M_edge");
+  const _Q = finite(_M_edge * Math.max(finite(_h_x * _s_y / _l_x, "h_x * s_y / l_x"), finite(_h_y * _s_x / _l_y, "h_y * s_x / l_y")), "Q");
+  const _F_t = finite(Math.max(_R_bolt, _R_group, _R_rest) + _Q, "F_t");
+  const _L_n = finite(_h_x > 0 ? (_h_y > 0 ? Math.min(_a, _b) : _a) : _b, "L_n");
+  const _N_pull = finite(k["inPlanePull.hinged"](_L_n, _L_n, _t, _E, _nu, _p), "N_pull");
+  const _F_v = finite(_N_pull * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_v");
+  const _F_pC = finite(0.7 * _f_ub * _A_s, "F_pC");
+  const _F_s_Rd = finite(_k_s * _mu * (1.13 * _F_pC - 1.5 * _F_t) / _Omega_slip, "F_s_Rd");
+  const _N_bent = finite(17 / 280 * Math.pow(_p, 2) * Math.pow(_L_n, 6) * (1 - Math.pow(_nu, 2)) / finite(_E * Math.pow(_t, 5), "E * t ^ 5"), "N_bent");
+  const _N_cable = finite(Math.cbrt(_E * _t * Math.pow(finite(_p * _L_n, "p * L_n"), 2) / 18), "N_cable");
+  const _N_high = finite(Math.min(_N_bent, _N_cable), "N_high");
+  const _N_E = finite(Math.pow(Math.PI, 2) * _E * Math.pow(_t, 3) / finite(12 * (1 - Math.pow(_nu, 2)) * Math.pow(_L_n, 2), "12 * (1 - nu ^ 2) * L_n ^ 2"), "N_E");
+  const _N_low = finite(_N_bent / finite(Math.pow(finite(1 + _N_high / _N_E, "1 + N_high / N_E"), 2), "(1 + N_high / N_E) ^ 2"), "N_low");
+  const _F_most = finite(_N_high * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_most");
+  const _F_least = finite(_N_low * Math.max(finite(_h_y * _s_x, "h_y * s_x"), finite(_h_x * _s_y, "h_x * s_y")), "F_least");
+  const _C_low = finite(0.8 * 0.7 * _f_ub * _A_s - 1.5 * _F_t, "C_low");
+  const _R_low = finite(_C_low > finite(0 * _C_low, "0 * C_low") ? 0.63 * _mu * _C_low / _gamma_R : _F_s_Rd, "R_low");
+  const _R_high = finite(_mu * (0.8 * _f_ub * _A_s - 0.5 * _F_t) / _gamma_R, "R_high");
+  const _u = finite(_F_s_Rd > finite(0 * _F_s_Rd, "0 * F_s_Rd") ? _F_v / _F_s_Rd : 0, "u");
+  const _u_low = finite(_F_s_Rd > finite(0 * _F_s_Rd, "0 * F_s_Rd") ? Math.max(finite(_F_least / _F_s_Rd, "F_least / F_s_Rd"), finite(_F_v / _R_high, "F_v / R_high")) : 0, "u_low");
+  const _u_high = finite(_F_s_Rd > finite(0 * _F_s_Rd, "0 * F_s_Rd") ? Math.min(finite(_F_most / _F_s_Rd, "F_most / F_s_Rd"), finite(_F_v / _R_low, "F_v / R_low")) : 0, "u_high");
+  return [_p_off, _p_lost, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _L_n, _N_pull, _F_v, _F_pC, _F_s_Rd, _N_bent, _N_cable, _N_high, _N_E, _N_low, _F_most, _F_least, _C_low, _R_low, _R_high, _u, _u_low, _u_high];
 }
 
 export function boltSeparation_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "a_b" | "b_b" | "n_x" | "n_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y" | "d" | "A_s" | "t_w" | "k_low" | "k_high" | "c_c" | "T_t" | "E_w" | "E_b" | "f_Z" | "g_b" | "gamma_M3" | "gamma_R", number>>, k: Readonly<Record<"plate.bolted.boltPush" | "bolts.rowLost.group" | "bolts.rowLost.plate" | "plate.held.momentEdge" | "bolts.rowLost.edgeMoment" | "bolts.clampedStiffness", (...values: number[]) => number>>): number[] {
@@ -3205,6 +5318,234 @@ export function boltSeparationBySolution_allowableStress(v: Readonly<Record<"p" 
   return [_s_x, _s_y, _p_off, _a_p, _b_p, _F_lo, _k_m, _k_b, _C, _F_Z, _F_o, _F_all, _F_low, _F_strip, _L_m, _M_high, _F_high, _R_low, _R_high, _u, _u_low, _u_high];
 }
 
+export function boltSeparationByPlaces_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y" | "d" | "t_w" | "k_low" | "k_high" | "c_c" | "T_t" | "E_w" | "f_Z" | "gamma_M3" | "gamma_R" | "s_x" | "s_y" | "n_b" | "a_p" | "b_p" | "A_1" | "A_g" | "A_r" | "C", number>>, k: Readonly<Record<"plate.held.momentEdge" | "bolts.rowLost.edgeMoment" | "bolts.clampedStiffness", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _pulled = v.pulled;
+  const _lost = v.lost;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _i_x = v.i_x;
+  const _i_y = v.i_y;
+  const _d_w = v.d_w;
+  const _l_x = v.l_x;
+  const _l_y = v.l_y;
+  const _d = v.d;
+  const _t_w = v.t_w;
+  const _k_low = v.k_low;
+  const _k_high = v.k_high;
+  const _c_c = v.c_c;
+  const _T_t = v.T_t;
+  const _E_w = v.E_w;
+  const _f_Z = v.f_Z;
+  const _gamma_M3 = v.gamma_M3;
+  const _gamma_R = v.gamma_R;
+  const _s_x = v.s_x;
+  const _s_y = v.s_y;
+  const _n_b = v.n_b;
+  const _a_p = v.a_p;
+  const _b_p = v.b_p;
+  const _A_1 = v.A_1;
+  const _A_g = v.A_g;
+  const _A_r = v.A_r;
+  const _C = v.C;
+  const _p_off = finite(_pulled * _p, "p_off");
+  const _p_lost = finite(_lost * _p_off, "p_lost");
+  const _R_bolt = finite(_A_1 * _p_off, "R_bolt");
+  const _R_group = finite(_A_g * _p_lost, "R_group");
+  const _R_rest = finite(_A_r * _p_lost, "R_rest");
+  const _M_held = finite(k["plate.held.momentEdge"](_a, _b, _t, _E, _nu, _p), "M_held");
+  const _M_lost = finite(k["bolts.rowLost.edgeMoment"](_a, _b, _t, _E, _nu, _p_lost), "M_lost");
+  const _M_edge = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_M_held, _M_lost) : _p * Math.pow(finite(_h_x > 0 ? _a : _b, "h_x > 0 ? a : b"), 2) / 12, "M_edge");
+  const _Q = finite(_M_edge * Math.max(finite(_h_x * _s_y / _l_x, "h_x * s_y / l_x"), finite(_h_y * _s_x / _l_y, "h_y * s_x / l_y")), "Q");
+  const _F_t = finite(Math.max(_R_bolt, _R_group, _R_rest) + _Q, "F_t");
+  const _F_lo = finite((1 - _c_c) * _T_t / finite(_k_high * _d, "k_high * d"), "F_lo");
+  const _k_m = finite(k["bolts.clampedStiffness"](_t, _E, _t_w, _E_w, _d_w, _d), "k_m");
+  const _F_Z = finite(_f_Z * _C * _k_m, "F_Z");
+  const _F_o = finite((_F_lo - _F_Z) / finite((1 - _C) * _gamma_M3, "(1 - C) * gamma_M3"), "F_o");
+  const _F_all = finite(_p_off * _a_p * _b_p, "F_all");
+  const _F_low = finite(_F_all / _n_b, "F_low");
+  const _F_strip = finite(_p_off * (Math.max(_s_x, _s_y) + 2 * Math.max(_i_x, _i_y)) * Math.min(_a_p, _b_p), "F_strip");
+  const _L_m = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.min(_a, _b) : _h_x > 0 ? _a : _b, "L_m");
+  const _M_high = finite((_lost > 0 ? 1 / 2 : 1 / 8) * _p * Math.pow(_L_m, 2), "M_high");
+  const _F_high = finite((_lost > 0 ? _F_all : _F_strip) + _M_high * Math.max(_s_x, _s_y) / finite(Math.min(_l_x, _l_y), "min(l_x, l_y)"), "F_high");
+  const _R_low = finite(0.5 * _F_lo / _gamma_R, "R_low");
+  const _R_high = finite(2 * _T_t / finite(_k_low * _d * _gamma_R, "k_low * d * gamma_R"), "R_high");
+  const _u = finite(_F_o > finite(0 * _F_o, "0 * F_o") ? _F_t / _F_o : 0, "u");
+  const _u_low = finite(_F_o > finite(0 * _F_o, "0 * F_o") ? Math.max(finite(_F_low / _F_o, "F_low / F_o"), finite(_F_t / _R_high, "F_t / R_high")) : 0, "u_low");
+  const _u_high = finite(_F_o > finite(0 * _F_o, "0 * F_o") ? Math.min(finite(_F_high / _F_o, "F_high / F_o"), finite(_F_t / _R_low, "F_t / R_low")) : 0, "u_high");
+  return [_p_off, _p_lost, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _F_lo, _k_m, _F_Z, _F_o, _F_all, _F_low, _F_strip, _L_m, _M_high, _F_high, _R_low, _R_high, _u, _u_low, _u_high];
+}
+
+export function boltSeparationByPlaces_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y" | "d" | "t_w" | "k_low" | "k_high" | "c_c" | "T_t" | "E_w" | "f_Z" | "Omega_slip" | "gamma_R" | "s_x" | "s_y" | "n_b" | "a_p" | "b_p" | "A_1" | "A_g" | "A_r" | "C", number>>, k: Readonly<Record<"plate.held.momentEdge" | "bolts.rowLost.edgeMoment" | "bolts.clampedStiffness", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _pulled = v.pulled;
+  const _lost = v.lost;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _i_x = v.i_x;
+  const _i_y = v.i_y;
+  const _d_w = v.d_w;
+  const _l_x = v.l_x;
+  const _l_y = v.l_y;
+  const _d = v.d;
+  const _t_w = v.t_w;
+  const _k_low = v.k_low;
+  const _k_high = v.k_high;
+  const _c_c = v.c_c;
+  const _T_t = v.T_t;
+  const _E_w = v.E_w;
+  const _f_Z = v.f_Z;
+  const _Omega_slip = v.Omega_slip;
+  const _gamma_R = v.gamma_R;
+  const _s_x = v.s_x;
+  const _s_y = v.s_y;
+  const _n_b = v.n_b;
+  const _a_p = v.a_p;
+  const _b_p = v.b_p;
+  const _A_1 = v.A_1;
+  const _A_g = v.A_g;
+  const _A_r = v.A_r;
+  const _C = v.C;
+  const _p_off = finite(_pulled * _p, "p_off");
+  const _p_lost = finite(_lost * _p_off, "p_lost");
+  const _R_bolt = finite(_A_1 * _p_off, "R_bolt");
+  const _R_group = finite(_A_g * _p_lost, "R_group");
+  const _R_rest = finite(_A_r * _p_lost, "R_rest");
+  const _M_held = finite(k["plate.held.momentEdge"](_a, _b, _t, _E, _nu, _p), "M_held");
+  const _M_lost = finite(k["bolts.rowLost.edgeMoment"](_a, _b, _t, _E, _nu, _p_lost), "M_lost");
+  const _M_edge = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_M_held, _M_lost) : _p * Math.pow(finite(_h_x > 0 ? _a : _b, "h_x > 0 ? a : b"), 2) / 12, "M_edge");
+  const _Q = finite(_M_edge * Math.max(finite(_h_x * _s_y / _l_x, "h_x * s_y / l_x"), finite(_h_y * _s_x / _l_y, "h_y * s_x / l_y")), "Q");
+  const _F_t = finite(Math.max(_R_bolt, _R_group, _R_rest) + _Q, "F_t");
+  const _F_lo = finite((1 - _c_c) * _T_t / finite(_k_high * _d, "k_high * d"), "F_lo");
+  const _k_m = finite(k["bolts.clampedStiffness"](_t, _E, _t_w, _E_w, _d_w, _d), "k_m");
+  const _F_Z = finite(_f_Z * _C * _k_m, "F_Z");
+  const _F_o = finite((_F_lo - _F_Z) / finite((1 - _C) * _Omega_slip, "(1 - C) * Omega_slip"), "F_o");
+  const _F_all = finite(_p_off * _a_p * _b_p, "F_all");
+  const _F_low = finite(_F_all / _n_b, "F_low");
+  const _F_strip = finite(_p_off * (Math.max(_s_x, _s_y) + 2 * Math.max(_i_x, _i_y)) * Math.min(_a_p, _b_p), "F_strip");
+  const _L_m = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.min(_a, _b) : _h_x > 0 ? _a : _b, "L_m");
+  const _M_high = finite((_lost > 0 ? 1 / 2 : 1 / 8) * _p * Math.pow(_L_m, 2), "M_high");
+  const _F_high = finite((_lost > 0 ? _F_all : _F_strip) + _M_high * Math.max(_s_x, _s_y) / finite(Math.min(_l_x, _l_y), "min(l_x, l_y)"), "F_high");
+  const _R_low = finite(0.5 * _F_lo / _gamma_R, "R_low");
+  const _R_high = finite(2 * _T_t / finite(_k_low * _d * _gamma_R, "k_low * d * gamma_R"), "R_high");
+  const _u = finite(_F_o > finite(0 * _F_o, "0 * F_o") ? _F_t / _F_o : 0, "u");
+  const _u_low = finite(_F_o > finite(0 * _F_o, "0 * F_o") ? Math.max(finite(_F_low / _F_o, "F_low / F_o"), finite(_F_t / _R_high, "F_t / R_high")) : 0, "u_low");
+  const _u_high = finite(_F_o > finite(0 * _F_o, "0 * F_o") ? Math.min(finite(_F_high / _F_o, "F_high / F_o"), finite(_F_t / _R_low, "F_t / R_low")) : 0, "u_high");
+  return [_p_off, _p_lost, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _F_lo, _k_m, _F_Z, _F_o, _F_all, _F_low, _F_strip, _L_m, _M_high, _F_high, _R_low, _R_high, _u, _u_low, _u_high];
+}
+
+export function boltSeparationBySolutionByPlaces_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "pulled" | "lost" | "h_x" | "h_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y" | "d" | "t_w" | "k_low" | "k_high" | "c_c" | "T_t" | "E_w" | "f_Z" | "gamma_M3" | "gamma_R" | "F_t" | "s_x" | "s_y" | "n_b" | "a_p" | "b_p" | "C", number>>, k: Readonly<Record<"bolts.clampedStiffness", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _pulled = v.pulled;
+  const _lost = v.lost;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _i_x = v.i_x;
+  const _i_y = v.i_y;
+  const _d_w = v.d_w;
+  const _l_x = v.l_x;
+  const _l_y = v.l_y;
+  const _d = v.d;
+  const _t_w = v.t_w;
+  const _k_low = v.k_low;
+  const _k_high = v.k_high;
+  const _c_c = v.c_c;
+  const _T_t = v.T_t;
+  const _E_w = v.E_w;
+  const _f_Z = v.f_Z;
+  const _gamma_M3 = v.gamma_M3;
+  const _gamma_R = v.gamma_R;
+  const _F_t = v.F_t;
+  const _s_x = v.s_x;
+  const _s_y = v.s_y;
+  const _n_b = v.n_b;
+  const _a_p = v.a_p;
+  const _b_p = v.b_p;
+  const _C = v.C;
+  const _p_off = finite(_pulled * _p, "p_off");
+  const _F_lo = finite((1 - _c_c) * _T_t / finite(_k_high * _d, "k_high * d"), "F_lo");
+  const _k_m = finite(k["bolts.clampedStiffness"](_t, _E, _t_w, _E_w, _d_w, _d), "k_m");
+  const _F_Z = finite(_f_Z * _C * _k_m, "F_Z");
+  const _F_o = finite((_F_lo - _F_Z) / finite((1 - _C) * _gamma_M3, "(1 - C) * gamma_M3"), "F_o");
+  const _F_all = finite(_p_off * _a_p * _b_p, "F_all");
+  const _F_low = finite(_F_all / _n_b, "F_low");
+  const _F_strip = finite(_p_off * (Math.max(_s_x, _s_y) + 2 * Math.max(_i_x, _i_y)) * Math.min(_a_p, _b_p), "F_strip");
+  const _L_m = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.min(_a, _b) : _h_x > 0 ? _a : _b, "L_m");
+  const _M_high = finite((_lost > 0 ? 1 / 2 : 1 / 8) * _p * Math.pow(_L_m, 2), "M_high");
+  const _F_high = finite((_lost > 0 ? _F_all : _F_strip) + _M_high * Math.max(_s_x, _s_y) / finite(Math.min(_l_x, _l_y), "min(l_x, l_y)"), "F_high");
+  const _R_low = finite(0.5 * _F_lo / _gamma_R, "R_low");
+  const _R_high = finite(2 * _T_t / finite(_k_low * _d * _gamma_R, "k_low * d * gamma_R"), "R_high");
+  const _u = finite(_F_o > finite(0 * _F_o, "0 * F_o") ? _F_t / _F_o : 0, "u");
+  const _u_low = finite(_F_o > finite(0 * _F_o, "0 * F_o") ? Math.max(finite(_F_low / _F_o, "F_low / F_o"), finite(_F_t / _R_high, "F_t / R_high")) : 0, "u_low");
+  const _u_high = finite(_F_o > finite(0 * _F_o, "0 * F_o") ? Math.min(finite(_F_high / _F_o, "F_high / F_o"), finite(_F_t / _R_low, "F_t / R_low")) : 0, "u_high");
+  return [_p_off, _F_lo, _k_m, _F_Z, _F_o, _F_all, _F_low, _F_strip, _L_m, _M_high, _F_high, _R_low, _R_high, _u, _u_low, _u_high];
+}
+
+export function boltSeparationBySolutionByPlaces_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "pulled" | "lost" | "h_x" | "h_y" | "i_x" | "i_y" | "d_w" | "l_x" | "l_y" | "d" | "t_w" | "k_low" | "k_high" | "c_c" | "T_t" | "E_w" | "f_Z" | "Omega_slip" | "gamma_R" | "F_t" | "s_x" | "s_y" | "n_b" | "a_p" | "b_p" | "C", number>>, k: Readonly<Record<"bolts.clampedStiffness", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _pulled = v.pulled;
+  const _lost = v.lost;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _i_x = v.i_x;
+  const _i_y = v.i_y;
+  const _d_w = v.d_w;
+  const _l_x = v.l_x;
+  const _l_y = v.l_y;
+  const _d = v.d;
+  const _t_w = v.t_w;
+  const _k_low = v.k_low;
+  const _k_high = v.k_high;
+  const _c_c = v.c_c;
+  const _T_t = v.T_t;
+  const _E_w = v.E_w;
+  const _f_Z = v.f_Z;
+  const _Omega_slip = v.Omega_slip;
+  const _gamma_R = v.gamma_R;
+  const _F_t = v.F_t;
+  const _s_x = v.s_x;
+  const _s_y = v.s_y;
+  const _n_b = v.n_b;
+  const _a_p = v.a_p;
+  const _b_p = v.b_p;
+  const _C = v.C;
+  const _p_off = finite(_pulled * _p, "p_off");
+  const _F_lo = finite((1 - _c_c) * _T_t / finite(_k_high * _d, "k_high * d"), "F_lo");
+  const _k_m = finite(k["bolts.clampedStiffness"](_t, _E, _t_w, _E_w, _d_w, _d), "k_m");
+  const _F_Z = finite(_f_Z * _C * _k_m, "F_Z");
+  const _F_o = finite((_F_lo - _F_Z) / finite((1 - _C) * _Omega_slip, "(1 - C) * Omega_slip"), "F_o");
+  const _F_all = finite(_p_off * _a_p * _b_p, "F_all");
+  const _F_low = finite(_F_all / _n_b, "F_low");
+  const _F_strip = finite(_p_off * (Math.max(_s_x, _s_y) + 2 * Math.max(_i_x, _i_y)) * Math.min(_a_p, _b_p), "F_strip");
+  const _L_m = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.min(_a, _b) : _h_x > 0 ? _a : _b, "L_m");
+  const _M_high = finite((_lost > 0 ? 1 / 2 : 1 / 8) * _p * Math.pow(_L_m, 2), "M_high");
+  const _F_high = finite((_lost > 0 ? _F_all : _F_strip) + _M_high * Math.max(_s_x, _s_y) / finite(Math.min(_l_x, _l_y), "min(l_x, l_y)"), "F_high");
+  const _R_low = finite(0.5 * _F_lo / _gamma_R, "R_low");
+  const _R_high = finite(2 * _T_t / finite(_k_low * _d * _gamma_R, "k_low * d * gamma_R"), "R_high");
+  const _u = finite(_F_o > finite(0 * _F_o, "0 * F_o") ? _F_t / _F_o : 0, "u");
+  const _u_low = finite(_F_o > finite(0 * _F_o, "0 * F_o") ? Math.max(finite(_F_low / _F_o, "F_low / F_o"), finite(_F_t / _R_high, "F_t / R_high")) : 0, "u_low");
+  const _u_high = finite(_F_o > finite(0 * _F_o, "0 * F_o") ? Math.min(finite(_F_high / _F_o, "F_high / F_o"), finite(_F_t / _R_low, "F_t / R_low")) : 0, "u_high");
+  return [_p_off, _F_lo, _k_m, _F_Z, _F_o, _F_all, _F_low, _F_strip, _L_m, _M_high, _F_high, _R_low, _R_high, _u, _u_low, _u_high];
+}
+
 export function boltSleeve_partialFactors(v: Readonly<Record<"d" | "f_yw" | "T_t" | "k_low" | "D_c" | "d_c" | "E_w" | "l_c" | "gamma_M1" | "gamma_R", number>>): number[] {
   const _d = v.d;
   const _f_yw = v.f_yw;
@@ -3380,6 +5721,90 @@ export function boltWasherPressureBySolution_allowableStress(v: Readonly<Record<
   const _p_high = finite((_F_hi + _F_t) / finite(Math.PI / 8 * (Math.pow(_d_w, 2) - Math.pow(_d_0, 2)), "pi / 8 * (d_w ^ 2 - d_0 ^ 2)"), "p_high");
   const _range0 = finite(_d_w > _d_0 ? 1 : 0, "range0");
   return [_F_hi, _A_n, _p_w, _p_low, _p_high, _range0];
+}
+
+export function boltWasherPressureByPlaces_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "d_w" | "l_x" | "l_y" | "d" | "d_0" | "T_t" | "k_low" | "s_x" | "s_y" | "A_1" | "A_g" | "A_r", number>>, k: Readonly<Record<"plate.held.momentEdge" | "bolts.rowLost.edgeMoment", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _pulled = v.pulled;
+  const _lost = v.lost;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _d_w = v.d_w;
+  const _l_x = v.l_x;
+  const _l_y = v.l_y;
+  const _d = v.d;
+  const _d_0 = v.d_0;
+  const _T_t = v.T_t;
+  const _k_low = v.k_low;
+  const _s_x = v.s_x;
+  const _s_y = v.s_y;
+  const _A_1 = v.A_1;
+  const _A_g = v.A_g;
+  const _A_r = v.A_r;
+  const _p_off = finite(_pulled * _p, "p_off");
+  const _p_lost = finite(_lost * _p_off, "p_lost");
+  const _R_bolt = finite(_A_1 * _p_off, "R_bolt");
+  const _R_group = finite(_A_g * _p_lost, "R_group");
+  const _R_rest = finite(_A_r * _p_lost, "R_rest");
+  const _M_held = finite(k["plate.held.momentEdge"](_a, _b, _t, _E, _nu, _p), "M_held");
+  const _M_lost = finite(k["bolts.rowLost.edgeMoment"](_a, _b, _t, _E, _nu, _p_lost), "M_lost");
+  const _M_edge = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_M_held, _M_lost) : _p * Math.pow(finite(_h_x > 0 ? _a : _b, "h_x > 0 ? a : b"), 2) / 12, "M_edge");
+  const _Q = finite(_M_edge * Math.max(finite(_h_x * _s_y / _l_x, "h_x * s_y / l_x"), finite(_h_y * _s_x / _l_y, "h_y * s_x / l_y")), "Q");
+  const _F_t = finite(Math.max(_R_bolt, _R_group, _R_rest) + _Q, "F_t");
+  const _F_hi = finite(_T_t / finite(_k_low * _d, "k_low * d"), "F_hi");
+  const _A_n = finite(Math.PI / 4 * (Math.pow(_d_w, 2) - Math.pow(_d_0, 2)), "A_n");
+  const _p_w = finite((_F_hi + _F_t) / _A_n, "p_w");
+  const _p_low = finite(_F_hi / finite(Math.PI / 4 * Math.pow(_d_w, 2), "pi / 4 * d_w ^ 2"), "p_low");
+  const _p_high = finite((_F_hi + _F_t) / finite(Math.PI / 8 * (Math.pow(_d_w, 2) - Math.pow(_d_0, 2)), "pi / 8 * (d_w ^ 2 - d_0 ^ 2)"), "p_high");
+  const _range0 = finite(_d_w > _d_0 ? 1 : 0, "range0");
+  return [_p_off, _p_lost, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _F_hi, _A_n, _p_w, _p_low, _p_high, _range0];
+}
+
+export function boltWasherPressureByPlaces_allowableStress(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "lost" | "h_x" | "h_y" | "d_w" | "l_x" | "l_y" | "d" | "d_0" | "T_t" | "k_low" | "s_x" | "s_y" | "A_1" | "A_g" | "A_r", number>>, k: Readonly<Record<"plate.held.momentEdge" | "bolts.rowLost.edgeMoment", (...values: number[]) => number>>): number[] {
+  const _p = v.p;
+  const _a = v.a;
+  const _b = v.b;
+  const _t = v.t;
+  const _E = v.E;
+  const _nu = v.nu;
+  const _pulled = v.pulled;
+  const _lost = v.lost;
+  const _h_x = v.h_x;
+  const _h_y = v.h_y;
+  const _d_w = v.d_w;
+  const _l_x = v.l_x;
+  const _l_y = v.l_y;
+  const _d = v.d;
+  const _d_0 = v.d_0;
+  const _T_t = v.T_t;
+  const _k_low = v.k_low;
+  const _s_x = v.s_x;
+  const _s_y = v.s_y;
+  const _A_1 = v.A_1;
+  const _A_g = v.A_g;
+  const _A_r = v.A_r;
+  const _p_off = finite(_pulled * _p, "p_off");
+  const _p_lost = finite(_lost * _p_off, "p_lost");
+  const _R_bolt = finite(_A_1 * _p_off, "R_bolt");
+  const _R_group = finite(_A_g * _p_lost, "R_group");
+  const _R_rest = finite(_A_r * _p_lost, "R_rest");
+  const _M_held = finite(k["plate.held.momentEdge"](_a, _b, _t, _E, _nu, _p), "M_held");
+  const _M_lost = finite(k["bolts.rowLost.edgeMoment"](_a, _b, _t, _E, _nu, _p_lost), "M_lost");
+  const _M_edge = finite(finite(_h_x * _h_y, "h_x * h_y") > 0 ? Math.max(_M_held, _M_lost) : _p * Math.pow(finite(_h_x > 0 ? _a : _b, "h_x > 0 ? a : b"), 2) / 12, "M_edge");
+  const _Q = finite(_M_edge * Math.max(finite(_h_x * _s_y / _l_x, "h_x * s_y / l_x"), finite(_h_y * _s_x / _l_y, "h_y * s_x / l_y")), "Q");
+  const _F_t = finite(Math.max(_R_bolt, _R_group, _R_rest) + _Q, "F_t");
+  const _F_hi = finite(_T_t / finite(_k_low * _d, "k_low * d"), "F_hi");
+  const _A_n = finite(Math.PI / 4 * (Math.pow(_d_w, 2) - Math.pow(_d_0, 2)), "A_n");
+  const _p_w = finite((_F_hi + _F_t) / _A_n, "p_w");
+  const _p_low = finite(_F_hi / finite(Math.PI / 4 * Math.pow(_d_w, 2), "pi / 4 * d_w ^ 2"), "p_low");
+  const _p_high = finite((_F_hi + _F_t) / finite(Math.PI / 8 * (Math.pow(_d_w, 2) - Math.pow(_d_0, 2)), "pi / 8 * (d_w ^ 2 - d_0 ^ 2)"), "p_high");
+  const _range0 = finite(_d_w > _d_0 ? 1 : 0, "range0");
+  return [_p_off, _p_lost, _R_bolt, _R_group, _R_rest, _M_held, _M_lost, _M_edge, _Q, _F_t, _F_hi, _A_n, _p_w, _p_low, _p_high, _range0];
 }
 
 export function boltEdgeDistance_partialFactors(v: Readonly<Record<"d_0" | "k_e", number>>): number[] {
@@ -3575,6 +6000,79 @@ export function boltGroupInPlane_allowableStress(v: Readonly<Record<"a_b" | "b_b
   return [_W, _F_v, _F_v_Rd, _F_mean, _F_one, _R_low, _A_2, _R_high, _u, _u_low, _u_high];
 }
 
+export function boltGroupInPlaneByPlaces_partialFactors(v: Readonly<Record<"a_b" | "b_b" | "A_f" | "t_0" | "rho" | "g" | "k_dyn" | "gamma_L" | "A_s" | "A_b" | "threads" | "f_ub" | "alpha_v" | "gamma_R" | "gamma_M2" | "n_b" | "n_l" | "I_p" | "e_W" | "y_W" | "x_W", number>>): number[] {
+  const _a_b = v.a_b;
+  const _b_b = v.b_b;
+  const _A_f = v.A_f;
+  const _t_0 = v.t_0;
+  const _rho = v.rho;
+  const _g = v.g;
+  const _k_dyn = v.k_dyn;
+  const _gamma_L = v.gamma_L;
+  const _A_s = v.A_s;
+  const _A_b = v.A_b;
+  const _threads = v.threads;
+  const _f_ub = v.f_ub;
+  const _alpha_v = v.alpha_v;
+  const _gamma_R = v.gamma_R;
+  const _gamma_M2 = v.gamma_M2;
+  const _n_b = v.n_b;
+  const _n_l = v.n_l;
+  const _I_p = v.I_p;
+  const _e_W = v.e_W;
+  const _y_W = v.y_W;
+  const _x_W = v.x_W;
+  const _W = finite(_gamma_L * _k_dyn * _rho * _A_f * _t_0 * _g, "W");
+  const _F_v = finite(_W * Math.sqrt(Math.pow(finite(1 / _n_l + _e_W * _y_W / _I_p, "1 / n_l + e_W * y_W / I_p"), 2) + Math.pow(finite(_e_W * _x_W / _I_p, "e_W * x_W / I_p"), 2)), "F_v");
+  const _A_v = finite(_threads > 0 ? _A_s : _A_b, "A_v");
+  const _F_v_Rd = finite(_alpha_v * _f_ub * _A_v / _gamma_M2, "F_v_Rd");
+  const _F_mean = finite(_W / _n_b, "F_mean");
+  const _F_one = finite(_W + _W * Math.max(_a_b, _b_b) / finite(Math.min(_a_b, _b_b), "min(a_b, b_b)"), "F_one");
+  const _R_low = finite(0.5 * _f_ub * _A_s / _gamma_R, "R_low");
+  const _A_2 = finite(_threads > 0 ? Math.pow(finite((Math.sqrt(_A_b) + 2 * Math.sqrt(_A_s)) / 3, "(sqrt(A_b) + 2 * sqrt(A_s)) / 3"), 2) : _A_b, "A_2");
+  const _R_high = finite(0.62 * _f_ub * _A_2 / _gamma_R, "R_high");
+  const _u = finite(_F_v_Rd > finite(0 * _F_v_Rd, "0 * F_v_Rd") ? _F_v / _F_v_Rd : 0, "u");
+  const _u_low = finite(_F_v_Rd > finite(0 * _F_v_Rd, "0 * F_v_Rd") ? Math.max(finite(_F_mean / _F_v_Rd, "F_mean / F_v_Rd"), finite(_F_v / _R_high, "F_v / R_high")) : 0, "u_low");
+  const _u_high = finite(_F_v_Rd > finite(0 * _F_v_Rd, "0 * F_v_Rd") ? Math.min(finite(_F_one / _F_v_Rd, "F_one / F_v_Rd"), finite(_F_v / _R_low, "F_v / R_low")) : 0, "u_high");
+  return [_W, _F_v, _A_v, _F_v_Rd, _F_mean, _F_one, _R_low, _A_2, _R_high, _u, _u_low, _u_high];
+}
+
+export function boltGroupInPlaneByPlaces_allowableStress(v: Readonly<Record<"a_b" | "b_b" | "A_f" | "t_0" | "rho" | "g" | "k_dyn" | "gamma_L" | "A_s" | "A_b" | "threads" | "f_ub" | "F_nv" | "gamma_R" | "Omega_J" | "n_b" | "n_l" | "I_p" | "e_W" | "y_W" | "x_W", number>>): number[] {
+  const _a_b = v.a_b;
+  const _b_b = v.b_b;
+  const _A_f = v.A_f;
+  const _t_0 = v.t_0;
+  const _rho = v.rho;
+  const _g = v.g;
+  const _k_dyn = v.k_dyn;
+  const _gamma_L = v.gamma_L;
+  const _A_s = v.A_s;
+  const _A_b = v.A_b;
+  const _threads = v.threads;
+  const _f_ub = v.f_ub;
+  const _F_nv = v.F_nv;
+  const _gamma_R = v.gamma_R;
+  const _Omega_J = v.Omega_J;
+  const _n_b = v.n_b;
+  const _n_l = v.n_l;
+  const _I_p = v.I_p;
+  const _e_W = v.e_W;
+  const _y_W = v.y_W;
+  const _x_W = v.x_W;
+  const _W = finite(_gamma_L * _k_dyn * _rho * _A_f * _t_0 * _g, "W");
+  const _F_v = finite(_W * Math.sqrt(Math.pow(finite(1 / _n_l + _e_W * _y_W / _I_p, "1 / n_l + e_W * y_W / I_p"), 2) + Math.pow(finite(_e_W * _x_W / _I_p, "e_W * x_W / I_p"), 2)), "F_v");
+  const _F_v_Rd = finite(_F_nv * _A_b / _Omega_J, "F_v_Rd");
+  const _F_mean = finite(_W / _n_b, "F_mean");
+  const _F_one = finite(_W + _W * Math.max(_a_b, _b_b) / finite(Math.min(_a_b, _b_b), "min(a_b, b_b)"), "F_one");
+  const _R_low = finite(0.5 * _f_ub * _A_s / _gamma_R, "R_low");
+  const _A_2 = finite(_threads > 0 ? Math.pow(finite((Math.sqrt(_A_b) + 2 * Math.sqrt(_A_s)) / 3, "(sqrt(A_b) + 2 * sqrt(A_s)) / 3"), 2) : _A_b, "A_2");
+  const _R_high = finite(0.62 * _f_ub * _A_2 / _gamma_R, "R_high");
+  const _u = finite(_F_v_Rd > finite(0 * _F_v_Rd, "0 * F_v_Rd") ? _F_v / _F_v_Rd : 0, "u");
+  const _u_low = finite(_F_v_Rd > finite(0 * _F_v_Rd, "0 * F_v_Rd") ? Math.max(finite(_F_mean / _F_v_Rd, "F_mean / F_v_Rd"), finite(_F_v / _R_high, "F_v / R_high")) : 0, "u_low");
+  const _u_high = finite(_F_v_Rd > finite(0 * _F_v_Rd, "0 * F_v_Rd") ? Math.min(finite(_F_one / _F_v_Rd, "F_one / F_v_Rd"), finite(_F_v / _R_low, "F_v / R_low")) : 0, "u_high");
+  return [_W, _F_v, _F_v_Rd, _F_mean, _F_one, _R_low, _A_2, _R_high, _u, _u_low, _u_high];
+}
+
 export function boltGroupUltimate_partialFactors(v: Readonly<Record<"a_b" | "b_b" | "n_x" | "n_y" | "A_f" | "t_0" | "rho" | "g" | "k_dyn" | "gamma_L" | "A_s" | "A_b" | "threads" | "f_ub" | "alpha_v" | "gamma_M2", number>>, k: Readonly<Record<"bolts.rowLost.coefficient" | "bolts.rowLost.inPlane", (...values: number[]) => number>>): number[] {
   const _a_b = v.a_b;
   const _b_b = v.b_b;
@@ -3625,6 +6123,62 @@ export function boltGroupUltimate_allowableStress(v: Readonly<Record<"a_b" | "b_
   const _P_low = finite(0.95 * _F_v_Rd * _W / _F_1, "P_low");
   const _P_high = finite((2 * _n_x + 2 * _n_y - 4 - Math.min(_n_x, _n_y)) * _F_v_Rd, "P_high");
   return [_W, _F_v_Rd, _C, _P_Rd, _F_1, _P_low, _P_high];
+}
+
+export function boltGroupUltimateByPlaces_partialFactors(v: Readonly<Record<"A_f" | "t_0" | "rho" | "g" | "k_dyn" | "gamma_L" | "A_s" | "A_b" | "threads" | "f_ub" | "alpha_v" | "gamma_M2" | "n_m" | "n_l" | "I_p" | "e_W" | "y_W" | "x_W" | "C", number>>): number[] {
+  const _A_f = v.A_f;
+  const _t_0 = v.t_0;
+  const _rho = v.rho;
+  const _g = v.g;
+  const _k_dyn = v.k_dyn;
+  const _gamma_L = v.gamma_L;
+  const _A_s = v.A_s;
+  const _A_b = v.A_b;
+  const _threads = v.threads;
+  const _f_ub = v.f_ub;
+  const _alpha_v = v.alpha_v;
+  const _gamma_M2 = v.gamma_M2;
+  const _n_m = v.n_m;
+  const _n_l = v.n_l;
+  const _I_p = v.I_p;
+  const _e_W = v.e_W;
+  const _y_W = v.y_W;
+  const _x_W = v.x_W;
+  const _C = v.C;
+  const _W = finite(_gamma_L * _k_dyn * _rho * _A_f * _t_0 * _g, "W");
+  const _A_v = finite(_threads > 0 ? _A_s : _A_b, "A_v");
+  const _F_v_Rd = finite(_alpha_v * _f_ub * _A_v / _gamma_M2, "F_v_Rd");
+  const _P_Rd = finite(_C * _F_v_Rd, "P_Rd");
+  const _F_1 = finite(_W * Math.sqrt(Math.pow(finite(1 / _n_l + _e_W * _y_W / _I_p, "1 / n_l + e_W * y_W / I_p"), 2) + Math.pow(finite(_e_W * _x_W / _I_p, "e_W * x_W / I_p"), 2)), "F_1");
+  const _P_low = finite(0.95 * _F_v_Rd * _W / _F_1, "P_low");
+  const _P_high = finite(_n_m * _F_v_Rd, "P_high");
+  return [_W, _A_v, _F_v_Rd, _P_Rd, _F_1, _P_low, _P_high];
+}
+
+export function boltGroupUltimateByPlaces_allowableStress(v: Readonly<Record<"A_f" | "t_0" | "rho" | "g" | "k_dyn" | "gamma_L" | "A_b" | "F_nv" | "Omega_J" | "n_m" | "n_l" | "I_p" | "e_W" | "y_W" | "x_W" | "C", number>>): number[] {
+  const _A_f = v.A_f;
+  const _t_0 = v.t_0;
+  const _rho = v.rho;
+  const _g = v.g;
+  const _k_dyn = v.k_dyn;
+  const _gamma_L = v.gamma_L;
+  const _A_b = v.A_b;
+  const _F_nv = v.F_nv;
+  const _Omega_J = v.Omega_J;
+  const _n_m = v.n_m;
+  const _n_l = v.n_l;
+  const _I_p = v.I_p;
+  const _e_W = v.e_W;
+  const _y_W = v.y_W;
+  const _x_W = v.x_W;
+  const _C = v.C;
+  const _W = finite(_gamma_L * _k_dyn * _rho * _A_f * _t_0 * _g, "W");
+  const _F_v_Rd = finite(_F_nv * _A_b / _Omega_J, "F_v_Rd");
+  const _P_Rd = finite(_C * _F_v_Rd, "P_Rd");
+  const _F_1 = finite(_W * Math.sqrt(Math.pow(finite(1 / _n_l + _e_W * _y_W / _I_p, "1 / n_l + e_W * y_W / I_p"), 2) + Math.pow(finite(_e_W * _x_W / _I_p, "e_W * x_W / I_p"), 2)), "F_1");
+  const _P_low = finite(0.95 * _F_v_Rd * _W / _F_1, "P_low");
+  const _P_high = finite(_n_m * _F_v_Rd, "P_high");
+  return [_W, _F_v_Rd, _P_Rd, _F_1, _P_low, _P_high];
 }
 
 export function weldDirectional_partialFactors(v: Readonly<Record<"p" | "a" | "b" | "t" | "E" | "nu" | "pulled" | "h" | "h_x" | "h_y" | "l_f" | "k_r" | "a_w" | "f_u" | "beta_w" | "gamma_M2", number>>, k: Readonly<Record<"plate.hinged.reaction" | "plate.held.reaction" | "plate.held.momentEdge" | "plate.hinged.cornerForce" | "inPlanePull.hinged", (...values: number[]) => number>>): number[] {
@@ -9811,6 +12365,7 @@ export const compiled: Readonly<Record<string, Readonly<Record<string, Run>>>> =
   "panel-bending-four-sides": { "partial factors": panelBendingFourSides_partialFactors as Run, "allowable stress": panelBendingFourSides_allowableStress as Run },
   "panel-bending-two-sides": { "partial factors": panelBendingTwoSides_partialFactors as Run, "allowable stress": panelBendingTwoSides_allowableStress as Run },
   "panel-bending-bolts": { "partial factors": panelBendingBolts_partialFactors as Run, "allowable stress": panelBendingBolts_allowableStress as Run },
+  "panel-bending-bolts-by-places": { "partial factors": panelBendingBoltsByPlaces_partialFactors as Run, "allowable stress": panelBendingBoltsByPlaces_allowableStress as Run },
   "panel-stress": { "partial factors": panelStress_partialFactors as Run, "allowable stress": panelStress_allowableStress as Run },
   "panel-shear": { "partial factors": panelShear_partialFactors as Run, "allowable stress": panelShear_allowableStress as Run },
   "panel-deflection-four-sides": { "partial factors": panelDeflectionFourSides_partialFactors as Run, "allowable stress": panelDeflectionFourSides_allowableStress as Run },
@@ -9819,41 +12374,66 @@ export const compiled: Readonly<Record<string, Readonly<Record<string, Run>>>> =
   "panel-deflection-two-sides-by-solution": { "partial factors": panelDeflectionTwoSidesBySolution_partialFactors as Run, "allowable stress": panelDeflectionTwoSidesBySolution_allowableStress as Run },
   "panel-deflection-bolts": { "partial factors": panelDeflectionBolts_partialFactors as Run, "allowable stress": panelDeflectionBolts_allowableStress as Run },
   "panel-deflection-bolts-by-solution": { "partial factors": panelDeflectionBoltsBySolution_partialFactors as Run, "allowable stress": panelDeflectionBoltsBySolution_allowableStress as Run },
+  "panel-deflection-bolts-by-places": { "partial factors": panelDeflectionBoltsByPlaces_partialFactors as Run, "allowable stress": panelDeflectionBoltsByPlaces_allowableStress as Run },
   "bolt-tension": { "partial factors": boltTension_partialFactors as Run, "allowable stress": boltTension_allowableStress as Run },
   "bolt-tension-by-solution": { "partial factors": boltTensionBySolution_partialFactors as Run, "allowable stress": boltTensionBySolution_allowableStress as Run },
+  "bolt-tension-by-places": { "partial factors": boltTensionByPlaces_partialFactors as Run, "allowable stress": boltTensionByPlaces_allowableStress as Run },
   "bolt-shear": { "partial factors": boltShear_partialFactors as Run, "allowable stress": boltShear_allowableStress as Run },
   "bolt-shear-by-solution": { "partial factors": boltShearBySolution_partialFactors as Run, "allowable stress": boltShearBySolution_allowableStress as Run },
+  "bolt-shear-by-places": { "partial factors": boltShearByPlaces_partialFactors as Run, "allowable stress": boltShearByPlaces_allowableStress as Run },
   "bolt-combined": { "partial factors": boltCombined_partialFactors as Run, "allowable stress": boltCombined_allowableStress as Run },
   "bolt-combined-by-solution": { "partial factors": boltCombinedBySolution_partialFactors as Run, "allowable stress": boltCombinedBySolution_allowableStress as Run },
+  "bolt-combined-by-places": { "partial factors": boltCombinedByPlaces_partialFactors as Run, "allowable stress": boltCombinedByPlaces_allowableStress as Run },
   "bolt-bearing-panel": { "partial factors": boltBearingPanel_partialFactors as Run, "allowable stress": boltBearingPanel_allowableStress as Run },
   "bolt-bearing-panel-by-solution": { "partial factors": boltBearingPanelBySolution_partialFactors as Run, "allowable stress": boltBearingPanelBySolution_allowableStress as Run },
+  "bolt-bearing-panel-by-places": { "partial factors": boltBearingPanelByPlaces_partialFactors as Run, "allowable stress": boltBearingPanelByPlaces_allowableStress as Run },
   "bolt-bearing-tube": { "partial factors": boltBearingTube_partialFactors as Run, "allowable stress": boltBearingTube_allowableStress as Run },
   "bolt-bearing-tube-by-solution": { "partial factors": boltBearingTubeBySolution_partialFactors as Run, "allowable stress": boltBearingTubeBySolution_allowableStress as Run },
+  "bolt-bearing-tube-by-places": { "partial factors": boltBearingTubeByPlaces_partialFactors as Run, "allowable stress": boltBearingTubeByPlaces_allowableStress as Run },
   "bolt-tear-out": { "partial factors": boltTearOut_partialFactors as Run, "allowable stress": boltTearOut_allowableStress as Run },
   "bolt-tear-out-by-solution": { "partial factors": boltTearOutBySolution_partialFactors as Run, "allowable stress": boltTearOutBySolution_allowableStress as Run },
+  "bolt-tear-out-by-places": { "partial factors": boltTearOutByPlaces_partialFactors as Run, "allowable stress": boltTearOutByPlaces_allowableStress as Run },
   "bolt-block-tear": { "partial factors": boltBlockTear_partialFactors as Run, "allowable stress": boltBlockTear_allowableStress as Run },
   "bolt-block-tear-by-solution": { "partial factors": boltBlockTearBySolution_partialFactors as Run, "allowable stress": boltBlockTearBySolution_allowableStress as Run },
+  "bolt-block-tear-by-places": { "partial factors": boltBlockTearByPlaces_partialFactors as Run, "allowable stress": boltBlockTearByPlaces_allowableStress as Run },
+  "bolt-block-tear-by-solution-by-places": { "partial factors": boltBlockTearBySolutionByPlaces_partialFactors as Run, "allowable stress": boltBlockTearBySolutionByPlaces_allowableStress as Run },
   "bolt-pull-through": { "partial factors": boltPullThrough_partialFactors as Run, "allowable stress": boltPullThrough_allowableStress as Run },
   "bolt-pull-through-by-solution": { "partial factors": boltPullThroughBySolution_partialFactors as Run, "allowable stress": boltPullThroughBySolution_allowableStress as Run },
+  "bolt-pull-through-by-places": { "partial factors": boltPullThroughByPlaces_partialFactors as Run, "allowable stress": boltPullThroughByPlaces_allowableStress as Run },
   "bolt-wall-pull": { "partial factors": boltWallPull_partialFactors as Run, "allowable stress": boltWallPull_allowableStress as Run },
   "bolt-wall-pull-by-solution": { "partial factors": boltWallPullBySolution_partialFactors as Run, "allowable stress": boltWallPullBySolution_allowableStress as Run },
+  "bolt-wall-pull-by-places": { "partial factors": boltWallPullByPlaces_partialFactors as Run, "allowable stress": boltWallPullByPlaces_allowableStress as Run },
   "bolt-anchorage": { "partial factors": boltAnchorage_partialFactors as Run, "allowable stress": boltAnchorage_allowableStress as Run },
   "bolt-anchorage-by-solution": { "partial factors": boltAnchorageBySolution_partialFactors as Run, "allowable stress": boltAnchorageBySolution_allowableStress as Run },
+  "bolt-anchorage-by-places": { "partial factors": boltAnchorageByPlaces_partialFactors as Run, "allowable stress": boltAnchorageByPlaces_allowableStress as Run },
+  "bolt-anchorage-by-solution-by-places": { "partial factors": boltAnchorageBySolutionByPlaces_partialFactors as Run, "allowable stress": boltAnchorageBySolutionByPlaces_allowableStress as Run },
   "bolt-stud": { "partial factors": boltStud_partialFactors as Run, "allowable stress": boltStud_allowableStress as Run },
   "bolt-stud-by-solution": { "partial factors": boltStudBySolution_partialFactors as Run, "allowable stress": boltStudBySolution_allowableStress as Run },
+  "bolt-stud-by-places": { "partial factors": boltStudByPlaces_partialFactors as Run, "allowable stress": boltStudByPlaces_allowableStress as Run },
+  "bolt-stud-by-solution-by-places": { "partial factors": boltStudBySolutionByPlaces_partialFactors as Run, "allowable stress": boltStudBySolutionByPlaces_allowableStress as Run },
   "bolt-thread-engagement": { "partial factors": boltThreadEngagement_partialFactors as Run, "allowable stress": boltThreadEngagement_allowableStress as Run },
   "bolt-thread-engagement-by-solution": { "partial factors": boltThreadEngagementBySolution_partialFactors as Run, "allowable stress": boltThreadEngagementBySolution_allowableStress as Run },
+  "bolt-thread-engagement-by-places": { "partial factors": boltThreadEngagementByPlaces_partialFactors as Run, "allowable stress": boltThreadEngagementByPlaces_allowableStress as Run },
+  "bolt-thread-engagement-by-solution-by-places": { "partial factors": boltThreadEngagementBySolutionByPlaces_partialFactors as Run, "allowable stress": boltThreadEngagementBySolutionByPlaces_allowableStress as Run },
   "bolt-pad-weld": { "partial factors": boltPadWeld_partialFactors as Run, "allowable stress": boltPadWeld_allowableStress as Run },
   "bolt-pad-weld-by-solution": { "partial factors": boltPadWeldBySolution_partialFactors as Run, "allowable stress": boltPadWeldBySolution_allowableStress as Run },
+  "bolt-pad-weld-by-places": { "partial factors": boltPadWeldByPlaces_partialFactors as Run, "allowable stress": boltPadWeldByPlaces_allowableStress as Run },
+  "bolt-pad-weld-by-solution-by-places": { "partial factors": boltPadWeldBySolutionByPlaces_partialFactors as Run, "allowable stress": boltPadWeldBySolutionByPlaces_allowableStress as Run },
   "bolt-clamp-slip": { "partial factors": boltClampSlip_partialFactors as Run, "allowable stress": boltClampSlip_allowableStress as Run },
   "bolt-clamp-slip-by-solution": { "partial factors": boltClampSlipBySolution_partialFactors as Run, "allowable stress": boltClampSlipBySolution_allowableStress as Run },
+  "bolt-clamp-slip-by-places": { "partial factors": boltClampSlipByPlaces_partialFactors as Run, "allowable stress": boltClampSlipByPlaces_allowableStress as Run },
+  "bolt-clamp-slip-by-solution-by-places": { "partial factors": boltClampSlipBySolutionByPlaces_partialFactors as Run, "allowable stress": boltClampSlipBySolutionByPlaces_allowableStress as Run },
   "bolt-slip": { "partial factors": boltSlip_partialFactors as Run, "allowable stress": boltSlip_allowableStress as Run },
   "bolt-slip-by-solution": { "partial factors": boltSlipBySolution_partialFactors as Run, "allowable stress": boltSlipBySolution_allowableStress as Run },
+  "bolt-slip-by-places": { "partial factors": boltSlipByPlaces_partialFactors as Run, "allowable stress": boltSlipByPlaces_allowableStress as Run },
   "bolt-separation": { "partial factors": boltSeparation_partialFactors as Run, "allowable stress": boltSeparation_allowableStress as Run },
   "bolt-separation-by-solution": { "partial factors": boltSeparationBySolution_partialFactors as Run, "allowable stress": boltSeparationBySolution_allowableStress as Run },
+  "bolt-separation-by-places": { "partial factors": boltSeparationByPlaces_partialFactors as Run, "allowable stress": boltSeparationByPlaces_allowableStress as Run },
+  "bolt-separation-by-solution-by-places": { "partial factors": boltSeparationBySolutionByPlaces_partialFactors as Run, "allowable stress": boltSeparationBySolutionByPlaces_allowableStress as Run },
   "bolt-sleeve": { "partial factors": boltSleeve_partialFactors as Run, "allowable stress": boltSleeve_allowableStress as Run },
   "bolt-washer-pressure": { "partial factors": boltWasherPressure_partialFactors as Run, "allowable stress": boltWasherPressure_allowableStress as Run },
   "bolt-washer-pressure-by-solution": { "partial factors": boltWasherPressureBySolution_partialFactors as Run, "allowable stress": boltWasherPressureBySolution_allowableStress as Run },
+  "bolt-washer-pressure-by-places": { "partial factors": boltWasherPressureByPlaces_partialFactors as Run, "allowable stress": boltWasherPressureByPlaces_allowableStress as Run },
   "bolt-edge-distance": { "partial factors": boltEdgeDistance_partialFactors as Run, "allowable stress": boltEdgeDistance_allowableStress as Run },
   "bolt-edge-distance-largest": { "partial factors": boltEdgeDistanceLargest_partialFactors as Run, "allowable stress": boltEdgeDistanceLargest_allowableStress as Run },
   "bolt-pitch": { "partial factors": boltPitch_partialFactors as Run, "allowable stress": boltPitch_allowableStress as Run },
@@ -9861,7 +12441,9 @@ export const compiled: Readonly<Record<string, Readonly<Record<string, Run>>>> =
   "bolt-access": { "partial factors": boltAccess_partialFactors as Run, "allowable stress": boltAccess_allowableStress as Run },
   "bolt-hydrogen": { "partial factors": boltHydrogen_partialFactors as Run, "allowable stress": boltHydrogen_allowableStress as Run },
   "bolt-group-in-plane": { "partial factors": boltGroupInPlane_partialFactors as Run, "allowable stress": boltGroupInPlane_allowableStress as Run },
+  "bolt-group-in-plane-by-places": { "partial factors": boltGroupInPlaneByPlaces_partialFactors as Run, "allowable stress": boltGroupInPlaneByPlaces_allowableStress as Run },
   "bolt-group-ultimate": { "partial factors": boltGroupUltimate_partialFactors as Run, "allowable stress": boltGroupUltimate_allowableStress as Run },
+  "bolt-group-ultimate-by-places": { "partial factors": boltGroupUltimateByPlaces_partialFactors as Run, "allowable stress": boltGroupUltimateByPlaces_allowableStress as Run },
   "weld-directional": { "partial factors": weldDirectional_partialFactors as Run, "allowable stress": weldDirectional_allowableStress as Run },
   "weld-directional-by-solution": { "partial factors": weldDirectionalBySolution_partialFactors as Run, "allowable stress": weldDirectionalBySolution_allowableStress as Run },
   "weld-throat": { "partial factors": weldThroat_partialFactors as Run, "allowable stress": weldThroat_allowableStress as Run },

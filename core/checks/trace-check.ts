@@ -3,6 +3,7 @@ import { traceOf, type TraceLine, type TraceStep } from '../derive/trace.ts';
 import type { Situation } from '../loads/situation.ts';
 import type { Model } from '../model.ts';
 import { formatQuantity, printedUnit } from '../quantity/format-quantity.ts';
+import { formAt } from './by-places.ts';
 import type { Check, Step } from './check.ts';
 import { valuesAt } from './evaluate-check.ts';
 import { kernelRegistry } from './kernels.ts';
@@ -16,11 +17,12 @@ export interface CheckTrace {
 
 /** Traces a check, or says what is missing for it. The numbers are those that the generated functions gave. */
 export function traceCheck(
-  check: Check,
+  given: Check,
   model: Model,
   place: string,
   situation: Situation,
 ): CheckTrace | { readonly missing: string } {
+  const check = formAt(given, model, place);
   const evaluated = valuesAt(check, model, place, situation);
   if ('missing' in evaluated) return evaluated;
   const { safety } = model.basis;

@@ -16,6 +16,7 @@ import { spreadsField } from './spreads-field.ts';
 import { text } from './text-field.ts';
 import { userCatalogue } from './user-catalogue.ts';
 import { withRule, type Fault } from './with-rule.ts';
+import { boltPatternFaults, boltPlaces } from './bolt-places.ts';
 
 /** The document of schema version 1: every word that the rest of the program uses. Quantities are `{ si, typed }` after reading. */
 export const schemaName = 'stillplate-document/1';
@@ -245,30 +246,36 @@ const grid = z.strictObject({
 });
 
 const fixing = z.discriminatedUnion('kind', [
-  z.strictObject({
-    kind: z.literal('bolted'),
-    bolt: text,
-    class: text,
-    /** Largest distance of bolts along an edge. */
-    pitch: length(),
-    /** Bolt line to the panel's edge. */
-    edgeDistance: length(),
-    hole: z.enum(['fine', 'medium', 'normal', 'oversize', 'short slot', 'long slot']).default('normal'),
-    /** Which way slots run, by the edge that their row of bolts lies along. The panel is slotted, the tube has round holes. */
-    slot: z.enum(['along the edge', 'across the edge']).default('along the edge'),
-    shear: z.enum(['clearance', 'slip-resistant', 'fitted']),
-    /** Slip factor of the faying surfaces, with how it is known. */
-    slipFactor: z.strictObject({ value: factor, source: text }).optional(),
-    /** How the bolt goes through or into the tube. */
-    into: z.enum(['through-bolt with sleeve', 'one-sided', 'welded stud', 'tapped pad', 'clamp']),
-    ...fixingDetails,
-    /** Tension in the bolts after tightening: before a torque, if both are given. */
-    preload: preloadField.optional(),
-    /** Document that limits the hardness of bolts above class 8.8 under cathodic protection. */
-    hardnessLimit: text.optional(),
-    threadsInShearPlane: z.boolean().default(true),
-    countersunk: z.boolean().default(false),
-  }),
+  withRule(
+    z.strictObject({
+      kind: z.literal('bolted'),
+      bolt: text,
+      class: text,
+      /** Bolts in lines: largest distance of bolts along an edge … */
+      pitch: length().optional(),
+      /** … and bolt line to the panel's edge. */
+      edgeDistance: length().optional(),
+      /** Or bolts anywhere: a list of places in place of both. */
+      places: boltPlaces.optional(),
+      hole: z.enum(['fine', 'medium', 'normal', 'oversize', 'short slot', 'long slot']).default('normal'),
+      /** Which way slots run, by the edge that their row of bolts lies along. The panel is slotted, the tube has round holes. */
+      slot: z.enum(['along the edge', 'across the edge']).default('along the edge'),
+      shear: z.enum(['clearance', 'slip-resistant', 'fitted']),
+      /** Slip factor of the faying surfaces, with how it is known. */
+      slipFactor: z.strictObject({ value: factor, source: text }).optional(),
+      /** How the bolt goes through or into the tube. */
+      into: z.enum(['through-bolt with sleeve', 'one-sided', 'welded stud', 'tapped pad', 'clamp']),
+      ...fixingDetails,
+      /** Tension in the bolts after tightening: before a torque, if both are given. */
+      preload: preloadField.optional(),
+      /** Document that limits the hardness of bolts above class 8.8 under cathodic protection. */
+      hardnessLimit: text.optional(),
+      threadsInShearPlane: z.boolean().default(true),
+      countersunk: z.boolean().default(false),
+    }),
+    ['pitch', 'edgeDistance', 'places'],
+    boltPatternFaults,
+  ),
   withRule(
     z.strictObject({
       kind: z.literal('welded'),

@@ -1,7 +1,8 @@
 import type { Catalogue } from '../catalogue/catalogue.ts';
 import type { BoltedFixing } from '../document/schema.ts';
 import type { Finding } from '../finding.ts';
-import type { Bolt, Panel, Side, Tube } from './geometry.ts';
+import { boltPattern } from '../document/bolt-pattern.ts';
+import type { Bearing, Bolt, Panel, Side, Tube } from './geometry.ts';
 import { boltSteel } from './bolt-steel.ts';
 import type { Inspected } from './findings-of.ts';
 import { listed } from './listed.ts';
@@ -30,7 +31,9 @@ const touch = 1e-9;
 function onePanel(panel: Panel, inspected: Inspected, onTube: CrossingsOn): Finding[] {
   const { tubes, text } = inspected;
   const { id: place, bolts, design } = panel;
-  const edgeDistance = design.fixing.kind === 'bolted' ? design.fixing.edgeDistance : undefined;
+  const pattern = boltPattern(design.fixing as BoltedFixing);
+  const listedPlaces = pattern.kind === 'listed';
+  const stated = listedPlaces ? '' : ` (edge distance ${pattern.edgeDistance.typed})`;
   const findings: Finding[] = [];
   const say = (
     id: string,
@@ -56,16 +59,27 @@ function onePanel(panel: Panel, inspected: Inspected, onTube: CrossingsOn): Find
     crossLow: x - x0,
     crossHigh: x1 - x,
   });
-  const without = panel.bearings.filter(
-    ({ fixed, side }) => fixed && !bolts.some((bolt) => Math.abs(fromSide(bolt)[side] - edgeDistance!.si) < 1e-6),
-  );
+  const isOnSide = (bolt: Bolt, { side, tube, lap }: Bearing): boolean =>
+    pattern.kind === 'listed'
+      ? bolt.tube === tube || (fromSide(bolt)[side] > -touch && fromSide(bolt)[side] < lap + touch)
+      : Math.abs(fromSide(bolt)[side] - pattern.edgeDistance.si) < 1e-6;
+  const without = panel.bearings.filter((b) => b.fixed && !bolts.some((bolt) => isOnSide(bolt, b)));
   if (without.length > 0)
-    findings.push({
-      id: 'edge-distance-cannot-be-met',
-      place,
-      text: `Panel ${place} gets no bolts along ${without.map((b) => b.tube).join(', ')}: the side is shorter than its edge distances of ${edgeDistance!.typed} and notches leave.`,
-      mend: 'Take a smaller edge distance or smaller notches.',
-    });
+    findings.push(
+      pattern.kind === 'listed'
+        ? {
+            id: 'side-without-bolts',
+            place,
+            text: `No listed bolt of panel ${place} stands on ${without.map((b) => `tube ${b.tube}`).join(', nor on ')}: nothing holds that side.`,
+            mend: 'List places there, or let the design rely on the other sides (“support”).',
+          }
+        : {
+            id: 'edge-distance-cannot-be-met',
+            place,
+            text: `Panel ${place} gets no bolts along ${without.map((b) => b.tube).join(', ')}: the side is shorter than its edge distances of ${pattern.edgeDistance.typed} and notches leave.`,
+            mend: 'Take a smaller edge distance or smaller notches.',
+          },
+    );
 
   const width = (bolt: Bolt): number => tubes.get(bolt.tube)!.section.width;
   const radius = (bolt: Bolt): number => tubes.get(bolt.tube)!.section.outerRadius;
@@ -79,15 +93,22 @@ function onePanel(panel: Panel, inspected: Inspected, onTube: CrossingsOn): Find
     'clamp-on-tube',
     clamped ? bolts.filter((b) => clears(b) < -touch) : [],
     (b) =>
-      `the leg of a clamp stands beside its tube; this one lies ${text(Math.abs(toFace(b)))} ${toFace(b) < 0 ? 'beside' : 'on'} tube ${b.tube} (edge distance ${edgeDistance!.typed}), it needs half its hole, ${text(b.hole / 2)}`,
-    'Take an edge distance larger than the overlap by half the hole; over a tube between two bays take bolts of another kind.',
+      `the leg of a clamp stands beside its tube; this one lies ${text(Math.abs(toFace(b)))} ${toFace(b) < 0 ? 'beside' : 'on'} tube ${b.tube}${stated}, it needs half its hole, ${text(b.hole / 2)}`,
+    listedPlaces
+      ? 'Move the place off the tube by half its hole; over a tube between two bays take bolts of another kind.'
+      : 'Take an edge distance larger than the overlap by half the hole; over a tube between two bays take bolts of another kind.',
     clears,
   );
   say(
     'bolt-off-tube',
     clamped ? [] : bolts.filter(isOff),
-    (b) => `the bolt line lies ${text(-toFace(b))} beside tube ${b.tube} (edge distance ${edgeDistance!.typed})`,
-    'Take a larger overlap or a smaller edge distance.',
+    (b) =>
+      listedPlaces
+        ? `the place lies ${text(-toFace(b))} beside the nearest tube that may hold it, ${b.tube}`
+        : `the bolt line lies ${text(-toFace(b))} beside tube ${b.tube}${stated}`,
+    listedPlaces
+      ? 'Move the place onto a tube that the panel is fixed to, or take it off the list.'
+      : 'Take a larger overlap or a smaller edge distance.',
     toFace,
   );
   say(
@@ -95,32 +116,54 @@ function onePanel(panel: Panel, inspected: Inspected, onTube: CrossingsOn): Find
     clamped ? [] : bolts.filter(inRadius),
     (b) =>
       `the hole of ${text(b.hole)}, ${text(toFace(b))} from the face of tube ${b.tube}, cuts its corner radius of ${text(radius(b))}`,
-    'Move the bolt line onto the flat: a larger overlap or another edge distance.',
+    listedPlaces
+      ? 'Move the place onto the flat.'
+      : 'Move the bolt line onto the flat: a larger overlap or another edge distance.',
     onFlat,
   );
   say(
     'edge-distance-on-tube',
     bolts.filter((b) => !clamped && !isOff(b) && !inRadius(b) && onFlat(b) < leastEdge * b.hole - touch),
     (b) => `${text(onFlat(b))} from the end of the flat of tube ${b.tube}, 1.2 d0 is ${text(leastEdge * b.hole)}`,
-    'Move the bolt line towards the middle of the tube.',
+    `Move the ${listedPlaces ? 'place' : 'bolt line'} towards the middle of the tube.`,
     onFlat,
+  );
+  const isOutside = (bolt: Bolt): boolean => listedPlaces && Math.min(bolt.edge1, bolt.edge2) <= 0;
+  say(
+    'place-outside-panel',
+    bolts.filter(isOutside),
+    (b) =>
+      `the place lies ${text(-Math.min(b.edge1, b.edge2))} outside panel ${place}, of ${text(x1 - x0)} by ${text(y1 - y0)}${panel.design.cornerNotch ? ' with notched corners' : ''}`,
+    'Measure it inwards from an edge of the panel, or take it off the list. A design that panels of other sizes share may measure each place from the nearer edge.',
+    (b) => Math.min(b.edge1, b.edge2),
+  );
+  const overlaps = (b: Bolt): boolean => listedPlaces && bolts.length > 1 && boltSteel(b).pitch < b.hole - touch;
+  say(
+    'bolts-overlap',
+    bolts.filter(overlaps),
+    (b) =>
+      `the holes run into each other: ${text(boltSteel(b).pitch)} from middle to middle, the hole is ${text(b.hole)} wide`,
+    'Move one of the places, or take it off the list.',
+    (b) => boltSteel(b).pitch,
   );
   const toEdge = (bolt: Bolt): number => Math.min(boltSteel(bolt).edge1, boltSteel(bolt).edge2);
   const needed = (bolt: Bolt): number => (bolt.slot ? leastEdgeOfSlot : leastEdge) * bolt.hole;
   say(
     'edge-distance-too-small',
-    bolts.filter((b) => toEdge(b) < needed(b) - touch),
+    bolts.filter((b) => !isOutside(b) && toEdge(b) < needed(b) - touch),
     (b) =>
       `${text(toEdge(b))} from ${b.slot ? 'the centre of the slot’s round end to ' : ''}the panel's edge, ${b.slot ? 1.5 : 1.2} d0 is ${text(needed(b))}`,
-    'Take a larger edge distance, or a smaller bolt.',
+    listedPlaces
+      ? 'Move the place away from the edge, or take a smaller bolt.'
+      : 'Take a larger edge distance, or a smaller bolt.',
     toEdge,
   );
   say(
     'pitch-too-small',
-    bolts.filter((b) => b.pitch > 0 && boltSteel(b).pitch < leastPitch * b.hole - touch),
+    bolts.filter((b) => b.pitch > 0 && !overlaps(b) && boltSteel(b).pitch < leastPitch * b.hole - touch),
     (b) =>
-      `${b.slot ? 'round ends of slots' : 'pitch'} ${text(boltSteel(b).pitch)}, 2.2 d0 is ${text(leastPitch * b.hole)}`,
-    'Take a larger pitch, or a smaller bolt.',
+      `${listedPlaces ? 'nearest bolt' : b.slot ? 'round ends of slots' : 'pitch'} ${text(boltSteel(b).pitch)}${listedPlaces ? ' away' : ''}, 2.2 d0 is ${text(leastPitch * b.hole)}`,
+    listedPlaces ? 'Move the places apart, or take a smaller bolt.' : 'Take a larger pitch, or a smaller bolt.',
     (b) => boltSteel(b).pitch,
   );
   const washer = (design.fixing.kind === 'bolted' && washerWidth(design.fixing, inspected.catalogue)) || 0;
@@ -136,7 +179,9 @@ function onePanel(panel: Panel, inspected: Inspected, onTube: CrossingsOn): Find
     'bolt-at-crossing-weld',
     bolts.filter((b) => weld(b) < 0),
     (b) => `the hole on tube ${b.tube} meets a weld of a crossing (${text(-weld(b))} too near)`,
-    'Move the bolt line, change the pitch, or cut corner notches.',
+    listedPlaces
+      ? 'Move the place, or cut corner notches.'
+      : 'Move the bolt line, change the pitch, or cut corner notches.',
     weld,
   );
   return findings;

@@ -1,11 +1,14 @@
 import type { BoltedFixing } from '../document/schema.ts';
+import type { BoltPattern } from '../document/bolt-pattern.ts';
 import type { Bearing, Bolt, Rectangle, Side, Tube } from './geometry.ts';
 import type { GridLine, GridLines } from './grid-lines.ts';
 import type { Slot } from './slot.ts';
 
+type BoltLines = Extract<BoltPattern, { kind: 'lines' }>;
+
 export interface BoltedEdge {
   readonly id: string;
-  readonly fixing: Pick<BoltedFixing, 'pitch' | 'edgeDistance' | 'slot'>;
+  readonly fixing: Pick<BoltedFixing, 'slot'> & Pick<BoltLines, 'pitch' | 'edgeDistance'>;
   /** Diameter of the bolt holes, and the whole length of slots in the panel (null where they are round), m. */
   readonly hole: number;
   readonly slotLength: number | null;
@@ -35,7 +38,8 @@ export function boltsOf(edge: BoltedEdge): Bolt[] {
   const unique = new Map<string, Spot>();
   for (const spot of spots) {
     const key = `${Math.round(spot.x * 1e6)} ${Math.round(spot.y * 1e6)}`;
-    if (!unique.has(key)) unique.set(key, spot);
+    const met = unique.get(key);
+    unique.set(key, met ? { ...met, pitchAcross: spot.pitch } : spot);
   }
   const width = x1 - x0;
   const height = y1 - y0;
@@ -50,7 +54,7 @@ export function boltsOf(edge: BoltedEdge): Bolt[] {
   };
   const ordered = [...unique.values()].sort((a, b) => clockwise(a) - clockwise(b) || a.y - b.y || a.x - b.x);
   const digits = ordered.length > 99 ? 3 : 2;
-  return ordered.map(({ x, y, line, pitch, edge1, edge2 }, i) => ({
+  return ordered.map(({ x, y, line, pitch, pitchAcross, edge1, edge2 }, i) => ({
     id: `${edge.id}-${String(i + 1).padStart(digits, '0')}`,
     x,
     y,
@@ -62,6 +66,7 @@ export function boltsOf(edge: BoltedEdge): Bolt[] {
     edge1,
     edge2,
     pitch,
+    ...(pitchAcross === undefined ? {} : { pitchAcross }),
     fromFace: line.fromFace,
   }));
 }
@@ -90,6 +95,7 @@ interface Spot {
   readonly y: number;
   readonly line: BoltLine;
   readonly pitch: number;
+  readonly pitchAcross?: number;
   readonly edge1: number;
   readonly edge2: number;
 }
@@ -112,7 +118,10 @@ function boltLines({ outline, fixing, bearings, lines, isLevel }: BoltedEdge, se
 }
 
 /** The slot of a bolt: it runs as its line does, or square to it. A corner bolt's goes by the main tube's side. */
-function slotOn({ slotLength, fixing }: BoltedEdge, { side }: BoltLine): { readonly slot?: Slot } {
+export function slotOn(
+  { slotLength, fixing }: Pick<BoltedEdge, 'slotLength'> & { readonly fixing: Pick<BoltedFixing, 'slot'> },
+  { side }: { readonly side: Side },
+): { readonly slot?: Slot } {
   if (slotLength === null) return {};
   const runsAlongX = side.startsWith('main') === (fixing.slot === 'along the edge');
   return { slot: { length: slotLength, along: runsAlongX ? 'x' : 'y' } };

@@ -1,8 +1,10 @@
 import type { PlainBay } from './bays-between.ts';
 import { boltRows, type BoltRows } from './bolt-rows.ts';
 import { endOfBoltLine } from './bolts-of.ts';
-import type { Bearing, Bolt, Field, Rectangle, Side, Spans, Tube, WeldRun } from './geometry.ts';
+import type { BoltPattern } from '../document/bolt-pattern.ts';
+import type { Bearing, Bolt, Field, ListedField, Rectangle, Side, Spans, Tube, WeldRun } from './geometry.ts';
 import type { GridLine, GridLines } from './grid-lines.ts';
+import { listedField } from './listed-field.ts';
 
 export interface HeldPanel {
   readonly id: string;
@@ -12,8 +14,8 @@ export interface HeldPanel {
   readonly lines: GridLines;
   readonly isLevel: (tube: Tube) => boolean;
   readonly bays: readonly PlainBay[];
-  /** Bolt line to the panel's edge; null for a welded panel. */
-  readonly edgeDistance: number | null;
+  /** How its bolts stand; null for a welded panel. */
+  readonly pattern: BoltPattern | null;
   readonly bolts: readonly Bolt[];
   readonly weldRuns: readonly WeldRun[];
 }
@@ -23,24 +25,36 @@ export interface HeldPanel {
  *   pressed on: the end of the corner radius on each fixed side and inner tube (the flat begins there), or the panel's
  *     edge where the lap ends before;
  *   pulled off, bolted: the bolt lines, over the centre of an inner tube;
+ *   pulled off, bolts listed one by one: the outermost bolts, see `listedField`;
  *   pulled off, welded: the welded edges; an inner tube holds nothing, so the spans reach across it.
  * An inner tube is a hinged line. A direction that only one side or none supports has no span: there the length is
  * the field's part of the panel, from edge to edge or to the centre line of an inner tube.
  */
 export function fieldsOf(panel: HeldPanel): Field[] {
   const pressed = pressedLines(panel);
-  const pulled = panel.edgeDistance === null ? weldLines(panel) : boltLines(panel, panel.edgeDistance);
-  const rows = panel.edgeDistance === null ? null : boltRows(panel.bolts);
+  const pulled = pulledSpans(panel);
   return panel.bays.map((bay) => {
     const part = partOf(panel, bay);
+    const { spans, listed } = pulled(bay, part);
     return {
       bay: bay.id,
       panel: panel.id,
       pressed: spansBetween(panel, bay, part, pressed, null),
-      pulled: spansBetween(panel, bay, part, pulled, rows),
+      pulled: spans,
       area: (part.x1 - part.x0) * (part.y1 - part.y0),
+      ...(listed ? { listed } : {}),
     };
   });
+}
+
+/** What a bay's part hangs on when it is pulled off its tubes. */
+function pulledSpans(panel: HeldPanel): (bay: PlainBay, part: Rectangle) => { spans: Spans; listed?: ListedField } {
+  const { pattern } = panel;
+  if (pattern?.kind === 'listed') return (bay, part) => listedField(panel, bay, part);
+  const lines = pattern === null ? weldLines(panel) : boltLines(panel, pattern.edgeDistance.si);
+  const rows =
+    pattern === null ? null : { on: boltRows(panel.bolts), end: endOfBoltLine(pattern.edgeDistance.si, panel.notch) };
+  return (bay, part) => ({ spans: spansBetween(panel, bay, part, lines, rows) });
 }
 
 /** Where one tube's line supports the plate on either hand; a tube that gives no support has none. */
@@ -129,9 +143,14 @@ function partOf({ outline, lines }: HeldPanel, bay: PlainBay): Rectangle {
   };
 }
 
-function spansBetween(panel: HeldPanel, bay: PlainBay, part: Rectangle, lines: Lines, rows: BoltRows | null): Spans {
+/** Bolts in lines: how many stand where, and where a line's ends lie from the panel's corner, m. */
+interface LinedBolts {
+  readonly on: BoltRows;
+  readonly end: number;
+}
+
+function spansBetween(panel: HeldPanel, bay: PlainBay, part: Rectangle, lines: Lines, rows: LinedBolts | null): Spans {
   const { outline } = panel;
-  const rowEnd = panel.edgeDistance === null ? 0 : endOfBoltLine(panel.edgeDistance, panel.notch);
   /** The supports around the bay, or the part's ends (the rows' ends, for bolts) where a pair is missing. */
   const between = (
     set: 'main' | 'cross',
@@ -143,7 +162,7 @@ function spansBetween(panel: HeldPanel, bay: PlainBay, part: Rectangle, lines: L
     const from = lines[set].filter((line) => at(line) <= position(bay[set][0])).at(-1)?.above;
     const to = lines[set].find((line) => at(line) >= position(bay[set][1]))?.below;
     if (from !== undefined && to !== undefined) return { held: true, from, to };
-    const inset = rows ? rowEnd : 0;
+    const inset = rows ? rows.end : 0;
     return { held: false, from: low === edgeLow ? low + inset : low, to: high === edgeHigh ? high - inset : high };
   };
   const x = between('cross', [part.x0, part.x1], [outline.x0, outline.x1]);
@@ -159,8 +178,8 @@ function spansBetween(panel: HeldPanel, bay: PlainBay, part: Rectangle, lines: L
       insetY: 0,
     };
 
-  const onY = (at: number): number => rows('x', at, x.from, x.to);
-  const onX = (at: number): number => rows('y', at, y.from, y.to);
+  const onY = (at: number): number => rows.on('x', at, x.from, x.to);
+  const onX = (at: number): number => rows.on('y', at, y.from, y.to);
   const inset = (
     low: number,
     high: number,

@@ -149,7 +149,7 @@ export interface Bearing {
 }
 
 export interface Bolt {
-  /** Panel id, dash, number: "A1-07", clockwise from the low corner. */
+  /** Panel id, dash, number: "A1-07", clockwise from the low corner; or as listed. */
   readonly id: string;
   readonly x: number;
   readonly y: number;
@@ -165,10 +165,20 @@ export interface Bolt {
   /** Hole's centre to the panel's nearest edge, square to the side; and along it. */
   readonly edge2: number;
   readonly edge1: number;
-  /** Pitch along its side, m. */
+  /** Pitch along its side, m; and along the other line, where two lines of bolts meet in it. */
   readonly pitch: number;
+  readonly pitchAcross?: number;
   /** Bolt line to the tube's near face (where the panel leaves the tube), m; negative where the bolt misses the tube. */
   readonly fromFace: number;
+  /** Of a bolt on a listed place, whose `pitch` is the distance to the nearest bolt of the panel; m. */
+  readonly listed?: {
+    /** The same between the middle lines of holes, where they are slots. */
+    readonly clear: number;
+    /** Along its tube to the next bolt, on the hand where it is farther; 0 where it stands alone. */
+    readonly next: number;
+    /** To the edges of the panel that it has to keep from gaping: square to its side, and along it beyond a row's last bolt. */
+    readonly far: number;
+  };
 }
 
 export interface WeldRun {
@@ -197,6 +207,22 @@ export interface Field {
   readonly pulled: Spans;
   /** Area whose pressure the field carries: its part of the panel's outline, m². */
   readonly area: number;
+  /** Where its bolts stand, if they are listed. */
+  readonly listed?: ListedField;
+}
+
+/** One bay's part of a panel on listed bolts, m, in plan. */
+export interface ListedField {
+  /** Plate that hangs on them. */
+  readonly plate: Rectangle;
+  readonly points: readonly Point[];
+  /** Which of them stand along each side: on the tubes of low and high y, of low and high x. Corner bolts are in two. */
+  readonly rows: Readonly<Record<'yLow' | 'yHigh' | 'xLow' | 'xHigh', readonly number[]>>;
+  /** Widest and narrowest step of the rows along x, and along y; 0 where there is none. */
+  readonly farX: number;
+  readonly farY: number;
+  readonly nearX: number;
+  readonly nearY: number;
 }
 
 /** Span lengths reach over tubes that give no support (welded panels pulled off an inner tube span all their bays). */

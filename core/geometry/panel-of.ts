@@ -1,11 +1,13 @@
 import type { Catalogue } from '../catalogue/catalogue.ts';
 import type { BoltedFixing, PlateDocument } from '../document/schema.ts';
 import { refusal } from '../refusal.ts';
-import { boltsOf } from './bolts-of.ts';
+import { boltPattern } from '../document/bolt-pattern.ts';
+import { boltsOf, type BoltedEdge } from './bolts-of.ts';
 import { contourOf } from './contour-of.ts';
 import { fieldsOf } from './fields-of.ts';
-import type { Bearing, Cutout, Panel, Point, Rectangle, Side, Tube } from './geometry.ts';
+import type { Bearing, Bolt, Cutout, Panel, Point, Rectangle, Side, Tube } from './geometry.ts';
 import type { LengthText } from './length-text.ts';
+import { listedBolts } from './listed-bolts.ts';
 import type { PlacedPanel } from './placed-panels.ts';
 import { plugsOf } from './plugs-of.ts';
 import { gridLines } from './grid-lines.ts';
@@ -89,9 +91,8 @@ export function panelOf(
 
   const bolts =
     design.fixing.kind === 'bolted'
-      ? boltsOf({
+      ? boltsIn(design.fixing, {
           id,
-          fixing: design.fixing,
           hole: holeOf(design.fixing, catalogue),
           slotLength: slotLengthOf(design.fixing, catalogue),
           outline,
@@ -146,11 +147,19 @@ export function panelOf(
       lines,
       isLevel,
       bays,
-      edgeDistance: design.fixing.kind === 'bolted' ? design.fixing.edgeDistance.si : null,
+      pattern: design.fixing.kind === 'bolted' ? boltPattern(design.fixing) : null,
       bolts,
       weldRuns,
     }),
   };
+}
+
+/** In lines, or on the places that are listed. */
+function boltsIn(fixing: BoltedFixing, edge: Omit<BoltedEdge, 'fixing'>): Bolt[] {
+  const pattern = boltPattern(fixing);
+  return pattern.kind === 'listed'
+    ? listedBolts({ ...edge, fixing }, pattern.places)
+    : boltsOf({ ...edge, fixing: { ...pattern, slot: fixing.slot } });
 }
 
 /**

@@ -1,4 +1,5 @@
 import type { Catalogue } from '../catalogue/catalogue.ts';
+import { boltPattern } from '../document/bolt-pattern.ts';
 import type { BoltedFixing } from '../document/schema.ts';
 import { refusal } from '../refusal.ts';
 import type { DrawnDimension, DrawnShape } from './drawing.ts';
@@ -36,7 +37,9 @@ export function sectionThroughFixing(
       where: { panel: panelId },
       mend: `Name one of: ${geometry.panels.map(({ id }) => id).join(', ') || 'none yet'}.`,
     });
-  const bearing = panel.bearings.find((b) => b.fixed && (side === undefined || b.side === side))!;
+  const fixed = panel.bearings.filter((b) => b.fixed && (side === undefined || b.side === side));
+  // Listed bolts may leave a side without one: the first side that has some is drawn.
+  const bearing = fixed.find((b) => panel.bolts.some((bolt) => bolt.side === b.side && !bolt.inner)) ?? fixed[0]!;
   const tube = [...geometry.mainTubes, ...geometry.crossTubes].find(({ id }) => id === bearing.tube)!;
   const { section } = tube;
   const up = panel.pressedBy === 'down' ? 1 : -1;
@@ -76,13 +79,21 @@ export function sectionThroughFixing(
     // The line measures the leg z; the throat a is what the document states.
     along.push({ from: at(edge, t), to: at(edge - leg, t), text: `a ${text(a)}, z ${text(leg)}` });
   } else {
-    const e = fixing.edgeDistance.si;
-    shapes.push(
-      ...boltShapes({ panel, tube, fixing, catalogue, axis: edge + e, edge }, (role, x0, x1, h0, h1) =>
-        box(role, edge + e + x0, edge + e + x1, h0, h1),
-      ),
-    );
-    along.push(dimension(at(edge + e, t), at(edge, t), e));
+    const pattern = boltPattern(fixing);
+    // Of listed bolts the one nearest the panel's edge, or none where the side has none.
+    const own = panel.bolts.filter((bolt) => bolt.side === bearing.side && !bolt.inner);
+    const e =
+      pattern.kind === 'lines'
+        ? pattern.edgeDistance.si
+        : Math.min(...own.map(({ fromFace }) => bearing.lap - fromFace));
+    if (Number.isFinite(e)) {
+      shapes.push(
+        ...boltShapes({ panel, tube, fixing, catalogue, axis: edge + e, edge }, (role, x0, x1, h0, h1) =>
+          box(role, edge + e + x0, edge + e + x1, h0, h1),
+        ),
+      );
+      along.push(dimension(at(edge + e, t), at(edge, t), e));
+    }
     along.sort((p, q) => Math.abs(p.to[0] - p.from[0]) - Math.abs(q.to[0] - q.from[0]));
   }
   const dimensions = [across, ...along, ...upright];

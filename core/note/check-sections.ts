@@ -1,4 +1,5 @@
 import type { Appraisal } from '../appraise.ts';
+import { formAt } from '../checks/by-places.ts';
 import { bySolution } from '../checks/by-solution.ts';
 import { checks } from '../checks/index.ts';
 import { gravest, sourceText } from '../result.ts';
@@ -55,7 +56,7 @@ export function fullCheck(row: CheckRow, model: Model): Section {
   const traced = (by: ForcesBy) => traceCheck(by === 'hand' ? own : bySolution(own), model, row.place, situation);
   // What cannot be judged by the solver yet is shown as it is by hand.
   const by: ForcesBy = row.both?.governs === 'solver' && row.both.solver.demand !== null ? 'solver' : 'hand';
-  const check = by === 'hand' ? own : bySolution(own);
+  const check = formAt(by === 'hand' ? own : bySolution(own), model, row.place);
   const trace = traced(by);
   const title = `${check.title}: ${placeWords(model, row.place)}`;
   const source = check.source.filter(countsFor(model)).map(sourceText).join('; ');

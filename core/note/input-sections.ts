@@ -1,4 +1,5 @@
-import type { PanelDesign } from '../document/schema.ts';
+import { boltPattern, patternWords } from '../document/bolt-pattern.ts';
+import type { BoltedFixing, PanelDesign } from '../document/schema.ts';
 import type { Tube } from '../geometry/geometry.ts';
 import { lapsOf } from '../geometry/laps-of.ts';
 import { symbolBox } from '../derive/symbol-box.ts';
@@ -164,7 +165,7 @@ function designTable({ geometry }: Model, print: Print): Table {
       const { fixing } = design;
       const fixingText =
         fixing.kind === 'bolted'
-          ? `${fixing.bolt} class ${fixing.class}, ${fixing.shear}, ${fixing.into}, ${fixing.hole === 'normal' ? '' : `${fixing.hole}${fixing.hole.endsWith('slot') ? ` ${fixing.slot}` : ' holes'}, `}pitch up to ${fixing.pitch.typed}, ${fixing.edgeDistance.typed} to the edge`
+          ? `${fixing.bolt} class ${fixing.class}, ${fixing.shear}, ${fixing.into}, ${fixing.hole === 'normal' ? '' : `${fixing.hole}${fixing.hole.endsWith('slot') ? ` ${fixing.slot}` : ' holes'}, `}${patternText(fixing)}`
           : `fillet weld, throat ${fixing.throat.typed}, ${fixing.pattern}${fixing.run && fixing.gap ? ` (${fixing.run.typed} on, ${fixing.gap.typed} off)` : ''}${fixing.plugs ? `, plugs ⌀ ${fixing.plugs.diameter.typed} up to ${fixing.plugs.pitch.typed} apart` : ''}${fixing.endReturn ? `, ends returned ${fixing.endReturn.typed}` : ''}${fixing.cornerThroat ? `, throat on a tube’s corner ${fixing.cornerThroat.value.typed} (${fixing.cornerThroat.source})` : ''}`;
       const ids = geometry.panels.filter((panel) => panel.designName === designName).map(({ id }) => id);
       return [
@@ -176,6 +177,13 @@ function designTable({ geometry }: Model, print: Print): Table {
       ];
     }),
   };
+}
+
+function patternText(fixing: BoltedFixing): string {
+  const pattern = boltPattern(fixing);
+  return pattern.kind === 'lines'
+    ? `pitch up to ${pattern.pitch.typed}, ${pattern.edgeDistance.typed} to the edge`
+    : `bolts ${patternWords(fixing)}, see below`;
 }
 
 /** One number for each pair of tubes, or both where the two sides differ. */

@@ -3,7 +3,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import type { Check, Step } from '../../core/checks/check.ts';
 import { stepsOf } from '../../core/checks/evaluate-check.ts';
-import { bySolution } from '../../core/checks/by-solution.ts';
+import { formsOf } from '../../core/checks/forms-of.ts';
 import { compiled } from '../../core/checks/generated.ts';
 import { checks } from '../../core/checks/index.ts';
 import { kernelRegistry } from '../../core/checks/kernels.ts';
@@ -40,8 +40,8 @@ it('has a test of its own for every check', () => {
   );
 });
 
-/** Each check, and the form of it that takes its forces from the whole plate's solution. */
-const forms = checks.flatMap((check) => (check.solved ? [check, bySolution(check)] : [check]));
+/** Each check, and its forms with the whole plate's forces and for bolts on listed places. */
+const forms = checks.flatMap(formsOf);
 
 describe.each(forms.map((check) => [check.id, check] as const))('%s', (_id, check) => {
   const safeties = Object.keys(check.steps) as Safety[];

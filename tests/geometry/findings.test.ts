@@ -31,6 +31,7 @@ describe('a clean document', () => {
     ['flush, bolted, underside', [underside]],
     ['flush, welded', [welded({})]],
     ['corner bolts only', [fixing({ pitch: '1.3 m' })]],
+    ['corner bolts, listed', [listing([])]],
     ['stacked, topside on cross tubes', [stacked, deck({ support: 'cross tubes' })]],
     ['stacked, underside on main tubes', [stacked, underside, deck({ support: 'main tubes' })]],
     ['sealed tubes without holes', [{ grid: { mainTubes: { flooding: 'sealed', vent: null, drain: null } } }]],
@@ -158,7 +159,57 @@ const provoked: readonly [id: string, changes: unknown[], place: string, text: R
     'S9',
     /on tube A where panel A1 lies/,
   ],
+  // the panel is 1070 mm along x: 535 mm is its middle, 505 mm inside the low face of no tube that holds it
+  ['bolt-off-tube', [listing(at('535 mm', '90 mm'))], 'A1', /A1-05: the place lies 30\.00 mm beside .*, A\.$/],
+  ['bolt-in-corner-radius', [listing(at('535 mm', '45 mm'))], 'A1', /A1-05: .*15\.00 mm from the face of tube A, cuts/],
+  [
+    'place-outside-panel',
+    [listing(at('535 mm', '-5 mm'))],
+    'A1',
+    /5\.000 mm outside panel A1, of 1070 mm by 1270 mm\.$/,
+  ],
+  [
+    'place-outside-panel',
+    [deck({ cornerNotch: '40 mm' }), listing([])],
+    'A1',
+    /A1-01, .*outside panel A1, .* with notched corners\.$/,
+  ],
+  [
+    'bolts-overlap',
+    [listing([...at('535 mm', '30 mm'), ...at('545 mm', '30 mm')])],
+    'A1',
+    /A1-05, A1-06: .* 10\.00 mm from middle to middle, the hole is 13\.00 mm wide/,
+  ],
+  [
+    'pitch-too-small',
+    [listing([...at('535 mm', '30 mm'), ...at('560 mm', '30 mm')])],
+    'A1',
+    /A1-05, A1-06: nearest bolt 25\.00 mm away, 2\.2 d0 is 28\.60 mm/,
+  ],
+  [
+    'edge-distance-too-small',
+    [listing(at('535 mm', '12 mm'))],
+    'A1',
+    /A1-05: 12\.00 mm from the panel's edge, 1\.2 d0 is 15\.60 mm/,
+  ],
+  [
+    'side-without-bolts',
+    [{ designs: { deck: { fixing: { pitch: null, edgeDistance: null, places: at('30 mm', '30 mm') } } } }],
+    'A1',
+    /stands on tube B, nor on tube 2: nothing holds/,
+  ],
 ];
+
+/** Four bolts in the corners, and more. */
+function at(x: string, y: string, from = 'low x, low y') {
+  return [{ x, y, from }];
+}
+function listing(more: readonly object[]) {
+  const corners = ['low x, low y', 'high x, low y', 'high x, high y', 'low x, high y'].flatMap((from) =>
+    at('30 mm', '30 mm', from),
+  );
+  return { designs: { deck: { fixing: { pitch: null, edgeDistance: null, places: [...corners, ...more] } } } };
+}
 
 describe('findings', () => {
   it.each(provoked)('%s', (id, changes, place, text) => {

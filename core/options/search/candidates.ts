@@ -1,4 +1,5 @@
 import { laidRaw } from '../../document/edit.ts';
+import { patternWords } from '../../document/bolt-pattern.ts';
 import { mergePatch } from '../../document/merge-patch.ts';
 import { readDocument, type RawDocument } from '../../document/read-document.ts';
 import type { MergePatch, PanelDesign, PlateDocument } from '../../document/schema.ts';
@@ -166,6 +167,6 @@ function choicesOf(laid: RawDocument, document: PlateDocument, zone: Zone): Zone
 /** A design's fixing in few words. */
 function fixingWords({ fixing }: PanelDesign): string {
   return fixing.kind === 'bolted'
-    ? `${fixing.bolt} up to ${fixing.pitch.typed} apart`
+    ? `${fixing.bolt} ${patternWords(fixing)}`
     : `welded ${fixing.pattern}, throat ${fixing.throat.typed}`;
 }
