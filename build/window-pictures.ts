@@ -5,7 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { stageOf, type SheetName } from '../renderer/state/stages.ts';
 import { texts } from '../renderer/texts.ts';
-import { openBrowser } from '../tests/browser/browser.ts';
+import { openBrowserInFull } from '../tests/browser/browser.ts';
 
 /** Takes README's pictures of the window at a local address: the start page, the plate at work, a check opened, options. */
 export async function windowPictures(root: string): Promise<readonly string[]> {
@@ -14,7 +14,7 @@ export async function windowPictures(root: string): Promise<readonly string[]> {
     env: { ...process.env, STILLPLATE_DATA: data },
     stdio: ['ignore', 'pipe', 'inherit'],
   });
-  const browser = await openBrowser();
+  const browser = await openBrowserInFull();
   try {
     const [said] = (await once(program.stdout, 'data')) as [Buffer];
     const address = /http:\S+/.exec(said.toString())![0];

@@ -9,7 +9,7 @@ import { readDocument, readDocumentText } from '../../core/document/read-documen
 import { valueOf } from '../../core/host/answer.ts';
 import { stageOf, type SheetName } from '../../renderer/state/stages.ts';
 import { texts } from '../../renderer/texts.ts';
-import { openBrowser } from '../../tests/browser/browser.ts';
+import { openBrowserInFull } from '../../tests/browser/browser.ts';
 import { setup } from '../../tests/browser/support/bundle-once.ts';
 import { manyBays } from '../../tests/browser/support/many-bays.ts';
 import { serveStillplate, type Served } from '../../tests/browser/support/served.ts';
@@ -30,7 +30,7 @@ const twoFrames = 2000 / 60;
 export async function bench(): Promise<readonly Measure[]> {
   await setup();
   const served = await serveStillplate();
-  const browser = await openBrowser(['--js-flags=--expose-gc', '--enable-precise-memory-info']);
+  const browser = await openBrowserInFull(['--js-flags=--expose-gc', '--enable-precise-memory-info']);
   try {
     return [
       await editToNumbers(browser, served),

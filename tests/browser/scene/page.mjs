@@ -108,23 +108,25 @@ window.plate = {
     gl.render(all, camera);
     return { calls: gl.info.render.calls, triangles: gl.info.render.triangles };
   },
-  /** Colour of a place, px from the picture's corner, as drawn by three alone. */
-  pixel(x, y) {
+  /** Colours of places, px from the picture's corner, as drawn by three alone: drawn once for all of them. */
+  pixels(places) {
     const { gl } = window.plate.root;
     window.plate.draw();
     const context = gl.getContext();
     const ratio = gl.getPixelRatio();
-    const rgba = new Uint8Array(4);
-    context.readPixels(
-      Math.round(x * ratio),
-      gl.domElement.height - 1 - Math.round(y * ratio),
-      1,
-      1,
-      context.RGBA,
-      context.UNSIGNED_BYTE,
-      rgba,
-    );
-    return [...rgba];
+    return places.map(([x, y]) => {
+      const rgba = new Uint8Array(4);
+      context.readPixels(
+        Math.round(x * ratio),
+        gl.domElement.height - 1 - Math.round(y * ratio),
+        1,
+        1,
+        context.RGBA,
+        context.UNSIGNED_BYTE,
+        rgba,
+      );
+      return [...rgba];
+    });
   },
   /** Where a point of the plate is on the picture. */
   at: (point) => projected(point, window.plate.store.view(), window.plate.store.size()),

@@ -29,12 +29,13 @@ const act = async (script: string): Promise<void> => {
 };
 /** Where a point of the plate is, px from the picture's corner. */
 const at = (point: readonly number[]): Promise<[number, number]> => run(`p.at(${JSON.stringify(point)})`);
-const pixelAt = async (point: readonly number[]): Promise<Rgb> => {
-  const [x, y] = await at(point);
-  const [r = 0, g = 0, b = 0, a = 0] = await run<number[]>(`p.pixel(${x}, ${y})`);
+/** Colours of points of one picture: software GL takes a good part of a second to draw it. */
+const pixelsAt = async (points: readonly (readonly number[])[]): Promise<readonly Rgb[]> => {
+  const seen = await run<number[][]>(`p.pixels(${JSON.stringify(points)}.map((point) => p.at(point)))`);
   // Nothing drawn is clear, and the page's paper shows.
-  return a === 0 ? paper : [r, g, b];
+  return seen.map(([r = 0, g = 0, b = 0, a = 0]) => (a === 0 ? paper : [r, g, b]));
 };
+const pixelAt = async (point: readonly number[]): Promise<Rgb> => (await pixelsAt([point]))[0]!;
 /** Within one step of eight bits: the card rounds. */
 const expectColour = (seen: Rgb, meant: Rgb, what = ''): void => {
   for (const i of [0, 1, 2] as const)
@@ -61,10 +62,15 @@ describe('the middle sample', () => {
 
   it('is drawn: in plan a panel has its colour, a tube its own, beside the plate is paper', async () => {
     await act("p.showNamed('plan')");
-    expectColour(await pixelAt([0.35, 0.5, -0.15]), panelColour, 'panel');
-    // Between two bolts, off the crossing.
-    expectColour(await pixelAt([0.415, 1.42, 0]), tubeColour, 'tube');
-    expectColour(await pixelAt([-0.4, 1.42, 0]), paper, 'paper');
+    // The tube between two bolts, off the crossing.
+    const seen = await pixelsAt([
+      [0.35, 0.5, -0.15],
+      [0.415, 1.42, 0],
+      [-0.4, 1.42, 0],
+    ]);
+    expectColour(seen[0]!, panelColour, 'panel');
+    expectColour(seen[1]!, tubeColour, 'tube');
+    expectColour(seen[2]!, paper, 'paper');
   });
 
   it('has every part in three’s graph: triangles of all solids, bolts as instances', async () => {
@@ -95,14 +101,16 @@ describe('the middle sample', () => {
     // the map spans nought to the largest value that is no hot one
     const top = await run<number>('p.fieldTop');
     expect(top).toBeCloseTo(3, 1);
-    for (const x of [0.5, 1.25, 2.25, 2.75]) {
+    const measured = [0.5, 1.25, 2.25, 2.75];
+    const colours = await pixelsAt([...measured, 3.5].map((x) => [x, 0.7, 1]));
+    for (const [k, x] of measured.entries()) {
       const meant = colourAt(x / top, false).map((part) => 255 * part) as unknown as Rgb;
-      const seen = await pixelAt([x, 0.7, 1]);
+      const seen = colours[k]!;
       // a step of the map of 256 colours
       for (const i of [0, 1, 2] as const) expect(Math.abs(seen[i] - meant[i]), `${x}: ${seen}`).toBeLessThanOrEqual(4);
     }
     // no measure there: grey, dots or what is between them, and no colour of the map
-    const [r, g, b] = await pixelAt([3.5, 0.7, 1]);
+    const [r, g, b] = colours[4]!;
     expect(Math.max(r, g, b) - Math.min(r, g, b)).toBeLessThan(16);
     expect(await page.locator('.scene-legend', { hasText: 'Von Mises stress, top face' }).innerText()).toMatch(
       /no measure/,
@@ -112,11 +120,10 @@ describe('the middle sample', () => {
     await act("p.showRamp({ slope: 0.01, scale: 10 }), p.showNamed('side')");
     /** Within 3 cm: a panel seen on edge is hardly a pixel. */
     const isDrawn = async (z: number, x: number): Promise<boolean> => {
-      for (let off = -0.03; off <= 0.03; off += 0.005) {
-        const [red, green, blue] = await pixelAt([x, 0, z + off]);
-        if (Math.abs(red - paper[0]) + Math.abs(green - paper[1]) + Math.abs(blue - paper[2]) > 30) return true;
-      }
-      return false;
+      const near = Array.from({ length: 13 }, (_, i) => [x, 0, z - 0.03 + 0.005 * i]);
+      return (await pixelsAt(near)).some(
+        ([red, green, blue]) => Math.abs(red - paper[0]) + Math.abs(green - paper[1]) + Math.abs(blue - paper[2]) > 30,
+      );
     };
     const rise = (x: number): number => 0.2 + 10 * 0.01 * x;
     expect(await isDrawn(rise(3.5), 3.5)).toBe(true);
@@ -173,8 +180,12 @@ describe('the middle sample', () => {
   it('cuts: beyond the section a panel is gone, before it it stays, and the cut wall is dark', async () => {
     await act("p.showNamed('plan')");
     await act("p.set({ cut: { axis: 'x', at: 2.1, away: 'above' } })");
-    expectColour(await pixelAt([0.35, 0.5, -0.15]), panelColour, 'panel before the section');
-    expectColour(await pixelAt([4.5, 2.0, -0.15]), paper, 'place beyond the section');
+    const [before, beyond] = await pixelsAt([
+      [0.35, 0.5, -0.15],
+      [4.5, 2.0, -0.15],
+    ]);
+    expectColour(before!, panelColour, 'panel before the section');
+    expectColour(beyond!, paper, 'place beyond the section');
     await act("p.showNamed('end')");
     await act("p.set({ cut: { axis: 'x', at: 2.1, away: 'above' } })");
     // Wall of tube A, 8 mm: its middle at 4 mm below the top, looked at along the tube.
@@ -200,9 +211,10 @@ describe('the middle sample', () => {
       await run<[string, number][]>("[...p.readings.find((r) => r.id === 'panel-stress').values]"),
     );
     const most = Math.max(...values.values());
-    for (const [bay, point] of Object.entries(middleOf)) {
+    const seen = await pixelsAt(Object.values(middleOf).map(([x, y]) => [x - 0.1, y - 0.2, -0.15]));
+    for (const [k, bay] of Object.keys(middleOf).entries()) {
       const colour = colourAt(values.get(`panel:${bay}`)! / most, false).map((c) => Math.round(255 * c));
-      expectColour(await pixelAt([point[0] - 0.1, point[1] - 0.2, -0.15]), colour as unknown as Rgb, bay);
+      expectColour(seen[k]!, colour as unknown as Rgb, bay);
     }
     const legend = page.locator('.scene-legend');
     expect(await legend.textContent()).toContain('MPa');
@@ -355,7 +367,7 @@ it('hatches and outlines a panel that fails', async () => {
   await act("p.set({ reading: 'panel-deflection' })");
   await act("p.showNamed('plan')");
   const fail = hex('#9c2b12');
-  const row = await Promise.all(Array.from({ length: 24 }, (_, i) => pixelAt([0.3 + 0.004 * i, 0.5, 0.004])));
+  const row = await pixelsAt(Array.from({ length: 24 }, (_, i) => [0.3 + 0.004 * i, 0.5, 0.004]));
   const striped = row.filter((rgb) => rgb.every((c, i) => Math.abs(c - fail[i]!) <= 2)).length;
   expect(striped).toBeGreaterThan(4);
   expect(striped).toBeLessThan(20);
