@@ -4,6 +4,7 @@ import { Refusal } from '../refusal.ts';
 import { meshStudy, type MeshStudy } from './mesh-study.ts';
 import { retold } from '../solve/drained.ts';
 import { beamEndForces } from '../solve/elements/beam-forces.ts';
+import type { SolverSession } from '../solve/sparse/solver-session.ts';
 import { jointForce } from '../solve/structure/tie.ts';
 import type { JointEnd } from './mesh/joint-stiffness.ts';
 import { fixingRows, rowPulls, type FixingRow } from './fixing-rows.ts';
@@ -24,6 +25,8 @@ export interface SolveRequest {
   readonly each?: (on: ReadyPlate, solved: SolvedLoading) => void;
   /** Follows the loss of each row that is lost to its end: what a fixing carries, over its resistance. */
   readonly use?: UseOfFixing;
+  /** The load cases are solved in this session instead of the one that all plates share. */
+  readonly session?: SolverSession;
 }
 
 export interface SolveProgress {
@@ -121,7 +124,8 @@ export function* solveCases(model: Model, request: SolveRequest): Generator<Solv
     study = yield* retold(meshStudy(model), progress);
   }
   const size = request.size ?? study!.chosen ?? study!.meshes.at(-1)!.size;
-  const plate = readyPlate(model, { size });
+  const session = request.session ? { session: request.session } : {};
+  const plate = readyPlate(model, { size, ...session });
 
   function* allOf(
     on: ReadyPlate,
@@ -164,7 +168,7 @@ export function* solveCases(model: Model, request: SolveRequest): Generator<Solv
     part: ToLose,
     joints: JointEnd,
   ): Generator<SolveProgress, Pick<LostPart, 'plate' | 'solved' | 'free' | 'unzipping'>> {
-    const on = readyPlate(model, { size, without: part.without, joints });
+    const on = readyPlate(model, { size, without: part.without, joints, ...session });
     const found = yield* heldOrFree(on, part);
     let followed: Unzipping | null = null;
     if (part.row && request.use && found.free === null) {
@@ -177,7 +181,7 @@ export function* solveCases(model: Model, request: SolveRequest): Generator<Solv
   const solved = yield* allOf(plate, work);
   const jointEnds: JointEndSolved[] = [];
   for (const end of ends) {
-    const on = readyPlate(model, { size, joints: end });
+    const on = readyPlate(model, { size, joints: end, ...session });
     jointEnds.push({ end, plate: on, solved: yield* allOf(on, work) });
   }
   const losses: LostPart[] = [];

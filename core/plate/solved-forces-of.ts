@@ -14,6 +14,7 @@ import type { Model } from '../model.ts';
 import { refusal } from '../refusal.ts';
 import { retold } from '../solve/drained.ts';
 import { shellStress } from '../solve/elements/shell-stress.ts';
+import type { SolverSession } from '../solve/sparse/solver-session.ts';
 import { panelBuckling } from './buckling-of-panels.ts';
 import { firstSize } from './mesh-study.ts';
 import { balanceReport } from './results/balance-report.ts';
@@ -34,8 +35,8 @@ import type { ReadyPlate, SolvedLoading } from './solve-plate.ts';
  * Buckling is looked for once a situation, under the loading that presses a panel hardest, and only where a strip as long as
  * the panel, hinged at its ends, would buckle within `bucklingWithin` times it: every panel is held better than that strip.
  */
-export function* solvedForcesOf(model: Model): Generator<SolveProgress, SolvedForces> {
-  return yield* retold(solvedInTurn(model), ({ done, of, what }) => ({ done, of, what }));
+export function* solvedForcesOf(model: Model, session?: SolverSession): Generator<SolveProgress, SolvedForces> {
+  return yield* retold(solvedInTurn(model, session), ({ done, of, what }) => ({ done, of, what }));
 }
 
 /** Forces of a situation of which every loading is solved. Buckling is looked for at the end of all: until then it stands as
@@ -48,6 +49,7 @@ export interface KnownSituation {
 /** The same in the same order, telling each situation as soon as it is known: who needs no more may leave. */
 export function* solvedInTurn(
   model: Model,
+  session?: SolverSession,
 ): Generator<SolveProgress & { readonly known?: KnownSituation }, SolvedForces> {
   const size = meshOf(model);
   const losses = model.document.forces?.losses ? 'cases' : 'legs';
@@ -58,7 +60,14 @@ export function* solvedInTurn(
   const plates = model.document.grid.joints?.range ? 3 : 1;
   const waiting: { readonly on: ReadyPlate; readonly one: SolvedLoading }[] = [];
   const each = (on: ReadyPlate, one: SolvedLoading) => void waiting.push({ on, one });
-  const solving = solveCases(model, { stage: 'contact', cases: 'checks', losses, size, each });
+  const solving = solveCases(model, {
+    stage: 'contact',
+    cases: 'checks',
+    losses,
+    size,
+    each,
+    ...(session ? { session } : {}),
+  });
   let progress = { done: 0, of: 0 };
   let lost: readonly LostPart[] = [];
   for (let step = solving.next(); ; step = solving.next()) {

@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { appraise } from '../../../core/appraise.ts';
 import { applyEdit } from '../../../core/document/edit.ts';
 import { readDocument, readDocumentText, type RawDocument } from '../../../core/document/read-document.ts';
@@ -13,7 +13,9 @@ import { foundOption } from '../../../core/options/search/option-document.ts';
 import { optionSolver } from '../../../core/options/search/option-solver.ts';
 import { searchKey, searchRecord } from '../../../core/options/search/search-record.ts';
 import { search, searchProblem, type Problem, type SearchState } from '../../../core/options/search/search.ts';
+import { solvedForcesOf } from '../../../core/plate/solved-forces-of.ts';
 import { drained } from '../../../core/solve/drained.ts';
+import { solverSession } from '../../../core/solve/sparse/solver-session.ts';
 import { leftStanding, openIn } from './puts-aside.ts';
 
 const { recovery: _recovery, ...small } = readDocumentText(readFileSync('samples/small.stillplate.json', 'utf8'));
@@ -48,18 +50,16 @@ function ended(problem: Problem): { readonly state: SearchState; readonly steps:
 }
 
 /** An option appraised from its written form with forces of a solver that has solved nothing before. */
-async function fromScratch({ zones, aside, space }: Problem, digits: readonly number[]) {
-  vi.resetModules();
-  const fresh = await import('../../../core/plate/solved-forces-of.ts');
+function fromScratch({ zones, aside, space }: Problem, digits: readonly number[]) {
   const laid = applyEdit(raw, { kind: 'addOption', option: foundOption(zones, digits, null, 'one') });
   const document = readDocument(laid);
-  const forces = drained(fresh.solvedForcesOf(appraise(laid, document, 'one').model));
+  const forces = drained(solvedForcesOf(appraise(laid, document, 'one').model, solverSession()));
   const { model, rows } = appraise(laid, document, 'one', forces);
   const passes = worstStop(rows, { aside, judged: space.judged }) === null;
   return { forces, passes, aims: [model.mass.total, useOf(rows, aside)], open: openIn(rows, [...aside]) };
 }
 
-describe('a search of a document that takes forces from the whole plate, against solving every option from scratch', async () => {
+describe('a search of a document that takes forces from the whole plate, against solving every option from scratch', () => {
   const problem = problemOf(raw);
   const inSearch = new Map<string, SolvedForces>();
   const { solve } = problem.solver!;
@@ -74,8 +74,8 @@ describe('a search of a document that takes forces from the whole plate, against
     },
   };
   const { state, steps } = ended(heard);
-  const all: (Awaited<ReturnType<typeof fromScratch>> & { digits: number[] })[] = [];
-  for (let i = 0; i < problem.options; i++) all.push({ digits: [i], ...(await fromScratch(problem, [i])) });
+  const all: (ReturnType<typeof fromScratch> & { digits: number[] })[] = [];
+  for (let i = 0; i < problem.options; i++) all.push({ digits: [i], ...fromScratch(problem, [i]) });
   const byHand = ended(problemOf({ ...raw, forces: { from: 'hand' } } as RawDocument)).state;
 
   it('finds the front that solving all of them finds, exactly, and not the one by hand', () => {
