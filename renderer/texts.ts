@@ -1023,7 +1023,7 @@ export const texts = {
     diameter: 'Diameter',
     purpose: 'Purpose',
   },
-  table: { add: 'Add a row', copy: 'Copy as a table' },
+  table: { add: 'Add a row', copy: 'Copy as a table', number: 'No.' },
   copy: {
     formula: 'Copy formula',
     figure: 'Copy figure',
@@ -1200,7 +1200,16 @@ export const texts = {
     stampedBy: (by: string, issuer: string, time: string) =>
       `Time-stamped at ${time} by ${by} (certificate by ${issuer}).`,
   },
-  fixings: { bolted: 'bolts', welded: 'welds' },
+  fixings: {
+    bolted: 'bolts',
+    welded: 'welds',
+    inLines: 'in lines',
+    listed: 'on a list',
+    places: 'Bolt places',
+    measuredFrom: 'From',
+    listedHow:
+      'Each row is a bolt: x and y of its hole, inwards from two edges of the panel or from its centre. The rows number the bolts, and the picture and the checks name them so.',
+  },
   loads: {
     byRule: 'Take the published rule instead',
     notGiven: 'Not given: this case is not judged.',
@@ -1755,6 +1764,7 @@ export const texts = {
     fixingKind: ['Fixed by', 'Bolts can be taken out again; welds close the edge but must be cut.'],
     bolt: ['Bolt', 'Thread size by its standard name.'],
     class: ['Class', 'Above 8.8 under cathodic protection needs a documented hardness limit.'],
+    boltPattern: ['Bolts stand', 'In lines along the edges, or one by one where a list has them.'],
     pitch: ['Pitch', 'Largest distance of bolts along an edge; they are spaced evenly under it.'],
     edgeDistance: ['Edge distance', 'From the centre line of the bolts to the panel’s edge.'],
     hole: [

@@ -1,6 +1,6 @@
 import type { DrawnCircle, DrawnDimension, DrawnLabel, DrawnLine, DrawnShape } from './drawing.ts';
 import { equalSteps } from './equal-steps.ts';
-import type { Geometry, Panel, Point, Rectangle, Side, Tube } from './geometry.ts';
+import type { Bolt, Geometry, Panel, Point, Rectangle, Side, Tube } from './geometry.ts';
 import { drawnSlots } from './drawn-slots.ts';
 import type { LengthText } from './length-text.ts';
 
@@ -12,6 +12,8 @@ export interface PanelDrawing {
   readonly slots: readonly DrawnShape<'bolt'>[];
   /** Name of the tube along each side. */
   readonly labels: readonly (DrawnLabel & { readonly side: Side })[];
+  /** Number of each listed bolt, at the panel's edge beside it; of one between two bays (no side) at its hole. */
+  readonly numbers: readonly { readonly at: Point; readonly side: Side | null; readonly text: string }[];
   /** Row 0 nearest the panel. Low sides: overlaps and the opening between, then the whole. High sides: edge distances and pitches. */
   readonly dimensions: readonly DrawnDimension[];
   readonly extents: Rectangle;
@@ -69,13 +71,15 @@ export function panelDrawing({ mainTubes, crossTubes, bays }: Geometry, panel: P
   const rowOf = (isOn: (x: number, y: number) => boolean, of: 'x' | 'y'): number[] =>
     bolts.filter(({ x, y }) => isOn(x, y)).map((bolt) => bolt[of]).sort((a, b) => a - b); // prettier-ignore
   const [topMost, rightMost] = [Math.max(...bolts.map(({ y }) => y)), Math.max(...bolts.map(({ x }) => x))];
+  const isListed = bolts.some(({ listed }) => listed !== undefined);
   const top = rowOf((_, y) => Math.abs(y - topMost) < 1e-6, 'x');
   const right = rowOf((x) => Math.abs(x - rightMost) < 1e-6, 'y');
   const dimensions = [
     ...withWhole(chain(alongX, [x0, x1], [face('crossLow'), face('crossHigh')], y0), (row) => alongX(x0, x1, y0, row)),
     ...withWhole(chain(alongY, [y0, y1], [face('mainLow'), face('mainHigh')], x0), (row) => alongY(y0, y1, x0, row)),
-    ...(top.length > 0 ? chain(alongX, [x0, x1], top, y1) : []),
-    ...(right.length > 0 ? chain(alongY, [y0, y1], right, x1) : []),
+    // Listed bolts have their places in a table: no chain tells where all of them stand.
+    ...(top.length > 0 && !isListed ? chain(alongX, [x0, x1], top, y1) : []),
+    ...(right.length > 0 && !isListed ? chain(alongY, [y0, y1], right, x1) : []),
   ];
   const [xm, ym] = [(x0 + x1) / 2, (y0 + y1) / 2];
   const beside: Readonly<Record<Side, Point>> = {
@@ -90,9 +94,15 @@ export function panelDrawing({ mainTubes, crossTubes, bays }: Geometry, panel: P
     slots: drawnSlots(cutouts),
     circles: cutouts.filter(({ slot }) => !slot).map(({ x, y, diameter, purpose }) => ({ role: purpose === 'bolt' ? 'bolt' : 'hole', at: mm([x, y]), diameter: 1000 * diameter })), // prettier-ignore
     labels: bearings.map(({ side, tube }) => ({ role: 'tube', side, at: mm(beside[side]), text: tube })),
+    numbers: isListed ? bolts.map((bolt) => ({ at: mm(atEdge(bolt, outline)), side: bolt.inner ? null : bolt.side, text: bolt.id.slice(panel.id.length + 1) })) : [], // prettier-ignore
     dimensions,
     extents: { x0: 1000 * x0, y0: 1000 * y0, x1: 1000 * x1, y1: 1000 * y1 },
   };
+}
+
+function atEdge({ x, y, side, inner }: Bolt, { x0, y0, x1, y1 }: Rectangle): Point {
+  if (inner) return [x, y];
+  return ({ mainLow: [x, y0], mainHigh: [x, y1], crossLow: [x0, y], crossHigh: [x1, y] } as const)[side];
 }
 
 const mm = ([x, y]: Point): Point => [1000 * x, 1000 * y];

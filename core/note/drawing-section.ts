@@ -101,7 +101,7 @@ const pens: Readonly<Record<string, Pen>> = { tube: 'outline', panel: 'outline' 
 /** Rows of dimension lines along x stand further out, so that their ends clear the texts that those along y carry past the corners. */
 function panelFigure(model: Model, panel: Panel): Figure {
   const { geometry, document, catalogue } = model;
-  const { shapes, lines, circles, slots, labels, dimensions, extents } = panelDrawing(
+  const { shapes, lines, circles, slots, labels, numbers, dimensions, extents } = panelDrawing(
     geometry,
     panel,
     drawnLength(document.units),
@@ -116,7 +116,7 @@ function panelFigure(model: Model, panel: Panel): Figure {
   const toolOver = fixing.kind === 'bolted' ? socketDiameter(catalogue.bolt(fixing.bolt).headAcrossFlats) : 0;
   const said = [
     fixing.kind === 'bolted'
-      ? `${bolts.length} × ${catalogue.bolt(fixing.bolt).id} bolts${bolts[0] ? `, ${boltHoleWords(bolts[0], fixing.slot, length)}` : ''}`
+      ? `${bolts.length} × ${catalogue.bolt(fixing.bolt).id} bolts${numbers.length > 0 ? ' by number, places in the table of inputs' : ''}${bolts[0] ? `, ${boltHoleWords(bolts[0], fixing.slot, length)}` : ''}`
       : `fillet weld (thick line), throat ${length(fixing.throat.si)}${fixing.run && fixing.gap ? `, runs of ${length(fixing.run.si)} with gaps of ${length(fixing.gap.si)} at most` : ''}`,
     ...(panel.plugs[0] ? [`${panel.plugs.length} plug welds ⌀ ${length(panel.plugs[0].diameter)}`] : []),
     ...(cornerNotch ? [`corner notches of ${length(cornerNotch.si)}`] : []),
@@ -125,7 +125,7 @@ function panelFigure(model: Model, panel: Panel): Figure {
   return {
     kind: 'figure',
     caption: `Design ${panel.designName}: panel ${panel.id} seen from above, ${length(panel.thickness)} thick, ${said.join('; ')}. Dashed: near faces of the tubes, to which the overlaps are measured${tools.length > 0 ? `, and the room that a socket of ⌀ ${length(toolOver)} takes over bolt ${tightest!.bolt}, which has the least: ${length(tightest!.room)} from its axis to ${tightest!.beside}` : ''}. Dimensions in ${drawnUnit(document.units)}`,
-    alt: `Panel ${panel.id} of design ${panel.designName} with its size, overlaps${bolts.length > 0 ? ', bolt pitches and edge distances' : ''}`,
+    alt: `Panel ${panel.id} of design ${panel.designName} with its size, overlaps${bolts.length === 0 ? '' : numbers.length > 0 ? ', bolts by number' : ', bolt pitches and edge distances'}`,
     box: padded(extents, 0.004 * size),
     // A tall panel takes less of the width, so that it stands on one page with the plan.
     widthShare: Math.min(0.62, 0.15 + (0.32 * (extents.x1 - extents.x0)) / (extents.y1 - extents.y0)),
@@ -156,6 +156,18 @@ function panelFigure(model: Model, panel: Panel): Figure {
         }[side] as [number, number];
         const turn = side.startsWith('cross') ? { turn: 90 } : {};
         return { kind: 'label', at, text: `tube ${text}`, size: 7, anchor: 'middle', ...turn };
+      }),
+      // Outside the panel, clear of holes and faces; towards the first row of dimensions.
+      ...numbers.map(({ at: [x, y], side, text }): Shape => {
+        const off = 0.012 * size;
+        const placed = {
+          mainLow: { at: [x, y - 2.4 * off], anchor: 'middle' },
+          mainHigh: { at: [x, y + off], anchor: 'middle' },
+          crossLow: { at: [x - off, y - 0.7 * off], anchor: 'end' },
+          crossHigh: { at: [x + off, y - 0.7 * off], anchor: 'start' },
+          none: { at: [x, y + off], anchor: 'middle' },
+        }[side ?? 'none'] as { at: [number, number]; anchor: 'start' | 'middle' | 'end' };
+        return { kind: 'label', ...placed, text, size: 6 };
       }),
       ...dimensions.map(({ from, to, text, row = 0 }): Shape => {
         const first = from[1] === to[1] ? 34 : 14;

@@ -6,6 +6,7 @@ import { symbolBox } from '../derive/symbol-box.ts';
 import type { Model } from '../model.ts';
 import { sourceText } from '../result.ts';
 import { waterDensityOf } from '../water/sea-water.ts';
+import { boltPlacesTables } from './bolt-places-table.ts';
 import type { Section, Table } from './note.ts';
 import { ownRowTable } from './own-row-table.ts';
 import type { Print } from '../print-in.ts';
@@ -68,6 +69,7 @@ export function inputSection(model: Model, print: Print): Section {
       materialTable(model, print),
       ...ownRowTable(model),
       designTable(model, print),
+      ...boltPlacesTables(model, print),
       ...eyeTables(model, print),
     ],
   };

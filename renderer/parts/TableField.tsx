@@ -30,12 +30,15 @@ export function TableField({
   title,
   columns,
   blank,
+  numbered = false,
 }: {
   path: FieldPath;
   title: string;
   columns: readonly TableColumn[];
   /** What a new row begins with. */
   blank: Row;
+  /** Each row shows its number, where something is named by it. */
+  numbered?: boolean;
 }) {
   const field = useField(path);
   const base = useId();
@@ -74,6 +77,11 @@ export function TableField({
         <table aria-label={title}>
           <thead>
             <tr>
+              {numbered && (
+                <td>
+                  <span className="unseen">{texts.table.number}</span>
+                </td>
+              )}
               {columns.map((column) => (
                 <th key={column.key} scope="col">
                   {column.title}
@@ -88,6 +96,11 @@ export function TableField({
             {rows.map((row, i) => (
               <Fragment key={i}>
                 <tr>
+                  {numbered && (
+                    <th scope="row" className="number quiet">
+                      {i + 1}
+                    </th>
+                  )}
                   {columns.map((column, j) => (
                     <td key={column.key} onPaste={(event) => paste(event, i, j)}>
                       <Cell
@@ -116,7 +129,13 @@ export function TableField({
                     </button>
                   </td>
                 </tr>
-                <RowFaults id={`${base}-${i}`} path={[...path, i]} columns={columns} faults={faults} />
+                <RowFaults
+                  id={`${base}-${i}`}
+                  path={[...path, i]}
+                  columns={columns}
+                  faults={faults}
+                  span={columns.length + (numbered ? 2 : 1)}
+                />
               </Fragment>
             ))}
           </tbody>
@@ -139,11 +158,13 @@ function RowFaults({
   path,
   columns,
   faults,
+  span,
 }: {
   id: string;
   path: FieldPath;
   columns: readonly TableColumn[];
   faults: readonly RefusalText[];
+  span: number;
 }) {
   const wrong = columns.flatMap(({ key, title }) => {
     const fault = faultAt(faults, [...path, key].join('.'));
@@ -152,7 +173,7 @@ function RowFaults({
   if (wrong.length === 0) return null;
   return (
     <tr className="row-faults">
-      <td colSpan={columns.length + 1} id={id}>
+      <td colSpan={span} id={id}>
         {wrong.map(({ key, title, fault }) => (
           <p key={key} className="fault">
             <b>{title}:</b> {fault.what}. {fault.mend}

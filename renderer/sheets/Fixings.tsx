@@ -1,4 +1,10 @@
+import { catalogueWith } from '../../core/catalogue/catalogue.ts';
+import { placeData } from '../../core/document/bolt-places.ts';
 import type { FieldPath, Json } from '../../core/document/edit.ts';
+import { readDocument, type RawDocument } from '../../core/document/read-document.ts';
+import { userRows } from '../../core/document/user-rows.ts';
+import { placesOfLines, type WrittenPlace } from '../../core/geometry/places-of-lines.ts';
+import { Refusal } from '../../core/refusal.ts';
 import { CatalogueField } from '../parts/CatalogueField.tsx';
 import { ChoiceField } from '../parts/ChoiceField.tsx';
 import { asChoices } from '../parts/choices.ts';
@@ -10,6 +16,7 @@ import { NumberField } from '../parts/NumberField.tsx';
 import { PlaceChecks } from '../parts/PlaceChecks.tsx';
 import { QuantityField } from '../parts/QuantityField.tsx';
 import { SwitchField } from '../parts/SwitchField.tsx';
+import { TableField, type TableColumn } from '../parts/TableField.tsx';
 import { TextField } from '../parts/TextField.tsx';
 import { useDesigns } from '../state/use-designs.ts';
 import { useField } from '../state/use-field.ts';
@@ -53,7 +60,7 @@ function FixingFields({ design }: { design: string }) {
           {fixing.fault && <p className="fault">{`${fixing.fault.what}. ${fixing.fault.mend}`}</p>}
         </div>
       </FieldGroup>
-      {kind === 'bolted' && <BoltFields at={at} />}
+      {kind === 'bolted' && <BoltFields at={at} design={design} />}
       {kind === 'welded' && <WeldFields at={at} />}
     </>
   );
@@ -66,8 +73,7 @@ function firstOf(kind: 'bolted' | 'welded', inch: boolean): Json {
         kind,
         bolt: inch ? '1/2 in' : 'M12',
         class: inch ? 'ASTM A325' : '8.8',
-        pitch: inch ? '3 in' : '80 mm',
-        edgeDistance: inch ? '3/4 in' : '20 mm',
+        ...firstLines(inch),
         shear: 'slip-resistant',
         slipFactor: { value: 0.2, source: 'assumed, to be proved on the coated surface' },
         into: 'through-bolt with sleeve',
@@ -77,7 +83,7 @@ function firstOf(kind: 'bolted' | 'welded', inch: boolean): Json {
 
 type At = (...rest: string[]) => FieldPath;
 
-function BoltFields({ at }: { at: At }) {
+function BoltFields({ at, design }: { at: At; design: string }) {
   const choices = useWorkbench((state) => state.choices);
   const shear = useField(at('shear')).raw;
   const hole = useField(at('hole')).raw;
@@ -85,8 +91,7 @@ function BoltFields({ at }: { at: At }) {
     <FieldGroup title={texts.groups.bolts}>
       <CatalogueField path={at('bolt')} {...fieldTexts('bolt')} rows={choices?.bolts ?? []} />
       <CatalogueField path={at('class')} {...fieldTexts('class')} rows={choices?.classes ?? []} />
-      <QuantityField path={at('pitch')} kind="length" {...fieldTexts('pitch')} />
-      <QuantityField path={at('edgeDistance')} kind="length" {...fieldTexts('edgeDistance')} />
+      <PatternFields at={at} design={design} />
       <ChoiceField
         path={at('hole')}
         {...fieldTexts('hole')}
@@ -119,6 +124,72 @@ function BoltFields({ at }: { at: At }) {
       <SwitchField path={at('countersunk')} {...fieldTexts('countersunk')} />
     </FieldGroup>
   );
+}
+
+/** Bolts in lines, or on listed places: each begins with where the bolts are. */
+function PatternFields({ at, design }: { at: At; design: string }) {
+  const fixing = useField(at());
+  const inch = useField(['units']).raw === 'inch';
+  const laid = useWorkbench(({ document }) => document?.laid);
+  const raw = fixing.raw as Readonly<Record<string, Json>>;
+  const isListed = raw['places'] !== undefined && raw['places'] !== null;
+  const { pitch: _, edgeDistance: __, places: ___, ...rest } = raw;
+  const toLines = () => fixing.set({ ...rest, ...firstLines(inch) });
+  const toList = () => fixing.set({ ...rest, places: firstPlaces(laid, design, inch) as unknown as Json });
+  return (
+    <>
+      <div className="field">
+        <span>{texts.fields.boltPattern[0]}</span>
+        <div className="entry" role="group" aria-label={texts.fields.boltPattern[0]}>
+          <button type="button" aria-pressed={!isListed} onClick={() => isListed && toLines()}>
+            {texts.fixings.inLines}
+          </button>
+          <button type="button" aria-pressed={isListed} onClick={() => !isListed && toList()}>
+            {texts.fixings.listed}
+          </button>
+        </div>
+      </div>
+      {isListed ? (
+        <>
+          <p className="quiet small">{texts.fixings.listedHow}</p>
+          <TableField
+            path={at('places')}
+            title={texts.fixings.places}
+            columns={placeColumns}
+            numbered
+            blank={{ x: inch ? '1 in' : '25 mm', y: inch ? '1 in' : '25 mm', from: placeData[0] }}
+          />
+        </>
+      ) : (
+        <>
+          <QuantityField path={at('pitch')} kind="length" {...fieldTexts('pitch')} />
+          <QuantityField path={at('edgeDistance')} kind="length" {...fieldTexts('edgeDistance')} />
+        </>
+      )}
+    </>
+  );
+}
+
+const placeColumns: readonly TableColumn[] = [
+  { key: 'x', title: 'x' },
+  { key: 'y', title: 'y' },
+  { key: 'from', title: texts.fixings.measuredFrom, choices: placeData },
+];
+
+const firstLines = (inch: boolean) => ({ pitch: inch ? '3 in' : '80 mm', edgeDistance: inch ? '3/4 in' : '20 mm' });
+
+/** Where the design's bolts are now; its four corners where that cannot be told. */
+function firstPlaces(laid: RawDocument | undefined, design: string, inch: boolean): readonly WrittenPlace[] {
+  try {
+    const document = laid && readDocument(laid);
+    const now = document && placesOfLines(document, catalogueWith(userRows(document)), design);
+    if (now) return now;
+  } catch (error) {
+    // A document with faults has no geometry; what is wrong is said at its fields.
+    if (!(error instanceof Refusal)) throw error;
+  }
+  const e = firstLines(inch).edgeDistance;
+  return placeData.filter((from) => from !== 'centre').map((from) => ({ x: e, y: e, from }));
 }
 
 function SlotFields({ at }: { at: At }) {

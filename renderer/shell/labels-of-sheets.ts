@@ -65,6 +65,7 @@ const namesOn: Readonly<Partial<Record<SheetName, readonly FieldName[]>>> = {
     'fixingKind',
     'bolt',
     'class',
+    'boltPattern',
     'pitch',
     'edgeDistance',
     'hole',

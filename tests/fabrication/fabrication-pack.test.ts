@@ -10,6 +10,7 @@ import { nestPlates } from '../../core/fabrication/nest-plates.ts';
 import { quantityText } from '../../core/quantity/format-quantity.ts';
 import { csvTable } from '../../core/quantity/csv-table.ts';
 import type { Panel } from '../../core/geometry/geometry.ts';
+import { demoModel } from '../checks/model-of.ts';
 
 const stock: Stock = { sheet: { width: 3, height: 1.5 }, bar: 12, gap: 0.01, kerf: 0.003 };
 const micrometre = 1e-3; // of a millimetre
@@ -211,4 +212,29 @@ describe('general arrangement', () => {
       expect(counted).toBe(pieces);
     },
   );
+});
+
+it('drills bolts on listed places where they are listed, in panel, SVG and tube', () => {
+  const places = [
+    ...['low x, low y', 'high x, low y', 'high x, high y', 'low x, high y'].map((from) => ({ x: '30 mm', y: '30 mm', from })),
+    ...[{ x: '311.5 mm', y: '27 mm' }, { x: '-20.25 mm', y: '608 mm', from: 'centre' }, { x: '31 mm', y: '402 mm', from: 'high x, low y' }],
+  ]; // prettier-ignore
+  const model = demoModel({ designs: { deck: { fixing: { places, pitch: null, edgeDistance: null } } } });
+  const pack = fabricationPack(model, stock);
+  expect(pack.parts).toHaveLength(1);
+  const { number, pattern } = pack.parts[0]!;
+  const { holes } = readBack(pack.files.find(({ name }) => name === `${number}.dxf`)!.text);
+  // A panel of 1070 × 1270 mm with a vent of 50 mm at its centre; millimetres from its low corner, worked by hand.
+  const wanted = [[30, 30], [1040, 30], [1040, 1240], [30, 1240], [311.5, 27], [514.75, 1243], [1039, 402]]; // prettier-ignore
+  const drilled = holes
+    .filter(({ radius }) => Math.abs(radius - 6.5) < micrometre)
+    .map(({ center: { x, y } }) => [x, y] as const);
+  const inOrder = (at: readonly (readonly number[])[]) => [...at].sort((a, b) => a[0]! - b[0]! || a[1]! - b[1]!);
+  expect(inOrder(drilled)).toEqual(inOrder(wanted).map((at) => at.map((mm) => expect.closeTo(mm, 6))));
+  const svg = pack.files.find(({ name }) => name === `${number}.svg`)!.text;
+  const circles = [...svg.matchAll(/<circle cx="([\d.]+)" cy="([\d.]+)" r="6.5"\/>/g)].map(([, x, y]) => [Number(x), 1000 * pattern.height - Number(y)]); // prettier-ignore
+  expect(inOrder(circles)).toEqual(inOrder(wanted).map((at) => at.map((mm) => expect.closeTo(mm, 6))));
+  // The place of 311.5 mm on tube A of panel A1: 15 mm from the origin of the panel, 75 mm of overhang before it; 27 + 15 off the line.
+  const row = pack.files.find(({ name }) => name === 'tube-holes.csv')!.text.split('\r\n').find((line) => line.startsWith('A,A1-05,'))!; // prettier-ignore
+  expect(row.split(',').slice(2, 4).map(Number)).toEqual([401.5, 42]);
 });

@@ -96,7 +96,7 @@ function choicesOf(laid: RawDocument, document: PlateDocument, zone: Zone): Zone
   const rawFixings = fixings.map(({ fixing }) => {
     const kind = fixing['kind'];
     return kind === undefined || kind === like.fixing.kind
-      ? mergePatch(rawLike['fixing'], fixing as MergePatch)
+      ? mergePatch(withoutPattern(rawLike['fixing'], fixing), fixing as MergePatch)
       : fixing;
   });
   // Every pair of fixing and material goes once through the document's own reader.
@@ -162,6 +162,14 @@ function choicesOf(laid: RawDocument, document: PlateDocument, zone: Zone): Zone
       ].join(', ');
     },
   };
+}
+
+/** A fixing without the bolts' pattern that a candidate's own takes the place of: lines for a list, a list for lines. */
+function withoutPattern(fixing: unknown, candidate: Readonly<Record<string, unknown>>): MergePatch {
+  const { pitch: _, edgeDistance: __, ...unlined } = fixing as Record<string, MergePatch>;
+  if (candidate['places']) return unlined;
+  const { places: ___, ...unlisted } = fixing as Record<string, MergePatch>;
+  return candidate['pitch'] && candidate['edgeDistance'] ? unlisted : (fixing as MergePatch);
 }
 
 /** A design's fixing in few words. */

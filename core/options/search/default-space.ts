@@ -107,6 +107,19 @@ function fixingsOf(
   ];
   return kinds.flatMap((of): FixingChoice[] => {
     const start: Record<string, unknown> = of === own ? raw : { ...oppositeFixing(document, design).fixing };
+    if (of === 'bolted' && start['places'] !== undefined) {
+      if (pitch)
+        throw refusal({
+          what: `The bolts of the design “${like}” stand on listed places: a pitch varies nothing`,
+          where: { path: `designs.${like}.fixing.places` },
+          mend: 'Leave the pitches out of the search, or give the design a pitch and an edge distance in place of the list.',
+        });
+      const n = (start['places'] as readonly unknown[]).length;
+      return (bolt ?? [start['bolt'] as string]).map((size) => ({
+        name: `${size} on ${n} listed ${n === 1 ? 'place' : 'places'}`,
+        fixing: { ...start, bolt: size },
+      }));
+    }
     if (of === 'bolted')
       return (bolt ?? [start['bolt'] as string]).flatMap((size) =>
         (pitch ?? [textOf(start['pitch'])]).map((apart) => ({
