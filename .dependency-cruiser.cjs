@@ -2,7 +2,7 @@
 
 /** Folders and files of core, from left to right. `types`: what may be named as a type only. */
 const order = [
-  ['refusal.ts', 'finding.ts', 'source.ts', 'counted-random.ts', 'arithmetic.ts'],
+  ['refusal.ts', 'finding.ts', 'source.ts', 'counted-random.ts', 'arithmetic.ts', 'once.ts'],
   ['quantity', 'derive'],
   ['catalogue'],
   ['document'],

@@ -15,8 +15,7 @@ import { userRowFindings, userRows } from './document/user-rows.ts';
 import { swingFindings } from './checks/swing-findings.ts';
 import type { Finding } from './finding.ts';
 import { bayPlan } from './geometry/bay-plan.ts';
-import { baysBetween } from './geometry/bays-between.ts';
-import { geometryOf } from './geometry/geometry-of.ts';
+import { geometryOf, gridOf } from './geometry/geometry-of.ts';
 import { forceFindings } from './hydrodynamics/force-findings.ts';
 import { testedFindings } from './hydrodynamics/tested-water.ts';
 import { solvedKey, type SolvedForces } from './loads/solved-forces.ts';
@@ -24,8 +23,6 @@ import { loadReport } from './loads/load-report.ts';
 import { limitStates, type LimitStateSummary } from './limit-states.ts';
 import { massReport } from './mass/mass-report-of.ts';
 import type { Model } from './model.ts';
-import { lengthText } from './geometry/length-text.ts';
-import { layTubes } from './geometry/lay-tubes.ts';
 import { solvedFindings } from './checks/solved-findings.ts';
 import { quantitiesOf, type Quantities } from './quantities.ts';
 
@@ -151,10 +148,5 @@ export function modelWith(
 
 /** The bays between a document's tubes, as its options ask for them. */
 export function planOf(document: PlateDocument): BayPlan {
-  const { mainTubes, crossTubes, crossings } = layTubes(
-    document,
-    catalogueWith(userRows(document)),
-    lengthText(document.units),
-  );
-  return bayPlan(baysBetween(mainTubes, crossTubes, crossings));
+  return bayPlan(gridOf(document, catalogueWith(userRows(document))).bays);
 }

@@ -3,9 +3,7 @@ import { readDocument } from '../document/read-document.ts';
 import { startingDocument } from '../document/starting-document.ts';
 import type { PlateDocument } from '../document/schema.ts';
 import { userRows } from '../document/user-rows.ts';
-import { baysBetween } from '../geometry/bays-between.ts';
-import { layTubes } from '../geometry/lay-tubes.ts';
-import { lengthText } from '../geometry/length-text.ts';
+import { gridOf } from '../geometry/geometry-of.ts';
 import { inUnit } from '../quantity/format-quantity.ts';
 import { readQuantity } from '../quantity/read-quantity.ts';
 import { refusal, Refusal, type RefusalText } from '../refusal.ts';
@@ -154,10 +152,5 @@ function lengthTyped(metres: number, units: 'metric' | 'inch'): string {
 }
 
 function baysOf(document: PlateDocument): readonly string[] {
-  const { mainTubes, crossTubes, crossings } = layTubes(
-    document,
-    catalogueWith(userRows(document)),
-    lengthText(document.units),
-  );
-  return baysBetween(mainTubes, crossTubes, crossings).map(({ id }) => id);
+  return gridOf(document, catalogueWith(userRows(document))).bays.map(({ id }) => id);
 }

@@ -41,7 +41,8 @@ export interface CaseContext {
 /** What a load case gives. */
 export interface CaseResult {
   readonly situations: readonly Situation[];
-  readonly findings: readonly Finding[];
+  /** Some of them need the solution. */
+  readonly findings: () => readonly Finding[];
 }
 
 export const everySupport = ({ set }: HeldBy): readonly number[] => set.items.map((_, i) => i);

@@ -59,12 +59,11 @@ export function crossingCase(context: CaseContext): CaseResult {
     support: suspension,
     present: [everySupport(suspension)],
   });
-  const slack = solved.slack && suspension.set.oneWay;
   return {
     situations: [solved.situation],
-    findings: [
+    findings: () => [
       ...holdingFindings(solved, context),
-      ...(slack
+      ...(solved.slack() && suspension.set.oneWay
         ? [
             {
               id: 'line-slack',

@@ -10,10 +10,11 @@ const noticeableShare = 1.3;
 
 /** How well the supports hold a solved case: a force beside them, one that carries nothing, or much more than the others. */
 export function holdingFindings(
-  { situation, offCentre, idle }: SolvedCase,
+  { situation, solution }: SolvedCase,
   { geometry, lengthText, forceText }: CaseContext,
 ): Finding[] {
   const { x0, x1, y0, y1 } = geometry.extents;
+  const { offCentre, idle } = solution();
   const { id: place, title, balance, attachmentForces } = situation;
   const findings: Finding[] = [];
   if (offCentre > noticeableArm * Math.max(x1 - x0, y1 - y0))

@@ -78,5 +78,5 @@ export function liftOutCase(context: CaseContext): CaseResult {
     support: lifting,
     present: [everySupport(lifting)],
   });
-  return { situations: [solved.situation], findings: holdingFindings(solved, context) };
+  return { situations: [solved.situation], findings: () => holdingFindings(solved, context) };
 }

@@ -3,6 +3,7 @@ import type { PlateDocument } from '../document/schema.ts';
 import type { Finding } from '../finding.ts';
 import type { Geometry } from '../geometry/geometry.ts';
 import type { MassReport } from '../mass/mass-report.ts';
+import { once } from '../once.ts';
 import { printedUnit, quantityText } from '../quantity/format-quantity.ts';
 import { refusal } from '../refusal.ts';
 import type { CaseContext, HeldBy } from './case-context.ts';
@@ -25,7 +26,8 @@ export const assumedMiddleOverMean = 1.5;
 /**
  * What loads the plate in each case and direction, what balances it, and what panels, tubes and attachments get. SI.
  * The water's force is shared by plan area and by a stated pressure shape; each panel is judged with the worse share,
- * and the tubes are solved with each share by itself, so that every solved load is in equilibrium.
+ * and the tubes are solved with each share by itself, so that every solved load is in equilibrium. What needs that solution is solved
+ * when it is first asked for, case by case: a search asks for little of it.
  * Refuses attachments beside the tubes, a bridle without apex, a pressure shape that pulls at the rim, and a grid that
  * falls apart.
  */
@@ -89,9 +91,18 @@ export function loadReport(
     solid: area,
     flow: flow?.get(bay) ?? null,
   });
+  const swing = once(() => serviceSwing(context, service));
+  const findings = once(() => [
+    ...service.findings,
+    ...doubledBays(plate.shares.doubled),
+    ...leaningLegs(all),
+    ...cases.flatMap(({ findings: of }) => of()),
+  ]);
   return {
     situations: cases.flatMap(({ situations }) => situations),
-    swing: serviceSwing(context, service),
+    get swing() {
+      return swing();
+    },
     plate,
     definition: [
       ...service.definition,
@@ -106,12 +117,9 @@ export function loadReport(
     forceHoldsWeight: service.holdsWeight,
     shares: new Map(plate.shares.fields.map((field) => [field.bay, share(field)])),
     tubeShare: { area: plate.shares.tubePart.area, shape: plate.shares.tubePart.shape },
-    findings: [
-      ...service.findings,
-      ...doubledBays(plate.shares.doubled),
-      ...leaningLegs(all),
-      ...cases.flatMap(({ findings }) => findings),
-    ],
+    get findings() {
+      return findings();
+    },
   };
 }
 

@@ -28,6 +28,8 @@ export function missingCase(
   };
   return {
     situations: [situation],
-    findings: [{ id: 'case-missing', place, text: `${input.title} cannot be judged: missing is ${missing}.`, mend }],
+    findings: () => [
+      { id: 'case-missing', place, text: `${input.title} cannot be judged: missing is ${missing}.`, mend },
+    ],
   };
 }

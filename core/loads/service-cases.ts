@@ -10,7 +10,7 @@ import { flowSpreads, spreads, spreadWords, type FlowSpread, type Spread } from 
 import type { FlowPhase } from './water-shares.ts';
 import { Pressures } from './pressures.ts';
 import type { ServiceForce } from './service-force.ts';
-import type { ServiceSwing } from './situation.ts';
+import type { ServiceSwing, Situation } from './situation.ts';
 import { solveCase, type CaseInput, type Loading, type SolvedCase } from './solve-case.ts';
 
 const directions = ['down', 'up'] as const;
@@ -19,17 +19,10 @@ type Direction = (typeof directions)[number];
 /** The stated force of the water, down and up, on the whole plate and with a bolt row, a panel or a leg lost. */
 export function serviceCases(context: CaseContext, service: ServiceForce): CaseResult {
   const { geometry, suspension } = context;
-  const findings: Finding[] = [];
   const solved: SolvedCase[] = [];
-  const add = (input: CaseInput): SolvedCase => {
-    const result = solveCase(context.plate, input);
-    solved.push(result);
-    return result;
-  };
-  for (const direction of directions) {
-    const result = add(serviceCase(context, service, direction, {}));
-    findings.push(...holdingFindings(result, context));
-  }
+  const add = (input: CaseInput) => solved.push(solveCase(context.plate, input));
+  for (const direction of directions) add(serviceCase(context, service, direction, {}));
+  const whole = [...solved];
   if (geometry.panels.some(({ design }) => design.fixing.kind === 'bolted'))
     for (const direction of directions)
       add(
@@ -63,8 +56,14 @@ export function serviceCases(context: CaseContext, service: ServiceForce): CaseR
         }),
       );
   }
-  findings.push(...slackFindings(context, service, solved), ...lossFindings(context));
-  return { situations: solved.map(({ situation }) => situation), findings };
+  return {
+    situations: solved.map(({ situation }) => situation),
+    findings: () => [
+      ...whole.flatMap((each) => holdingFindings(each, context)),
+      ...slackFindings(context, service, solved),
+      ...lossFindings(context),
+    ],
+  };
 }
 
 /**
@@ -76,14 +75,19 @@ export function serviceSwing(context: CaseContext, service: ServiceForce): Servi
   const { missing: _without, ...stated } = service;
   const { plate, geometry } = context;
   const crossings: Record<Direction, ReadonlyMap<string, CrossingActions>[]> = { up: [], down: [] };
-  const at = (direction: Direction) => ({
-    ...solveCase(plate, serviceCase(plain, { ...stated, loadFactor: 1 }, direction, {}), (motion, load) =>
+  const at = (direction: Direction): Situation => {
+    const input: CaseInput = {
+      ...serviceCase(plain, { ...stated, loadFactor: 1 }, direction, {}),
+      // a case of its own beside the service cases, which have load factors
+      id: `swing-${direction}`,
+      title: `Cycle of service, force ${direction}`,
+    };
+    const { situation, solution } = solveCase(plate, input, (motion, load) =>
       crossings[direction].push(crossingActions(plate.frame, geometry.crossings, motion, load)),
-    ).situation,
-    // a case of its own beside the service cases, which have load factors
-    id: `swing-${direction}`,
-    title: `Cycle of service, force ${direction}`,
-  });
+    );
+    solution();
+    return situation;
+  };
   return { up: at('up'), down: at('down'), amplitude: service.amplitude, crossings };
 }
 
@@ -239,7 +243,7 @@ function slackFindings(
   const place = 'service-up';
   const word = legWord(context);
   const slack = cases
-    .filter((each) => each.slack && each.situation.direction === 'up')
+    .filter((each) => each.slack() && each.situation.direction === 'up')
     .map(({ situation }) => situation);
   const lost = slack.filter(({ loadCase }) => loadCase !== 'service').map(({ title }) => title.toLowerCase());
   const too = lost.length === 0 ? '' : ` So it does with ${lost.join(', ')}.`;

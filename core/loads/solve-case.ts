@@ -1,3 +1,4 @@
+import { once } from '../once.ts';
 import { fieldLoads, type FieldLoads } from './field-loads.ts';
 import { addLoaded, forceOf, sumOf, type Loaded } from './loaded.ts';
 import type { PointForce } from './moment-bound.ts';
@@ -58,38 +59,168 @@ const skewWords = `Four slings or legs share with a skew load factor of ${skewFa
 export interface SolvedCase {
   readonly situation: Situation;
   /** The support goes slack, so that the plate's inertia balances. */
-  readonly slack: boolean;
+  readonly slack: () => boolean;
+  readonly solution: () => Solution;
+}
+
+/** The worst of each quantity over all loadings of a case and all variants of its supports. */
+interface Solution {
+  readonly tubes: Situation['tubes'];
+  readonly attachmentForces: Situation['attachmentForces'];
+  readonly legs: Situation['legs'];
+  /** Of the first loading: what the supports, or inertia, add to its force. */
+  readonly balancing: number;
+  readonly momentResidual: number;
   /** Largest couple that only the plate's turning balances, over the force that names the case: an arm, m. */
   readonly offCentre: number;
   /** Supports that carry nothing although they are there, by id. */
   readonly idle: readonly string[];
+  /** Four slings or legs share unequally. */
+  readonly skewed: boolean;
 }
 
-/** Solves every loading of a case with every variant of its supports and keeps the worst of each quantity. `seen` is told each
- *  solution. */
-export function solveCase(
-  plate: PlateLoads,
-  input: CaseInput,
-  seen?: (motion: Motion, load: Float64Array) => void,
-): SolvedCase {
-  const { set, supports } = input.support;
+/** A case ready to be solved: what it is known for is laid out, and solved, when it is first asked for. `seen` is told each solution. */
+export function solveCase(plate: PlateLoads, input: CaseInput, seen?: Seen): SolvedCase {
+  const { set } = input.support;
+  const laid = once(() => laidOf(plate, input));
+  const solution = once(() => solutionOf(plate, input, laid(), seen));
+  const situation: Situation = {
+    id: input.id,
+    loadCase: input.loadCase,
+    direction: input.direction,
+    title: input.title,
+    get path() {
+      return solution().skewed ? `${input.path} ${skewWords}` : input.path;
+    },
+    accidental: input.accidental,
+    loadFactor: input.loadFactor,
+    force: input.force,
+    get pressures() {
+      return laid().byBay;
+    },
+    get servicePressures() {
+      return laid().serviceByBay;
+    },
+    get panelForces() {
+      return laid().panelForces;
+    },
+    get attachmentForces() {
+      return solution().attachmentForces;
+    },
+    get legs() {
+      return solution().legs;
+    },
+    get balance() {
+      return balanceOf(input, laid(), solution());
+    },
+    get tubes() {
+      return solution().tubes;
+    },
+    get loadings() {
+      return laid().named;
+    },
+    supports: set,
+    present: input.present,
+    ...(input.missing ? { missing: input.missing } : {}),
+  };
+  return { situation, slack: () => laid().loads.some(({ slack }) => slack), solution };
+}
+
+type Seen = (motion: Motion, load: Float64Array) => void;
+
+/** Every loading of a case on the tubes, and what each field is pressed with. */
+interface Laid {
+  readonly loads: readonly Balanced[];
+  /** Largest of any loading, m/s² up. */
+  readonly acceleration: number;
+  /** In the order of the fields. */
+  readonly pressures: Float64Array;
+  readonly byBay: Situation['pressures'];
+  readonly serviceByBay: Situation['servicePressures'];
+  readonly panelForces: Situation['panelForces'];
+  readonly named: Situation['loadings'];
+}
+
+/** A loading on the tubes, balanced by inertia where the support is slack. */
+interface Balanced {
+  readonly load: Loaded;
+  readonly slack: boolean;
+  /** N up, before inertia. */
+  readonly force: number;
+  /** m/s² up. */
+  readonly acceleration: number;
+}
+
+function laidOf(plate: PlateLoads, input: CaseInput): Laid {
+  const { oneWay } = input.support.set;
   const { lines, frame, fields } = plate;
   const onFields = fieldLoads(plate);
+  const loads = input.loadings.map((loading): Balanced => {
+    const applied = assembled(plate, onFields, loading);
+    const force = forceOf(frame, applied);
+    const slack = oneWay && force > 0;
+    const a = slack ? force / input.movingMass : 0;
+    return { slack, force, acceleration: a, load: slack ? balancedByInertia(plate, onFields, loading, a) : applied };
+  });
+  const acceleration = loads.reduce((most, { acceleration: a }) => Math.max(most, a), 0);
+  const less = (of: Float64Array, a: number): Float64Array =>
+    input.relieved ? Float64Array.from(of, (p, i) => p - fields[i]!.mass * a) : of;
+  const pressures = less(input.pressures, acceleration);
+  const { service } = input;
+  const unfactored = less(service.pressures, oneWay && service.force > 0 ? service.force / input.movingMass : 0);
+  const byBay = (of: Float64Array) => new Map(fields.map(({ bay }, i) => [bay, of[i]!]));
+  return {
+    loads,
+    acceleration,
+    pressures,
+    byBay: byBay(pressures),
+    serviceByBay: byBay(unfactored),
+    panelForces: panelForces(fields, plate, pressures),
+    named: input.loadings.map(({ name, pressures: own, onTubes, lost }) => ({
+      name,
+      pressures: own.net,
+      // made when it is asked for: of a panel lost in turn there are as many as panels, of which a solver takes a few
+      get onTubes() {
+        const load = new Float64Array(4 * lines.from.length);
+        for (const [term, scale] of onTubes) addLoad(load, term.load, scale);
+        return load;
+      },
+      lost: lost ?? null,
+    })),
+  };
+}
+
+/** What acts, what balances it, and what is left over. */
+function balanceOf(
+  { terms: acting, support: { set }, loadCase }: CaseInput,
+  { loads, acceleration }: Laid,
+  { balancing, momentResidual }: Solution,
+): Balance {
+  const by: Balance['by'] = loads.some(({ slack }) => slack)
+    ? 'own inertia'
+    : set.name === 'deck'
+      ? 'supports on deck'
+      : set.name === 'suspension' && loadCase !== 'lift in air' && loadCase !== 'lifting out'
+        ? 'suspension'
+        : 'slings';
+  const terms = [...acting, ...(loads.length > 0 ? [{ name: balanceNames[by], force: balancing }] : [])];
+  const largest = terms.reduce((most, { force }) => Math.max(most, Math.abs(force)), 0);
+  const residual = largest > 0 ? Math.abs(terms.reduce((s, { force }) => s + force, 0)) / largest : 0;
+  return { by, terms, residual, momentResidual, acceleration };
+}
+
+/** Solves every loading of a case with every variant of its supports and keeps the worst of each quantity. */
+function solutionOf(plate: PlateLoads, input: CaseInput, { loads, pressures }: Laid, seen?: Seen): Solution {
+  const { set, supports } = input.support;
+  const { lines, frame } = plate;
   const envelope = new TubeEnvelope(frame);
   const worst = new Float64Array(set.items.length);
   const idle = new Set<string>();
-  let skewed = false;
-  let [slackAny, momentResidual, offCentre] = [false, 0, 0];
-  let printed: { balancing: number; acceleration: number; slack: boolean } | null = null;
-  let acceleration = 0;
+  let [skewed, momentResidual, offCentre] = [false, 0, 0];
+  let balancing: number | null = null;
   const size = Math.max(...lines.ends.map(([from, to]) => to - from));
 
-  for (const loading of input.loadings) {
-    const applied = assembled(plate, onFields, loading);
-    const force = forceOf(frame, applied);
-    const slack = set.oneWay && force > 0;
-    const a = slack ? force / input.movingMass : 0;
-    const load = slack ? balancedByInertia(plate, onFields, loading, a) : applied;
+  for (const { load, force, slack } of loads)
     for (const present of slack ? [[]] : input.present)
       for (const held of supports.hold(load, { present, oneWay: set.oneWay, skew: set.slings ? skewFactor : 1 })) {
         skewed ||= held.skewForce !== 0;
@@ -108,67 +239,20 @@ export function solveCase(
         held.slack.forEach((i) => idle.add(set.items[i]!.id));
         offCentre = Math.max(offCentre, input.force === 0 ? 0 : Math.hypot(...held.couple) / Math.abs(input.force));
         momentResidual = Math.max(momentResidual, leftOver(plate, held.load, acting, size));
-        const sum = held.forces.reduce((total, V) => total + V, 0);
-        printed ??= { balancing: slack ? forceOf(frame, load) - force : sum, acceleration: a, slack };
+        balancing ??= slack ? forceOf(frame, load) - force : held.forces.reduce((total, V) => total + V, 0);
       }
-    slackAny ||= slack;
-    acceleration = Math.max(acceleration, a);
-  }
   for (const id of [...idle]) if (worst[set.items.findIndex((item) => item.id === id)] !== 0) idle.delete(id);
-
-  const less = (of: Float64Array, a: number): Float64Array =>
-    input.relieved ? Float64Array.from(of, (p, i) => p - fields[i]!.mass * a) : of;
-  const pressures = less(input.pressures, acceleration);
-  const { service } = input;
-  const unfactored = less(service.pressures, set.oneWay && service.force > 0 ? service.force / input.movingMass : 0);
   envelope.raise('wallLine', wallLines(plate, pressures));
-  const by: Balance['by'] = slackAny
-    ? 'own inertia'
-    : set.name === 'deck'
-      ? 'supports on deck'
-      : set.name === 'suspension' && input.loadCase !== 'lift in air' && input.loadCase !== 'lifting out'
-        ? 'suspension'
-        : 'slings';
-  const terms = [...input.terms, ...(printed ? [{ name: balanceNames[by], force: printed.balancing }] : [])];
-  const largest = terms.reduce((most, { force }) => Math.max(most, Math.abs(force)), 0);
-  const situation: Situation = {
-    id: input.id,
-    loadCase: input.loadCase,
-    direction: input.direction,
-    title: input.title,
-    path: skewed ? `${input.path} ${skewWords}` : input.path,
-    accidental: input.accidental,
-    loadFactor: input.loadFactor,
-    force: input.force,
-    pressures: new Map(fields.map(({ bay }, i) => [bay, pressures[i]!])),
-    servicePressures: new Map(fields.map(({ bay }, i) => [bay, unfactored[i]!])),
-    panelForces: panelForces(fields, plate, pressures),
+  return {
+    tubes: envelope.forces(),
     attachmentForces: new Map(set.items.map(({ id }, i) => [id, worst[i]!])),
     legs: set.name === 'deck' ? new Map() : new Map(set.items.map(({ id, lean }, i) => [id, legPull(worst[i]!, lean)])),
-    balance: {
-      by,
-      terms,
-      residual: largest > 0 ? Math.abs(terms.reduce((s, { force }) => s + force, 0)) / largest : 0,
-      momentResidual,
-      acceleration,
-    },
-    tubes: envelope.forces(),
-    loadings: input.loadings.map(({ name, pressures: own, onTubes, lost }) => ({
-      name,
-      pressures: own.net,
-      // made when it is asked for: of a panel lost in turn there are as many as panels, of which a solver takes a few
-      get onTubes() {
-        const load = new Float64Array(4 * lines.from.length);
-        for (const [term, scale] of onTubes) addLoad(load, term.load, scale);
-        return load;
-      },
-      lost: lost ?? null,
-    })),
-    supports: set,
-    present: input.present,
-    ...(input.missing ? { missing: input.missing } : {}),
+    balancing: balancing ?? 0,
+    momentResidual,
+    offCentre,
+    idle: [...idle],
+    skewed,
   };
-  return { situation, slack: slackAny, offCentre, idle: [...idle] };
 }
 
 const balanceNames: Readonly<Record<Balance['by'], string>> = {

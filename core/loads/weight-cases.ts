@@ -81,5 +81,5 @@ function underWeight(
     support,
     present: [everySupport(support)],
   });
-  return { situations: [solved.situation], findings: holdingFindings(solved, context) };
+  return { situations: [solved.situation], findings: () => holdingFindings(solved, context) };
 }

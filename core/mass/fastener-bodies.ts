@@ -2,7 +2,7 @@ import type { Catalogue } from '../catalogue/catalogue.ts';
 import { massOfBolt } from '../catalogue/mass-of-bolt.ts';
 import type { Bolt as BoltRow } from '../catalogue/rows.ts';
 import type { BoltedFixing } from '../document/schema.ts';
-import type { Bolt, Geometry, Panel, Tube } from '../geometry/geometry.ts';
+import type { Bolt, Panel, Tube } from '../geometry/geometry.ts';
 import { sleeveOf } from '../geometry/sleeve-of.ts';
 import { barInertia, type Body } from './body.ts';
 import { tubePartName } from './tube-bodies.ts';
@@ -10,20 +10,17 @@ import { tubePartName } from './tube-bodies.ts';
 const { PI: π, sqrt } = Math;
 
 /**
- * Bolts with nut and washers, and the steel that their holes take out of the tubes' walls (a negative body of the tubes).
+ * A panel's bolts with nut and washers, and the steel that their holes take out of the tubes' walls (a negative body of the tubes).
  * Lengths past the nut: two pitches. Sleeve, between the tube's walls: as `sleeveOf` says. Tapped pad: 3d × 3d × d
  * inside the wall, or as stated. Clamp: a bar of the bolt's diameter round the tube, two legs with nut and washer each.
  * Density: 7850 kg/m³, stainless 7900. Common practice, no source.
  */
-export function fastenerBodies({ panels, mainTubes, crossTubes }: Geometry, catalogue: Catalogue): Body[] {
-  const tubes = new Map([...mainTubes, ...crossTubes].map((tube) => [tube.id, tube]));
-  return panels.flatMap((panel) => {
-    const { fixing } = panel.design;
-    if (fixing.kind !== 'bolted') return [];
-    const row = catalogue.bolt(fixing.bolt);
-    const density = catalogue.boltClass(fixing.class).family === 'stainless steel' ? 7900 : 7850;
-    return panel.bolts.flatMap((bolt) => bodiesOf(panel, bolt, tubes.get(bolt.tube)!, fixing, row, density));
-  });
+export function fastenersOn(panel: Panel, tubes: ReadonlyMap<string, Tube>, catalogue: Catalogue): readonly Body[] {
+  const { fixing } = panel.design;
+  if (fixing.kind !== 'bolted') return [];
+  const row = catalogue.bolt(fixing.bolt);
+  const density = catalogue.boltClass(fixing.class).family === 'stainless steel' ? 7900 : 7850;
+  return panel.bolts.flatMap((bolt) => bodiesOf(panel, bolt, tubes.get(bolt.tube)!, fixing, row, density));
 }
 
 function bodiesOf(panel: Panel, bolt: Bolt, tube: Tube, fixing: BoltedFixing, row: BoltRow, density: number): Body[] {

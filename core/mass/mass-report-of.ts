@@ -2,13 +2,14 @@ import type { Catalogue } from '../catalogue/catalogue.ts';
 import type { PlateDocument } from '../document/schema.ts';
 import { attachmentPoints } from '../geometry/attachment-points.ts';
 import type { Geometry } from '../geometry/geometry.ts';
+import { once } from '../once.ts';
 import { g, waterDensityOf } from '../water/sea-water.ts';
 import { attachmentBodies } from './attachment-bodies.ts';
 import { scaled, type Body, type Vector } from './body.ts';
 import { centreOf, type Centred } from './centre-of.ts';
 import { coatingBodies } from './coating-bodies.ts';
 import { corrodedBodies } from './corroded-bodies.ts';
-import { fastenerBodies } from './fastener-bodies.ts';
+import { fastenersOn } from './fastener-bodies.ts';
 import { growthOn } from './growth-on.ts';
 import { hangingOf } from './hanging-of.ts';
 import { leastWeight } from './least-weight.ts';
@@ -21,20 +22,27 @@ import { weldBodies } from './weld-bodies.ts';
 
 /**
  * Mass, volumes, centres, inertia, weight in water, hanging and trapped water of a plate; SI, g 9.80665 m/s².
- * Refuses a document without the water's density, and a bridle without apex.
+ * Refuses a document without the water's density, and a bridle without apex. Parts, inertia and the weights all flooded and all
+ * sealed are summed when they are first asked for. `fastenersFor`: `fastenersOn`, or the same remembered.
  */
-export function massReport(document: PlateDocument, geometry: Geometry, catalogue: Catalogue): MassReport {
+export function massReport(
+  document: PlateDocument,
+  geometry: Geometry,
+  catalogue: Catalogue,
+  fastenersFor = fastenersOn,
+): MassReport {
   const rho = waterDensityOf(document);
   const points = attachmentPoints(document, geometry);
-  const bodies = asWeighed(document, bodiesOf(document, geometry, catalogue, points));
+  const bodies = asWeighed(document, bodiesOf(document, geometry, catalogue, points, fastenersFor));
   const bores = boresOf(geometry);
   const inBore = fillOf(bodies);
 
   const mass = centreOf(bodies.map((b) => ({ weight: b.mass, at: b.centre })));
   const volume = (sealed: (bore: Bore) => boolean): Centred => displaced(bodies, bores.filter(sealed), inBore);
   const asBuilt = volume(({ tube }) => !tube.flooded);
-  const flooded = volume(() => false);
-  const sealed = volume(() => true);
+  const others = once(() => ({ flooded: volume(() => false), sealed: volume(() => true) }));
+  const parts = once(() => partsOf(bodies));
+  const inertia = once(() => inertiaAbout(bodies, mass.centre));
   const flooding = new Map(bores.map(({ tube }) => [tube.id, tube.flooded]));
   const entrained =
     bores.reduce((sum, { tube, volume }) => sum + (tube.flooded ? volume : 0), 0) -
@@ -57,17 +65,37 @@ export function massReport(document: PlateDocument, geometry: Geometry, catalogu
     rho,
   );
   return {
-    parts: partsOf(bodies),
+    get parts() {
+      return parts();
+    },
     total: mass.sum,
     panels: bodies.reduce((sum, b) => sum + (b.kind === 'panels' ? b.mass : 0), 0),
     waterDensity: rho,
     centre: mass.centre,
-    inertia: inertiaAbout(bodies, mass.centre),
+    get inertia() {
+      return inertia();
+    },
     entrainedWater: rho * entrained,
     growth: growthOn(document, geometry),
-    displaced: { asBuilt: asBuilt.sum, flooded: flooded.sum, sealed: sealed.sum },
+    displaced: {
+      asBuilt: asBuilt.sum,
+      get flooded() {
+        return others().flooded.sum;
+      },
+      get sealed() {
+        return others().sealed.sum;
+      },
+    },
     centreOfBuoyancy: asBuilt.centre,
-    submergedWeight: { asBuilt: weight(asBuilt), flooded: weight(flooded), sealed: weight(sealed) },
+    submergedWeight: {
+      asBuilt: weight(asBuilt),
+      get flooded() {
+        return weight(others().flooded);
+      },
+      get sealed() {
+        return weight(others().sealed);
+      },
+    },
     least: { air: least(0), water: least(rho) },
     hanging,
     ...trapsOf(geometry, document.loads.liftOut?.tilt?.si ?? 0, rho),
@@ -80,7 +108,9 @@ function bodiesOf(
   geometry: Geometry,
   catalogue: Catalogue,
   points: ReturnType<typeof attachmentPoints>,
+  fastenersFor: typeof fastenersOn,
 ): Body[] {
+  const byId = new Map([...geometry.mainTubes, ...geometry.crossTubes].map((tube) => [tube.id, tube]));
   const { weld, tolerance, extras } = document.mass;
   const tubes = tubeBodies(geometry);
   const panels = panelBodies(geometry);
@@ -103,7 +133,7 @@ function bodiesOf(
   return [
     ...tubes,
     ...panels,
-    ...fastenerBodies(geometry, catalogue),
+    ...geometry.panels.flatMap((panel) => fastenersFor(panel, byId, catalogue)),
     ...weldBodies(geometry, tubeMass, weld),
     ...coatingBodies(document, geometry, panels),
     ...attachmentBodies(points, catalogue),

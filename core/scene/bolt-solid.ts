@@ -19,7 +19,7 @@ export interface BoltSeat {
 }
 
 /**
- * A bolt as it is built in: head, washers, shank, nut and what stands in the tube, as `fastenerBodies` weighs it. It
+ * A bolt as it is built in: head, washers, shank, nut and what stands in the tube, as `fastenersOn` weighs it. It
  * stands along z, outwards from the panel, z = 0 where panel and tube meet. Each piece is a closed solid; they touch or
  * run through each other (the shank through nut and washers), so it is for looking at, not for weighing. No thread, no
  * chamfers; few chords, since there are thousands of it. A countersunk head is a disc level with the panel.

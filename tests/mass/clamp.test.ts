@@ -1,13 +1,13 @@
 import { expect, it } from 'vitest';
 import { catalogueWith } from '../../core/catalogue/catalogue.ts';
-import { fastenerBodies } from '../../core/mass/fastener-bodies.ts';
+import { fastenersOn } from '../../core/mass/fastener-bodies.ts';
 import { demoModel } from '../checks/model-of.ts';
 
 it('weighs a clamp as a bar of the bolt’s diameter round the tube, two legs with nut and washer, nothing drilled (worked by hand)', () => {
   const clamp = { designs: { deck: { fixing: { into: 'clamp', edgeDistance: '80 mm' } } } };
   const model = demoModel(clamp);
   const catalogue = catalogueWith();
-  const bodies = fastenerBodies(model.geometry, catalogue);
+  const bodies = model.geometry.panels.flatMap((each) => fastenersOn(each, model.tubes, catalogue));
   const panel = model.geometry.panels[0]!;
   expect(bodies.every(({ kind }) => kind === 'fasteners')).toBe(true);
   const bolt = panel.bolts.find(({ side }) => side === 'mainLow')!;

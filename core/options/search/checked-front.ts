@@ -128,12 +128,7 @@ function withAims(problem: Problem, option: RawOption, appraisal: Appraisal): Ap
   const { model, rows } = appraisal;
   const plain = plainAims(model.geometry, model.mass, model.document.rates);
   const use = useOf(rows, aside);
-  const limit = broken(
-    space.limits,
-    model.geometry.areas.openRatio,
-    plain.mass,
-    appraisal.quantities['cost.heaviestPanel']!.value,
-  );
+  const limit = broken(space.limits, model.geometry, plain.mass, appraisal.quantities['cost.heaviestPanel']!.value);
   const gain = problem.water?.gainOf(model.geometry);
   const valueOf = (aim: AimId): number | undefined => {
     if (isWaterAim(aim)) return space.aims.includes(aim) ? gain?.[aim] : undefined;

@@ -3,10 +3,13 @@ import type { CheckRow, Side } from '../../checks/check-row.ts';
 import { checkRows } from '../../checks/evaluate-check.ts';
 import { checks } from '../../checks/index.ts';
 import type { Check } from '../../checks/check.ts';
+import type { Situation } from '../../loads/situation.ts';
 import type { PlateDocument } from '../../document/schema.ts';
 import type { Model } from '../../model.ts';
+import { isOfThePanel } from './of-the-panel.ts';
 
-/** What stops an option: the gravest of the first rows met that the search does not allow. */
+/** What stops an option: the gravest of the first rows met that the search does not allow; of those that other panels change nothing of,
+ *  the first. */
 export interface Stop {
   /** With the whole plate's forces: `<id>-by-solution`. */
   readonly check: string;
@@ -21,22 +24,23 @@ export type Judgement =
   /** `open`: ids of the checks that cannot be judged somewhere, sorted. `governs`: place in `checks` of the check with the highest
    *  utilisation; null where none has one. */
   | { readonly holds: true; readonly use: number; readonly open: readonly string[]; readonly governs: number | null }
-  | { readonly holds: false; readonly stop: Stop }
+  /** `ofThePanel`: places at which other panels that lie the same in plan and are no lighter change nothing of it. */
+  | { readonly holds: false; readonly stop: Stop; readonly ofThePanel: readonly string[] }
   | { readonly holds: false; readonly beaten: true; readonly governs: number };
 
 /**
  * Judges a model by every check that is not set aside, in the given order, and leaves off at the first that stops it:
  * the same rows as `appraise` makes, without findings, quantities and words for what nobody will look at.
  * `order`: indices into `checks`. `beatenAt`: true where an option with this utilisation, or more, is beaten by one found
- * if it leaves at least these checks open; both only grow, so that the checks that are left need not be made. `governs` is then the check
- * that decided it. `rowsOf`: see `handRows`.
+ * if it leaves at least these checks open; both only grow, so that the checks and situations that are left need not be looked at, nor these
+ * solved. `governs` is then the check that decided it. `rowsOf`: see `handRows`.
  */
 export function judge(
   model: Model,
   order: readonly number[],
   { aside, judged }: { readonly aside: ReadonlySet<string>; readonly judged: boolean },
   beatenAt: (use: number, open: readonly string[]) => boolean = () => false,
-  rowsOf: (check: Check, model: Model) => readonly CheckRow[] = (check) => checkRows(check, model).rows,
+  rowsOf: RowsOf = (check, model, of) => checkRows(check, model, of).rows,
 ): Judgement {
   let use = 0;
   let governs: number | null = null;
@@ -45,30 +49,39 @@ export function judge(
   for (const at of order) {
     const check = checks[at]!;
     if (aside.has(check.id)) continue;
-    const rows = rowsOf(check, model);
-    let more = false;
-    const stopping = worstStop(rows, { aside, judged });
-    if (stopping) return { holds: false, stop: stopOf(stopping) };
-    for (const row of rows) {
-      if (aside.has(row.limitState)) continue;
-      if (row.verdict === 'cannot be judged' && !opened.includes(check.id)) {
-        opened.push(check.id);
+    let stopping: CheckRow | null = null;
+    for (const situation of check.once ? model.loads.situations.slice(0, 1) : model.loads.situations) {
+      const rows = rowsOf(check, model, [situation]);
+      let more = false;
+      const alone = rows.filter(({ verdict, place }) => verdict === 'fails' && isOfThePanel(check, place, situation));
+      const barring = worstStop(alone, { aside, judged });
+      if (barring) return { holds: false, stop: stopOf(barring), ofThePanel: alone.map(({ place }) => place) };
+      stopping = worstStop(stopping ? [stopping, ...rows] : rows, { aside, judged });
+      for (const row of rows) {
+        if (aside.has(row.limitState)) continue;
+        if (row.verdict === 'cannot be judged' && !opened.includes(check.id)) {
+          opened.push(check.id);
+          more = true;
+        }
+        const known = knownUse(row);
+        if (row.detailing || known === null || known <= use) continue;
+        use = known;
+        governs = at;
         more = true;
       }
-      const own = knownUse(row);
-      if (row.detailing || own === null || own <= use) continue;
-      use = own;
-      governs = at;
-      more = true;
+      if (more && !stopping && beatenAt(use, open())) return { holds: false, beaten: true, governs: at };
     }
-    if (more && beatenAt(use, open())) return { holds: false, beaten: true, governs: at };
+    if (stopping) return { holds: false, stop: stopOf(stopping), ofThePanel: [] };
   }
   return { holds: true, use, open: open(), governs };
 }
 
+/** A check's rows in some situations. */
+type RowsOf = (check: Check, model: Model, of: readonly Situation[]) => readonly CheckRow[];
+
 /** A check's rows by hand, of a model that is to be judged with the whole plate's forces as well: see `handRow`. */
-export function handRows(check: Check, model: Model): readonly CheckRow[] {
-  return checkRows(check, asUnsolved(model)).rows.flatMap((row) => handRow(row, model.document) ?? []);
+export function handRows(check: Check, model: Model, of: readonly Situation[]): readonly CheckRow[] {
+  return checkRows(check, asUnsolved(model), of).rows.flatMap((row) => handRow(row, model.document) ?? []);
 }
 
 const unsolved = new WeakMap<Model, Model>();

@@ -1,10 +1,7 @@
 import { modelOf, modelWith } from '../../appraise.ts';
-import { catalogueWith } from '../../catalogue/catalogue.ts';
 import { checkRows } from '../../checks/evaluate-check.ts';
-import { userRows } from '../../document/user-rows.ts';
-import { geometryOf } from '../../geometry/geometry-of.ts';
+import type { Geometry } from '../../geometry/geometry.ts';
 import type { SituationForces } from '../../loads/solved-forces.ts';
-import { massReport } from '../../mass/mass-report-of.ts';
 import type { Model } from '../../model.ts';
 import type { SolveProgress } from '../../plate/solve-cases.ts';
 import { Refusal } from '../../refusal.ts';
@@ -18,7 +15,14 @@ import type { SearchSpace } from './search-space.ts';
 export type Verdict =
   /** `governs`: the check to make first for the next option, for it is the likeliest to decide it; null: as before. */
   | (Standing & { readonly holds: true; readonly governs?: number | null })
-  | { readonly holds: false; readonly stop: Stop; readonly plain?: 'beaten' | 'limit'; readonly governs?: number };
+  | {
+      readonly holds: false;
+      readonly stop: Stop;
+      readonly plain?: 'beaten' | 'limit';
+      readonly governs?: number;
+      /** Zones whose candidate is stopped by this check in every option in which the others lie the same in plan and are no lighter. */
+      readonly bars?: readonly number[];
+    };
 
 /**
  * Judges one option from its document: limits first, then whether it is beaten, then the checks in the order given, with forces by
@@ -34,13 +38,12 @@ export function judgedOption(
   const { space, base, zones, aside } = problem;
   const document = optionDocument(base, zones, digits);
   try {
-    const catalogue = catalogueWith(userRows(document));
-    const geometry = geometryOf(document, catalogue);
-    const mass = massReport(document, geometry, catalogue);
+    const plate = problem.plateOf(document);
+    const { geometry, mass } = plate;
     const plain = plainAims(geometry, mass, document.rates);
     const limit = broken(
       space.limits,
-      geometry.areas.openRatio,
+      geometry,
       plain.mass,
       Math.max(0, ...geometry.panels.map((panel) => panel.area * panel.thickness * panel.material.density)),
     );
@@ -53,8 +56,10 @@ export function judgedOption(
     const beatenAt = (use: number, open: readonly string[]): boolean =>
       isBeaten(front, space.aims, { aims: withUse(low, useAt, use), open }, gain);
     const rowsOf = problem.solver ? handRows : undefined;
-    const model = modelWith(document, { catalogue, geometry, mass });
+    const model = modelWith(document, plate);
     const verdict = judge(model, order, { aside, judged: space.judged }, beatenAt, rowsOf);
+    if ('stop' in verdict)
+      return { holds: false, stop: verdict.stop, bars: zonesAt(zones, geometry, verdict.ofThePanel) };
     return verdictOf(verdict, (use) => withUse(problem.water ? withGain(space.aims, low, gain()) : low, useAt, use));
   } catch (error) {
     if (!(error instanceof Refusal)) throw error;
@@ -94,9 +99,8 @@ export function* judgedBySolver(
       if (!known) continue;
       situations[known.id] = known.forces;
       const soFar: Model = { ...model, solved: { key: '', mesh: noMesh, situations } };
-      const only = model.loads.situations.filter(({ id }) => id === known.id);
-      const verdict = judge(soFar, order, allowed, beatenAt, (check) =>
-        check.once ? [] : checkRows(check, soFar, only).rows,
+      const verdict = judge(soFar, order, allowed, beatenAt, (check, _, of) =>
+        check.once || of[0]!.id !== known.id ? [] : checkRows(check, soFar, of).rows,
       );
       const told = verdictOf(verdict, aims);
       if (!told.holds) return told;
@@ -111,10 +115,16 @@ export function* judgedBySolver(
 /** Until all situations are known: nothing judges by it. */
 const noMesh = { size: 0, unknowns: 0, stressError: 0, residual: 0 };
 
+/** Zones with a panel at one of these bays. */
+function zonesAt(zones: Problem['zones'], { panels }: Geometry, bays: readonly string[]): readonly number[] {
+  const at = new Set(panels.filter((panel) => panel.bays.some((bay) => bays.includes(bay))).map(({ id }) => id));
+  return [...zones.keys()].filter((zone) => zones[zone]!.zone.panels.some((id) => at.has(id)));
+}
+
 /** What an option is left for, or that it holds, with its aims by the utilisation that came out. */
 function verdictOf(judgement: Judgement, aims: (use: number) => readonly number[]): Verdict {
   if ('beaten' in judgement) return { holds: false, stop: beatenStop, plain: 'beaten', governs: judgement.governs };
-  if (!judgement.holds) return judgement;
+  if (!judgement.holds) return { holds: false, stop: judgement.stop };
   const { open, governs, use } = judgement;
   return { holds: true, open, governs, aims: aims(use) };
 }
@@ -146,7 +156,7 @@ const beatenStop: Stop = {
 /** The limit that an option breaks, as a stop, or null. */
 export function broken(
   limits: SearchSpace['limits'],
-  openRatio: number,
+  geometry: Pick<Geometry, 'areas'>,
   mass: number,
   heaviestPanel: number,
 ): Stop | null {
@@ -162,9 +172,9 @@ export function broken(
     return of('limit-lift', 'Heavier than the crane lifts', mass / limits.lift);
   if (limits.panelByHand !== undefined && heaviestPanel > limits.panelByHand)
     return of('limit-panel', 'A panel is heavier than may be handled', heaviestPanel / limits.panelByHand);
-  if (limits.openLeast !== undefined && openRatio < limits.openLeast)
+  if (limits.openLeast !== undefined && geometry.areas.openRatio < limits.openLeast)
     return of('limit-open', 'Too little of it is open', null);
-  if (limits.openMost !== undefined && openRatio > limits.openMost)
+  if (limits.openMost !== undefined && geometry.areas.openRatio > limits.openMost)
     return of('limit-open', 'Too much of it is open', null);
   return null;
 }

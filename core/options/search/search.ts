@@ -7,7 +7,6 @@ import type { PlateDocument } from '../../document/schema.ts';
 import { userRows } from '../../document/user-rows.ts';
 import type { Geometry } from '../../geometry/geometry.ts';
 import { geometryOf } from '../../geometry/geometry-of.ts';
-import { massReport } from '../../mass/mass-report-of.ts';
 import { meshOf } from '../../plate/solved-forces-of.ts';
 import type { SolveProgress } from '../../plate/solve-cases.ts';
 import { Refusal, refusal } from '../../refusal.ts';
@@ -24,11 +23,12 @@ import {
 } from './aims.ts';
 import { isBeaten } from './beaten.ts';
 import { zoneChoices, type ZoneChoices } from './candidates.ts';
+import type { Stop } from './judge.ts';
 import { judgedBySolver, judgedOption, type Verdict } from './judged-option.ts';
 import { optionDocument, type Digits } from './option-document.ts';
+import { optionPlates, type OptionPlate } from './option-plate.ts';
 import { optionSolver, type OptionSolver } from './option-solver.ts';
 import type { SearchSpace } from './search-space.ts';
-import { thickerIsBetter } from './thicker-is-better.ts';
 import { waterAims, type WaterAims, type WaterGain } from './water-aims.ts';
 
 /** An option that passes and that no other found so far puts aside; aims in the order of the space's, SI. */
@@ -55,6 +55,8 @@ export interface SearchState {
   readonly beaten: number;
   /** What stopped the others: check (or limit) to how many. */
   readonly stopped: Readonly<Record<string, { readonly title: string; readonly count: number }>>;
+  /** Stops that bar a candidate wherever the other zones' panels lie the same in plan, by both: see `Verdict`. */
+  readonly bars: Readonly<Record<string, Pick<Stop, 'check' | 'title'>>>;
   /** Order in which checks are made: those that stopped an option come to the front. */
   readonly order: readonly number[];
   /** No option that is not decided yet has less of the first aim than this; null when none is left. */
@@ -80,6 +82,8 @@ export interface Problem {
   readonly water: WaterAims | null;
   /** Where the document takes forces from the whole plate's solution as well as by hand. */
   readonly solver: OptionSolver | null;
+  /** Geometry and mass of a document that differs from the base in panels and their designs. */
+  readonly plateOf: (document: PlateDocument) => OptionPlate;
 }
 
 /** Reads a space. Refuses aims that cannot be had, zones that overlap, a mesh that would never end, and what the document's own rules refuse. */
@@ -131,17 +135,18 @@ export function searchProblem(raw: RawDocument, space: SearchSpace, piece: Piece
     options: zones.reduce((product, { count }) => product * count, 1),
     water,
     solver,
+    plateOf: optionPlates(base),
   };
 }
 
 /**
  * The front of best compromises: every option that passes and that none beats. Exact: zones are counted through depth
- * first, candidates in the order of the first aim; what a found option beats already in the least that it could still
- * have (with the utilisation of the checks made so far, and what they left open) is left out with all that follows from it, and nothing else is. Where plates
- * are solved, the graver of two demands governs, so that what fails or is beaten by hand is so without being solved. A generator: each
+ * first, candidates in the order of the first aim. Left out with all that follows from it is what a found option beats already in the
+ * least that it could still have (with the utilisation of the checks made so far, and what they left open), and a candidate that is
+ * stopped by itself beside the lightest others that lie the same in plan (`isOfThePanel`); nothing else is. Where plates are solved, the graver of two demands governs, so that what fails or is beaten by hand is so without being solved. A generator: each
  * step decides a column (options that differ in the last zone's thickness alone), or does a part of a solve, and hands out its state;
- * leave it at any step and go on from that state later. Memory: the aims of each zone's candidates and the front, however long it runs. The same input gives the same
- * answer, cut in pieces or whole.
+ * leave it at any step and go on from that state later. Memory: the aims of each zone's candidates, what bars them, and the front,
+ * however long it runs. The same input gives the same answer, cut in pieces or whole.
  */
 export function* search(
   problem: Problem,
@@ -153,15 +158,25 @@ export function* search(
   const bare = by.plain(null);
   const starting = fresh(problem);
   const tables: (readonly (readonly number[])[])[] = [];
+  /** How each candidate lies in plan, and that alone where all of a zone lie alike. */
+  const plans: (readonly string[])[] = [];
+  /** Of each zone and plan the candidate that has least mass and weight in water; null where none has both. */
+  const lightest: ReadonlyMap<string, number | null>[] = [];
+  let leastWeight = bare.weight;
   for (let zone = 0; zone <= last; zone++) {
-    const table: (readonly number[])[] = [];
+    const alone: Plain[] = [];
     for (let candidate = 0; candidate < zones[zone]!.count; candidate++) {
-      table.push(added(by, space, bare, zone, candidate));
+      alone.push(plainAlone(by, bare, zone, candidate));
       // Nothing is decided yet, but whoever drives the search can show that it lives, and leave it.
       if (candidate % 20 === 19) yield from ?? starting;
     }
-    tables.push(table);
+    tables.push(alone.map((plain) => space.aims.map((aim) => plainPart(aim, plain) - plainPart(aim, bare))));
+    plans.push(alone.map(({ plan }) => plan));
+    lightest.push(lightestOf(alone));
+    leastWeight += alone.reduce((least, { weight }) => Math.min(least, weight - bare.weight), Infinity);
   }
+  const looked = new Set<string>();
+  const alike = plans.map((own) => (own.every((plan) => plan === own[0]) ? own[0]! : null));
   const orders = zones.map((zone, at) =>
     at === last ? columnOrder(zone, tables[at]!) : candidateOrder(zone, tables[at]!),
   );
@@ -172,18 +187,34 @@ export function* search(
 
   while (state.next) {
     const at = [...state.next];
-    const beaten = state.within > 0 ? null : firstBeaten(at);
-    if (beaten !== null) {
-      // Beaten in the least it can have: with all that follows from it.
-      const lost = beaten === last ? columnMembers(zones[last]!, orders[last]![at[last]!]!).length : sizeBelow[beaten]!;
-      for (let deeper = beaten + 1; deeper <= last; deeper++) at[deeper] = orders[deeper]!.length - 1;
-      state = { ...state, decided: state.decided + lost, beaten: state.beaten + lost };
+    const barred = state.within > 0 ? null : firstBarred(at);
+    const beaten = state.within > 0 || barred ? null : firstBeaten(at);
+    const depth = barred?.depth ?? beaten;
+    if (depth !== null) {
+      // Stopped in one zone, or beaten in the least it can have: with all that follows from it.
+      const lost = left(at, depth);
+      for (let deeper = depth + 1; deeper <= last; deeper++) at[deeper] = orders[deeper]!.length - 1;
+      state = {
+        ...state,
+        decided: state.decided + lost,
+        ...(barred ? { stopped: counted(state.stopped, barred.stop, lost) } : { beaten: state.beaten + lost }),
+      };
     } else state = yield* decided(at, state);
     const next = after(at);
     state = { ...state, next, within: 0, bound: next ? boundAt(next) : null };
     yield state;
   }
   return state;
+
+  /** Options not decided yet that begin with these places down to a depth: those of the deeper places are behind the search. */
+  function left(at: readonly number[], depth: number): number {
+    const column = (place: number) => columnMembers(zones[last]!, orders[last]![place]!).length;
+    if (depth === last) return column(at[last]!);
+    let done = 0;
+    for (let zone = depth + 1; zone < last; zone++) done += at[zone]! * sizeBelow[zone]!;
+    for (let place = 0; place < at[last]!; place++) done += column(place);
+    return sizeBelow[depth]! - done;
+  }
 
   /** The least plain aims of all options that begin with these places, down to a depth. */
   function lowest(at: readonly number[], depth: number): readonly number[] {
@@ -225,6 +256,49 @@ export function* search(
     return null;
   }
 
+  /** What a candidate is barred under: it, and how the other zones' panels lie in plan; null where that is not decided yet. */
+  function barOf(zone: number, candidate: number, at: readonly number[], depth: number): string | null {
+    const others: string[] = [];
+    for (let other = 0; other <= last; other++) {
+      if (other === zone) continue;
+      const chosen = orders[other]![at[other]!]!;
+      const plan =
+        other > depth
+          ? alike[other]!
+          : plans[other]![other === last ? columnMembers(zones[last]!, chosen)[0]! : chosen]!;
+      if (plan === null) return null;
+      others.push(plan);
+    }
+    return JSON.stringify([zone, candidate, others]);
+  }
+
+  /** Whether what stops a zone's candidate stops it beside the lightest that lies as the others do: then it does beside all. */
+  function isBarred(zone: number, digits: Digits, { check: id }: Stop): boolean {
+    if (!(leastWeight > 0)) return false;
+    const light: number[] = [];
+    for (let other = 0; other <= last; other++) {
+      const own = digits[other]!;
+      const candidate = other === zone ? own : (lightest[other]!.get(plans[other]![own]!) ?? null);
+      if (candidate === null) return false;
+      light.push(candidate);
+    }
+    const verdict = by.judge(light, [checks.findIndex((check) => check.id === id)], []);
+    return !verdict.holds && verdict.bars?.includes(zone) === true;
+  }
+
+  /** The first depth at which a candidate is barred: of the last zone a column is looked at member by member. */
+  function firstBarred(
+    at: readonly number[],
+  ): { readonly depth: number; readonly stop: Pick<Stop, 'check' | 'title'> } | null {
+    for (let depth = 0; depth <= last; depth++)
+      for (let zone = 0; zone <= Math.min(depth, last - 1); zone++) {
+        const key = barOf(zone, orders[zone]![at[zone]!]!, at, depth);
+        const stop = key === null ? undefined : state.bars[key];
+        if (stop) return { depth, stop };
+      }
+    return null;
+  }
+
   /** What the first aim can still come down to: the next at every depth, with the least of all that is deeper. */
   function boundAt(next: readonly number[]): number {
     if (space.aims[0] === 'use') return 0;
@@ -251,31 +325,15 @@ export function* search(
   function* decided(at: readonly number[], before: SearchState): Generator<SearchState, SearchState> {
     const prefix = at.slice(0, last).map((place, zone) => orders[zone]![place]!);
     const members = columnMembers(zones[last]!, orders[last]![at[last]!]!);
-    let { front, judged, passing, beaten, order, solved } = before;
-    const stopped = { ...before.stopped };
-    const count = (key: string, title: string, by: number) => {
-      stopped[key] = { title, count: (stopped[key]?.count ?? 0) + by };
-    };
-    let start = before.within;
-    if (start === 0 && !space.judged && members.length > 2) {
-      // What is declared to get no worse with thickness: the thinnest that keeps it lies between two that were looked at.
-      const declared = order.filter((check) => thickerIsBetter.has(checks[check]!.id));
-      // The thinnest is looked at first: where it keeps it, nothing more is asked.
-      let [low, high, middle] = [0, members.length, 0];
-      for (; low < high; middle = (low + high) >> 1) {
-        const verdict = by.judge([...prefix, members[middle]!], declared, []);
-        judged++;
-        if (verdict.holds || !thickerIsBetter.has(verdict.stop.check)) high = middle;
-        else {
-          count(verdict.stop.check, verdict.stop.title, middle + 1 - low);
-          low = middle + 1;
-        }
-      }
-      start = low;
-    }
-    const stateAt = (within: number, solving: SolveProgress | null): SearchState => ({ ...before, within, front, judged, passing, beaten, order, stopped: { ...stopped }, solved, solving }); // prettier-ignore
-    for (let i = start; i < members.length; i++) {
+    let { front, judged, passing, beaten, order, solved, stopped, bars } = before;
+    const stateAt = (within: number, solving: SolveProgress | null): SearchState => ({ ...before, within, front, judged, passing, beaten, order, stopped, bars, solved, solving }); // prettier-ignore
+    for (let i = before.within; i < members.length; i++) {
       const digits = [...prefix, members[i]!];
+      const barred = digits.map((own, zone) => bars[barOf(zone, own, at, last)!]).find((stop) => stop !== undefined);
+      if (barred) {
+        stopped = counted(stopped, barred, 1);
+        continue;
+      }
       let verdict = by.judge(digits, order, front);
       if (verdict.holds && by.solve) {
         const solving = by.solve(digits, order, front, verdict);
@@ -291,7 +349,13 @@ export function* search(
           order = withFirst(order, verdict.governs);
         } else {
           judged++;
-          count(verdict.stop.check, verdict.stop.title, 1);
+          stopped = counted(stopped, verdict.stop, 1);
+          for (const zone of verdict.bars ?? []) {
+            const key = barOf(zone, digits[zone]!, at, last)!;
+            if (!looked.has(key) && !(key in bars) && isBarred(zone, digits, verdict.stop))
+              bars = { ...bars, [key]: { check: verdict.stop.check, title: verdict.stop.title } };
+            looked.add(key);
+          }
           order = withFirst(
             order,
             order.find((check) => checks[check]!.id === verdict.stop.check),
@@ -317,10 +381,13 @@ function withFirst(order: readonly number[], check: number | null | undefined): 
     : [check, ...order.filter((other) => other !== check)];
 }
 
+/** `plan`: how the panels lie in plan, their thickness, material and fixings apart. */
+export type Plain = PlainAims & { readonly plan: string };
+
 /** How the search knows an option: what its aims are without loads, and what the checks say of it. */
 export interface Evaluation {
   /** Aims with one zone's panels of a candidate and all other zones open; null: with all of them open. */
-  readonly plain: (one: { readonly zone: number; readonly candidate: number } | null) => PlainAims;
+  readonly plain: (one: { readonly zone: number; readonly candidate: number } | null) => Plain;
   /** `order`: indices of the checks to make, in this order. `front`: what was found so far. */
   readonly judge: (digits: Digits, order: readonly number[], front: readonly Found[]) => Verdict;
   /** Judges what holds by `judge` once more, with the whole plate's forces; `before`: its aims and open checks so far. Left out where nothing is solved. */
@@ -340,20 +407,23 @@ export function evaluationOf(problem: Problem): Evaluation {
   return {
     plain: (one) => {
       const { geometry, aims } = plainOf(problem, one);
+      const plan = JSON.stringify([
+        geometry.panels.map(({ contour }) => contour),
+        geometry.bays.map(({ openArea }) => openArea),
+      ]);
       // Where a zone's panels may lie: all that is closed of it, whatever is chosen, lies within.
       if (one && problem.water)
         for (const { outline } of geometry.panels) reach[one.zone]!.set(JSON.stringify(outline), outline);
-      return aims;
+      return { ...aims, plan };
     },
     judge: (digits, order, front) => judgedOption(problem, digits, order, front),
     ...(problem.solver ? { solve: (...of) => judgedBySolver(problem, ...of) } : {}),
     most: (begins) => {
       const open = problem.zones.map((zone, at) => (at < begins.length ? zone : { ...zone, designOf: () => null }));
       const digits = open.map((_, at) => begins[at] ?? 0);
-      const { base, water } = problem;
-      const geometry = geometryOf(optionDocument(base, open, digits), catalogueWith(userRows(base)));
+      const { base, water, plateOf } = problem;
       return water!.mostOf(
-        geometry,
+        plateOf(optionDocument(base, open, digits)).geometry,
         reach.slice(begins.length).flatMap((own) => [...own.values()]),
       );
     },
@@ -373,29 +443,43 @@ function plainOf(
     choices,
     zones.map((_, at) => (at === one?.zone ? one.candidate : 0)),
   );
-  const catalogue = catalogueWith(userRows(document));
-  const geometry = geometryOf(document, catalogue);
-  return { geometry, aims: plainAims(geometry, massReport(document, geometry, catalogue), document.rates) };
+  const { geometry, mass } = problem.plateOf(document);
+  return { geometry, aims: plainAims(geometry, mass, document.rates) };
 }
 
 /**
- * What a candidate of a zone adds to the aims: masses, holes and costs are sums over panels, so a zone's part does not
+ * A zone's candidate with all other zones open: masses, holes and costs are sums over panels, so that a zone's part does not
  * depend on the others. A candidate that cannot be built adds nothing here and is refused when it is judged.
  */
-function added(
-  by: Evaluation,
-  space: SearchSpace,
-  bare: PlainAims,
-  zone: number,
-  candidate: number,
-): readonly number[] {
+function plainAlone(by: Evaluation, bare: Plain, zone: number, candidate: number): Plain {
   try {
-    const plain = by.plain({ zone, candidate });
-    return space.aims.map((aim) => plainPart(aim, plain) - plainPart(aim, bare));
+    return by.plain({ zone, candidate });
   } catch (error) {
     if (!(error instanceof Refusal)) throw error;
-    return space.aims.map(() => 0);
+    return { ...bare, plan: `cannot be built: ${candidate}` };
   }
+}
+
+/** Of candidates by plan: the lightest in air, where it is the lightest in water too. */
+function lightestOf(alone: readonly Plain[]): ReadonlyMap<string, number | null> {
+  const light = new Map<string, { inAir: number; inWater: number }>();
+  alone.forEach(({ plan, mass, weight }, candidate) => {
+    const known = light.get(plan) ?? { inAir: candidate, inWater: candidate };
+    if (mass < alone[known.inAir]!.mass) known.inAir = candidate;
+    if (weight < alone[known.inWater]!.weight) known.inWater = candidate;
+    light.set(plan, known);
+  });
+  const both = ({ inAir, inWater }: { inAir: number; inWater: number }) =>
+    alone[inAir]!.weight <= alone[inWater]!.weight ? inAir : null;
+  return new Map([...light].map(([plan, of]) => [plan, both(of)]));
+}
+
+function counted(
+  stopped: SearchState['stopped'],
+  { check, title }: Pick<Stop, 'check' | 'title'>,
+  by: number,
+): SearchState['stopped'] {
+  return { ...stopped, [check]: { title, count: (stopped[check]?.count ?? 0) + by } };
 }
 
 const rowsOf = (table: readonly (readonly number[])[], members: readonly number[]) =>
@@ -434,6 +518,7 @@ function fresh({ piece, zones }: Problem): SearchState {
     within: 0,
     solving: null,
     stopped: {},
+    bars: {},
     order: checks.map((_, at) => at),
     bound: null,
   };
