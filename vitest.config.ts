@@ -1,4 +1,5 @@
 import { defineConfig } from 'vitest/config';
+import { LongestFirst } from './build/longest-first.ts';
 
 /** CI counts tests from a JSON report beside the usual one. */
 const report = process.env.STILLPLATE_TEST_REPORT;
@@ -19,6 +20,7 @@ export default defineConfig({
     hookTimeout: 300_000,
     // two: the solver's tests fill a core each, and a small machine has two
     maxWorkers: 2,
+    sequence: { sequencer: LongestFirst },
     reporters: report ? ['default', ['json', { outputFile: report }]] : ['default'],
     // A browser fills a small machine: those tests run after the others, not beside them (groupOrder).
     projects: [
@@ -32,7 +34,8 @@ export default defineConfig({
           isolate: false,
         },
       },
-      { extends: true, test: { name: 'alone', include: withDoubles } },
+      // With the next group: a worker is shared only until a file of another project is next.
+      { extends: true, test: { name: 'alone', include: withDoubles, sequence: { groupOrder: 1 } } },
       {
         extends: true,
         test: {
