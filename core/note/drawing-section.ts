@@ -197,11 +197,14 @@ function holeWords(holes: PanelDesign['holes'], length: LengthText): string[] {
 }
 
 /** A section for each overlap and tube section that the panel has, the first side of each. */
-function fixingFigures({ geometry, document, catalogue }: Model, { id, bearings, designName }: Panel): Figure[] {
+function fixingFigures({ geometry, document, catalogue }: Model, { id, bearings, bolts, designName }: Panel): Figure[] {
   const tubes = new Map([...geometry.mainTubes, ...geometry.crossTubes].map((tube) => [tube.id, tube]));
   const alike = new Map<string, (typeof bearings)[number][]>();
   for (const bearing of bearings.filter(({ fixed }) => fixed)) {
-    const key = `${Math.round(1e6 * bearing.lap)} ${tubes.get(bearing.tube)!.section.id}`;
+    // Listed bolts may stand otherwise on each side: the one that is drawn, nearest the edge, tells sides apart.
+    const listed = bolts.filter((bolt) => bolt.listed && bolt.side === bearing.side && !bolt.inner);
+    const off = listed.length > 0 ? Math.max(...listed.map(({ fromFace }) => Math.round(1e6 * fromFace))) : '';
+    const key = `${Math.round(1e6 * bearing.lap)} ${off} ${tubes.get(bearing.tube)!.section.id}`;
     alike.set(key, [...(alike.get(key) ?? []), bearing]);
   }
   return [...alike.values()].map((of) => {

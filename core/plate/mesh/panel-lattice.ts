@@ -1,5 +1,5 @@
 import type { Geometry, Panel, Rectangle, Tube } from '../../geometry/geometry.ts';
-import { distinct, latticeLines, touch } from '../../solve/lattice-lines.ts';
+import { distinct, latticeLines, nearestLine, touch } from '../../solve/lattice-lines.ts';
 
 /** A panel as a lattice: lines in m, and the cells that are there (row by row, x fastest; notches left out). */
 export interface Lattice {
@@ -10,6 +10,10 @@ export interface Lattice {
 
 /** A line closer than this to another, m, is not added for a wall's edge: the wall is as uncertain. */
 const least = 0.003;
+
+/** Bolts nearer than this in x or y, m, share a line: less than holes are set out to, and a sliver that thin has no stiffness
+ *  left in the digits. Each stands on the nearest line (`boltSeat`). */
+const setOut = 1e-4;
 
 /**
  * Lines through every bolt, edge and notch, through the edges of the tubes' flats, midway between bolts (there a panel's
@@ -26,12 +30,12 @@ export function panelLattice(
   const notch = (low: number, high: number): number[] =>
     cornerNotch > 0 ? [low + cornerNotch, high - cornerNotch] : [];
   const xs = latticeLines(
-    [x0, x1, ...notch(x0, x1), ...panel.bolts.map((bolt) => bolt.x)],
+    [x0, x1, ...notch(x0, x1), ...boltLines(panel.bolts.map((bolt) => bolt.x))],
     [...crossTubes.flatMap(flatEdges), ...betweenBolts(panel.bolts.map((bolt) => bolt.x))],
     { size, least },
   );
   const ys = latticeLines(
-    [y0, y1, ...notch(y0, y1), ...panel.bolts.map((bolt) => bolt.y)],
+    [y0, y1, ...notch(y0, y1), ...boltLines(panel.bolts.map((bolt) => bolt.y))],
     [...mainTubes.flatMap(flatEdges), ...betweenBolts(panel.bolts.map((bolt) => bolt.y))],
     { size, least },
   );
@@ -44,6 +48,15 @@ export function panelLattice(
         if (Math.min(x - x0, x1 - x) < cornerNotch && Math.min(y - y0, y1 - y) < cornerNotch) cells[j * nx + i] = 0;
       }
   return { xs, ys, cells };
+}
+
+const boltLines = (places: readonly number[]): number[] => distinct(places, setOut);
+
+/** Where a bolt stands in the lattice: its lines, and its place, which is off its own only where it shares another's line. */
+export function boltSeat({ xs, ys }: Lattice, { x, y }: { readonly x: number; readonly y: number }) {
+  const [i, j] = [nearestLine(xs, x), nearestLine(ys, y)];
+  const on = (line: number, own: number): number => (Math.abs(line - own) > touch ? line : own);
+  return { i, j, at: [on(xs[i]!, x), on(ys[j]!, y)] as const };
 }
 
 /** Where a tube's flat begins and ends across it, m: what a panel bears on. */

@@ -15,7 +15,7 @@ import type { Vector } from '../../solve/vector.ts';
 import { nearestLine, touch } from '../../solve/lattice-lines.ts';
 import { boltPreload, clampedStiffness } from './bolt-preload.ts';
 import { jointStiffness, type JointEnd, type JointStiffness } from './joint-stiffness.ts';
-import { panelLattice, type Lattice } from './panel-lattice.ts';
+import { boltSeat, panelLattice, type Lattice } from './panel-lattice.ts';
 import { boltTieStiffness, contactStiffness, weldTieStiffness, type Clamped } from './tie-stiffness.ts';
 import { tubeStations } from './tube-stations.ts';
 
@@ -288,13 +288,14 @@ function shellsOf(panel: Panel, index: number, { xs, ys, cells }: Lattice, at: I
 function meetings(
   panel: Panel,
   index: number,
-  { xs, ys }: Lattice,
+  lattice: Lattice,
   at: Int32Array,
   { catalogue }: Model,
   tubes: readonly Tube[],
   grid: TubeGrid,
   settings: MeshSettings,
 ): { ties: TiePart[]; contacts: ContactPart[] } {
+  const { xs, ys } = lattice;
   const nodeAt = (i: number, j: number): number => at[j * xs.length + i]!;
   const toFace = panel.pressedBy === 'down' ? -1 : 1; // from the mid-plane to the face that lies on the tubes
   const panelOffset: Vector = [0, 0, settings.levels === 'level' ? 0 : (toFace * panel.thickness) / 2];
@@ -328,8 +329,9 @@ function meetings(
       const { section } = tubes[tube]!;
       const through = fixing.into === 'through-bolt with sleeve';
       const grip = panel.thickness + (through ? section.height : section.wall);
-      const { node, offset } = onWall(tube, [x, y]);
-      const nodes = [nodeAt(nearestLine(xs, x), nearestLine(ys, y)), node] as const;
+      const seat = boltSeat(lattice, { x, y });
+      const { node, offset } = onWall(tube, seat.at);
+      const nodes = [nodeAt(seat.i, seat.j), node] as const;
       ties.push({
         kind: 'bolt',
         id,
