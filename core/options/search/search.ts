@@ -158,11 +158,12 @@ export function* search(
   const bare = by.plain(null);
   const starting = fresh(problem);
   const tables: (readonly (readonly number[])[])[] = [];
-  /** How each candidate lies in plan, and that alone where all of a zone lie alike. */
-  const plans: (readonly string[])[] = [];
-  /** Of each zone and plan the candidate that has least mass and weight in water; null where none has both. */
-  const lightest: ReadonlyMap<string, number | null>[] = [];
-  let leastWeight = bare.weight;
+  /** How each candidate lies in plan: numbers of ways to lie. */
+  const plans: (readonly number[])[] = [];
+  const ways = new Map<string, number>();
+  /** Of each zone and plan the candidate that is the lightest; null where one has the least mass and another the least weight. */
+  const lightest: ReadonlyMap<number, number | null>[] = [];
+  let leastWeight = bare.light.weight;
   for (let zone = 0; zone <= last; zone++) {
     const alone: Plain[] = [];
     for (let candidate = 0; candidate < zones[zone]!.count; candidate++) {
@@ -171,11 +172,13 @@ export function* search(
       if (candidate % 20 === 19) yield from ?? starting;
     }
     tables.push(alone.map((plain) => space.aims.map((aim) => plainPart(aim, plain) - plainPart(aim, bare))));
-    plans.push(alone.map(({ plan }) => plan));
-    lightest.push(lightestOf(alone));
-    leastWeight += alone.reduce((least, { weight }) => Math.min(least, weight - bare.weight), Infinity);
+    const own = alone.map(({ plan }) => ways.get(plan) ?? ways.set(plan, ways.size).get(plan)!);
+    plans.push(own);
+    lightest.push(lightestOf(alone, own));
+    leastWeight += alone.reduce((least, { light }) => Math.min(least, light.weight - bare.light.weight), Infinity);
   }
   const looked = new Set<string>();
+  /** That of all candidates of a zone, where they lie alike. */
   const alike = plans.map((own) => (own.every((plan) => plan === own[0]) ? own[0]! : null));
   const orders = zones.map((zone, at) =>
     at === last ? columnOrder(zone, tables[at]!) : candidateOrder(zone, tables[at]!),
@@ -258,7 +261,7 @@ export function* search(
 
   /** What a candidate is barred under: it, and how the other zones' panels lie in plan; null where that is not decided yet. */
   function barOf(zone: number, candidate: number, at: readonly number[], depth: number): string | null {
-    const others: string[] = [];
+    const others: number[] = [];
     for (let other = 0; other <= last; other++) {
       if (other === zone) continue;
       const chosen = orders[other]![at[other]!]!;
@@ -269,7 +272,7 @@ export function* search(
       if (plan === null) return null;
       others.push(plan);
     }
-    return JSON.stringify([zone, candidate, others]);
+    return `${zone} ${candidate} beside ${others.join()}`;
   }
 
   /** Whether what stops a zone's candidate stops it beside the lightest that lies as the others do: then it does beside all. */
@@ -381,8 +384,13 @@ function withFirst(order: readonly number[], check: number | null | undefined): 
     : [check, ...order.filter((other) => other !== check)];
 }
 
-/** `plan`: how the panels lie in plan, their thickness, material and fixings apart. */
-export type Plain = PlainAims & { readonly plan: string };
+/** What is known of an option without loads. */
+export interface Plain extends PlainAims {
+  /** How its panels lie in plan, their thickness, material and fixings apart. */
+  readonly plan: string;
+  /** Mass that moves, kg, and weight in water where it helps, N: the less of both, the more of a force inertia takes. */
+  readonly light: { readonly mass: number; readonly weight: number };
+}
 
 /** How the search knows an option: what its aims are without loads, and what the checks say of it. */
 export interface Evaluation {
@@ -406,7 +414,7 @@ export function evaluationOf(problem: Problem): Evaluation {
   const reach = problem.zones.map(() => new Map<string, Rectangle>());
   return {
     plain: (one) => {
-      const { geometry, aims } = plainOf(problem, one);
+      const { geometry, aims, light } = plainOf(problem, one);
       const plan = JSON.stringify([
         geometry.panels.map(({ contour }) => contour),
         geometry.bays.map(({ openArea }) => openArea),
@@ -414,7 +422,7 @@ export function evaluationOf(problem: Problem): Evaluation {
       // Where a zone's panels may lie: all that is closed of it, whatever is chosen, lies within.
       if (one && problem.water)
         for (const { outline } of geometry.panels) reach[one.zone]!.set(JSON.stringify(outline), outline);
-      return { ...aims, plan };
+      return { ...aims, plan, light };
     },
     judge: (digits, order, front) => judgedOption(problem, digits, order, front),
     ...(problem.solver ? { solve: (...of) => judgedBySolver(problem, ...of) } : {}),
@@ -434,7 +442,7 @@ export function evaluationOf(problem: Problem): Evaluation {
 function plainOf(
   problem: Problem,
   one: { readonly zone: number; readonly candidate: number } | null,
-): { readonly geometry: Geometry; readonly aims: PlainAims } {
+): { readonly geometry: Geometry; readonly aims: PlainAims; readonly light: Plain['light'] } {
   const { base, zones } = problem;
   const open = zones.map((zone) => ({ ...zone, designOf: () => null }));
   const choices = one ? open.map((zone, at) => (at === one.zone ? zones[at]! : zone)) : open;
@@ -444,7 +452,8 @@ function plainOf(
     zones.map((_, at) => (at === one?.zone ? one.candidate : 0)),
   );
   const { geometry, mass } = problem.plateOf(document);
-  return { geometry, aims: plainAims(geometry, mass, document.rates) };
+  const light = { mass: mass.total + mass.entrainedWater, weight: mass.least.water.weight };
+  return { geometry, aims: plainAims(geometry, mass, document.rates), light };
 }
 
 /**
@@ -460,18 +469,17 @@ function plainAlone(by: Evaluation, bare: Plain, zone: number, candidate: number
   }
 }
 
-/** Of candidates by plan: the lightest in air, where it is the lightest in water too. */
-function lightestOf(alone: readonly Plain[]): ReadonlyMap<string, number | null> {
-  const light = new Map<string, { inAir: number; inWater: number }>();
-  alone.forEach(({ plan, mass, weight }, candidate) => {
-    const known = light.get(plan) ?? { inAir: candidate, inWater: candidate };
-    if (mass < alone[known.inAir]!.mass) known.inAir = candidate;
-    if (weight < alone[known.inWater]!.weight) known.inWater = candidate;
-    light.set(plan, known);
-  });
-  const both = ({ inAir, inWater }: { inAir: number; inWater: number }) =>
-    alone[inAir]!.weight <= alone[inWater]!.weight ? inAir : null;
-  return new Map([...light].map(([plan, of]) => [plan, both(of)]));
+/** Of candidates by plan: that of the least mass, where it has the least weight too. */
+function lightestOf(alone: readonly Plain[], plans: readonly number[]): ReadonlyMap<number, number | null> {
+  const least = (of: 'mass' | 'weight') => (a: number, b: number) =>
+    alone[b]!.light[of] < alone[a]!.light[of] ? b : a;
+  return new Map(
+    [...new Set(plans)].map((plan) => {
+      const own = [...alone.keys()].filter((candidate) => plans[candidate] === plan);
+      const [mass, weight] = [own.reduce(least('mass')), own.reduce(least('weight'))];
+      return [plan, alone[mass]!.light.weight <= alone[weight]!.light.weight ? mass : null];
+    }),
+  );
 }
 
 function counted(

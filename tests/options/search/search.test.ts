@@ -139,9 +139,10 @@ function known(
   const plain = (mass: number, holes: number, plan: string): Plain => ({
     mass,
     holes,
-    weight: 0.8 * mass,
+    weight: 0,
     cost: 0,
     plan,
+    light: { mass, weight: 0.8 * mass },
   });
   // The last zone's candidates differ in thickness alone, and lie alike.
   const planOf = (zone: number, i: number) => (zone === 2 ? '' : `${i % 2}`);

@@ -109,7 +109,7 @@ it('finds the front of 4,096 options whose gains are no sum over zones, exactly,
   const openOf = ([a, , c]: readonly number[]): string[] => [...(a! + c! > 18 ? ['one'] : []), ...(a! + c! < 7 ? ['other'] : [])]; // prettier-ignore
   let solved = 0;
   const by: Evaluation = {
-    plain: (one) => ({ mass: 100 + (one ? mass(one.zone, one.candidate) : 0), holes: one ? holes(one.zone, one.candidate) : 0, weight: 0, cost: 0, plan: '' }), // prettier-ignore
+    plain: (one) => ({ mass: 100 + (one ? mass(one.zone, one.candidate) : 0), holes: one ? holes(one.zone, one.candidate) : 0, weight: 0, cost: 0, plan: '', light: { mass: 0, weight: 0 } }), // prettier-ignore
     judge: (digits) => ({ holds: true, aims: aimsOf(digits), open: openOf(digits) }),
     most: (begins) => {
       solved++;
