@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { formsOf } from '../../core/checks/forms-of.ts';
 import { checks } from '../../core/checks/index.ts';
 import { Refusal } from '../../core/refusal.ts';
 import { families, publishedValues } from '../../core/selfcheck/published/families.ts';
@@ -30,7 +31,7 @@ describe.each(families)('$title', ({ values }) => {
   it.each(values.map((value) => [`${value.check.id}: ${value.symbol}, ${value.about} (${sourceInWords(value)})`, value] as const))(
     '%s',
     (_title, { check, safety = 'partial factors', given, symbol, expected, tolerance, per }) => {
-      expect(checks).toContain(check);
+      expect(checks.flatMap(formsOf)).toContain(check);
       expect(Math.abs(valueGiven(check, safety, given, symbol) / per - expected)).toBeLessThanOrEqual(tolerance);
       // A value that no input moves would compare nothing.
       const moved = Object.entries(given).filter(([name, value]) =>

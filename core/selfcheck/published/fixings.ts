@@ -11,6 +11,7 @@ import { boltSleeve } from '../../checks/bolt-sleeve.ts';
 import { boltStud } from '../../checks/bolt-stud.ts';
 import { boltThreadEngagement } from '../../checks/bolt-thread-engagement.ts';
 import { boltWallPull } from '../../checks/bolt-wall-pull.ts';
+import { byPlaces } from '../../checks/by-places.ts';
 import { printed } from './printed.ts';
 import type { PublishedValue } from './published-value.ts';
 
@@ -34,6 +35,7 @@ export const fixingValues: readonly PublishedValue[] = [
   { check: boltPitch, safety: 'allowable stress', about: 'M16: 2 2/3 d', origin: 'by hand', source: 'AISC 360, J3.3', given: { d: 0.016 }, symbol: 'p_req', ...printed('42.7', 'mm') },
   { check: boltPitchLargest, about: '8 mm on a wall of 10 mm: 14 t', origin: 'by hand', source: `${en}Table 3.3`, given: { t: 0.008, t_w: 0.01, p_lim: 0.2 }, symbol: 'p_max', ...printed('112.0', 'mm') },
   { check: boltGroupInPlane, about: '10 kN in a square of 400 mm, three bolts a side, one side lost: five bolts, e = 120 mm, Σr² = 0.208 m²', origin: 'by hand', source: 'Shigley, Mechanical Engineering Design, shear joints with eccentric loading', memory: true, given: { a_b: 0.4, b_b: 0.4, n_x: 3, n_y: 3, W: 1e4 }, symbol: 'F_v', ...printed('2.929', 'kN') },
+  { check: byPlaces(boltGroupInPlane), about: '16 kN at 425 mm from the middle of four listed bolts, 150 × 120 mm: the worst bolt', origin: 'printed', source: 'Shigley, Mechanical Engineering Design, example of a bar on four bolts', memory: true, given: { n_l: 4, I_p: 4 * (0.075 ** 2 + 0.06 ** 2), e_W: 0.425, y_W: 0.075, x_W: 0.06, W: 16e3 }, symbol: 'F_v', ...printed('21.0', 'kN') },
   { check: boltGroupUltimate, about: 'one row of two bolts 3 in apart, 4 in from the load: coefficient C', origin: 'by hand', source: 'AISC Manual, Part 7, R = R_ult (1 − e^(−10 Δ))^0.55', memory: true, given: { a_b: 8 * 0.0254, b_b: 3 * 0.0254, n_x: 2, n_y: 2 }, symbol: 'C', ...printed('0.689') },
   { check: boltSleeve, about: 'sleeve of 24 × 18 mm: π/4 (24² − 18²)', origin: 'by hand', source: 'area of a ring', given: { D_c: 0.024, d_c: 0.018 }, symbol: 'A_c', ...printed('197.92', 'mm²') },
   { check: boltEdgeDistance, about: 'slot 18 mm wide: 1.5 d_0', origin: 'by hand', source: `${en}Table 3.3`, given: { k_e: 1.5, d_0: 0.018 }, symbol: 'e_req', ...printed('27.0', 'mm') },
