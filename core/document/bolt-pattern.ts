@@ -22,7 +22,9 @@ export function boltPattern({ pitch, edgeDistance, places }: BoltedFixing): Bolt
 /** In few words: “up to 80 mm apart”, or “on 16 listed places”. */
 export function patternWords(fixing: BoltedFixing): string {
   const pattern = boltPattern(fixing);
-  if (pattern.kind === 'lines') return `up to ${pattern.pitch.typed} apart`;
-  const n = pattern.places.length;
-  return n === 1 ? 'on one listed place' : `on ${n} listed places`;
+  return pattern.kind === 'lines' ? `up to ${pattern.pitch.typed} apart` : listWords(pattern.places);
 }
+
+/** “on 16 listed places”. */
+export const listWords = ({ length: n }: readonly unknown[]): string =>
+  n === 1 ? 'on one listed place' : `on ${n} listed places`;

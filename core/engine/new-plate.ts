@@ -4,8 +4,8 @@ import { startingDocument } from '../document/starting-document.ts';
 import type { PlateDocument } from '../document/schema.ts';
 import { userRows } from '../document/user-rows.ts';
 import { gridOf } from '../geometry/geometry-of.ts';
-import { inUnit } from '../quantity/format-quantity.ts';
 import { readQuantity } from '../quantity/read-quantity.ts';
+import { typedLength } from '../quantity/typed-length.ts';
 import { refusal, Refusal, type RefusalText } from '../refusal.ts';
 
 /** The six things that a new plate asks for; quantities as typed. */
@@ -145,11 +145,8 @@ function spacing(
   return { spacing: step, overhang: (outline - step * (count - 1)) / 2 };
 }
 
-/** A length as an engineer types it, to a tenth of a millimetre or a thousandth of an inch. */
-function lengthTyped(metres: number, units: 'metric' | 'inch'): string {
-  const unit = units === 'inch' ? 'in' : 'mm';
-  return `${Number(inUnit(metres, unit).toFixed(units === 'inch' ? 4 : 1))} ${unit}`;
-}
+/** To a tenth of a millimetre or a ten-thousandth of an inch. */
+const lengthTyped = (metres: number, units: 'metric' | 'inch'): string => typedLength(metres, units, { mm: 1, in: 4 });
 
 function baysOf(document: PlateDocument): readonly string[] {
   return gridOf(document, catalogueWith(userRows(document))).bays.map(({ id }) => id);

@@ -30,20 +30,8 @@ export function listedField(panel: ListedPanel, bay: PlainBay, part: Rectangle):
   const [under, over] = [end('main', bay.main[0], part.y0), end('main', bay.main[1], part.y1)];
   const own = panel.bolts.filter(({ x, y }) => isWithin(x, low, high) && isWithin(y, under, over));
 
-  const x = spanOf(
-    own.map((bolt) => bolt.x),
-    low,
-    high,
-    panel.outline.x0,
-    panel.outline.x1,
-  );
-  const y = spanOf(
-    own.map((bolt) => bolt.y),
-    under,
-    over,
-    panel.outline.y0,
-    panel.outline.y1,
-  );
+  const x = spanOf('x', own, low, high, panel.outline);
+  const y = spanOf('y', own, under, over, panel.outline);
   const row = ({ line }: End, axis: 'x' | 'y', extreme: number): readonly Bolt[] =>
     line ? boltsOnLine(line, own) : own.filter((bolt) => Math.abs(bolt[axis] - extreme) < abreast);
   const rows: Record<Side, readonly Bolt[]> = {
@@ -52,18 +40,10 @@ export function listedField(panel: ListedPanel, bay: PlainBay, part: Rectangle):
     crossLow: row(low, 'x', x.from),
     crossHigh: row(high, 'x', x.to),
   };
-  const alongX = (['mainLow', 'mainHigh'] as const).map((side) =>
-    stepsOf(
-      rows[side].map((bolt) => bolt.x),
-      x,
-    ),
-  );
-  const alongY = (['crossLow', 'crossHigh'] as const).map((side) =>
-    stepsOf(
-      rows[side].map((bolt) => bolt.y),
-      y,
-    ),
-  );
+  const along = (axis: 'x' | 'y', sides: readonly Side[], span: { readonly from: number; readonly to: number }) =>
+    sides.map((side) => stepsOf(rows[side].map((bolt) => bolt[axis]), span)); // prettier-ignore
+  const alongX = along('x', ['mainLow', 'mainHigh'], x);
+  const alongY = along('y', ['crossLow', 'crossHigh'], y);
   const index = new Map(own.map((bolt, i) => [bolt, i]));
   return {
     spans: {
@@ -96,7 +76,9 @@ function isWithin(at: number, low: End, high: End): boolean {
 }
 
 /** Between the outermost bolts, m, and the plate beyond them. */
-function spanOf(places: readonly number[], low: End, high: End, edgeLow: number, edgeHigh: number) {
+function spanOf(axis: 'x' | 'y', bolts: readonly Bolt[], low: End, high: End, outline: Rectangle) {
+  const places = bolts.map((bolt) => bolt[axis]);
+  const [edgeLow, edgeHigh] = [outline[`${axis}0`], outline[`${axis}1`]];
   const from = places.length === 0 || (!low.outer && !low.line) ? low.at : Math.min(...places);
   const to = places.length === 0 || (!high.outer && !high.line) ? high.at : Math.max(...places);
   const [before, after] = [low.outer ? from - edgeLow : 0, high.outer ? edgeHigh - to : 0];

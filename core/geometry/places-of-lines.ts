@@ -1,5 +1,6 @@
 import type { Catalogue } from '../catalogue/catalogue.ts';
 import type { PlateDocument } from '../document/schema.ts';
+import { typedLength } from '../quantity/typed-length.ts';
 import { geometryOf } from './geometry-of.ts';
 
 /** A bolt's place as it is written in a document. */
@@ -22,10 +23,7 @@ export function placesOfLines(
   const panel = geometryOf(document, catalogue).panels.find((one) => one.designName === designName);
   if (!panel || panel.bolts.length === 0) return null;
   const { x0, y0, x1, y1 } = panel.outline;
-  const written = (metres: number): string =>
-    document.units === 'inch'
-      ? `${Number((metres / 0.0254).toFixed(4))} in`
-      : `${Number((1000 * metres).toFixed(3))} mm`;
+  const written = (metres: number): string => typedLength(metres, document.units, { mm: 3, in: 4 });
   return panel.bolts.map(({ x, y }) => {
     const [highX, highY] = [x - x0 > x1 - x + 1e-9, y - y0 > y1 - y + 1e-9];
     return {

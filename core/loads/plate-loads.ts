@@ -1,6 +1,7 @@
 import type { Geometry, Panel, Rectangle } from '../geometry/geometry.ts';
 import type { GrowthMass } from '../mass/growth-on.ts';
 import type { MassReport } from '../mass/mass-report.ts';
+import { once } from '../once.ts';
 import { g } from '../water/sea-water.ts';
 import { edgeLines } from './edge-lines.ts';
 import { MomentBound } from './moment-bound.ts';
@@ -13,7 +14,7 @@ import {
   type Spread,
   type TubeStrip,
 } from './plan-shares.ts';
-import { TubeFrame, type FrameNode, type FramePoint, type Motion, type NodeOnTube } from './tube-frame.ts';
+import { TubeFrame, type FrameNode, type FramePoint, type NodeOnTube } from './tube-frame.ts';
 import { loaded, type Loaded, type Pattern, type Spread as InertiaSpread } from './loaded.ts';
 import {
   addLoad,
@@ -141,8 +142,7 @@ export function plateLoads(
   const solved = (load: Float64Array): Loaded => loaded(frame, load);
   const patternOf = (edge: readonly LineLoad[]): Pattern => {
     const load = layLoads(lines, edge, empty());
-    let motion: Motion | null = null;
-    return { load: sparse(load), motion: () => (motion ??= frame.motion(load)) };
+    return { load: sparse(load), motion: once(() => frame.motion(load)) };
   };
   const pressedArea = new Map<Panel, number>();
   for (const { panel, area } of [...shares.fields, ...shares.doubled])

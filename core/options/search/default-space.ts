@@ -1,3 +1,4 @@
+import { listWords } from '../../document/bolt-pattern.ts';
 import { catalogueWith } from '../../catalogue/catalogue.ts';
 import { laidRaw } from '../../document/edit.ts';
 import { readDocument, type RawDocument } from '../../document/read-document.ts';
@@ -114,9 +115,9 @@ function fixingsOf(
           where: { path: `designs.${like}.fixing.places` },
           mend: 'Leave the pitches out of the search, or give the design a pitch and an edge distance in place of the list.',
         });
-      const n = (start['places'] as readonly unknown[]).length;
+      const words = listWords(start['places'] as readonly unknown[]);
       return (bolt ?? [start['bolt'] as string]).map((size) => ({
-        name: `${size} on ${n} listed ${n === 1 ? 'place' : 'places'}`,
+        name: `${size} ${words}`,
         fixing: { ...start, bolt: size },
       }));
     }
